@@ -1,0 +1,2 @@
+export * from "./crop.js";
+export * from "./stage-span.js";

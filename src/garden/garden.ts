@@ -1,0 +1,174 @@
+/**
+ * The garden as the program sees it: every quantity in one unit, every default filled in, every
+ * name resolved. Made only by `validateGarden`; see `schemas/garden.schema.json` for the file.
+ */
+import type { Day, DaySpan, Weekday } from "../dates.js";
+import type { FilePath } from "../problem.js";
+
+/** What printed amounts look like: mL and L, teaspoons and US gallons, or mL and imperial gallons. */
+export type Amounts = "metric" | "us" | "imperial";
+export type Acid = "citric" | "vinegar";
+export type Route = "drench" | "foliar";
+
+export interface Garden {
+  /** Names the garden in calendar UIDs: stays when the name changes. */
+  readonly id: string;
+  readonly name: string;
+  /** IANA name. */
+  readonly timezone: string;
+  readonly season: DaySpan;
+  readonly hemisphere: "north" | "south";
+  readonly location?: { readonly latitudeDeg: number; readonly elevationM?: number };
+  readonly amounts: Amounts;
+  readonly canL: number;
+  readonly sprayerL: number;
+  readonly sourceWater?: SourceWater;
+  readonly feeding: FeedingDays;
+  readonly calendar: CalendarWishes;
+  readonly stock: StockSettings;
+  readonly beds: readonly Bed[];
+  readonly feeds: readonly OtherFeed[];
+  readonly log: readonly LogEntry[];
+  readonly signs: readonly SignSeen[];
+  /** Path of the grower's own rule file, as written. */
+  readonly rulesFile?: string;
+  /** Defaults used because the file was silent, in words for the grower. */
+  readonly assumptions: readonly string[];
+}
+
+export interface SourceWater {
+  /** mg/L as CaCO3. */
+  readonly hardnessMgPerL: number;
+  /** mg/L as CaCO3. */
+  readonly alkalinityMgPerL?: number;
+  /** mg/L of calcium itself, when the grower has it from a water report. */
+  readonly calciumMgPerL?: number;
+}
+
+export interface FeedingDays {
+  readonly days: readonly Weekday[];
+  /** `HH:MM` in the garden's zone; without it rounds are all-day events. */
+  readonly timeOfDay?: string;
+  readonly durationMin: number;
+  readonly away: readonly DaySpan[];
+}
+
+export interface CalendarWishes {
+  readonly group: "round" | "bed";
+  /** Minutes before the start (all-day: before the midnight that begins the day; negative is after it). Empty for no reminder. */
+  readonly remindersMinBefore: readonly number[];
+  /** A CSS3 colour name, as RFC 7986 asks. */
+  readonly color: string;
+  readonly refreshHours: number;
+}
+
+export interface StockSettings {
+  readonly acid: Acid;
+  /** Anhydrous or monohydrate for citric acid. */
+  readonly citricForm: "anhydrous" | "monohydrate";
+  /** For vinegar, g of acetic acid per 100 mL. */
+  readonly vinegarPercent: number;
+  readonly keep: "fridge" | "shelf";
+  readonly pour: "shaken" | "clear";
+  readonly bottleMl: number;
+  readonly largestBatchMl: number;
+  readonly shellsPerWeek?: number;
+  /** Share of calcium carbonate in the dry shell, 0 to 1. */
+  readonly shellPurity: number;
+  readonly batches: readonly BatchInHand[];
+}
+
+/** A batch the grower has already made. */
+export interface BatchInHand {
+  readonly id: string;
+  readonly made: Day;
+  readonly volumeMl: number;
+  readonly leftMl: number;
+  readonly acid: Acid;
+  readonly keep: "fridge" | "shelf";
+  readonly useBy?: Day;
+  /** Measured calcium, g/L; overrides the computed strength. */
+  readonly strengthGPerL?: number;
+  readonly ph?: number;
+  readonly path: FilePath;
+}
+
+export interface Bed {
+  readonly id: string;
+  readonly name: string;
+  readonly areaM2?: number;
+  readonly plantings: readonly Planting[];
+}
+
+export interface Planting {
+  /** Unique in the garden. */
+  readonly id: string;
+  readonly name: string;
+  readonly bed: string;
+  /** Key in the crop catalogue. */
+  readonly crop: string;
+  readonly variety?: string;
+  readonly plants?: number;
+  readonly sown?: Day;
+  readonly transplanted?: Day;
+  /** Already growing when the season begins; a day if the grower gave one. */
+  readonly established?: boolean;
+  /** Full bloom, for perennials. */
+  readonly bloom?: Day;
+  readonly removed?: Day;
+  readonly seen: readonly StageSeen[];
+  readonly daysToHarvest?: number;
+  /** Water in one feeding of the whole planting, L. */
+  readonly waterL: number;
+  /** Spray liquid in one foliar feeding of the whole planting, L. */
+  readonly sprayL: number;
+  /** mL of stock per litre, over the rule's. */
+  readonly rateMlPerL?: number;
+  /** Days between feedings, over the rule's. */
+  readonly intervalDays?: number;
+  /** Multiplies the rule's rate; 1 when not given. */
+  readonly level: number;
+  /** Feed also where the rule feeds only on request, or never. */
+  readonly feed: "by-rule" | "yes" | "no";
+  readonly path: FilePath;
+}
+
+export interface StageSeen {
+  readonly stage: string;
+  readonly on: Day;
+  readonly path: FilePath;
+}
+
+/** Another liquid feed the grower uses, for gaps and for the same calendar. */
+export interface OtherFeed {
+  readonly name: string;
+  readonly every?: number;
+  readonly days?: readonly Weekday[];
+  readonly from?: Day;
+  readonly to?: Day;
+  readonly rateMlPerL: number;
+  /** Plantings or crops it is for; empty for all. */
+  readonly for: readonly string[];
+  readonly holds: readonly ("sulfate" | "phosphate")[];
+  readonly gapDays: number;
+  readonly shelfLifeDays?: number;
+  readonly path: FilePath;
+}
+
+export interface LogEntry {
+  readonly on: Day;
+  /** Exactly one of planting, bed; neither for the whole round. */
+  readonly planting?: string;
+  readonly bed?: string;
+  readonly stockMl?: number;
+  readonly batch?: string;
+  readonly feed?: string;
+  readonly path: FilePath;
+}
+
+export interface SignSeen {
+  readonly on: Day;
+  readonly planting: string;
+  readonly sign: string;
+  readonly path: FilePath;
+}

@@ -1,0 +1,125 @@
+/**
+ * The plan of a season: one plain value, JSON as it stands. Every output (calendar, sheet, labels,
+ * page) is a pure function of it. `schemas/plan.schema.json` documents it for other programs.
+ */
+import type { StageName } from "./crops/index.js";
+import type { StageSpan } from "./crops/index.js";
+import type { Day, DaySpan } from "./dates.js";
+import type { Amounts, CalendarWishes, Route } from "./garden/index.js";
+import type { Evidence } from "./rules/index.js";
+
+export interface Plan {
+  readonly planVersion: 1;
+  readonly garden: PlanGarden;
+  readonly plantings: readonly PlannedPlanting[];
+  /** Sorted by day. */
+  readonly rounds: readonly Round[];
+  readonly warnings: readonly PlanWarning[];
+  /** Defaults used where the garden file was silent. */
+  readonly assumptions: readonly string[];
+  readonly totals: PlanTotals;
+}
+
+export interface PlanGarden {
+  readonly id: string;
+  readonly name: string;
+  readonly timezone: string;
+  readonly season: DaySpan;
+  readonly amounts: Amounts;
+  readonly canL: number;
+  readonly sprayerL: number;
+  readonly timeOfDay?: string;
+  readonly durationMin: number;
+  readonly calendar: CalendarWishes;
+}
+
+export interface PlannedPlanting {
+  readonly id: string;
+  readonly name: string;
+  readonly bed: string;
+  readonly bedName: string;
+  readonly crop: string;
+  readonly cropName: string;
+  readonly stages: readonly StageSpan[];
+  readonly fed: boolean;
+  /** Why it is fed, or why not. */
+  readonly reason: string;
+  readonly rules: readonly string[];
+}
+
+/** One trip on one day. */
+export interface Round {
+  readonly day: Day;
+  /** `HH:MM`, absent for all-day. */
+  readonly timeOfDay?: string;
+  readonly beds: readonly BedRound[];
+  readonly waterL: number;
+  readonly stockMl: number;
+}
+
+export interface BedRound {
+  readonly bed: string;
+  readonly bedName: string;
+  readonly mixes: readonly CanMix[];
+}
+
+/** Plantings of one bed with the same rate and route share cans. */
+export interface CanMix {
+  readonly route: Route;
+  readonly rateMlPerL: number;
+  readonly feedings: readonly Feeding[];
+  readonly waterL: number;
+  /** Rate times water, before rounding. */
+  readonly exactStockMl: number;
+  /** Sum of the fills; within 5 % of the exact figure. */
+  readonly stockMl: number;
+  readonly calciumMgPerL: number;
+  /** Full fills first, then at most one part fill. */
+  readonly fills: readonly CanFill[];
+}
+
+export interface CanFill {
+  /** How many like this. */
+  readonly count: number;
+  readonly full: boolean;
+  readonly waterL: number;
+  readonly stockMl: number;
+  /** As a person reads and measures it: `9 L`, `1 1/2 gal`. */
+  readonly waterText: string;
+  /** `23 mL`, `3 3/4 tsp`. */
+  readonly stockText: string;
+}
+
+/** One planting fed on one day. */
+export interface Feeding {
+  readonly planting: string;
+  readonly name: string;
+  readonly crop: string;
+  readonly cropName: string;
+  readonly rule: string;
+  readonly evidence: Evidence;
+  readonly disorder: string;
+  readonly stage: StageName;
+  readonly stageOrigin: string;
+  /** 1 for the first of its course. */
+  readonly number: number;
+  readonly window: { readonly earliest: Day; readonly latest: Day };
+  readonly inWindow: boolean;
+  readonly waterL: number;
+}
+
+export interface PlanWarning {
+  readonly code: string;
+  readonly planting?: string;
+  readonly bed?: string;
+  readonly day?: Day;
+  readonly message: string;
+  readonly mend: string;
+}
+
+export interface PlanTotals {
+  readonly rounds: number;
+  readonly feedings: number;
+  readonly waterL: number;
+  readonly stockMl: number;
+}
