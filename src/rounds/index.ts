@@ -1,1 +1,2 @@
 export * from "./schedule-problem.js";
+export { chooseDays } from "./choose-days.js";

@@ -5,31 +5,71 @@
  * route) the span in which the first feeding belongs, the gaps that later feedings keep, and the
  * day to which the course must be covered.
  *
+ * A course is fed on days d1 < d2 < ... Each feeding has a window:
+ * - the first: `first`, its latest cut to `coverTo`. A course with `lastFed` goes on from that day
+ *   instead, as if it were its last feeding: `first` is not used. A course whose `first` opens
+ *   after `coverTo` owes nothing.
+ * - the one after a feeding on d: [d + shortest, d + longest], with the bounds of the phase that
+ *   holds d (the last one that begins by d; the first phase for any earlier day). It is counted
+ *   from the day really chosen, also when that day was late.
+ * A course is done by a feeding on d when d + longest > coverTo: no further window falls due.
+ *
+ * Feasible: every feeding lies on an allowed day that the course does not avoid, at or before
+ * `coverTo`, and never before its window opens (feeding sooner than the shortest gap may harm). It
+ * may lie after its window's latest day; then it is late.
+ *
+ * Unmet: a feeding on day d is late by d - latest days if that is positive. A course that stops
+ * undone leaves its next window unserved, which is as late as a feeding on the day after `coverTo`.
+ * So the late days are the days, up to `coverTo`, on which a course stands overdue.
+ *
  * Wanted: days so that, in this order,
- * 1. what cannot be met is least (days outside windows, summed over feedings);
- * 2. distinct days (rounds) are fewest;
- * 3. feedings are fewest;
- * 4. gaps are nearest their target (sum of squared differences, in days);
- * 5. days are earliest (lexicographically, round by round).
+ * 1. late days, summed over the courses, are least;
+ * 2. distinct days (rounds) are fewest, or at most `keepExtraRounds` more when that keeps more of 3;
+ * 3. published days are kept: first the fewest of the problem's `keepDays` are without a round,
+ *    then the fewest of all courses' `keepDays` are without a feeding of that course (a published
+ *    day that is not allowed, or that the course avoids, cannot be kept and costs nothing), and
+ *    then, when extra rounds are allowed, rounds are fewest;
+ * 4. feedings are fewest;
+ * 5. gaps are nearest their target: the sum of (gap - target)^2, in days, over each feeding that has
+ *    one before it (or `lastFed`), with the target of the phase that holds the earlier one;
+ * 6. days are earliest: the sorted rounds compare lexicographically, and then each course's own
+ *    days, in the order of ids.
+ * This leaves exactly one schedule. It does not depend on the order of `courses`.
+ *
+ * Stability: since 3 comes right after the rounds are counted, when an earlier schedule is given as
+ * `keepDays`, no feeding leaves its day unless that serves a day on which something would stand
+ * overdue, saves a round, or lets more of the published rounds and feedings stay.
  */
 import type { Day } from "../dates.js";
 
 export interface ScheduleProblem {
   /** Sorted, distinct. The only days a feeding may be put on. */
   readonly allowedDays: readonly Day[];
+  /** Ids are distinct. */
   readonly courses: readonly Course[];
+  /** Rounds already published, to be kept where that costs nothing that stands before it. */
+  readonly keepDays?: readonly Day[];
+  /** Rounds above the fewest that may be spent on keeping published days; 0 when absent. */
+  readonly keepExtraRounds?: number;
 }
 
 export interface Course {
   readonly id: string;
   /** Where the first feeding belongs. Both ends count. */
   readonly first: { readonly earliest: Day; readonly latest: Day };
-  /** Gap bounds by time; phases are sorted, without holes, the first begins at or before `first.earliest`. A gap takes the bounds of the phase that holds the feeding it starts from. */
+  /** A feeding already given, from which the next window is counted. */
+  readonly lastFed?: Day;
+  /** Gap bounds by time, sorted by `from`, without holes, at least one. */
   readonly phases: readonly GapPhase[];
-  /** The course is done once the last feeding + that feeding's longest gap > coverTo. No feeding lies after it. */
+  /** The last day to be covered. No feeding lies after it. */
   readonly coverTo: Day;
+  /** Days this course may not be fed on, such as those too near another feed. */
+  readonly avoidDays?: readonly Day[];
+  /** Days on which a feeding of this course is already published. */
+  readonly keepDays?: readonly Day[];
 }
 
+/** Whole days, 1 <= shortest <= longest. */
 export interface GapPhase {
   readonly from: Day;
   readonly shortestDays: number;
@@ -40,20 +80,22 @@ export interface GapPhase {
 export interface Schedule {
   /** Sorted by day, then course id. */
   readonly feedings: readonly ScheduledFeeding[];
-  /** Windows that no allowed day could serve, each named. */
+  /** Windows served late or not at all, sorted by their latest day, then course id. */
   readonly unmet: readonly UnmetWindow[];
 }
 
 export interface ScheduledFeeding {
   readonly course: string;
   readonly day: Day;
-  /** The window it was meant for; `day` lies outside it only when `unmet` names it. */
+  /** The window it was meant for; `day` lies after it only when `unmet` names it. */
   readonly window: { readonly earliest: Day; readonly latest: Day };
 }
 
-/** `fedOn` is the nearest feasible day, absent when there is none before the course ends. */
 export interface UnmetWindow {
   readonly course: string;
   readonly window: { readonly earliest: Day; readonly latest: Day };
+  /** The late feeding that served it after all; absent when the course ends without one. */
   readonly fedOn?: Day;
+  /** From the window's latest day to `fedOn`, or to the day after `coverTo`. */
+  readonly lateDays: number;
 }

@@ -1,0 +1,71 @@
+/**
+ * The best feedings of one course when the rounds are fixed: fewest published days dropped, then
+ * fewest feedings, then gaps nearest target, then earliest. One backward pass over the rounds.
+ */
+import { dayNumber } from "../dates.js";
+import { phaseAt, type CourseGraph } from "./course-graph.js";
+
+/** What stands after the rounds in the order of wishes; compared in this order. */
+export interface ChainCost {
+  readonly dropped: number;
+  readonly feedings: number;
+  readonly squaredOff: number;
+}
+
+export interface Chain {
+  /** Indexes into the allowed days. */
+  readonly days: readonly number[];
+  readonly cost: ChainCost;
+}
+
+export function compareCost(a: ChainCost, b: ChainCost): number {
+  return a.dropped - b.dropped || a.feedings - b.feedings || a.squaredOff - b.squaredOff;
+}
+
+/** Squared difference between target and gap, for a feeding on `toNo` after one on `fromNo`. */
+export function squaredOff(graph: CourseGraph, fromNo: number, toNo: number): number {
+  return (toNo - fromNo - phaseAt(graph.course, fromNo).targetDays) ** 2;
+}
+
+/**
+ * `rounds` are sorted indexes into `dayNos`. Undefined when the course has no punctual way through
+ * them.
+ */
+export function bestChain(
+  graph: CourseGraph,
+  dayNos: readonly number[],
+  rounds: readonly number[],
+): Chain | undefined {
+  const publishedDays = graph.published.filter(Boolean).length;
+  const best = new Map<number, Chain>();
+  const bestOf = (options: readonly number[], fromNo: number | undefined): Chain | undefined => {
+    let found: Chain | undefined;
+    for (const j of options) {
+      const rest = best.get(j);
+      if (!rest) continue;
+      const off = fromNo === undefined ? 0 : squaredOff(graph, fromNo, dayNos[j] as number);
+      const cost = {
+        dropped: rest.cost.dropped - (graph.published[j] ? 1 : 0),
+        feedings: rest.cost.feedings + 1,
+        squaredOff: rest.cost.squaredOff + off,
+      };
+      if (!found || compareCost(cost, found.cost) < 0) found = { days: [j, ...rest.days], cost };
+    }
+    return found;
+  };
+  const done: Chain = {
+    days: [],
+    cost: { dropped: publishedDays, feedings: 0, squaredOff: 0 },
+  };
+  const better = (a: Chain | undefined, b: Chain | undefined): Chain | undefined =>
+    a && b ? (compareCost(b.cost, a.cost) < 0 ? b : a) : (a ?? b);
+  for (let r = rounds.length - 1; r >= 0; r--) {
+    const i = rounds[r] as number;
+    const onward = bestOf(graph.next[i] ?? [], dayNos[i]);
+    const chain = better(graph.ends[i] ? done : undefined, onward);
+    if (chain) best.set(i, chain);
+  }
+  const lastFed = graph.course.lastFed;
+  const onward = bestOf(graph.starts, lastFed === undefined ? undefined : dayNumber(lastFed));
+  return better(graph.endsAtStart ? done : undefined, onward);
+}

@@ -1,0 +1,74 @@
+import { dayFromNumber, dayNumber } from "../dates.js";
+import { bestChain } from "./best-chain.js";
+import {
+  courseGraph,
+  startWindow,
+  windowAfter,
+  type CourseGraph,
+  type DueWindow,
+} from "./course-graph.js";
+import { fewestRounds } from "./fewest-rounds.js";
+import type {
+  Schedule,
+  ScheduledFeeding,
+  ScheduleProblem,
+  UnmetWindow,
+} from "./schedule-problem.js";
+
+const room = 150;
+
+/**
+ * The days that `ScheduleProblem` asks for; see there for what is wanted, in which order.
+ *
+ * Never fails: what cannot be met is in `unmet`.
+ */
+export function chooseDays(problem: ScheduleProblem): Schedule {
+  const dayNos = problem.allowedDays.map(dayNumber);
+  const graphs = [...problem.courses]
+    .sort((a, b) => (a.id < b.id ? -1 : 1))
+    .map((course) => courseGraph(course, dayNos));
+  const { rounds } = fewestRounds(graphs, dayNos.length, room);
+  const feedings: ScheduledFeeding[] = [];
+  const unmet: UnmetWindow[] = [];
+  for (const graph of graphs) {
+    const chain = bestChain(graph, dayNos, rounds);
+    if (!chain) throw new Error(`course ${graph.course.id} is stranded`);
+    const told = tell(graph, dayNos, chain.days);
+    feedings.push(...told.feedings);
+    unmet.push(...told.unmet);
+  }
+  return {
+    feedings: feedings.sort((a, b) => byText(a.day, b.day) || byText(a.course, b.course)),
+    unmet: unmet.sort(
+      (a, b) => byText(a.window.latest, b.window.latest) || byText(a.course, b.course),
+    ),
+  };
+}
+
+/** A course's days as feedings with their windows, and which windows they miss. */
+function tell(graph: CourseGraph, dayNos: readonly number[], days: readonly number[]): Schedule {
+  const { id, coverTo } = graph.course;
+  const feedings: ScheduledFeeding[] = [];
+  const unmet: UnmetWindow[] = [];
+  let due = startWindow(graph.course);
+  for (const i of days) {
+    const dayNo = dayNos[i] as number;
+    const day = dayFromNumber(dayNo);
+    const window = named(due);
+    feedings.push({ course: id, day, window });
+    if (dayNo > due.latest)
+      unmet.push({ course: id, window, fedOn: day, lateDays: dayNo - due.latest });
+    due = windowAfter(graph.course, dayNo);
+  }
+  const end = dayNumber(coverTo) + 1;
+  if (due.latest < end) unmet.push({ course: id, window: named(due), lateDays: end - due.latest });
+  return { feedings, unmet };
+}
+
+function named(w: DueWindow): ScheduledFeeding["window"] {
+  return { earliest: dayFromNumber(w.earliest), latest: dayFromNumber(w.latest) };
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

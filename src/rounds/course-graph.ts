@@ -1,0 +1,102 @@
+/**
+ * A course as a graph over the allowed days: which day may follow which, once late days are least.
+ *
+ * Late days are least when every course alone has its least, for all allowed days may be rounds. So
+ * steps that would cost a course more late days than it must bear are left out here, and what
+ * remains to choose is free of lateness: every way from start to end is equally punctual.
+ */
+import { dayNumber } from "../dates.js";
+import type { Course, GapPhase } from "./schedule-problem.js";
+
+export interface CourseGraph {
+  readonly course: Course;
+  /** Allowed days, by index, that can be the next feeding at the start; sorted. */
+  readonly starts: readonly number[];
+  /** Owes no feeding, or can have none. */
+  readonly endsAtStart: boolean;
+  /** By index of a feeding: the indexes that can come next; sorted. Empty where it is never fed. */
+  readonly next: readonly (readonly number[])[];
+  /** By index of a feeding: whether the course may end with it. */
+  readonly ends: readonly boolean[];
+  /** By index: whether a feeding of this course is published on that day. */
+  readonly published: readonly boolean[];
+}
+
+/** The window that a feeding, or the start (day undefined), opens. Day numbers, both ends count. */
+export interface DueWindow {
+  readonly earliest: number;
+  readonly latest: number;
+}
+
+export function phaseAt(course: Course, dayNo: number): GapPhase {
+  let found = course.phases[0];
+  for (const phase of course.phases) if (dayNumber(phase.from) <= dayNo) found = phase;
+  if (!found) throw new RangeError(`course ${course.id} has no phase`);
+  return found;
+}
+
+export function windowAfter(course: Course, dayNo: number): DueWindow {
+  const phase = phaseAt(course, dayNo);
+  return { earliest: dayNo + phase.shortestDays, latest: dayNo + phase.longestDays };
+}
+
+export function startWindow(course: Course): DueWindow {
+  if (course.lastFed !== undefined) return windowAfter(course, dayNumber(course.lastFed));
+  const earliest = dayNumber(course.first.earliest);
+  const coverTo = dayNumber(course.coverTo);
+  if (earliest > coverTo) return { earliest, latest: Infinity };
+  return { earliest, latest: Math.min(dayNumber(course.first.latest), coverTo) };
+}
+
+/** `dayNos` are the allowed days as day numbers, sorted. */
+export function courseGraph(course: Course, dayNos: readonly number[]): CourseGraph {
+  const end = dayNumber(course.coverTo) + 1;
+  const avoided = new Set(course.avoidDays?.map(dayNumber));
+  const kept = new Set(course.keepDays?.map(dayNumber));
+  const usable = dayNos.map((d) => d < end && !avoided.has(d));
+  const firstAtOrAfter = (d: number): number => {
+    let low = 0;
+    let high = dayNos.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((dayNos[middle] as number) < d) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  };
+  /** Least late days from a feeding to the end, filled from the last day backwards. */
+  const least = new Array<number>(dayNos.length).fill(0);
+  const stepsFrom = (w: DueWindow): { cost: number; next: number[]; ends: boolean } => {
+    const endCost = Math.max(0, end - w.latest);
+    let cost = endCost;
+    let next: number[] = [];
+    for (let j = firstAtOrAfter(w.earliest); j < dayNos.length; j++) {
+      const late = Math.max(0, (dayNos[j] as number) - w.latest);
+      if (late > cost || (dayNos[j] as number) >= end) break;
+      if (!usable[j]) continue;
+      const through = late + (least[j] as number);
+      if (through < cost) next = [];
+      if (through <= cost) next.push(j);
+      cost = Math.min(cost, through);
+    }
+    return { cost, next, ends: endCost === cost };
+  };
+  const next = new Array<readonly number[]>(dayNos.length).fill([]);
+  const ends = new Array<boolean>(dayNos.length).fill(false);
+  for (let i = dayNos.length - 1; i >= 0; i--) {
+    if (!usable[i]) continue;
+    const steps = stepsFrom(windowAfter(course, dayNos[i] as number));
+    least[i] = steps.cost;
+    next[i] = steps.next;
+    ends[i] = steps.ends;
+  }
+  const start = stepsFrom(startWindow(course));
+  return {
+    course,
+    starts: start.next,
+    endsAtStart: start.ends,
+    next,
+    ends,
+    published: dayNos.map((d, i) => kept.has(d) && usable[i] === true),
+  };
+}
