@@ -1,0 +1,235 @@
+/**
+ * Which batches to make: exact, by dynamic programming.
+ *
+ * Line the demands up by day as one length of millilitres. All batches keep equally long, so the
+ * batch that expires first can serve the demands that come first, and a plan is a set of cuts along
+ * that line. Three facts keep the search small without losing an optimum:
+ * - a batch that begins at a cut is best ready on the latest slot that its first demand allows: it
+ *   then starts latest and reaches furthest;
+ * - a batch that is not emptied may as well serve on, until it is empty or out of date;
+ * - of two plans that end at the same cut with as many batches, the one that made less is as good
+ *   in all that follows, shells included.
+ * So a cut, a number of batches and the least volume made are all there is to remember.
+ */
+import type { BatchSlot } from "./batches-days.js";
+
+/** Whole mL wanted on a day (days since 1970-01-01). */
+export interface Demand {
+  readonly day: number;
+  readonly ml: number;
+}
+
+export interface BatchLimits {
+  readonly shelfLifeDays: number;
+  readonly largestMl: number;
+  readonly smallestMl: number;
+  readonly stepMl: number;
+  /** What all batches started up to and on that day may hold together; never falls. Absent when nothing limits it. */
+  readonly volumeBy?: (start: number) => number;
+}
+
+export interface BatchChoice {
+  readonly slot: BatchSlot;
+  readonly volumeMl: number;
+}
+
+/** A plan up to a cut on the line. */
+interface Reached {
+  readonly at: number;
+  readonly madeMl: number;
+  readonly count: number;
+  readonly last?: { readonly before: Reached; readonly batch: BatchChoice };
+  /** Place of its start days among those of its layer: higher starts later. */
+  rank: number;
+}
+
+interface Line {
+  readonly length: number;
+  /** The demand that holds the millilitre after a cut. */
+  readonly demandAt: (at: number) => number;
+  /** By demand: end on the line, best slot, end of the last demand that a batch of that slot can serve. */
+  readonly end: readonly number[];
+  readonly slot: readonly BatchSlot[];
+  readonly reach: readonly number[];
+}
+
+/** The latest slot from which a batch can serve that day, if any. Slots are sorted by ready day. */
+export function slotFor(
+  day: number,
+  slots: readonly BatchSlot[],
+  shelfLifeDays: number,
+): BatchSlot | undefined {
+  const slot = slots[firstIndex(slots.length, (i) => (slots[i] as BatchSlot).ready > day) - 1];
+  return slot !== undefined && day - slot.ready <= shelfLifeDays ? slot : undefined;
+}
+
+/**
+ * Fewest batches, then least volume, then latest start days, in the order in which they serve.
+ *
+ * @param demands sorted by day, each over 0 mL and with a slot (see {@link slotFor}): throws if not
+ * @param slots sorted by ready day, start days never falling
+ * @returns batches that cover every demand; where `volumeBy` does not let them, demands are covered
+ *   in order as far as it goes
+ */
+export function fewestBatches(
+  demands: readonly Demand[],
+  slots: readonly BatchSlot[],
+  limits: BatchLimits,
+): BatchChoice[] {
+  const line = lineOf(demands, slots, limits.shelfLifeDays);
+  const volumes = volumesOf(limits);
+  const batches: BatchChoice[] = [];
+  let at = 0;
+  let madeMl = 0;
+  while (at < line.length) {
+    const furthest = search({ at, madeMl, count: 0, rank: 0 }, line, volumes, limits);
+    batches.push(...batchesOf(furthest));
+    madeMl = furthest.madeMl;
+    at = furthest.at;
+    if (at < line.length) at = line.end[line.demandAt(at)] as number;
+  }
+  return batches;
+}
+
+/** The best plan to the end of the line or, when none gets there, the best of those that get furthest. */
+function search(
+  origin: Reached,
+  line: Line,
+  volumes: readonly number[],
+  limits: BatchLimits,
+): Reached {
+  const { volumeBy } = limits;
+  const toGo = volumeBy === undefined ? fewestToGo(line, limits.largestMl) : undefined;
+  const mayEndInTime = (at: number, count: number): boolean =>
+    toGo === undefined || count + (toGo[at] as number) <= (toGo[origin.at] as number);
+
+  const leastMade = new Map<number, number>([[origin.at, origin.madeMl]]);
+  let furthest = origin;
+  let layer = [origin];
+  while (layer.length > 0 && furthest.at < line.length) {
+    const next = new Map<number, Reached>();
+    for (const before of layer) {
+      const demand = line.demandAt(before.at);
+      const slot = line.slot[demand] as BatchSlot;
+      const reach = line.reach[demand] as number;
+      const roomMl = volumeBy === undefined ? Infinity : volumeBy(slot.start) - before.madeMl;
+      for (const volumeMl of volumes) {
+        if (volumeMl > roomMl) break;
+        const at = Math.min(before.at + volumeMl, reach);
+        const madeMl = before.madeMl + volumeMl;
+        const count = before.count + 1;
+        if (
+          madeMl < (leastMade.get(at) ?? Infinity) &&
+          mayEndInTime(at, count) &&
+          isBetter(madeMl, before, slot, next.get(at))
+        )
+          next.set(at, { at, madeMl, count, last: { before, batch: { slot, volumeMl } }, rank: 0 });
+        if (before.at + volumeMl >= reach) break;
+      }
+    }
+    layer = [...next.values()];
+    rankByStarts(layer);
+    for (const reached of layer) {
+      leastMade.set(reached.at, reached.madeMl);
+      if (reached.at > furthest.at) furthest = reached;
+    }
+  }
+  return furthest;
+}
+
+function isBetter(
+  madeMl: number,
+  before: Reached,
+  slot: BatchSlot,
+  than: Reached | undefined,
+): boolean {
+  if (than?.last === undefined) return true;
+  const other = than.last;
+  if (madeMl !== than.madeMl) return madeMl < than.madeMl;
+  if (before.rank !== other.before.rank) return before.rank > other.before.rank;
+  if (slot.start !== other.batch.slot.start) return slot.start > other.batch.slot.start;
+  return before.at > other.before.at;
+}
+
+/** Equal start days share a rank. */
+function rankByStarts(layer: readonly Reached[]): void {
+  const startOf = (r: Reached): number => r.last?.batch.slot.start ?? 0;
+  const rankBefore = (r: Reached): number => r.last?.before.rank ?? 0;
+  const compare = (a: Reached, b: Reached): number =>
+    rankBefore(a) - rankBefore(b) || startOf(a) - startOf(b);
+  const sorted = [...layer].sort(compare);
+  let rank = 0;
+  for (const [i, reached] of sorted.entries()) {
+    const previous = sorted[i - 1];
+    if (previous !== undefined && compare(previous, reached) < 0) rank++;
+    reached.rank = rank;
+  }
+}
+
+function batchesOf(plan: Reached): BatchChoice[] {
+  const batches: BatchChoice[] = [];
+  for (let step = plan.last; step !== undefined; step = step.before.last) batches.push(step.batch);
+  return batches.reverse();
+}
+
+/** Batches needed from each cut to the end, when only size and shelf life limit them. */
+function fewestToGo(line: Line, largestMl: number): Int32Array {
+  const toGo = new Int32Array(line.length + 1);
+  for (let demand = line.end.length - 1; demand >= 0; demand--) {
+    const reach = line.reach[demand] as number;
+    const begin = line.end[demand - 1] ?? 0;
+    for (let at = (line.end[demand] as number) - 1; at >= begin; at--)
+      toGo[at] = 1 + (toGo[Math.min(at + largestMl, reach)] as number);
+  }
+  return toGo;
+}
+
+/** Every volume a batch may have, rising. */
+function volumesOf({ smallestMl, largestMl, stepMl }: BatchLimits): number[] {
+  if (!(largestMl >= 1 && stepMl >= 1)) throw new RangeError("a batch must hold at least 1 mL");
+  const volumes = new Set<number>();
+  for (let ml = stepMl * Math.ceil(smallestMl / stepMl); ml < largestMl; ml += stepMl)
+    if (ml > 0) volumes.add(ml);
+  return [...volumes, largestMl];
+}
+
+function lineOf(
+  demands: readonly Demand[],
+  slots: readonly BatchSlot[],
+  shelfLifeDays: number,
+): Line {
+  const end: number[] = [];
+  let length = 0;
+  for (const [i, { day, ml }] of demands.entries()) {
+    if (!(Number.isInteger(ml) && ml > 0) || day < (demands[i - 1]?.day ?? -Infinity))
+      throw new RangeError("demands must be whole mL over 0 and sorted by day");
+    length += ml;
+    end.push(length);
+  }
+  const slot = demands.map(({ day }) => {
+    const found = slotFor(day, slots, shelfLifeDays);
+    if (found === undefined) throw new RangeError(`no batch can serve day ${day}`);
+    return found;
+  });
+  const reach = slot.map(({ ready }) => {
+    const beyond = firstIndex(
+      demands.length,
+      (i) => (demands[i] as Demand).day > ready + shelfLifeDays,
+    );
+    return end[beyond - 1] as number;
+  });
+  const demandAt = (at: number): number => firstIndex(end.length, (i) => (end[i] as number) > at);
+  return { length, demandAt, end, slot, reach };
+}
+
+/** The first index for which a test that stays true once it is true holds; `length` when none. */
+function firstIndex(length: number, test: (index: number) => boolean): number {
+  let low = 0;
+  let high = length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (test(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}

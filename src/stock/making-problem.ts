@@ -1,0 +1,182 @@
+/**
+ * The problem of never running out and never going stale, stated once, free of crops and chemistry.
+ *
+ * Given: the calcium each feeding needs and when, the bottles in hand, the days on which the grower
+ * is there, how stock is made and how long it keeps, and the shells the household saves.
+ *
+ * Wanted: a ledger and batches to make, so that
+ * - bottles in hand are used before new batches, each kind earliest use-by first, ties by id; none
+ *   before it is ready, none after its use-by day, none below zero; a feeding may be poured from
+ *   two bottles;
+ * - of the feedings that bottles in hand leave open, all that can be covered are covered;
+ * and, in this order,
+ * 1. batches are fewest;
+ * 2. stock made but never given is least (mL);
+ * 3. start days are latest: the first batch's, then the second's, and so on.
+ * Where all three are equal, earlier batches are the larger ones, so that the answer is unique.
+ *
+ * A batch takes three visits: shells set out to dry, acid added, strained and bottled. Each is on a
+ * day the grower is there; drying and reacting go on between. It may be used from the day it is
+ * strained. Its volume is rounded up to a multiple of `stepMl`, is at least `smallestMl`, and never
+ * more than `largestMl`; several may be made at a time.
+ *
+ * When shells are too few, feedings are covered in date order as far as the shells go, and what is
+ * lost is named; the three aims then hold for each stretch between losses.
+ */
+import type { Day, DaySpan } from "../dates.js";
+import type { WayOfMaking } from "./making-rules.js";
+
+export interface MakingProblem {
+  readonly today: Day;
+  readonly season: DaySpan;
+  readonly away: readonly DaySpan[];
+  /** None before `today`. Any order. */
+  readonly needs: readonly StockNeed[];
+  /** As they stand today. Any order; ids unique. */
+  readonly bottles: readonly StockBottle[];
+  readonly making: WayOfMaking;
+  readonly shells: ShellSupply;
+  /** mL of a stock of that strength that the whole need takes; {@link doseMl} when not given. */
+  readonly mlFor?: DoseRule;
+}
+
+/** One feeding's stock. */
+export interface StockNeed {
+  /** Unique. */
+  readonly id: string;
+  readonly day: Day;
+  readonly calciumMg: number;
+  /** The rule's highest rate times the water: never more than this, however weak the bottle. */
+  readonly mostMl: number;
+}
+
+export type DoseRule = (need: StockNeed, strengthGPerL: number) => number;
+
+export interface StockBottle {
+  readonly id: string;
+  /** The first day it may be used. */
+  readonly readyOn: Day;
+  /** The last day it may be used. */
+  readonly useBy: Day;
+  readonly leftMl: number;
+  /** Calcium as poured, g/L (the same as mg/mL). */
+  readonly strengthGPerL: number;
+}
+
+export interface ShellSupply {
+  /** Eggs' shells kept in a week; absent when shells are not counted. */
+  readonly perWeek?: number;
+  /** Shells already kept today. */
+  readonly inHand: number;
+  readonly gPerShell: number;
+  /** Dry shell that a litre of stock takes. */
+  readonly gPerL: number;
+}
+
+export interface StockPlan {
+  /** By day, then need, then the order of pouring. */
+  readonly draws: readonly Draw[];
+  /** By ready day. */
+  readonly batches: readonly PlannedBatch[];
+  readonly shortages: readonly Shortage[];
+  /** Where a feeding is poured from another bottle than the one before it. */
+  readonly changes: readonly BottleChange[];
+  /** What is left at its use-by day, within the season. */
+  readonly discards: readonly Discard[];
+  /** One for each bottle and batch: opening + made = given + thrown away + closing. */
+  readonly account: readonly AccountLine[];
+  readonly shells: ShellPlan;
+}
+
+/** Stock poured from one bottle for one feeding, whole mL. */
+export interface Draw {
+  readonly need: string;
+  readonly day: Day;
+  readonly batch: string;
+  readonly ml: number;
+  readonly strengthGPerL: number;
+  readonly calciumMg: number;
+}
+
+export type MakingStep = "dry-shells" | "add-acid" | "strain";
+
+export interface PlannedBatch {
+  /** `batch-2027-06-12` for the one strained that day, then `batch-2027-06-12b`. */
+  readonly id: string;
+  /** Shells are set out to dry. */
+  readonly startOn: Day;
+  /** Strained and bottled; it may be used from this day on. */
+  readonly readyOn: Day;
+  readonly useBy: Day;
+  readonly steps: readonly { readonly step: MakingStep; readonly day: Day }[];
+  readonly volumeMl: number;
+  readonly bottles: number;
+  readonly eggs: number;
+  readonly shellG: number;
+  readonly strengthGPerL: number;
+  readonly serves: readonly { readonly need: string; readonly day: Day; readonly ml: number }[];
+}
+
+export type ShortageReason = "too-soon" | "away" | "shells";
+
+/** A feeding, or part of one, for which there will be no stock. */
+export interface Shortage {
+  readonly need: string;
+  readonly day: Day;
+  /** Of a new batch. */
+  readonly ml: number;
+  readonly reason: ShortageReason;
+  readonly message: string;
+  readonly mend: string;
+}
+
+export interface BottleChange {
+  readonly day: Day;
+  readonly need: string;
+  /** Absent for the first bottle of the plan. */
+  readonly from?: string;
+  readonly to: string;
+  /** Of the bottle changed to. */
+  readonly strengthGPerL: number;
+}
+
+export interface Discard {
+  readonly batch: string;
+  /** The last day on which what is left may be used up; today for a bottle already past it. */
+  readonly useUpBy: Day;
+  /** The first day from then on that the grower is there. */
+  readonly doOn: Day;
+  readonly ml: number;
+}
+
+export interface AccountLine {
+  readonly batch: string;
+  readonly planned: boolean;
+  readonly openingMl: number;
+  readonly madeMl: number;
+  readonly givenMl: number;
+  readonly thrownAwayMl: number;
+  /** In the bottle at the end of the season. */
+  readonly closingMl: number;
+}
+
+export interface ShellPlan {
+  /** For all batches to make. */
+  readonly eggs: number;
+  readonly shellG: number;
+  /** Keeping every shell from this day on is early enough for every batch; absent when shells in hand are enough or shells are not counted. */
+  readonly saveFrom?: Day;
+  readonly shortage?: ShellShortage;
+}
+
+export interface ShellShortage {
+  /** When saving had to begin for every feeding to be covered. Absent when no shells are kept. */
+  readonly neededFrom?: Day;
+  /** Shells missing for every feeding to be covered, if they came by the day they are missed. */
+  readonly missingShells: number;
+  readonly lostMl: number;
+  /** Needs that lose all or part of their stock; empty when other batches cover them all. */
+  readonly needs: readonly string[];
+  readonly message: string;
+  readonly mend: string;
+}

@@ -1,0 +1,75 @@
+/** `making.yaml` as it is written, and what the making plan takes from it. */
+import { addDays, type Day } from "../dates.js";
+import type { StockSettings } from "../garden/index.js";
+
+interface SourcedDays {
+  readonly days: number;
+  readonly about: string;
+  readonly source: string;
+}
+
+interface SourcedMl {
+  readonly ml: number;
+  readonly about: string;
+  readonly source: string;
+}
+
+/** The file, as `schemas/making.schema.json` has it. */
+export interface MakingRules {
+  readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
+  readonly dry_shells: SourcedDays;
+  readonly reaction: { readonly citric: SourcedDays; readonly vinegar: SourcedDays };
+  readonly longest_stand: SourcedDays;
+  readonly smallest_batch: SourcedMl;
+  readonly batch_step: SourcedMl;
+}
+
+/** How the grower makes stock: times in days, amounts in whole mL. */
+export interface WayOfMaking {
+  /** From setting shells out to dry to adding the acid, at the least. */
+  readonly dryDays: number;
+  /** From adding the acid to straining, at the least. */
+  readonly reactionDays: number;
+  /** From adding the acid to straining, at the most. */
+  readonly longestStandDays: number;
+  /** Use-by is this long after straining, and still a good day. */
+  readonly shelfLifeDays: number;
+  readonly largestMl: number;
+  readonly smallestMl: number;
+  /** Batches are rounded up to a multiple of this. */
+  readonly stepMl: number;
+  readonly bottleMl: number;
+  /** Calcium in a new batch as it is poured, g/L. */
+  readonly strengthGPerL: number;
+}
+
+/**
+ * @param strengthGPerL calcium in a new batch as poured (shaken or clear), g/L
+ */
+export function wayOfMaking(
+  settings: Pick<StockSettings, "acid" | "keep" | "bottleMl" | "largestBatchMl">,
+  rules: MakingRules,
+  strengthGPerL: number,
+): WayOfMaking {
+  const largestMl = Math.floor(settings.largestBatchMl);
+  const reactionDays = rules.reaction[settings.acid].days;
+  return {
+    dryDays: rules.dry_shells.days,
+    reactionDays,
+    longestStandDays: Math.max(reactionDays, rules.longest_stand.days),
+    shelfLifeDays: rules.shelf_life[settings.keep].days,
+    largestMl,
+    smallestMl: Math.min(rules.smallest_batch.ml, largestMl),
+    stepMl: rules.batch_step.ml,
+    bottleMl: settings.bottleMl,
+    strengthGPerL,
+  };
+}
+
+/** The last day on which a batch may be used: the grower's own, or the usual keeping time. */
+export function useByOf(
+  batch: { readonly made: Day; readonly keep: "shelf" | "fridge"; readonly useBy?: Day },
+  rules: MakingRules,
+): Day {
+  return batch.useBy ?? addDays(batch.made, rules.shelf_life[batch.keep].days);
+}
