@@ -1,0 +1,203 @@
+/** A jar of shell, acid and water, in grams as a grower weighs them, and what it comes to rest as. */
+import { kelvinAt0C, waterDensityKgPerL } from "./activity.js";
+import type { Chemistry } from "./constants.js";
+import { type Contents, mixed, noBystanders, pureWater } from "./contents.js";
+import { equilibrate, type Equilibrium, type Gas } from "./equilibrium.js";
+import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
+
+export type AcidDose =
+  | { readonly kind: "citric"; readonly form: "anhydrous" | "monohydrate"; readonly grams: number }
+  /** `percent` is g of acetic acid per 100 mL; the vinegar brings its own water. */
+  | { readonly kind: "vinegar"; readonly percent: number; readonly volumeMl: number };
+
+export interface BrewInput {
+  readonly shellG: number;
+  /** Calcium carbonate in the dry shell, 0 to 1. */
+  readonly shellPurity: number;
+  readonly acid: AcidDose;
+  /** Besides what the acid brings. */
+  readonly waterG: number;
+  readonly temperatureC: number;
+  readonly gas: Gas;
+  /** Calcium citrate comes out within hours to days; false for the clear liquor before that. */
+  readonly citrateSolidMayForm: boolean;
+}
+
+export interface Brew {
+  readonly input: BrewInput;
+  readonly equilibrium: Equilibrium;
+  readonly ph: number;
+  readonly ionicStrengthMolPerKg: number;
+  readonly calciumDissolvedMgPerKgWater: number;
+  readonly calciumDissolvedGPerL: number;
+  /** In fine crystals of calcium citrate that shaking stirs up. */
+  readonly calciumInCrystalsG: number;
+  readonly crystalsG: number;
+  /** Dry shell that found no acid, with its share of what is no carbonate. */
+  readonly shellLeftG: number;
+  /** Acid not yet spent, as grams of the acid itself (citric: anhydrous). */
+  readonly acidLeftG: number;
+  /** Given off in all; negative when air gave some. */
+  readonly carbonDioxideG: number;
+  /** At the temperature of the jar and 1 atm. */
+  readonly carbonDioxideL: number;
+  /** Clear liquid, without crystals. */
+  readonly liquidMl: number;
+  readonly crystalsMl: number;
+  readonly massError: number;
+  readonly chargeError: number;
+}
+
+/** While it fizzes the liquid stands under carbon dioxide of 1 atm. */
+export const fizzing: Gas = { kind: "held", logPco2: 0 };
+export const closedVessel: Gas = { kind: "closed" };
+
+export function openAir(chemistry: Chemistry): Gas {
+  return { kind: "held", logPco2: chemistry.physical.airLogPco2Atm.value };
+}
+
+/** mol of the acid itself, and what it brings along. */
+export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
+  const { gPerMol } = chemistry;
+  if (acid.kind === "citric") {
+    const crystal = acid.form === "anhydrous" ? "citricAnhydrous" : "citricMonohydrate";
+    const mol = acid.grams / gPerMol[crystal];
+    const crystalWaterG = mol * (gPerMol[crystal] - gPerMol.citricAnhydrous);
+    return {
+      waterKg: crystalWaterG / 1000,
+      mol: [3 * mol, 0, mol, 0, 0],
+      bystanders: noBystanders,
+    };
+  }
+  const acidG = (acid.volumeMl * acid.percent) / 100;
+  const mol = acidG / gPerMol.aceticAcid;
+  const vinegarG = acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
+  return {
+    waterKg: (vinegarG - acidG) / 1000,
+    mol: [mol, 0, 0, mol, 0],
+    bystanders: noBystanders,
+  };
+}
+
+/** g/mL at 20 degC; a straight line from water through the density at 5 %. */
+export function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
+  const water = waterDensityKgPerL(20);
+  return water + ((chemistry.volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
+}
+
+/** Everything that goes into the jar. */
+export function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
+  const carbonateMol = (input.shellG * input.shellPurity) / chemistry.gPerMol.calciumCarbonate;
+  const shell: Contents = {
+    waterKg: 0,
+    mol: [0, carbonateMol, 0, 0, carbonateMol],
+    bystanders: noBystanders,
+  };
+  const liquids = mixed(pureWater(input.waterG / 1000), acidContents(chemistry, input.acid));
+  return mixed(liquids, shell);
+}
+
+/**
+ * What the jar comes to rest as. Trouble: negative amounts, purity outside 0 to 1, vinegar stronger
+ * than a kitchen's, no water, temperature outside 0 to 100 degC, too little water for the crystals.
+ */
+export function brewBatch(chemistry: Chemistry, input: BrewInput): MixResult<Brew> {
+  const problems = inputTroubles(chemistry, input);
+  if (problems.length > 0) return failed(...problems);
+  const found = equilibrate(chemistry, brewContents(chemistry, input), {
+    temperatureC: input.temperatureC,
+    gas: input.gas,
+    calciteMayForm: true,
+    citrateSolidMayForm: input.citrateSolidMayForm,
+  });
+  return found.ok ? { ok: true, value: describe(chemistry, input, found.value) } : found;
+}
+
+function inputTroubles(chemistry: Chemistry, input: BrewInput): MixTrouble[] {
+  const { acid } = input;
+  const found = badQuantities({
+    "shell (g)": input.shellG,
+    "water (g)": input.waterG,
+    ...(acid.kind === "citric"
+      ? { "citric acid (g)": acid.grams }
+      : { "vinegar (mL)": acid.volumeMl }),
+  });
+  if (!(input.shellPurity >= 0 && input.shellPurity <= 1))
+    found.push(
+      trouble("not-a-share", `shell purity is ${input.shellPurity}`, "give a share from 0 to 1"),
+    );
+  const most = chemistry.kitchen.vinegarLargestPercent.value;
+  if (acid.kind === "vinegar" && !(acid.percent >= 0 && acid.percent <= most))
+    found.push(
+      trouble(
+        "not-kitchen-vinegar",
+        `vinegar of ${acid.percent} %`,
+        `give the acidity on the bottle, usually 4 to 8 %; over ${most} % acetic acid burns and is not for this`,
+      ),
+    );
+  return found;
+}
+
+function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibrium): Brew {
+  const { gPerMol } = chemistry;
+  const calciumMol = equilibrium.dissolved.mol[1] ?? 0;
+  const liquidMl = liquidVolumeMl(chemistry, equilibrium, input.temperatureC);
+  const crystalsG = equilibrium.calciumCitrateMol * gPerMol.calciumCitrateTetrahydrate;
+  const carbonateLeftG = equilibrium.calciteMol * gPerMol.calciumCarbonate;
+  const outMol = equilibrium.carbonDioxideOutMol;
+  const kelvin = input.temperatureC + kelvinAt0C;
+  const { gasConstantJPerMolK, atmospherePa } = chemistry.physical;
+  return {
+    input,
+    equilibrium,
+    ph: equilibrium.ph,
+    ionicStrengthMolPerKg: equilibrium.ionicStrengthMolPerKg,
+    calciumDissolvedMgPerKgWater: (1000 * calciumMol * gPerMol.calcium) / equilibrium.waterKg,
+    calciumDissolvedGPerL: (1000 * calciumMol * gPerMol.calcium) / liquidMl,
+    calciumInCrystalsG: 3 * equilibrium.calciumCitrateMol * gPerMol.calcium,
+    crystalsG,
+    shellLeftG: input.shellPurity > 0 ? carbonateLeftG / input.shellPurity : input.shellG,
+    acidLeftG: acidLeftG(chemistry, input.acid, equilibrium),
+    carbonDioxideG: outMol * gPerMol.carbonDioxide,
+    carbonDioxideL: (outMol * gasConstantJPerMolK.value * kelvin * 1000) / atmospherePa.value,
+    liquidMl,
+    crystalsMl: crystalsG / chemistry.volumes.calciumCitrateGPerMl.value,
+    massError: equilibrium.massError,
+    chargeError: equilibrium.chargeError,
+  };
+}
+
+/** Hydrogen still on the acid or free, over the hydrogens that a molecule of it can give. */
+function acidLeftG(chemistry: Chemistry, acid: AcidDose, equilibrium: Equilibrium): number {
+  const boundMol = acidHydrogenMol(chemistry, equilibrium);
+  return acid.kind === "citric"
+    ? (boundMol / 3) * chemistry.gPerMol.citricAnhydrous
+    : boundMol * chemistry.gPerMol.aceticAcid;
+}
+
+function acidHydrogenMol(chemistry: Chemistry, equilibrium: Equilibrium): number {
+  return chemistry.solutes.reduce((sum, { counts }, i) => {
+    const [hydrogen = 0, , citrate = 0, acetate = 0, carbonate = 0] = counts;
+    const ofAcid = hydrogen > 0 && carbonate === 0 && (citrate > 0 || acetate > 0);
+    const free = i === 0;
+    return ofAcid || free ? sum + hydrogen * (equilibrium.soluteMol[i] ?? 0) : sum;
+  }, 0);
+}
+
+/** Water and what is dissolved in it, each with its volume at infinite dilution. */
+export function liquidVolumeMl(
+  chemistry: Chemistry,
+  equilibrium: Equilibrium,
+  temperatureC: number,
+): number {
+  const { volumes } = chemistry;
+  const [, calcium = 0, citrate = 0, acetate = 0, carbonate = 0] = equilibrium.dissolved.mol;
+  return (
+    (1000 * equilibrium.waterKg) / waterDensityKgPerL(temperatureC) +
+    calcium * volumes.calciumIonMlPerMol.value +
+    citrate * volumes.citrateIonMlPerMol.value +
+    acetate * volumes.acetateIonMlPerMol.value +
+    carbonate * volumes.carbonateAsHydrogenMlPerMol.value +
+    acidHydrogenMol(chemistry, equilibrium) * volumes.boundAcidHydrogenMlPerMol.value
+  );
+}

@@ -1,0 +1,87 @@
+/** The stock in the can: what is dissolved, what still settles, how sour or limy it gets. */
+import { closedVessel, openAir } from "./brew.js";
+import type { Chemistry } from "./constants.js";
+import { type Contents, mixed } from "./contents.js";
+import { equilibrate, type Equilibrium } from "./equilibrium.js";
+import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
+import { type Dose, poured, type Pour, type StockLiquid } from "./stock-liquid.js";
+import { badQuantities, failed, type MixResult } from "./trouble.js";
+
+export interface CanInput {
+  /** mL of stock, as poured, in each litre of the finished can. */
+  readonly stockMlPerL: number;
+  readonly pour: Pour;
+  readonly water: WaterReport;
+  readonly temperatureC: number;
+  /** Closed: used at once, no gas exchanged since mixing. Open: stood until in balance with air. */
+  readonly air: "closed" | "open";
+}
+
+export interface CanLiquid {
+  readonly ph: number;
+  /** Dissolved, from stock and tap. */
+  readonly calciumMgPerL: number;
+  readonly calciumFromTapMgPerL: number;
+  /** Brought by the stock, dissolved or not. */
+  readonly calciumFromStockMgPerL: number;
+  /** Crystals of calcium citrate that do not dissolve: stir the can. */
+  readonly settlesMgPerL: number;
+  readonly calciumInCrystalsMgPerL: number;
+  readonly phOutside: "low" | "high" | undefined;
+  readonly equilibrium: Equilibrium;
+}
+
+/** Mixes a dose into water at rest; calcite never forms within the hours a can is in use. */
+export function mixIntoWater(
+  chemistry: Chemistry,
+  dose: Dose,
+  water: Contents,
+  temperatureC: number,
+  air: "closed" | "open",
+): MixResult<Equilibrium> {
+  return equilibrate(chemistry, mixed(water, dose.contents), {
+    temperatureC,
+    gas: air === "open" ? openAir(chemistry) : closedVessel,
+    calciteMayForm: false,
+    citrateSolidMayForm: dose.crystalsMayForm,
+  });
+}
+
+/**
+ * One litre of the can. Trouble as in {@link sourceWater}, and a rate outside 0 to 1000 mL per L.
+ */
+export function dilute(
+  chemistry: Chemistry,
+  stock: StockLiquid,
+  input: CanInput,
+): MixResult<CanLiquid> {
+  const { stockMlPerL, pour, water: report, temperatureC } = input;
+  const problems = badQuantities({
+    "stock (mL per L)": stockMlPerL,
+    "water (mL per L)": 1000 - stockMlPerL,
+  });
+  if (problems.length > 0) return failed(...problems);
+  const water = sourceWater(chemistry, report, 1 - stockMlPerL / 1000, temperatureC);
+  if (!water.ok) return water;
+  const dose = poured(chemistry, stock, stockMlPerL, pour);
+  const found = mixIntoWater(chemistry, dose, water.value, temperatureC, input.air);
+  if (!found.ok) return found;
+  const equilibrium = found.value;
+  const { gPerMol, practice } = chemistry;
+  const inCrystals = 3000 * equilibrium.calciumCitrateMol * gPerMol.calcium;
+  const { ph } = equilibrium;
+  return {
+    ok: true,
+    value: {
+      ph,
+      calciumMgPerL: 1000 * (equilibrium.dissolved.mol[1] ?? 0) * gPerMol.calcium,
+      calciumFromTapMgPerL: (1 - stockMlPerL / 1000) * tapCalciumMgPerL(chemistry, report),
+      calciumFromStockMgPerL: dose.calciumMg,
+      settlesMgPerL: 1000 * equilibrium.calciumCitrateMol * gPerMol.calciumCitrateTetrahydrate,
+      calciumInCrystalsMgPerL: inCrystals,
+      phOutside:
+        ph < practice.canPhLow.value ? "low" : ph > practice.canPhHigh.value ? "high" : undefined,
+      equilibrium,
+    },
+  };
+}

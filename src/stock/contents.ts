@@ -1,0 +1,59 @@
+/** What is in a vessel, counted by building blocks, so that mixing is adding. */
+import { type Chemistry, componentKeys } from "./constants.js";
+
+export interface Contents {
+  /** All water, also what is bound in ions; crystals count theirs apart. */
+  readonly waterKg: number;
+  /** mol of H, Ca, Cit, Ac, CO3. An acid brings its hydrogens, carbon dioxide is 2 H + CO3 - H2O. */
+  readonly mol: readonly number[];
+  /** Ions that only carry charge. */
+  readonly bystanders: Bystanders;
+}
+
+export interface Bystanders {
+  /** Sodium and the like, mol of charge +1. */
+  readonly sodiumMol: number;
+  readonly magnesiumMol: number;
+  /** Chloride and the like, mol of charge -1. */
+  readonly chlorideMol: number;
+}
+
+export const noBystanders: Bystanders = { sodiumMol: 0, magnesiumMol: 0, chlorideMol: 0 };
+
+export function pureWater(waterKg: number): Contents {
+  return { waterKg, mol: componentKeys.map(() => 0), bystanders: noBystanders };
+}
+
+export function mixed(a: Contents, b: Contents): Contents {
+  return {
+    waterKg: a.waterKg + b.waterKg,
+    mol: a.mol.map((n, j) => n + (b.mol[j] ?? 0)),
+    bystanders: {
+      sodiumMol: a.bystanders.sodiumMol + b.bystanders.sodiumMol,
+      magnesiumMol: a.bystanders.magnesiumMol + b.bystanders.magnesiumMol,
+      chlorideMol: a.bystanders.chlorideMol + b.bystanders.chlorideMol,
+    },
+  };
+}
+
+export function scaled(a: Contents, share: number): Contents {
+  return {
+    waterKg: a.waterKg * share,
+    mol: a.mol.map((n) => n * share),
+    bystanders: {
+      sodiumMol: a.bystanders.sodiumMol * share,
+      magnesiumMol: a.bystanders.magnesiumMol * share,
+      chlorideMol: a.bystanders.chlorideMol * share,
+    },
+  };
+}
+
+/** Crystals of tricalcium dicitrate tetrahydrate, as what they would dissolve into. */
+export function calciumCitrateContents(chemistry: Chemistry, mol: number): Contents {
+  const perMol = chemistry.phases.calciumCitrate.of;
+  return {
+    waterKg: ((perMol.H2O ?? 0) * mol * chemistry.gPerMol.water) / 1000,
+    mol: componentKeys.map((key) => (perMol[key] ?? 0) * mol),
+    bystanders: noBystanders,
+  };
+}
