@@ -1,0 +1,83 @@
+import type { Day, DaySpan } from "../dates.js";
+import type { Plan } from "../season-plan.js";
+import { cleanText } from "./content-line.js";
+import { uuidV5 } from "./uuid.js";
+
+/** One entry of a calendar, free of file formats. */
+export interface CalendarEvent {
+  /** What it is: `feeding`, `notice`; others (a batch to start, a use-by day) may follow. */
+  readonly kind: string;
+  /** Names the event for as long as it keeps its day: `kind/line/day`. Unique in a calendar. */
+  readonly key: string;
+  /** Made from the garden's id and the key: does not move when other plantings come or go. */
+  readonly uid: string;
+  readonly day: Day;
+  /** Absent for all day. */
+  readonly time?: EventTime;
+  /** Says alone what to do. */
+  readonly summary: string;
+  /** Plain text lines. */
+  readonly description: readonly string[];
+  readonly categories: readonly string[];
+  /** CSS3 colour name. */
+  readonly color: string;
+  /** Minutes before the start (all day: before the midnight that begins the day; negative is after it). */
+  readonly remindersMinBefore: readonly number[];
+}
+
+export interface EventTime {
+  /** `HH:MM` on the wall clock of the zone. */
+  readonly timeOfDay: string;
+  /** IANA name. */
+  readonly timezone: string;
+  readonly durationMin: number;
+}
+
+/** What a calendar file says of itself. */
+export interface CalendarMeta {
+  readonly gardenId: string;
+  readonly name: string;
+  /** CSS3 colour name. */
+  readonly color: string;
+  readonly refreshHours: number;
+  readonly season: DaySpan;
+}
+
+/** A namespace of our own, drawn once at random (RFC 9562 section 6.6 allows such). */
+const feedroundNamespace = "c3985fb2-bf99-4bc8-83c9-e610c562fc4f";
+
+export function calendarMeta({ garden }: Pick<Plan, "garden">): CalendarMeta {
+  return {
+    gardenId: garden.id,
+    name: `${garden.name}: feedings`,
+    color: garden.calendar.color,
+    refreshHours: garden.calendar.refreshHours,
+    season: garden.season,
+  };
+}
+
+/** The UUID under which all names of one garden stand. */
+export function gardenUid(gardenId: string): string {
+  return uuidV5(feedroundNamespace, gardenId);
+}
+
+/**
+ * Fills in key and UID.
+ *
+ * @param namespace from {@link gardenUid}
+ * @param line the row of like events it stands in: a bed's id, or empty for the garden as a whole.
+ *   When a day moves, its earlier event is looked for in the same row.
+ */
+export function calendarEvent(
+  namespace: string,
+  line: string,
+  event: Omit<CalendarEvent, "key" | "uid">,
+): CalendarEvent {
+  const key = cleanText(`${event.kind}/${line}/${event.day}`);
+  return { ...event, key, uid: uuidV5(namespace, key) };
+}
+
+/** The key without its day. */
+export function lineOfKey(key: string): string {
+  return key.slice(0, key.lastIndexOf("/"));
+}

@@ -1,0 +1,99 @@
+import { ICalCalendar } from "ical-generator";
+import { earlier, later, type Day, type DaySpan } from "../dates.js";
+import { type CalendarMeta, gardenUid } from "./calendar-event.js";
+import { foldedLines, textValue } from "./content-line.js";
+import { type Stamp, stampText } from "./stamp.js";
+import type { WrittenEvent } from "./vevent.js";
+import { vtimezoneLines } from "./vtimezone.js";
+
+/** PRODID of our files. */
+export const productId = "-//Feedround//Feedround//EN";
+
+/** The last revision of an event that is no longer in the file, so that its UID never falls back. */
+export interface RetiredUid {
+  readonly uid: string;
+  readonly sequence: number;
+  readonly created: Stamp;
+  readonly modified: Stamp;
+  /** The day it last stood on. */
+  readonly day: Day;
+}
+
+const about =
+  "Calcium feedings planned by Feedround. Feeding is no cure where watering is uneven or the soil holds enough calcium. Local rules, your certifier and a soil test come first.";
+
+/**
+ * The whole file: header, time zones in use, events by day. Every line ends in CRLF.
+ * Throws RangeError when two events share a UID.
+ */
+export function calendarFile(
+  meta: CalendarMeta,
+  events: readonly WrittenEvent[],
+  retired: readonly RetiredUid[] = [],
+): string {
+  refuseSharedUids(events);
+  const inOrder = [...events].sort(
+    (a, b) => order(a.day, b.day) || order(a.key, b.key) || order(a.uid, b.uid),
+  );
+  return [
+    header(meta, [...events, ...retired]),
+    foldedLines(retired.map(retiredLine)),
+    foldedLines(timezoneLines(events)),
+    ...inOrder.map(({ text }) => text),
+    "END:VCALENDAR\r\n",
+  ].join("");
+}
+
+/** Properties only: ical-generator would print its X- properties after the events (RFC 5545 section 3.7 wants them before). */
+function header(meta: CalendarMeta, revised: readonly { readonly modified: Stamp }[]): string {
+  const calendar = new ICalCalendar({
+    // It prints a hyphen before the text.
+    prodId: productId.slice(1),
+    // It prints these two raw.
+    name: textValue(meta.name),
+    description: textValue(about),
+    ttl: Math.max(1, Math.round(meta.refreshHours * 3600)),
+  });
+  const lastModified = revised.reduce<Stamp | undefined>(
+    (last, { modified }) => (last === undefined || modified > last ? modified : last),
+    undefined,
+  );
+  return (
+    calendar.toString().replace(/END:VCALENDAR$/, "") +
+    foldedLines([
+      `UID:${gardenUid(meta.gardenId)}`,
+      `DESCRIPTION:${textValue(about)}`,
+      ...(lastModified === undefined ? [] : [`LAST-MODIFIED:${stampText(lastModified)}`]),
+      `COLOR:${textValue(meta.color)}`,
+      `X-FEEDROUND-GARDEN:${textValue(meta.gardenId)}`,
+    ])
+  );
+}
+
+function retiredLine({ uid, sequence, created, modified, day }: RetiredUid): string {
+  return `X-FEEDROUND-RETIRED:${uid} ${sequence} ${stampText(created)} ${stampText(modified)} ${day}`;
+}
+
+function timezoneLines(events: readonly WrittenEvent[]): string[] {
+  const spans = new Map<string, DaySpan>();
+  for (const { timezone, day } of events) {
+    if (timezone === undefined) continue;
+    const { from, to } = spans.get(timezone) ?? { from: day, to: day };
+    spans.set(timezone, { from: earlier(from, day), to: later(to, day) });
+  }
+  return [...spans]
+    .sort(([a], [b]) => order(a, b))
+    .flatMap(([timezone, span]) => vtimezoneLines(timezone, span));
+}
+
+function refuseSharedUids(events: readonly WrittenEvent[]): void {
+  const seen = new Set<string>();
+  for (const { uid, key } of events) {
+    if (seen.has(uid)) throw new RangeError(`two events have the UID ${uid}, one of them ${key}`);
+    seen.add(uid);
+  }
+}
+
+function order(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,45 @@
+import { type Day, parseDay } from "../dates.js";
+
+/** A moment in UTC, whole seconds: `2027-03-01T00:00:00Z`. Plain string order is time order. */
+export type Stamp = string & { readonly [stampBrand]: true };
+declare const stampBrand: unique symbol;
+
+const isoStamp = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d):([0-5]\d)(?:\.\d+)?Z$/;
+
+/** Parts of a second are dropped. Throws RangeError for anything but an ISO 8601 moment in UTC. */
+export function stampOf(iso: string): Stamp {
+  const match = isoStamp.exec(iso);
+  if (!match || parseDay(match[1] ?? "") === undefined) {
+    throw new RangeError(`not a moment in UTC such as 2027-03-01T00:00:00Z: ${iso}`);
+  }
+  return `${iso.slice(0, 19)}Z` as Stamp;
+}
+
+export function startOfDay(day: Day): Stamp {
+  return `${day}T00:00:00Z` as Stamp;
+}
+
+/** The stamp asked for, but always after `earlier`, so that each revision has a later one. */
+export function stampAfter(earlier: Stamp, wanted: Stamp): Stamp {
+  if (wanted > earlier) return wanted;
+  return stampOf(new Date(Date.parse(earlier) + 1000).toISOString());
+}
+
+export function dayOfStamp(stamp: Stamp): Day {
+  return stamp.slice(0, 10) as Day;
+}
+
+/** `20270301T000000Z` */
+export function stampText(stamp: Stamp): string {
+  return stamp.replace(/[-:]/g, "");
+}
+
+/** The stamp that `20270301T000000Z` stands for, or undefined. */
+export function parseStamp(text: string): Stamp | undefined {
+  const match = /^(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)Z$/.exec(text);
+  if (!match) return undefined;
+  const [, year, month, day, hour, minute, second] = match as unknown as string[];
+  const iso = `${year}-${month}-${day}T${hour}:${minute}:${second}Z`;
+  const real = isoStamp.test(iso) && parseDay(iso.slice(0, 10)) !== undefined;
+  return real ? (iso as Stamp) : undefined;
+}

@@ -1,0 +1,105 @@
+import {
+  ICalAlarmType,
+  ICalCalendar,
+  ICalEvent,
+  ICalEventBusyStatus,
+  type ICalEventData,
+  ICalEventTransparency,
+} from "ical-generator";
+import { DateTime } from "luxon";
+import { addDays, type Day } from "../dates.js";
+import type { CalendarEvent, EventTime } from "./calendar-event.js";
+import { cleanText, foldedLines } from "./content-line.js";
+import type { Stamp } from "./stamp.js";
+import { momentOf } from "./zone-time.js";
+
+/** Where an event stands in its history (RFC 5545 section 3.8.7). */
+export interface Revision {
+  readonly uid: string;
+  readonly sequence: number;
+  readonly created: Stamp;
+  /** LAST-MODIFIED, and DTSTAMP too: section 3.8.7.2 for files without METHOD. */
+  readonly modified: Stamp;
+}
+
+/** A VEVENT as it stands in a file. */
+export interface WrittenEvent extends Revision {
+  readonly key: string;
+  readonly day: Day;
+  readonly cancelled: boolean;
+  /** TZID of its start; absent for all-day and UTC. */
+  readonly timezone?: string;
+  /** Its exact text, BEGIN to END with the last CRLF. */
+  readonly text: string;
+}
+
+/** ical-generator prints an event only in a calendar; it must have no time zone, or stamps lose their Z. */
+const noCalendar = new ICalCalendar();
+
+export function writeEvent(event: CalendarEvent, revision: Revision): WrittenEvent {
+  const timezone = event.time?.timezone === "UTC" ? undefined : event.time?.timezone;
+  return {
+    ...revision,
+    key: event.key,
+    day: event.day,
+    cancelled: false,
+    ...(timezone === undefined ? {} : { timezone }),
+    text: foldedLines(veventLines(event, revision)),
+  };
+}
+
+function veventLines(event: CalendarEvent, revision: Revision): string[] {
+  const vevent = new ICalEvent(
+    {
+      id: revision.uid,
+      sequence: revision.sequence,
+      stamp: revision.modified,
+      created: revision.created,
+      lastModified: revision.modified,
+      ...startAndEnd(event),
+      summary: cleanText(event.summary),
+      description: cleanText(event.description.join("\n")),
+      categories: event.categories.map((name) => ({ name: cleanText(name) })),
+      transparency: ICalEventTransparency.TRANSPARENT,
+      busystatus: ICalEventBusyStatus.FREE,
+      x: [["X-FEEDROUND-KEY", event.key]],
+    },
+    noCalendar,
+  );
+  for (const minutes of event.remindersMinBefore) {
+    // `relatesTo` is ignored in the data object, and without it a trigger after the start counts from the end.
+    vevent
+      .createAlarm({ type: ICalAlarmType.display, trigger: Math.round(minutes * 60) })
+      .relatesTo("START");
+  }
+  return repaired(vevent.toString(), event.color);
+}
+
+function startAndEnd({ day, time }: CalendarEvent): Pick<ICalEventData, "start" | "end"> {
+  return time === undefined ? allDay(day) : timed(day, time);
+}
+
+function allDay(day: Day): ICalEventData {
+  // Midnight UTC, which no zone of the machine or the garden is asked to shift.
+  const midnight = (d: Day) => `${d}T00:00:00Z`;
+  return { allDay: true, start: midnight(day), end: midnight(addDays(day, 1)) };
+}
+
+function timed(day: Day, { timeOfDay, timezone, durationMin }: EventTime): ICalEventData {
+  const startMs = momentOf(day, timeOfDay, timezone);
+  // RFC 5545 section 3.8.2.2: the end is later than the start.
+  const endMs = startMs + Math.max(1, durationMin) * 60_000;
+  const [start, end] = [startMs, endMs].map((ms) => DateTime.fromMillis(ms, { zone: timezone }));
+  return { timezone, start, end } as ICalEventData;
+}
+
+/** Adds COLOR (RFC 7986 section 5.9), and puts the alarms after all properties (RFC 5545 section 3.6.1). */
+function repaired(text: string, color: string): string[] {
+  const lines = text.split("\r\n").slice(1, -2);
+  const firstAlarm = lines.indexOf("BEGIN:VALARM");
+  const lastAlarm = lines.lastIndexOf("END:VALARM");
+  const alarms = firstAlarm === -1 ? [] : lines.slice(firstAlarm, lastAlarm + 1);
+  const properties =
+    firstAlarm === -1 ? lines : [...lines.slice(0, firstAlarm), ...lines.slice(lastAlarm + 1)];
+  return ["BEGIN:VEVENT", ...properties, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
+}

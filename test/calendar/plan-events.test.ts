@@ -1,0 +1,174 @@
+import { describe, expect, it } from "vitest";
+import { planEvents } from "../../src/calendar/index.js";
+import { day } from "../../src/dates.js";
+import type { CalendarWishes } from "../../src/garden/index.js";
+import {
+  aBedRound,
+  aMix,
+  aPlan,
+  aPlantingInPlan,
+  aRound,
+  aWarning,
+  roundsOn,
+} from "../support/a-plan.js";
+
+const wishes: CalendarWishes = {
+  group: "round",
+  remindersMinBefore: [-480],
+  color: "teal",
+  refreshHours: 12,
+};
+const byBed = { calendar: { ...wishes, group: "bed" as const } };
+const north = aBedRound({ bed: "north", bedName: "North bed" });
+const plantings = [
+  aPlantingInPlan(),
+  aPlantingInPlan({ id: "lett", bed: "north", bedName: "North bed" }),
+];
+const twoBeds = aRound({ beds: [aBedRound(), north] });
+
+describe("events of a plan", () => {
+  it("are one a round", () => {
+    const events = planEvents(aPlan({ rounds: [twoBeds, aRound({ day: day("2027-06-19") })] }));
+    expect(events.map((event) => [event.kind, event.key])).toEqual([
+      ["feeding", "feeding//2027-06-12"],
+      ["feeding", "feeding//2027-06-19"],
+    ]);
+  });
+
+  it("are one a bed when the grower wishes so", () => {
+    const events = planEvents(aPlan({ rounds: [twoBeds], garden: byBed }));
+    expect(events.map(({ key, summary }) => [key, summary.split(":")[0]])).toEqual([
+      ["feeding/north/2027-06-12", "North bed"],
+      ["feeding/south/2027-06-12", "South bed"],
+    ]);
+    expect(events[0]?.description).toContain("North bed:");
+    expect(events[0]?.description).not.toContain("South bed:");
+  });
+
+  it("carry time, length and zone of the garden, or none for all day", () => {
+    const [timed] = planEvents(aPlan({ rounds: [aRound({ timeOfDay: "18:30" })] }));
+    expect(timed?.time).toEqual({ timeOfDay: "18:30", timezone: "Europe/Dublin", durationMin: 45 });
+    expect(planEvents(aPlan())[0]).not.toHaveProperty("time");
+  });
+
+  it("carry the grower's colour and reminders, and categories by route", () => {
+    const mixes = [aMix(), aMix({ route: "foliar" })];
+    const rounds = [aRound({ beds: [aBedRound({ mixes })] })];
+    const [event] = planEvents(aPlan({ rounds, garden: { calendar: wishes } }));
+    expect(event).toMatchObject({
+      color: "teal",
+      remindersMinBefore: [-480],
+      categories: ["Feeding", "Soil drench", "Leaf spray"],
+    });
+  });
+
+  it("come by day whatever the order of the rounds", () => {
+    const rounds = roundsOn(["2027-07-01", "2027-06-01"]);
+    expect(planEvents(aPlan({ rounds })).map((event) => event.day)).toEqual([
+      "2027-06-01",
+      "2027-07-01",
+    ]);
+  });
+
+  it("have none when nothing is fed", () => {
+    expect(planEvents(aPlan({ rounds: [] }))).toEqual([]);
+  });
+});
+
+describe("UIDs of events", () => {
+  const uids = (plan: Parameters<typeof aPlan>[0]) => planEvents(aPlan(plan)).map(({ uid }) => uid);
+
+  it("are version 5 UUIDs and say nothing of the garden", () => {
+    expect(uids({})[0]).toMatch(
+      /^[0-9a-f]{8}-[0-9a-f]{4}-5[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/,
+    );
+  });
+
+  it("stay when other plantings come or go, amounts change, or the garden is renamed", () => {
+    const [before] = uids({});
+    expect(uids({ rounds: [twoBeds], garden: { name: "Mill House" } })[0]).toBe(before);
+    expect(uids({ rounds: [aRound({ timeOfDay: "07:00" })], plantings })[0]).toBe(before);
+    expect(uids({ rounds: roundsOn(["2027-05-01", "2027-06-12"]) })[1]).toBe(before);
+  });
+
+  it("differ between days, beds, kinds and gardens", () => {
+    const all = [
+      ...uids({ rounds: roundsOn(["2027-06-12", "2027-06-13"]) }),
+      ...uids({ rounds: [twoBeds], garden: byBed }),
+      ...uids({ rounds: [], warnings: [aWarning({ day: day("2027-06-12") })] }),
+      ...uids({ garden: { id: "mill-house" } }),
+    ];
+    expect(new Set(all).size).toBe(all.length);
+  });
+});
+
+describe("warnings in the calendar", () => {
+  const onTheDay = aWarning({
+    day: day("2027-06-12"),
+    planting: "lett",
+    message: "lettuce is late",
+  });
+
+  it("stand in the round of their day, whoever it feeds", () => {
+    const events = planEvents(aPlan({ plantings, warnings: [onTheDay] }));
+    expect(events).toHaveLength(1);
+    expect(events[0]?.description).toContain("Warning: lettuce is late");
+  });
+
+  it("stand only in the event of their own bed when events are one a bed", () => {
+    const events = planEvents(
+      aPlan({ rounds: [twoBeds], plantings, warnings: [onTheDay], garden: byBed }),
+    );
+    const telling = events.filter(({ description }) =>
+      description.includes("Warning: lettuce is late"),
+    );
+    expect(telling.map(({ key }) => key)).toEqual(["feeding/north/2027-06-12"]);
+  });
+
+  it("that concern the whole garden stand in every bed's event", () => {
+    const warnings = [aWarning({ day: day("2027-06-12") })];
+    const events = planEvents(aPlan({ rounds: [twoBeds], warnings, garden: byBed }));
+    expect(events.every(({ description }) => description.includes("Warning: toms go unfed"))).toBe(
+      true,
+    );
+    expect(events).toHaveLength(2);
+  });
+
+  it("get an event of their own on a day without a round", () => {
+    const warnings = [aWarning({ day: day("2027-07-15"), planting: "toms" })];
+    expect(planEvents(aPlan({ warnings }))[1]).toMatchObject({
+      kind: "notice",
+      key: "notice/window-missed/toms/2027-07-15",
+      day: "2027-07-15",
+      summary: "toms go unfed",
+      description: ["Warning: toms go unfed", "What helps: feed by hand"],
+      categories: ["Garden notice"],
+    });
+  });
+
+  it("get an event of their own when their bed is not fed that day and events are one a bed", () => {
+    const events = planEvents(aPlan({ plantings, warnings: [onTheDay], garden: byBed }));
+    expect(events.map(({ kind }) => kind)).toEqual(["feeding", "notice"]);
+  });
+
+  it("of one day, code and planting share an event", () => {
+    const warning = aWarning({ day: day("2027-07-15"), planting: "toms" });
+    const events = planEvents(
+      aPlan({ rounds: [], warnings: [warning, { ...warning, message: "twice" }] }),
+    );
+    expect(events.map(({ summary }) => summary)).toEqual(["toms go unfed; twice"]);
+  });
+
+  it("remind only in an all-day garden, where reminders count from midnight", () => {
+    const rest = { rounds: [], warnings: [aWarning({ day: day("2027-07-15") })] };
+    const reminders = (garden: object) =>
+      planEvents(aPlan({ ...rest, garden: { calendar: wishes, ...garden } }))[0]
+        ?.remindersMinBefore;
+    expect(reminders({})).toEqual([-480]);
+    expect(reminders({ timeOfDay: "18:30" })).toEqual([]);
+  });
+
+  it("without a day are left to the plan", () => {
+    expect(planEvents(aPlan({ rounds: [], warnings: [aWarning()] }))).toEqual([]);
+  });
+});

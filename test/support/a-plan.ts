@@ -1,0 +1,151 @@
+import { addDays, day, type Day } from "../../src/dates.js";
+import type {
+  BedRound,
+  CanFill,
+  CanMix,
+  Feeding,
+  Plan,
+  PlanGarden,
+  PlannedPlanting,
+  PlanWarning,
+  Round,
+} from "../../src/season-plan.js";
+
+/** Each builder gives a valid value; a test states only what differs. */
+export function aPlan(
+  differs: Partial<Omit<Plan, "garden">> & { garden?: Partial<PlanGarden> } = {},
+): Plan {
+  const rounds = differs.rounds ?? [aRound()];
+  return {
+    planVersion: 1,
+    plantings: [aPlantingInPlan()],
+    warnings: [],
+    assumptions: [],
+    totals: {
+      rounds: rounds.length,
+      feedings: rounds
+        .flatMap(({ beds }) => beds)
+        .flatMap(({ mixes }) => mixes)
+        .flatMap(({ feedings }) => feedings).length,
+      waterL: sum(rounds, ({ waterL }) => waterL),
+      stockMl: sum(rounds, ({ stockMl }) => stockMl),
+    },
+    ...differs,
+    rounds,
+    garden: aPlanGarden(differs.garden),
+  };
+}
+
+export function aPlanGarden(differs: Partial<PlanGarden> = {}): PlanGarden {
+  return {
+    id: "weir-cottage",
+    name: "Weir Cottage",
+    timezone: "Europe/Dublin",
+    season: { from: day("2027-03-01"), to: day("2027-10-31") },
+    amounts: "metric",
+    canL: 9,
+    sprayerL: 5,
+    durationMin: 45,
+    calendar: { group: "round", remindersMinBefore: [], color: "seagreen", refreshHours: 12 },
+    ...differs,
+  };
+}
+
+export function aPlantingInPlan(differs: Partial<PlannedPlanting> = {}): PlannedPlanting {
+  return {
+    id: "toms",
+    name: "toms",
+    bed: "south",
+    bedName: "South bed",
+    crop: "tomato",
+    cropName: "tomato",
+    stages: [],
+    fed: true,
+    reason: "blossom-end rot",
+    rules: ["tomato-fruit"],
+    ...differs,
+  };
+}
+
+export function aRound(differs: Partial<Round> = {}): Round {
+  const beds = differs.beds ?? [aBedRound()];
+  const mixes = beds.flatMap((bed) => bed.mixes);
+  return {
+    day: day("2027-06-12"),
+    beds,
+    waterL: sum(mixes, ({ waterL }) => waterL),
+    stockMl: sum(mixes, ({ stockMl }) => stockMl),
+    ...differs,
+  };
+}
+
+export function aBedRound(differs: Partial<BedRound> = {}): BedRound {
+  return { bed: "south", bedName: "South bed", mixes: [aMix()], ...differs };
+}
+
+/** 22 L at 2.5 mL to the litre in 9 L cans. */
+export function aMix(differs: Partial<CanMix> = {}): CanMix {
+  const fills = differs.fills ?? [
+    aFill({ count: 2 }),
+    aFill({ full: false, waterL: 4, stockMl: 10, waterText: "4 L", stockText: "10 mL" }),
+  ];
+  return {
+    route: "drench",
+    rateMlPerL: 2.5,
+    feedings: [aFeeding()],
+    waterL: sum(fills, ({ count, waterL }) => count * waterL),
+    exactStockMl: 55,
+    stockMl: sum(fills, ({ count, stockMl }) => count * stockMl),
+    calciumMgPerL: 50,
+    fills,
+    ...differs,
+  };
+}
+
+export function aFill(differs: Partial<CanFill> = {}): CanFill {
+  return {
+    count: 1,
+    full: true,
+    waterL: 9,
+    stockMl: 23,
+    waterText: "9 L",
+    stockText: "23 mL",
+    ...differs,
+  };
+}
+
+export function aFeeding(differs: Partial<Feeding> = {}): Feeding {
+  return {
+    planting: "toms",
+    name: "toms",
+    crop: "tomato",
+    cropName: "tomato",
+    rule: "tomato-fruit",
+    evidence: "common-practice",
+    disorder: "blossom-end rot",
+    stage: "fruit-growth",
+    stageOrigin: "seen on 2027-06-01",
+    number: 3,
+    window: { earliest: day("2027-06-10"), latest: day("2027-06-16") },
+    inWindow: true,
+    waterL: 22,
+    ...differs,
+  };
+}
+
+export function aWarning(differs: Partial<PlanWarning> = {}): PlanWarning {
+  return { code: "window-missed", message: "toms go unfed", mend: "feed by hand", ...differs };
+}
+
+/** Rounds of the same kind on many days. */
+export function roundsOn(days: readonly string[], differs: Partial<Round> = {}): Round[] {
+  return days.map((text) => aRound({ ...differs, day: day(text) }));
+}
+
+export function daysFrom(first: Day, count: number, everyDays: number): Day[] {
+  return Array.from({ length: count }, (_, i) => addDays(first, i * everyDays));
+}
+
+function sum<T>(items: readonly T[], of: (item: T) => number): number {
+  return items.reduce((total, item) => total + of(item), 0);
+}
