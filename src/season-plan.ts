@@ -6,7 +6,7 @@ import type { StageName } from "./crops/index.js";
 import type { StageSpan } from "./crops/index.js";
 import type { Day, DaySpan } from "./dates.js";
 import type { Amounts, CalendarWishes, Route } from "./garden/index.js";
-import type { Evidence } from "./rules/index.js";
+import type { Evidence, FeedRule } from "./rules/index.js";
 
 export interface Plan {
   readonly planVersion: 1;
@@ -14,6 +14,8 @@ export interface Plan {
   readonly plantings: readonly PlannedPlanting[];
   /** Sorted by day. */
   readonly rounds: readonly Round[];
+  /** The rules behind the feedings. */
+  readonly rules: readonly FeedRule[];
   readonly warnings: readonly PlanWarning[];
   /** Defaults used where the garden file was silent. */
   readonly assumptions: readonly string[];
@@ -106,6 +108,10 @@ export interface Feeding {
   readonly window: { readonly earliest: Day; readonly latest: Day };
   readonly inWindow: boolean;
   readonly waterL: number;
+  /** The rule's rate, or the planting's own. */
+  readonly baseRateMlPerL: number;
+  /** What the planting multiplies it by. */
+  readonly level: number;
 }
 
 export interface PlanWarning {

@@ -26,11 +26,12 @@ export interface Crop {
   readonly botanical: string;
   /** A group that feed rules may name: `solanaceous`, `cucurbit`, `leafy-head`... */
   readonly group: string;
-  /** Key of `life-courses.yaml`. */
-  readonly course: string;
+  readonly course: LifeCourse;
   readonly perennial: boolean;
   /** What day 1 of the stage lengths is. Perennials count from bloom. */
   readonly countedFrom: "sowing" | "transplanting" | "bloom";
+  /** From where seed packets count days to harvest. */
+  readonly packetDaysFrom: "sowing" | "transplanting" | "bloom";
   /** Usual age of a transplant: how long before transplanting it was sown. */
   readonly transplantAgeDays: number;
   /** Usual full bloom in temperate northern gardens, `MM-DD`; perennials only. */

@@ -22,6 +22,8 @@ export interface Garden {
   readonly amounts: Amounts;
   readonly canL: number;
   readonly sprayerL: number;
+  /** The sprayer's size is the usual one, not the grower's word. */
+  readonly sprayerIsUsual: boolean;
   readonly sourceWater?: SourceWater;
   readonly feeding: FeedingDays;
   readonly calendar: CalendarWishes;
@@ -38,7 +40,7 @@ export interface Garden {
 
 export interface SourceWater {
   /** mg/L as CaCO3. */
-  readonly hardnessMgPerL: number;
+  readonly hardnessMgPerL?: number;
   /** mg/L as CaCO3. */
   readonly alkalinityMgPerL?: number;
   /** mg/L of calcium itself, when the grower has it from a water report. */
@@ -84,6 +86,8 @@ export interface BatchInHand {
   readonly made: Day;
   readonly volumeMl: number;
   readonly leftMl: number;
+  /** The day `left` was measured: log entries after it come off. Without it every log entry that names the batch does. */
+  readonly leftOn?: Day;
   readonly acid: Acid;
   readonly keep: "fridge" | "shelf";
   readonly useBy?: Day;
@@ -122,14 +126,16 @@ export interface Planting {
   readonly waterL: number;
   /** Spray liquid in one foliar feeding of the whole planting, L. */
   readonly sprayL: number;
+  /** The spray liquid is the usual one of the crop, not the grower's word. */
+  readonly sprayIsUsual: boolean;
   /** mL of stock per litre, over the rule's. */
   readonly rateMlPerL?: number;
   /** Days between feedings, over the rule's. */
   readonly intervalDays?: number;
   /** Multiplies the rule's rate; 1 when not given. */
   readonly level: number;
-  /** Feed also where the rule feeds only on request, or never. */
-  readonly feed: "by-rule" | "yes" | "no";
+  /** As the rules have it; also where they feed only on request, by the best or the named route; or never. */
+  readonly feed: "by-rule" | "yes" | "drench" | "foliar" | "both" | "no";
   readonly path: FilePath;
 }
 

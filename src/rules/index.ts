@@ -1,1 +1,3 @@
+export * from "./match.js";
+export * from "./read-rules.js";
 export * from "./rule.js";

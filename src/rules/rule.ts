@@ -27,6 +27,8 @@ export interface FeedRule {
   /** Days after the first fed stage begins within which the first feeding belongs. */
   readonly firstWithinDays: number;
   readonly highestRateMlPerL: number;
+  /** Shown when a wish is refused for passing a limit. */
+  readonly limitsReason: string;
   /** No feeding in the last days before harvest begins; 0 for none. */
   readonly stopBeforeHarvestDays: number;
   readonly evidence: Evidence;

@@ -1,0 +1,85 @@
+/** Amounts as a person reads and measures them, in the garden's own measures. */
+import type { Amounts } from "./garden.js";
+
+// NIST Handbook 44, Appendix C: exact by definition.
+export const litersPerUsGallon = 3.785411784;
+export const litersPerImperialGallon = 4.54609;
+export const mlPerTeaspoon = 4.92892159375;
+const teaspoonsPerTablespoon = 3;
+const tablespoonsPerCup = 16;
+const fluidOuncesPerUsGallon = 128;
+
+/** Water: `9 L`, `600 mL`, `1 1/2 gal`, `24 fl oz`. */
+export function volumeText(liters: number, amounts: Amounts): string {
+  switch (amounts) {
+    case "metric":
+      return liters >= 1 || liters === 0
+        ? `${decimal(liters, 2)} L`
+        : `${decimal(liters * 1000, 0)} mL`;
+    case "us": {
+      const gallons = liters / litersPerUsGallon;
+      return gallons >= 0.24 || liters === 0
+        ? `${mixedNumber(gallons)} gal`
+        : `${decimal(gallons * fluidOuncesPerUsGallon, 1)} fl oz`;
+    }
+    case "imperial": {
+      const gallons = liters / litersPerImperialGallon;
+      return gallons >= 0.24 || liters === 0
+        ? `${mixedNumber(gallons)} gal`
+        : `${decimal(liters * 1000, 0)} mL`;
+    }
+  }
+}
+
+/** Stock to measure out: `23 mL`; in US measures `3/4 tsp`, `1 tbsp + 3/4 tsp`, `1 cup + 2 tbsp`. */
+export function stockText(ml: number, amounts: Amounts): string {
+  if (amounts !== "us") return `${decimal(ml, ml < 0.1 ? 3 : 1)} mL`;
+  const teaspoons = ml / mlPerTeaspoon;
+  // Less than the smallest spoon of a kitchen set is drawn up with a syringe.
+  if (teaspoons < 0.24) return `${decimal(ml, ml < 0.1 ? 3 : 1)} mL`;
+  const whole = Math.floor(teaspoons / teaspoonsPerTablespoon + 1e-6);
+  const rest = teaspoons - whole * teaspoonsPerTablespoon;
+  const cups = Math.floor(whole / tablespoonsPerCup);
+  const tablespoons = whole - cups * tablespoonsPerCup;
+  return [
+    cups > 0 ? `${cups} cup${cups > 1 ? "s" : ""}` : "",
+    tablespoons > 0 ? `${tablespoons} tbsp` : "",
+    rest > 0.01 ? `${mixedNumber(rest)} tsp` : "",
+  ]
+    .filter((part) => part !== "")
+    .join(" + ");
+}
+
+/** Totals of stock over a season: `1.25 L`, `2 cups`. */
+export function totalStockText(ml: number, amounts: Amounts): string {
+  if (ml < 1000) return amounts === "us" ? stockText(ml, "us") : `${decimal(ml, 0)} mL`;
+  return amounts === "us" ? volumeText(ml / 1000, "us") : `${decimal(ml / 1000, 2)} L`;
+}
+
+/** At most that many places, without trailing zeros. */
+export function decimal(value: number, places: number): string {
+  return String(Number(value.toFixed(places)));
+}
+
+const fractions: readonly [number, string][] = [
+  [0, ""],
+  [1 / 8, "1/8"],
+  [1 / 4, "1/4"],
+  [1 / 3, "1/3"],
+  [3 / 8, "3/8"],
+  [1 / 2, "1/2"],
+  [5 / 8, "5/8"],
+  [2 / 3, "2/3"],
+  [3 / 4, "3/4"],
+  [7 / 8, "7/8"],
+  [1, ""],
+];
+
+/** 1.5 -> `1 1/2`; what is no kitchen fraction stays a decimal. */
+export function mixedNumber(value: number): string {
+  const whole = Math.floor(value + 1e-9);
+  const near = fractions.find(([part]) => Math.abs(value - whole - part) < 0.005);
+  if (near === undefined) return decimal(value, 2);
+  const ones = near[0] === 1 ? whole + 1 : whole;
+  return [ones > 0 || near[1] === "" ? String(ones) : "", near[1]].filter(Boolean).join(" ");
+}

@@ -1,0 +1,153 @@
+/**
+ * Quantities as growers write them: a number (`9`, `1.5`, `1 1/2`, `½`) and a unit, or two
+ * quantities with `per`, `in` or `/` between them.
+ */
+import type { Amounts } from "./garden.js";
+import { findUnit, type Unit, type UnitKind, type UnitTable } from "./units.js";
+
+export interface UnitContext {
+  readonly units: UnitTable;
+  readonly amounts: Amounts;
+}
+
+export type Parsed<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly message: string; readonly mend: string };
+
+export interface Quantity {
+  /** In the base unit of its kind. */
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+const examples: Record<UnitKind, string> = {
+  volume: "9 L or 2 gal",
+  mass: "50 g or 2 oz",
+  length: "20 m or 60 ft",
+  area: "4 m2 or 40 ft2",
+  time: "14 days or 2 weeks",
+  hardness: "120 mg/L, 7 dH or 12 gpg",
+  concentration: "5 g/L or 40 mg/L",
+};
+
+const numberAtStart = /^(\d+\s+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)\s*/;
+
+/** Text -> amount in the base unit of the kind (L, g, m, m2, days, mg/L). */
+export function parseQuantity(
+  text: string,
+  kind: UnitKind,
+  context: UnitContext,
+): Parsed<Quantity> {
+  const plain = plainText(text);
+  const example = examples[kind];
+  const refuse = (message: string, mend: string): Parsed<Quantity> => ({
+    ok: false,
+    message,
+    mend,
+  });
+  if (/^[-−–]/.test(plain)) return refuse(`\`${text}\` is negative`, `write it like ${example}`);
+  if (/^\d+,\d+/.test(plain))
+    return refuse(
+      `\`${text}\` has a comma in the number`,
+      `write it with a point, like ${plain.replace(",", ".")}`,
+    );
+  const number = numberAtStart.exec(plain);
+  if (!number?.[1])
+    return refuse(`\`${text}\` is not a number with a unit`, `write it like ${example}`);
+  const unitName = plain.slice(number[0].length);
+  if (unitName === "")
+    return refuse(`\`${text}\` has no unit`, `write the unit behind the number, like ${example}`);
+  const unit = findUnit(
+    unitName,
+    context.units.filter((u) => u.kind === kind),
+    context.amounts,
+  );
+  if (unit === undefined) {
+    const other = findUnit(unitName, context.units, context.amounts);
+    return refuse(
+      other
+        ? `\`${text}\` is ${kindInWords[other.kind]}, ${kindInWords[kind]} is needed`
+        : `the unit \`${unitName}\` is not known`,
+      `write ${kindInWords[kind]} like ${example}`,
+    );
+  }
+  return { ok: true, value: { value: numberOf(number[1]) * unit.factor, unit } };
+}
+
+const kindInWords: Record<UnitKind, string> = {
+  volume: "a volume",
+  mass: "a weight",
+  length: "a length",
+  area: "an area",
+  time: "a number of days",
+  hardness: "a hardness",
+  concentration: "a concentration",
+};
+
+/** `10 mL in 4 L`, `2.5 mL per L`, `2 tsp/gal` -> mL of stock per litre of water. */
+export function parseRate(text: string, context: UnitContext): Parsed<number> {
+  const [above, below] = splitPer(text);
+  const mend = "write it like 2.5 mL per L, 10 mL in 4 L or 2 tsp per gal";
+  if (above === undefined || below === undefined)
+    return { ok: false, message: `\`${text}\` is not a rate`, mend };
+  const stock = parseQuantity(above, "volume", context);
+  const water = parseQuantity(/^\d|^\.\d/.test(below) ? below : `1 ${below}`, "volume", context);
+  if (!stock.ok) return { ...stock, mend };
+  if (!water.ok) return { ...water, mend };
+  if (water.value.value === 0) return { ok: false, message: `\`${text}\` is in no water`, mend };
+  return { ok: true, value: (stock.value.value * 1000) / water.value.value };
+}
+
+export interface WaterAmount {
+  readonly liters: number;
+  readonly per: "whole" | "plant" | "m2";
+}
+
+/** `6 L`, `2 L per plant`, `4 L per m2`, `1 gal per 10 ft2`. */
+export function parseWater(text: string, context: UnitContext): Parsed<WaterAmount> {
+  const [above, below] = splitPer(text);
+  const liters = parseQuantity(above ?? text, "volume", context);
+  const mend = "write it like 6 L, 2 L per plant or 4 L per m2";
+  if (!liters.ok) return { ...liters, mend };
+  const amount = (per: WaterAmount["per"], divisor = 1): Parsed<WaterAmount> => ({
+    ok: true,
+    value: { liters: liters.value.value / divisor, per },
+  });
+  if (below === undefined || /^(planting|bed)$/i.test(below)) return amount("whole");
+  if (/^plants?$/i.test(below)) return amount("plant");
+  const area = parseQuantity(/^\d|^\.\d/.test(below) ? below : `1 ${below}`, "area", context);
+  if (!area.ok || area.value.value === 0)
+    return { ok: false, message: `\`per ${below}\` is neither plants nor an area`, mend };
+  return amount("m2", area.value.value);
+}
+
+/** `94 %` -> 0.94. */
+export function parsePercent(text: string): Parsed<number> {
+  const match = /^(\d+(?:\.\d+)?)\s*(?:%|percent)$/.exec(plainText(text));
+  if (!match)
+    return { ok: false, message: `\`${text}\` is not a percentage`, mend: "write it like 5 %" };
+  return { ok: true, value: Number(match[1]) / 100 };
+}
+
+function splitPer(text: string): [above: string | undefined, below: string | undefined] {
+  const match = /^(.*?\S)\s*(?:\bper\b|\bin\b|\/(?!\d))\s*(\S.*)$/i.exec(plainText(text));
+  return match ? [match[1], match[2]] : [undefined, undefined];
+}
+
+/** `1½ m²` -> `1 1/2 m2`. */
+function plainText(text: string): string {
+  return text
+    .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (c) => ` ${c.normalize("NFKC").replace("⁄", "/")}`)
+    .normalize("NFKC")
+    .trim();
+}
+
+function numberOf(text: string): number {
+  return text
+    .split(/\s+/)
+    .map((part) => {
+      const [above, below] = part.split("/");
+      return below === undefined ? Number(above) : Number(above) / Number(below);
+    })
+    .reduce((sum, part) => sum + part, 0);
+}

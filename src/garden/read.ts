@@ -1,0 +1,216 @@
+import {
+  isAlias,
+  isMap,
+  isNode,
+  isScalar,
+  LineCounter,
+  parseAllDocuments,
+  visit,
+  type Document,
+  type Node,
+  type YAMLError,
+} from "yaml";
+import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
+
+/** A YAML file as plain values that remember where they stood. */
+export interface SourceFile {
+  readonly file: string;
+  readonly text: string;
+  readonly value: unknown;
+  /** Where a finding's value (or key) stands; for what is missing, the nearest place that exists. */
+  readonly locate: (finding: Pick<Finding, "path" | "atKey">) => Position;
+}
+
+const options = {
+  // YAML 1.2 core only: dates and "yes" stay text, and no tag turns text into something else.
+  schema: "core",
+  resolveKnownTags: false,
+  merge: false,
+  // The library's own check compares every key with every other: hours for a large hostile file.
+  uniqueKeys: false,
+  stringKeys: true,
+  prettyErrors: false,
+} as const;
+
+/** A finding with its place in the file: a problem. */
+export function located(finding: Finding, source: SourceFile): Problem {
+  const { code, message, mend } = finding;
+  return { code, file: source.file, at: source.locate(finding), message, mend };
+}
+
+/** One slip often breaks every line after it: beyond these nobody reads on. */
+const mostSyntaxErrors = 50;
+
+/** YAML text -> plain values with positions. Reports all that keeps it from being read. */
+export function readYaml(text: string, file: string): Result<SourceFile> {
+  const lines = new LineCounter();
+  const at = (offset: number): Position => {
+    const { line, col } = lines.linePos(offset);
+    return { line: Math.max(line, 1), column: Math.max(col, 1) };
+  };
+  const refuse = (code: string, offset: number, message: string, mend: string): Problem => ({
+    code,
+    file,
+    at: at(offset),
+    message,
+    mend,
+  });
+  const fail = (...problems: Problem[]): Result<SourceFile> => ({ ok: false, problems });
+
+  const tooDeep = (): Result<SourceFile> =>
+    fail(
+      refuse("yaml", 0, "the file nests too deeply to be read", "check brackets and indentation"),
+    );
+  const documents = unlessTooDeep(() =>
+    parseAllDocuments(text, { ...options, lineCounter: lines }),
+  );
+  if (documents === undefined) return tooDeep();
+  if (!Array.isArray(documents))
+    return fail(
+      refuse("empty", 0, "the file is empty", "run `feedround new` for a first garden file"),
+    );
+  const errors = documents.flatMap((doc) => [...doc.errors, ...doc.warnings]);
+  const [doc, second] = documents;
+  const found = [
+    ...errors.map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
+    ...(errors.length === 0 && doc ? repeatedKeys(doc) : []).map(({ offset, key }) =>
+      refuse(
+        "yaml-key-twice",
+        offset,
+        `the key \`${key}\` is given twice here`,
+        "keep one of the two",
+      ),
+    ),
+  ];
+  if (found.length > 0) return fail(...found.slice(0, mostSyntaxErrors));
+  if (doc === undefined || (doc.contents === null && second === undefined))
+    return fail(
+      refuse("empty", 0, "the file is empty", "run `feedround new` for a first garden file"),
+    );
+  if (second !== undefined)
+    return fail(
+      refuse(
+        "several-documents",
+        second.range[0],
+        "a second YAML document begins here",
+        "keep one document in the file: remove the `---` line and what follows it, or make two files",
+      ),
+    );
+  try {
+    const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
+    if (value === undefined) return tooDeep();
+    JSON.stringify(value); // throws where an alias holds itself
+    return { ok: true, value: { file, text, value, locate: (f) => at(offsetOf(doc, f)) } };
+  } catch (error) {
+    // A ReferenceError from unfolding, a TypeError from a value that holds itself.
+    if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
+    return fail(
+      refuse(
+        "yaml-alias",
+        firstAliasOffset(text),
+        "the aliases (*name) in the file unfold to too much or to nothing",
+        "write the values out instead of using aliases",
+      ),
+    );
+  }
+}
+
+function repeatedKeys(doc: Document.Parsed): { offset: number; key: string }[] {
+  const repeated: { offset: number; key: string }[] = [];
+  visit(doc, {
+    Map(_, map) {
+      const known = new Set<string>();
+      for (const { key } of map.items) {
+        if (!isScalar(key)) continue;
+        const name = String(key.value);
+        if (known.has(name)) repeated.push({ offset: key.range?.[0] ?? 0, key: name });
+        known.add(name);
+      }
+    },
+  });
+  return repeated;
+}
+
+/** The YAML library recurses: thousands of nested brackets end in a stack overflow, a RangeError. */
+function unlessTooDeep<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+function firstAliasOffset(text: string): number {
+  return Math.max(text.search(/(?<=[\s[,{:-])\*[^\s,\]}]/), 0);
+}
+
+function inOurWords(error: YAMLError): [message: string, mend: string] {
+  if (/call stack/i.test(error.message))
+    return ["the file nests too deeply to be read", "check brackets and indentation"];
+  switch (error.code) {
+    case "TAB_AS_INDENT":
+      return ["a tab is used to indent", "indent with spaces"];
+    case "BAD_INDENT":
+      return ["this line is indented differently from its neighbours", "line it up with them"];
+    case "MULTILINE_IMPLICIT_KEY":
+    case "MISSING_CHAR":
+      return [
+        `something is missing here (${lowerFirst(error.message)})`,
+        "check colons, commas, quotes and brackets on this line and the one before",
+      ];
+    case "TAG_RESOLVE_FAILED":
+      return ["a YAML tag (!name) means nothing here", "remove the tag"];
+    case "NON_STRING_KEY":
+      return ["a key is not text", "write the key as a word, in quotes if need be"];
+    default:
+      return [
+        `this is not YAML that can be read (${lowerFirst(error.message)})`,
+        "check indentation, colons, quotes and brackets around this place",
+      ];
+  }
+}
+
+function lowerFirst(message: string): string {
+  const line = message.split("\n")[0] ?? "";
+  return line.charAt(0).toLowerCase() + line.slice(1).replace(/\.$/, "");
+}
+
+function offsetOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | "atKey">): number {
+  let node: Node | null = doc.contents;
+  let offset = node?.range?.[0] ?? 0;
+  for (const [depth, step] of path.entries()) {
+    const isLast = depth === path.length - 1;
+    const found = childOf(resolve(node, doc), step);
+    if (found === undefined) break;
+    const { key, value } = found;
+    if (key?.range && isLast && atKey) return key.range[0];
+    // An empty value has no place of its own: its key stands for it.
+    const empty = isScalar(value) && value.value === null && value.source === "";
+    offset = (empty ? key?.range?.[0] : value?.range?.[0]) ?? key?.range?.[0] ?? offset;
+    node = value;
+  }
+  return offset;
+}
+
+function resolve(node: Node | null, doc: Document.Parsed): Node | null {
+  return isAlias(node) ? (node.resolve(doc) ?? null) : node;
+}
+
+function childOf(
+  node: Node | null,
+  step: FilePath[number],
+): { key?: Node; value: Node | null } | undefined {
+  if (isMap(node)) {
+    const pair = node.items.find(
+      (item) => isScalar(item.key) && String(item.key.value) === String(step),
+    );
+    if (!pair) return undefined;
+    return { ...(isNode(pair.key) ? { key: pair.key } : {}), value: pair.value as Node | null };
+  }
+  if (node !== null && "items" in node && typeof step === "number") {
+    const item = node.items[step];
+    return isNode(item) ? { value: item } : undefined;
+  }
+  return undefined;
+}

@@ -1,0 +1,88 @@
+import type { DaySpan } from "../dates.js";
+import type { FilePath } from "../problem.js";
+import { given, list, record, text, type Loose } from "./fields.js";
+import type { Bed, Planting } from "./garden.js";
+import type { Bed as BedFile } from "./garden-file.js";
+import type { WaterAmount } from "./quantity.js";
+import { validatePlanting } from "./validate-planting.js";
+import type { Validation } from "./validate.js";
+import { plantingWater } from "./water.js";
+
+/** Beds with their plantings; what a wrong part leaves out is reported, never guessed. */
+export function validateBeds(
+  beds: readonly unknown[],
+  season: DaySpan | undefined,
+  validation: Validation,
+): Bed[] {
+  const { fields } = validation;
+  const bedIds = new Map<string, FilePath>();
+  const plantingIds = new Map<string, FilePath>();
+  const unique = (known: Map<string, FilePath>, kind: string, id: string, path: FilePath): void => {
+    if (id !== "" && known.has(id))
+      fields.report({
+        code: "duplicate-id",
+        path: [...path, "id"],
+        message: `the ${kind} id \`${id}\` is used twice`,
+        mend: `give this ${kind} an id of its own, like \`${id}-2\``,
+      });
+    known.set(id, path);
+  };
+  return beds.map((value, index) => {
+    const path: FilePath = ["beds", index];
+    const raw = record<BedFile>(value);
+    const id = text(raw.id) ?? "";
+    unique(bedIds, "bed", id, path);
+    const plantings = list(raw.plantings).map((planting, i) => {
+      const plantingPath = [...path, "plantings", i];
+      const valid = validatePlanting(planting, plantingPath, id, season, validation);
+      unique(plantingIds, "planting", valid.id, plantingPath);
+      return valid;
+    });
+    return bedOf(raw, id, plantings, path, validation);
+  });
+}
+
+function bedOf(
+  raw: Loose<BedFile>,
+  id: string,
+  drafts: readonly PlantingDraft[],
+  path: FilePath,
+  validation: Validation,
+): Bed {
+  const { fields } = validation;
+  const areaM2 = fields.quantity(raw.area, [...path, "area"], "area", {
+    least: 0.01,
+    most: 100_000,
+    words: "0.01 to 100,000 m2",
+  });
+  const bedWater = fields.water(raw.water, [...path, "water"]);
+  const name = text(raw.name) ?? id;
+  const plantings = drafts.map(
+    ({ waterGiven, sprayGiven, areaM2: ownAreaM2, ...planting }): Planting => {
+      const amounts = plantingWater(
+        {
+          planting,
+          waterGiven,
+          sprayGiven,
+          areaM2: ownAreaM2 ?? (drafts.length === 1 ? areaM2 : undefined),
+        },
+        {
+          water: bedWater,
+          waterPath: [...path, "water"],
+          areaM2,
+          plants: drafts.reduce((sum, draft) => sum + (draft.plants ?? 1), 0),
+        },
+        validation,
+      );
+      return { ...planting, ...amounts };
+    },
+  );
+  return { id, name, ...given({ areaM2 }), plantings };
+}
+
+/** A planting before its water is known, which can depend on its bed. */
+export type PlantingDraft = Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual"> & {
+  readonly waterGiven: WaterAmount | undefined;
+  readonly sprayGiven: WaterAmount | undefined;
+  readonly areaM2: number | undefined;
+};

@@ -1,0 +1,75 @@
+/** Fed spans of plantings -> courses of feedings: windows, gaps and the day to be covered. */
+import { addDays, daysBetween, earlier, later, type Day, type DaySpan } from "../dates.js";
+import type { Planting, Route } from "../garden/index.js";
+import type { FedSpan, FeedInterval, FeedRule } from "../rules/index.js";
+import type { Course, GapPhase } from "./schedule-problem.js";
+
+/** A course with what its days will be used for. */
+export interface FeedingCourse {
+  readonly course: Course;
+  readonly planting: Planting;
+  readonly route: Route;
+  readonly spans: readonly FedSpan[];
+}
+
+/** One course for each unbroken run of fed spans of one route, cut to the season. */
+export function feedingCourses(
+  planting: Planting,
+  spans: readonly FedSpan[],
+  season: DaySpan,
+): FeedingCourse[] {
+  return unbrokenRuns(spans).flatMap((run, i): FeedingCourse[] => {
+    const inSeason = run
+      .map((span) => ({
+        ...span,
+        from: later(span.from, season.from),
+        to: earlier(span.to, season.to),
+      }))
+      .filter((span) => span.from <= span.to);
+    const [first, last] = [inSeason[0], inSeason.at(-1)];
+    if (first === undefined || last === undefined) return [];
+    const course: Course = {
+      id: `${planting.id}/${first.route}${i === 0 ? "" : `/${i + 1}`}`,
+      first: {
+        earliest: first.from,
+        latest: earlier(addDays(first.from, first.rule.firstWithinDays), last.to),
+      },
+      phases: inSeason.map((span): GapPhase => ({
+        from: span.from,
+        ...intervalFor(planting, span.rule),
+      })),
+      coverTo: last.to,
+    };
+    return [{ course, planting, route: first.route, spans: inSeason }];
+  });
+}
+
+function unbrokenRuns(spans: readonly FedSpan[]): FedSpan[][] {
+  const runs: FedSpan[][] = [];
+  for (const span of spans) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run && last?.route === span.route && daysBetween(last.to, span.from) === 1) run.push(span);
+    else runs.push([span]);
+  }
+  return runs;
+}
+
+/** The rule's interval, moved to the planting's own wish and kept within the rule's bounds. */
+export function intervalFor(planting: Planting, rule: FeedRule): FeedInterval {
+  const { shortestDays, targetDays, longestDays } = rule.interval;
+  const wish = planting.intervalDays;
+  if (wish === undefined) return rule.interval;
+  return {
+    shortestDays: Math.max(shortestDays, wish - (targetDays - shortestDays)),
+    targetDays: wish,
+    longestDays: Math.min(longestDays, wish + (longestDays - targetDays)),
+  };
+}
+
+/** The rule that feeds on a day of the course. */
+export function ruleOn(course: FeedingCourse, day: Day): FeedRule {
+  const span = course.spans.findLast((s) => s.from <= day) ?? course.spans[0];
+  if (span === undefined) throw new Error(`course ${course.course.id} has no spans`);
+  return span.rule;
+}

@@ -1,0 +1,136 @@
+/** Which rule feeds a planting in which of its stages. */
+import type { Crop, StageSpan } from "../crops/index.js";
+import { addDays, daysBetween, type Day, type DaySpan } from "../dates.js";
+import type { Planting, Route } from "../garden/index.js";
+import type { FeedRule } from "./rule.js";
+
+/** One route of feeding over time: spans in order, each under one rule; a hole begins a new course. */
+export interface FedSpan extends DaySpan {
+  readonly route: Route;
+  readonly rule: FeedRule;
+}
+
+export interface RuleMatch {
+  readonly spans: readonly FedSpan[];
+  /** Why it is fed, or why not, in words for the grower. */
+  readonly reason: string;
+}
+
+/** The most specific rule wins, the grower's own before a built-in one, then the order of the table. */
+export function matchRules(
+  planting: Planting,
+  crop: Crop,
+  life: { readonly spans: readonly StageSpan[]; readonly harvestFrom: Day },
+  rules: readonly FeedRule[],
+): RuleMatch {
+  const candidates = rules.filter((rule) => specificity(rule, crop) > 0);
+  if (planting.feed === "no")
+    return { spans: [], reason: "not fed, as the garden file says (`feed: false`)" };
+  if (candidates.length === 0) return { spans: [], reason: crop.reason };
+  const active = candidates.filter((rule) => isAsked(rule, planting, candidates));
+  const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
+  if (active.length === 0)
+    return {
+      spans: [],
+      reason: `not fed unless asked for (\`feed: true\`), as ${evidenceWords[best.evidence]}: ${best.reason}`,
+    };
+  const routes: readonly Route[] = ["drench", "foliar"];
+  const spans = routes.flatMap((route) =>
+    life.spans.flatMap((span): FedSpan[] => {
+      const rule = winner(active, route, span, crop);
+      if (rule === undefined) return [];
+      const to = stopDay(span, rule, life.harvestFrom);
+      return to < span.from ? [] : [{ route, rule, from: span.from, to }];
+    }),
+  );
+  const fedBy = [...new Set(spans.map((span) => span.rule))];
+  if (fedBy.length === 0)
+    return {
+      spans,
+      reason: `not fed: it is not in a stage that is fed (${best.stages.join(", ")})`,
+    };
+  return {
+    spans: joined(spans),
+    reason: fedBy.map((rule) => `against ${rule.disorder}: ${rule.reason}`).join(" "),
+  };
+}
+
+const evidenceWords: Record<FeedRule["evidence"], string> = {
+  published: "published work supports it only in some cases",
+  "common-practice": "it is a practice without trials",
+  disputed: "published work disagrees on whether it helps",
+  "advised-against": "published work found no effect or advises against it",
+};
+
+/** 2 for the crop by name, 1 for its group, 0 for none. */
+function specificity(rule: FeedRule, crop: Crop): number {
+  return rule.crops.includes(crop.key) ? 2 : rule.groups.includes(crop.group) ? 1 : 0;
+}
+
+/** Rules apply by default, or because the grower asks for their route, or for any feed at all. */
+function isAsked(rule: FeedRule, planting: Planting, candidates: readonly FeedRule[]): boolean {
+  switch (planting.feed) {
+    case "no":
+      return false;
+    case "by-rule":
+      return rule.byDefault;
+    case "drench":
+    case "foliar":
+      return rule.route === planting.feed;
+    case "both":
+      return true;
+    case "yes": {
+      if (candidates.some((other) => other.byDefault)) return rule.byDefault;
+      const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
+      return rule.route === best.route;
+    }
+  }
+}
+
+const evidenceOrder: readonly FeedRule["evidence"][] = [
+  "published",
+  "common-practice",
+  "disputed",
+  "advised-against",
+];
+
+function rank(rule: FeedRule): number {
+  return evidenceOrder.indexOf(rule.evidence) + (rule.byDefault ? 0 : 10);
+}
+
+function winner(
+  rules: readonly FeedRule[],
+  route: Route,
+  span: StageSpan,
+  crop: Crop,
+): FeedRule | undefined {
+  const fitting = rules.filter((rule) => rule.route === route && rule.stages.includes(span.stage));
+  const weight = (rule: FeedRule): number => specificity(rule, crop) + (rule.own ? 10 : 0);
+  return fitting.reduce<FeedRule | undefined>(
+    (best, rule) => (best === undefined || weight(rule) > weight(best) ? rule : best),
+    undefined,
+  );
+}
+
+/** The last day of a span that the rule's stop before harvest leaves. */
+function stopDay(span: StageSpan, rule: FeedRule, harvestFrom: Day): Day {
+  if (rule.stopBeforeHarvestDays === 0 || span.from >= harvestFrom) return span.to;
+  const last = addDays(harvestFrom, -rule.stopBeforeHarvestDays - 1);
+  return span.to < last ? span.to : last;
+}
+
+/** Neighbouring spans under one rule are one span. */
+function joined(spans: readonly FedSpan[]): FedSpan[] {
+  const result: FedSpan[] = [];
+  for (const span of spans) {
+    const last = result.at(-1);
+    if (
+      last?.rule === span.rule &&
+      last.route === span.route &&
+      daysBetween(last.to, span.from) === 1
+    )
+      result[result.length - 1] = { ...last, to: span.to };
+    else result.push(span);
+  }
+  return result;
+}

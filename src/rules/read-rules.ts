@@ -1,0 +1,190 @@
+/** Rule files -> feed rules: the built-in ones, and the grower's own in the same form. */
+import {
+  cropSuggestion,
+  findCrop,
+  stageNames,
+  type CropCatalogue,
+  type StageName,
+} from "../crops/index.js";
+import {
+  located,
+  parseQuantity,
+  parseRate,
+  type Parsed,
+  type SourceFile,
+  type UnitContext,
+} from "../garden/index.js";
+import { inFileOrder, type FilePath, type Finding, type Result } from "../problem.js";
+import type { SchemaCheck } from "../schema-check.js";
+import { didYouMean } from "../suggest.js";
+import type { Evidence, FeedRule } from "./rule.js";
+
+/** A rule as `schemas/rules.schema.json` has it. */
+interface RuleRow {
+  readonly id: string;
+  readonly crops?: readonly string[];
+  readonly groups?: readonly string[];
+  readonly stages: readonly string[];
+  readonly route?: FeedRule["route"];
+  readonly disorder?: string;
+  readonly rate: string;
+  readonly calcium?: string;
+  readonly interval: {
+    readonly shortest: string;
+    readonly target: string;
+    readonly longest: string;
+  };
+  readonly first_within?: string;
+  readonly highest_rate?: string;
+  readonly stop_before_harvest?: string;
+  readonly limits_reason?: string;
+  readonly evidence?: Evidence;
+  readonly by_default?: boolean;
+  readonly reason?: string;
+  readonly source?: string;
+}
+
+export interface RuleTables {
+  /** Check against `schemas/rules.schema.json`. */
+  readonly rulesCheck: SchemaCheck;
+  readonly catalogue: CropCatalogue;
+  /** Calcium in the stock for which rates are written, g/L. */
+  readonly referenceStockGPerL: number;
+}
+
+/** All problems come with their place in the rule file. */
+export function readRules(
+  source: SourceFile,
+  tables: RuleTables,
+  context: UnitContext,
+  own: boolean,
+): Result<FeedRule[]> {
+  const findings = tables.rulesCheck(source.value);
+  const fail = (): Result<FeedRule[]> => ({
+    ok: false,
+    problems: inFileOrder(findings.map((f) => located(f, source))),
+  });
+  if (findings.length > 0) return fail();
+  const rows = (source.value as { rules: readonly RuleRow[] }).rules;
+  const ids = new Set<string>();
+  const rules = rows.map((row, i) => {
+    const path: FilePath = ["rules", i];
+    if (ids.has(row.id))
+      findings.push({
+        code: "duplicate-id",
+        path: [...path, "id"],
+        message: `the rule id \`${row.id}\` is used twice`,
+        mend: "give each rule an id of its own",
+      });
+    ids.add(row.id);
+    return ruleOf(row, path, tables, context, own, (finding) => findings.push(finding));
+  });
+  return findings.length > 0 ? fail() : { ok: true, value: rules };
+}
+
+function ruleOf(
+  row: RuleRow,
+  path: FilePath,
+  tables: RuleTables,
+  context: UnitContext,
+  own: boolean,
+  report: (finding: Finding) => void,
+): FeedRule {
+  const refuse = (key: FilePath, message: string, mend: string): void => {
+    report({ code: "rule", path: [...path, ...key], message, mend });
+  };
+  const accept = <T>(parsed: Parsed<T>, fallback: T, ...key: string[]): T => {
+    if (!parsed.ok) refuse(key, parsed.message, parsed.mend);
+    return parsed.ok ? parsed.value : fallback;
+  };
+  const rate = (text: string, key: string): number => accept(parseRate(text, context), 0, key);
+  const days = (text: string, ...key: string[]): number =>
+    Math.round(accept(parseQuantity(text, "time", context), noQuantity, ...key).value);
+
+  const crops = cropsOf(row, tables.catalogue, refuse);
+  const rateMlPerL = rate(row.rate, "rate");
+  const interval = {
+    shortestDays: days(row.interval.shortest, "interval", "shortest"),
+    targetDays: days(row.interval.target, "interval", "target"),
+    longestDays: days(row.interval.longest, "interval", "longest"),
+  };
+  const { shortestDays, targetDays, longestDays } = interval;
+  if (!(1 <= shortestDays && shortestDays <= targetDays && targetDays <= longestDays))
+    refuse(
+      ["interval"],
+      "the interval is not in order",
+      "write at least 1 day, and shortest <= target <= longest",
+    );
+  const highestRateMlPerL =
+    row.highest_rate === undefined ? 2 * rateMlPerL : rate(row.highest_rate, "highest_rate");
+  if (highestRateMlPerL < rateMlPerL)
+    refuse(["highest_rate"], "the highest rate is below the rate", "raise it or lower the rate");
+  const reckonedMgPerL = rateMlPerL * tables.referenceStockGPerL;
+  const calciumMgPerL =
+    row.calcium === undefined
+      ? reckonedMgPerL
+      : accept(parseQuantity(row.calcium, "concentration", context), noQuantity, "calcium").value;
+  if (Math.abs(calciumMgPerL - reckonedMgPerL) > 0.01 * reckonedMgPerL)
+    refuse(
+      ["calcium"],
+      `the rate brings ${Math.round(reckonedMgPerL)} mg/L at ${tables.referenceStockGPerL} g of calcium per litre of stock, not ${Math.round(calciumMgPerL)}`,
+      "leave `calcium` out, or mend one of the two",
+    );
+  const disorder = tables.catalogue.crops.find((crop) => crop.key === crops[0])?.disorder;
+  return {
+    id: row.id,
+    crops,
+    groups: row.groups ?? [],
+    stages: row.stages.filter((s): s is StageName => stageNames.includes(s as StageName)),
+    route: row.route ?? "drench",
+    disorder: row.disorder ?? disorder ?? "a lack of calcium",
+    rateMlPerL,
+    calciumMgPerL,
+    interval,
+    firstWithinDays:
+      row.first_within === undefined ? targetDays : days(row.first_within, "first_within"),
+    highestRateMlPerL,
+    limitsReason: row.limits_reason ?? "the rule sets this limit",
+    stopBeforeHarvestDays:
+      row.stop_before_harvest === undefined
+        ? 0
+        : days(row.stop_before_harvest, "stop_before_harvest"),
+    evidence: row.evidence ?? "common-practice",
+    byDefault: row.by_default ?? true,
+    reason: row.reason ?? "the grower's own rule",
+    source: row.source ?? "the grower's own rule",
+    own,
+  };
+}
+
+/** Stands in where a quantity was refused; the file is refused as a whole then. */
+const noQuantity = { value: 0 };
+
+function cropsOf(
+  row: RuleRow,
+  catalogue: CropCatalogue,
+  refuse: (key: FilePath, message: string, mend: string) => void,
+): string[] {
+  const groups = new Set(catalogue.crops.map((crop) => crop.group));
+  for (const [i, group] of (row.groups ?? []).entries())
+    if (!groups.has(group))
+      refuse(
+        ["groups", i],
+        `the crop group \`${group}\` is not known`,
+        didYouMean(group, groups, `the groups are ${[...groups].join(", ")}`),
+      );
+  if (row.crops === undefined && row.groups === undefined)
+    refuse([], "the rule names no crop", "add `crops: [tomato]` or `groups: [solanaceous]`");
+  return (row.crops ?? []).map((word, i) => {
+    const crop = findCrop(word, catalogue);
+    if (crop === undefined)
+      refuse(["crops", i], `the crop \`${word}\` is not known`, cropSuggestion(word, catalogue));
+    return crop?.key ?? word;
+  });
+}
+
+/** The grower's rules stand before the built-in ones and take the place of those with their id. */
+export function mergeRules(builtIn: readonly FeedRule[], own: readonly FeedRule[]): FeedRule[] {
+  const ownIds = new Set(own.map((rule) => rule.id));
+  return [...own, ...builtIn.filter((rule) => !ownIds.has(rule.id))];
+}

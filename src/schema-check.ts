@@ -1,0 +1,191 @@
+/** JSON Schema validation whose findings speak to growers, not to programmers. */
+import { Ajv, type ErrorObject } from "ajv";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import type { FilePath, Finding } from "./problem.js";
+import { didYouMean } from "./suggest.js";
+
+/** What is wrong with a value, every finding of it. */
+export type SchemaCheck = (value: unknown) => Finding[];
+
+interface Schema {
+  readonly title?: string;
+  readonly type?: string;
+  readonly format?: string;
+  readonly examples?: readonly unknown[];
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly enum?: readonly unknown[];
+}
+
+/** Kinds of text (`format`) that our own code reads after the schema has been satisfied. */
+const ownFormats = [
+  "day",
+  "clock",
+  "volume",
+  "mass",
+  "length",
+  "area",
+  "hardness",
+  "concentration",
+  "percent",
+  "duration",
+  "days",
+  "water",
+  "rate",
+  "css-color",
+];
+const quantityFormats = new Set(
+  ownFormats.filter((f) => !["day", "clock", "css-color"].includes(f)),
+);
+
+/** Compiles a schema (draft-07 or 2020-12) once; throws when the schema itself is wrong. */
+export function compileCheck(schema: object): SchemaCheck {
+  const is2020 = String((schema as { $schema?: string }).$schema).includes("2020-12");
+  const ajv = new (is2020 ? Ajv2020 : Ajv)({
+    allErrors: true,
+    verbose: true,
+    formats: Object.fromEntries(ownFormats.map((name) => [name, true])),
+  });
+  const validate = ajv.compile(schema);
+  return (value) => (validate(value) ? [] : (validate.errors ?? []).map(findingOf));
+}
+
+function findingOf(error: ErrorObject): Finding {
+  const path = pathOf(error.instancePath);
+  const schema = (error.parentSchema ?? {}) as Schema;
+  const found = show(error.data);
+  const name = typeof path.at(-1) === "string" ? `\`${path.at(-1) as string}\`` : "this";
+  const example = exampleOf(schema);
+  const params = error.params as Record<string, unknown>;
+  const finding = (message: string, mend: string, more: Partial<Finding> = {}): Finding => ({
+    code: `schema-${error.keyword}`,
+    path,
+    message,
+    mend,
+    ...more,
+  });
+  switch (error.keyword) {
+    case "additionalProperties": {
+      const key = String(params["additionalProperty"]);
+      const known = Object.keys(schema.properties ?? {});
+      return finding(
+        `the key \`${key}\` is not known here`,
+        didYouMean(key, known, `the keys here are ${known.join(", ")}`),
+        { path: [...path, key], atKey: true },
+      );
+    }
+    case "required": {
+      const key = String(params["missingProperty"]);
+      const sample = schema.properties?.[key]?.examples?.[0];
+      return finding(
+        `\`${key}\` is missing`,
+        sample === undefined ? `add \`${key}\`` : `add it, like \`${key}: ${show(sample)}\``,
+      );
+    }
+    case "type":
+      if (typeof error.data === "number" && quantityFormats.has(schema.format ?? ""))
+        return finding(
+          `${name} is the number ${error.data} without a unit`,
+          `write the unit behind the number, like ${example}`,
+        );
+      if (error.data === null)
+        return finding(`${name} has no value`, `give it one, like ${example}`);
+      return finding(
+        `${name} is ${found}, ${typeInWords(schema)} is needed`,
+        `write it like ${example}`,
+      );
+    case "enum": {
+      const known = (schema.enum ?? []).map(String);
+      return finding(
+        `${name} cannot be ${found}`,
+        didYouMean(String(error.data), known, `it is one of ${known.join(", ")}`),
+      );
+    }
+    case "const":
+      return finding(`${name} cannot be ${found}`, `write ${show(params["allowedValue"])}`);
+    case "pattern":
+      return finding(
+        `${name} cannot be ${found}`,
+        `use letters, digits, dots, dashes and underscores, like ${example}`,
+      );
+    case "minItems":
+    case "minProperties":
+    case "minLength":
+      return finding(`${name} is empty`, `give at least one, like ${example}`);
+    case "uniqueItems":
+      return finding(`${name} names the same thing twice`, "keep one of them");
+    case "minimum":
+    case "exclusiveMinimum":
+      return finding(
+        `${name} is ${found}, too small`,
+        `it is ${bound(error)} or more, like ${example}`,
+      );
+    case "maximum":
+      return finding(
+        `${name} is ${found}, too large`,
+        `it is ${bound(error)} or less, like ${example}`,
+      );
+    case "maxLength":
+    case "maxItems":
+      return finding(`${name} is too long`, `at most ${String(params["limit"])}`);
+    default:
+      return finding(`${name} ${error.message ?? "is wrong"}`, `write it like ${example}`);
+  }
+}
+
+function bound(error: ErrorObject): string {
+  const { limit } = error.params as { limit: number };
+  return error.keyword === "exclusiveMinimum" ? `above ${limit}` : String(limit);
+}
+
+/** A JSON pointer -> keys and indexes. */
+function pathOf(pointer: string): FilePath {
+  return pointer
+    .split("/")
+    .slice(1)
+    .map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~"))
+    .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+}
+
+function typeInWords(schema: Schema): string {
+  switch (schema.type) {
+    case "object":
+      return "a group of keys";
+    case "array":
+      return "a list";
+    case "integer":
+      return "a whole number";
+    case "number":
+      return "a number";
+    case "boolean":
+      return "true or false";
+    default:
+      return schema.format && quantityFormats.has(schema.format)
+        ? "an amount with its unit"
+        : "text";
+  }
+}
+
+function exampleOf(schema: Schema): string {
+  const sample = schema.examples?.[0] ?? schema.enum?.[0];
+  return sample === undefined ? "the examples in the README" : show(sample);
+}
+
+/** A value as it would stand in the file, short enough for one line. */
+function show(value: unknown): string {
+  if (value === null) return "nothing";
+  return clip(flow(value));
+}
+
+function flow(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(flow).join(", ")}]`;
+  if (typeof value === "object" && value !== null)
+    return `{ ${Object.entries(value)
+      .map(([key, item]) => `${key}: ${flow(item)}`)
+      .join(", ")} }`;
+  return typeof value === "string" ? value : JSON.stringify(value);
+}
+
+function clip(text: string): string {
+  const line = text.replace(/\s+/g, " ");
+  return line.length > 100 ? `${line.slice(0, 97)}...` : line;
+}

@@ -1,0 +1,22 @@
+import { distance } from "fastest-levenshtein";
+
+/** The known word a writer most likely meant, or undefined when none is near. */
+export function nearest(word: string, known: Iterable<string>): string | undefined {
+  const wanted = word.toLowerCase();
+  let best: string | undefined;
+  let bestDistance = Math.max(2, Math.floor(wanted.length / 3)) + 1;
+  for (const candidate of known) {
+    const edits = distance(wanted, candidate.toLowerCase());
+    if (edits < bestDistance && edits < candidate.length) {
+      best = candidate;
+      bestDistance = edits;
+    }
+  }
+  return best;
+}
+
+/** ``did you mean `tomato`?`` or the fallback. */
+export function didYouMean(word: string, known: Iterable<string>, otherwise: string): string {
+  const near = nearest(word, known);
+  return near === undefined ? otherwise : `did you mean \`${near}\`?`;
+}

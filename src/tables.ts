@@ -1,0 +1,68 @@
+/**
+ * The project's own data files, read once: the one place outside the shell that touches files,
+ * since they are part of the program as its code is.
+ */
+import { readFileSync } from "node:fs";
+import { parse } from "yaml";
+import { cropCatalogue, type CropCatalogue } from "./crops/index.js";
+import { readYaml, usualValues, type GardenTables, type UnitTable } from "./garden/index.js";
+import { problemLine } from "./problem.js";
+import { readRules, type FeedRule, type RuleTables } from "./rules/index.js";
+import { compileCheck } from "./schema-check.js";
+
+export interface Tables extends GardenTables, RuleTables {
+  readonly builtInRules: readonly FeedRule[];
+}
+
+let loaded: Tables | undefined;
+
+/** All tables, checked for how they fit together; throws when our own data is wrong. */
+export function loadTables(): Tables {
+  loaded ??= readTables();
+  return loaded;
+}
+
+function readTables(): Tables {
+  const catalogue: CropCatalogue = cropCatalogue({
+    crops: rows("./crops/crops.yaml", "crops"),
+    stageLengths: rows("./crops/stage-lengths.yaml", "stage_lengths"),
+    lifeCourses: rows("./crops/life-courses.yaml", "life_courses"),
+  });
+  const units: UnitTable = rows("./garden/units.yaml", "units");
+  const usual = usualValues(rows("./garden/usual.yaml", "usual"));
+  const ruleTables: RuleTables = {
+    rulesCheck: compileCheck(readSchema("rules")),
+    catalogue,
+    referenceStockGPerL: usual.reference_stock_g_per_l,
+  };
+  return {
+    ...ruleTables,
+    units,
+    usual,
+    gardenCheck: compileCheck(readSchema("garden")),
+    cssColors: new Set(rows<string>("./garden/css-colors.yaml", "names")),
+    builtInRules: builtInRules(ruleTables, units),
+  };
+}
+
+function builtInRules(tables: RuleTables, units: UnitTable): readonly FeedRule[] {
+  const source = readYaml(readText("./rules/rules.yaml"), "rules.yaml");
+  const rules = source.ok
+    ? readRules(source.value, tables, { units, amounts: "metric" }, false)
+    : source;
+  if (!rules.ok) throw new Error(rules.problems.map(problemLine).join("\n"));
+  return rules.value;
+}
+
+/** `schemas/<name>.schema.json`. */
+export function readSchema(name: string): object {
+  return JSON.parse(readText(`../schemas/${name}.schema.json`)) as object;
+}
+
+function rows<T>(path: string, key: string): readonly T[] {
+  return (parse(readText(path)) as Record<string, readonly T[]>)[key] ?? [];
+}
+
+function readText(path: string): string {
+  return readFileSync(new URL(path, import.meta.url), "utf8");
+}

@@ -1,0 +1,65 @@
+/** What a plan tells beside its rounds: warnings, defaults used, totals. */
+import { decimal, volumeText, type Garden } from "./garden/index.js";
+import type { FeedingCourse, Schedule } from "./rounds/index.js";
+import type { PlanTotals, PlanWarning, Round } from "./season-plan.js";
+
+/** One warning for each window that no allowed day could serve in time. */
+export function windowWarnings(
+  schedule: Schedule,
+  courses: readonly FeedingCourse[],
+): PlanWarning[] {
+  const byId = new Map(courses.map((course) => [course.course.id, course]));
+  return schedule.unmet.flatMap(({ course: id, window, fedOn, lateDays }): PlanWarning[] => {
+    const course = byId.get(id);
+    if (course === undefined) return [];
+    const { planting } = course;
+    const span =
+      window.earliest === window.latest
+        ? `on ${window.earliest}`
+        : `from ${window.earliest} to ${window.latest}`;
+    const what = `${planting.id} (${planting.name}): no feeding day falls ${span}`;
+    return [
+      {
+        code: fedOn === undefined ? "window-not-served" : "window-served-late",
+        planting: planting.id,
+        bed: planting.bed,
+        day: fedOn ?? window.latest,
+        message:
+          fedOn === undefined
+            ? `${what}, nor later before its feeding ends on ${course.course.coverTo}`
+            : `${what}; it is fed on ${fedOn}, ${lateDays} ${lateDays === 1 ? "day" : "days"} late`,
+        mend: "add a feeding day, or have someone feed while you are away",
+      },
+    ];
+  });
+}
+
+/** Defaults that matter only because something is sprayed. */
+export function usedDefaults(garden: Garden, courses: readonly FeedingCourse[]): string[] {
+  const sprayed = courses.filter((course) => course.route === "foliar").map((c) => c.planting);
+  return [
+    ...(sprayed.length > 0 && garden.sprayerIsUsual
+      ? [
+          `a sprayer of ${volumeText(garden.sprayerL, garden.amounts)}, as none is given (\`sprayer:\`)`,
+        ]
+      : []),
+    ...sprayed
+      .filter((planting) => planting.sprayIsUsual)
+      .map(
+        (p) =>
+          `${p.id}: ${decimal(p.sprayL, 2)} L of spray in all, usual for the crop (\`spray:\`)`,
+      ),
+  ];
+}
+
+export function seasonTotals(rounds: readonly Round[]): PlanTotals {
+  const mixes = rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+  const sum = (values: readonly number[]): number =>
+    Number(values.reduce((total, value) => total + value, 0).toFixed(6));
+  return {
+    rounds: rounds.length,
+    feedings: mixes.reduce((count, mix) => count + mix.feedings.length, 0),
+    waterL: sum(mixes.map((mix) => mix.waterL)),
+    stockMl: sum(mixes.map((mix) => mix.stockMl)),
+  };
+}
