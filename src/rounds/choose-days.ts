@@ -15,7 +15,8 @@ import type {
   UnmetWindow,
 } from "./schedule-problem.js";
 
-const room = 150;
+/** Keeps 1,000 courses within seconds. */
+const effort = 2e8;
 
 /**
  * The days that `ScheduleProblem` asks for; see there for what is wanted, in which order.
@@ -27,7 +28,7 @@ export function chooseDays(problem: ScheduleProblem): Schedule {
   const graphs = [...problem.courses]
     .sort((a, b) => (a.id < b.id ? -1 : 1))
     .map((course) => courseGraph(course, dayNos));
-  const { rounds } = fewestRounds(graphs, dayNos.length, room);
+  const { rounds } = fewestRounds(graphs, dayNos.length, effort);
   const feedings: ScheduledFeeding[] = [];
   const unmet: UnmetWindow[] = [];
   for (const graph of graphs) {

@@ -1,0 +1,261 @@
+/**
+ * One walk along the allowed days, taking or passing over each, that keeps the choices worth keeping.
+ *
+ * After some days, all that a choice leaves to the days to come is, for every course, the set of
+ * days that could be its next feeding, and how many rounds it has spent. Choices with the same sets
+ * are one; a choice that leaves every course at least the days another does, for no more rounds,
+ * makes the other needless. What is still too many either falls away (the walk then finds a good
+ * answer, which may not be the best) or is melted into one choice with all their days and the least
+ * of their rounds (the walk then finds a number of rounds that no answer can undercut).
+ */
+import { setBit, type BitCourse } from "./bit-course.js";
+
+export interface WalkTerms {
+  readonly courses: readonly BitCourse[];
+  readonly dayCount: number;
+  readonly wordCount: number;
+  /** Most choices kept after a day. */
+  readonly room: number;
+  readonly overflow: "drop" | "melt";
+  /** No answer with more rounds is wanted. */
+  readonly atMost: number;
+  /** By day: rounds that are surely needed from that day on, at least. Of length dayCount + 1. */
+  readonly toGo: ArrayLike<number>;
+}
+
+export interface Walk {
+  /** Fewest rounds found; Infinity when none within `atMost`. */
+  readonly fewest: number;
+  /** Sorted day indexes of such a choice. Means nothing after melting. */
+  readonly rounds: readonly number[];
+  /** By day: fewest rounds of any choice kept, on the days before it. Of length dayCount + 1. */
+  readonly soFar: Float64Array;
+  /** Nothing had to fall away or melt. */
+  readonly exact: boolean;
+}
+
+/** Choices after one day; choice c has its sets at c * stride. */
+interface Layer {
+  size: number;
+  sets: Int32Array;
+  counts: Int32Array;
+  trails: Int32Array;
+}
+
+export function walkRounds(terms: WalkTerms): Walk {
+  const { courses, dayCount, wordCount, room, overflow, atMost, toGo } = terms;
+  const stride = courses.length * wordCount;
+  const top = 32 * wordCount - 2;
+  const capacity = 2 * (room + 1);
+  let layer = newLayer(room + 1, stride);
+  let spare = newLayer(room + 1, stride);
+  const children = newLayer(capacity, stride);
+  const trailDays: number[] = [];
+  const trailBefore: number[] = [];
+  const soFar = new Float64Array(dayCount + 1).fill(Infinity);
+  const order = new Int32Array(capacity);
+  const fullness = new Int32Array(capacity);
+  const table = new Int32Array(1 << (32 - Math.clz32(capacity * 2)));
+  const startWords = courses.map((c) => startBits(c, dayCount));
+  const lastStarts = Int32Array.from(courses, (c) => c.starts.at(-1) ?? -1);
+  let exact = true;
+
+  beginLayer(layer, courses, wordCount, top);
+  soFar[0] = 0;
+  for (let day = 0; day < dayCount && layer.size > 0; day++) {
+    children.size = 0;
+    table.fill(0);
+    const allowance = atMost - (toGo[day + 1] as number);
+    for (let p = 0; p < layer.size; p++) {
+      const count = layer.counts[p] as number;
+      if (count + 1 <= allowance && advance(p, day, true)) keepChild(p, count + 1, day);
+      if (count <= allowance && advance(p, day, false)) keepChild(p, count, -1);
+    }
+    selectBest();
+    [layer, spare] = [spare, layer];
+    for (let p = 0; p < layer.size; p++)
+      soFar[day + 1] = Math.min(soFar[day + 1] as number, layer.counts[p] as number);
+  }
+  let best = 0;
+  for (let p = 1; p < layer.size; p++)
+    if ((layer.counts[p] as number) < (layer.counts[best] as number)) best = p;
+  const rounds: number[] = [];
+  if (layer.size > 0)
+    for (let t = layer.trails[best] as number; t >= 0; t = trailBefore[t] as number)
+      rounds.push(trailDays[t] as number);
+  return {
+    fewest: layer.size > 0 ? (layer.counts[best] as number) : Infinity,
+    rounds: rounds.reverse(),
+    soFar,
+    exact,
+  };
+
+  /** Writes the sets of a child into the next free place; false when it strands a course. */
+  function advance(p: number, day: number, take: boolean): boolean {
+    const { sets } = layer;
+    const out = children.sets;
+    let from = p * stride;
+    let to = children.size * stride;
+    const coming = day + 1 + top;
+    let fed = false;
+    for (let c = 0; c < courses.length; c++, from += wordCount, to += wordCount) {
+      const course = courses[c] as BitCourse;
+      if ((sets[from + wordCount - 1] as number) < 0) {
+        for (let w = 0; w < wordCount; w++) out[to + w] = -1;
+        continue;
+      }
+      const feeds = take && ((sets[from] as number) & 1) === 1;
+      if (feeds) {
+        fed = true;
+        if (course.ends[day] === 1) {
+          for (let w = 0; w < wordCount; w++) out[to + w] = -1;
+          continue;
+        }
+      }
+      let any = 0;
+      let carry = 0;
+      for (let w = wordCount - 1; w >= 0; w--) {
+        let word = sets[from + w] as number;
+        if (feeds) word |= course.next[day * wordCount + w] as number;
+        const shifted = (word >>> 1) | carry;
+        carry = word << 31;
+        out[to + w] = shifted;
+        any |= shifted;
+      }
+      if (coming <= (lastStarts[c] as number)) {
+        any = 1;
+        if ((startWords[c] as Uint8Array)[coming] === 1) setBit(out, to, top);
+      }
+      if (any === 0) return false;
+    }
+    return fed || !take;
+  }
+
+  /** Counts the child just written, unless an equal one is there already. */
+  function keepChild(parent: number, count: number, day: number): void {
+    const { sets, counts, trails } = children;
+    const at = children.size * stride;
+    let hash = 0;
+    for (let s = at; s < at + stride; s++) hash = Math.imul(hash ^ (sets[s] as number), 0x9e3779b1);
+    let slot = (hash ^ (hash >>> 15)) & (table.length - 1);
+    for (; table[slot] !== 0; slot = (slot + 1) & (table.length - 1)) {
+      const other = (table[slot] as number) - 1;
+      if (!sameSets(sets, other * stride, at, stride)) continue;
+      if (count >= (counts[other] as number)) return;
+      counts[other] = count;
+      trails[other] = trail(parent, day);
+      return;
+    }
+    counts[children.size] = count;
+    trails[children.size] = trail(parent, day);
+    children.size++;
+    table[slot] = children.size;
+  }
+
+  function trail(parent: number, day: number): number {
+    const before = layer.trails[parent] as number;
+    if (day < 0) return before;
+    trailDays.push(day);
+    return trailBefore.push(before) - 1;
+  }
+
+  /** Fills `spare` from the children, fewest rounds and fullest sets first. */
+  function selectBest(): void {
+    for (let c = 0; c < children.size; c++) {
+      order[c] = c;
+      fullness[c] = bitCount(children.sets, c * stride, stride);
+    }
+    const { counts, sets, trails } = children;
+    order
+      .subarray(0, children.size)
+      .sort(
+        (a, b) =>
+          (counts[a] as number) - (counts[b] as number) ||
+          (fullness[b] as number) - (fullness[a] as number) ||
+          a - b,
+      );
+    spare.size = 0;
+    let melted = -1;
+    for (let o = 0; o < children.size; o++) {
+      const c = order[o] as number;
+      if (isCovered(c)) continue;
+      if (spare.size < room) {
+        put(c);
+        continue;
+      }
+      exact = false;
+      if (overflow === "drop") break;
+      if (melted < 0) melted = c;
+      else
+        for (let s = 0; s < stride; s++)
+          sets[melted * stride + s] =
+            (sets[melted * stride + s] as number) | (sets[c * stride + s] as number);
+    }
+    if (melted >= 0) put(melted);
+
+    function put(c: number): void {
+      spare.sets.set(sets.subarray(c * stride, (c + 1) * stride), spare.size * stride);
+      spare.counts[spare.size] = counts[c] as number;
+      spare.trails[spare.size] = trails[c] as number;
+      spare.size++;
+    }
+  }
+
+  function isCovered(c: number): boolean {
+    const ours = children.sets;
+    const theirs = spare.sets;
+    const at = c * stride;
+    for (let k = 0, base = 0; k < spare.size; k++, base += stride) {
+      let s = 0;
+      while (s < stride && ((ours[at + s] as number) & ~(theirs[base + s] as number)) === 0) s++;
+      if (s === stride) return true;
+    }
+    return false;
+  }
+}
+
+function newLayer(capacity: number, stride: number): Layer {
+  return {
+    size: 0,
+    sets: new Int32Array(capacity * stride),
+    counts: new Int32Array(capacity),
+    trails: new Int32Array(capacity),
+  };
+}
+
+function beginLayer(
+  layer: Layer,
+  courses: readonly BitCourse[],
+  wordCount: number,
+  top: number,
+): void {
+  layer.size = 1;
+  layer.trails[0] = -1;
+  courses.forEach((course, c) => {
+    const base = c * wordCount;
+    if (course.endsAtStart) layer.sets.fill(-1, base, base + wordCount);
+    else for (const i of course.starts) if (i <= top) setBit(layer.sets, base, i);
+  });
+}
+
+function startBits(course: BitCourse, dayCount: number): Uint8Array {
+  const bits = new Uint8Array(dayCount);
+  for (const i of course.starts) bits[i] = 1;
+  return bits;
+}
+
+function sameSets(sets: Int32Array, a: number, b: number, stride: number): boolean {
+  for (let s = 0; s < stride; s++) if (sets[a + s] !== sets[b + s]) return false;
+  return true;
+}
+
+function bitCount(sets: Int32Array, at: number, stride: number): number {
+  let sum = 0;
+  for (let s = at; s < at + stride; s++) {
+    let word = sets[s] as number;
+    word -= (word >>> 1) & 0x55555555;
+    word = (word & 0x33333333) + ((word >>> 2) & 0x33333333);
+    sum += (((word + (word >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
+  }
+  return sum;
+}
