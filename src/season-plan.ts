@@ -5,8 +5,9 @@
 import type { StageName } from "./crops/index.js";
 import type { StageSpan } from "./crops/index.js";
 import type { Day, DaySpan } from "./dates.js";
-import type { Amounts, CalendarWishes, Route } from "./garden/index.js";
+import type { Acid, Amounts, CalendarWishes, Route } from "./garden/index.js";
 import type { Evidence, FeedRule } from "./rules/index.js";
+import type { StockPlan } from "./stock/making-problem.js";
 
 export interface Plan {
   readonly planVersion: 1;
@@ -16,6 +17,8 @@ export interface Plan {
   readonly rounds: readonly Round[];
   /** The rules behind the feedings. */
   readonly rules: readonly FeedRule[];
+  /** Bottles in hand, batches to make, and which bottle each feeding is poured from. */
+  readonly stock?: SeasonStock;
   readonly warnings: readonly PlanWarning[];
   /** Defaults used where the garden file was silent. */
   readonly assumptions: readonly string[];
@@ -75,9 +78,39 @@ export interface CanMix {
   readonly exactStockMl: number;
   /** Sum of the fills; within 5 % of the exact figure. */
   readonly stockMl: number;
+  /** Calcium that the stock brings, mg per litre of can water. */
   readonly calciumMgPerL: number;
+  /** Calcium that the source water brings beside it; absent when its hardness is not known. */
+  readonly tapCalciumMgPerL?: number;
+  /** What the same mL would bring if the bottle were poured clear. */
+  readonly clearCalciumMgPerL?: number;
+  /** The bottles it is poured from, in the order of pouring. */
+  readonly pours?: readonly Pour[];
   /** Full fills first, then at most one part fill. */
   readonly fills: readonly CanFill[];
+}
+
+/** Stock from one bottle. */
+export interface Pour {
+  /** Id of a batch in hand or to be made. */
+  readonly batch: string;
+  readonly ml: number;
+  readonly strengthGPerL: number;
+}
+
+/** The stock side of the plan. */
+export interface SeasonStock {
+  /** Draws, batches to make, shortages, changes of bottle, days to use up or throw away, shells. */
+  readonly making: StockPlan;
+  readonly acid: Acid;
+  readonly keep: "fridge" | "shelf";
+  readonly pour: "shaken" | "clear";
+  readonly bottleMl: number;
+  /** Calcium in a new batch as poured, and as it would be if poured clear, g/L. */
+  readonly newStrengthGPerL: number;
+  readonly newClearStrengthGPerL: number;
+  /** pH of a new batch when it is done. */
+  readonly newPh: number;
 }
 
 export interface CanFill {
