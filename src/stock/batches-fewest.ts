@@ -38,15 +38,18 @@ interface Reached {
   readonly at: number;
   readonly madeMl: number;
   readonly count: number;
+  /** Demands cut in two so far. */
+  readonly splits: number;
   readonly last?: { readonly before: Reached; readonly batch: BatchChoice };
-  /** Place of its start days among those of its layer: higher starts later. */
-  rank: number;
+  /** Place of its start days, and of its ready days, among those of its layer: higher is later. */
+  readonly rank: { start: number; ready: number };
 }
 
 interface Line {
   readonly length: number;
   /** The demand that holds the millilitre after a cut. */
   readonly demandAt: (at: number) => number;
+  readonly isBetweenDemands: (at: number) => boolean;
   /** By demand: end on the line, best slot, end of the last demand that a batch of that slot can serve. */
   readonly end: readonly number[];
   readonly slot: readonly BatchSlot[];
@@ -64,7 +67,8 @@ export function slotFor(
 }
 
 /**
- * Fewest batches, then least volume, then latest start days, in the order in which they serve.
+ * Fewest batches, then least volume, then latest start days, then latest ready days, then fewest
+ * demands cut in two; in the order in which they serve.
  *
  * @param demands sorted by day, each over 0 mL and with a slot (see {@link slotFor}): throws if not
  * @param slots sorted by ready day, start days never falling
@@ -82,7 +86,12 @@ export function fewestBatches(
   let at = 0;
   let madeMl = 0;
   while (at < line.length) {
-    const furthest = search({ at, madeMl, count: 0, rank: 0 }, line, volumes, limits);
+    const furthest = search(
+      { at, madeMl, count: 0, splits: 0, rank: { start: 0, ready: 0 } },
+      line,
+      volumes,
+      limits,
+    );
     batches.push(...batchesOf(furthest));
     madeMl = furthest.madeMl;
     at = furthest.at;
@@ -118,17 +127,18 @@ function search(
         const at = Math.min(before.at + volumeMl, reach);
         const madeMl = before.madeMl + volumeMl;
         const count = before.count + 1;
-        if (
-          madeMl < (leastMade.get(at) ?? Infinity) &&
-          mayEndInTime(at, count) &&
-          isBetter(madeMl, before, slot, next.get(at))
-        )
-          next.set(at, { at, madeMl, count, last: { before, batch: { slot, volumeMl } }, rank: 0 });
+        if (madeMl >= (leastMade.get(at) ?? Infinity) || !mayEndInTime(at, count)) continue;
+        const splits = before.splits + (line.isBetweenDemands(at) ? 0 : 1);
+        const last = { before, batch: { slot, volumeMl } };
+        const reached = { at, madeMl, count, splits, last, rank: { start: 0, ready: 0 } };
+        const rival = next.get(at);
+        if (rival === undefined || isBetter(reached, rival)) next.set(at, reached);
         if (before.at + volumeMl >= reach) break;
       }
     }
     layer = [...next.values()];
-    rankByStarts(layer);
+    rankBy("start", layer);
+    rankBy("ready", layer);
     for (const reached of layer) {
       leastMade.set(reached.at, reached.madeMl);
       if (reached.at > furthest.at) furthest = reached;
@@ -137,32 +147,33 @@ function search(
   return furthest;
 }
 
-function isBetter(
-  madeMl: number,
-  before: Reached,
-  slot: BatchSlot,
-  than: Reached | undefined,
-): boolean {
-  if (than?.last === undefined) return true;
-  const other = than.last;
-  if (madeMl !== than.madeMl) return madeMl < than.madeMl;
-  if (before.rank !== other.before.rank) return before.rank > other.before.rank;
-  if (slot.start !== other.batch.slot.start) return slot.start > other.batch.slot.start;
-  return before.at > other.before.at;
+/** Of two plans to the same cut with as many batches. Each but the origin has a last batch. */
+function isBetter(plan: Reached, rival: Reached): boolean {
+  const [a, b] = [plan.last, rival.last];
+  if (a === undefined || b === undefined) return false;
+  const later = (visit: "start" | "ready"): number =>
+    a.before.rank[visit] - b.before.rank[visit] || a.batch.slot[visit] - b.batch.slot[visit];
+  const order =
+    rival.madeMl - plan.madeMl ||
+    later("start") ||
+    later("ready") ||
+    rival.splits - plan.splits ||
+    a.before.at - b.before.at;
+  return order > 0;
 }
 
-/** Equal start days share a rank. */
-function rankByStarts(layer: readonly Reached[]): void {
-  const startOf = (r: Reached): number => r.last?.batch.slot.start ?? 0;
-  const rankBefore = (r: Reached): number => r.last?.before.rank ?? 0;
+/** Ranks plans by the days of their batches, the first batch's before the second's; equals share a rank. */
+function rankBy(visit: "start" | "ready", layer: readonly Reached[]): void {
+  const rankBefore = (r: Reached): number => r.last?.before.rank[visit] ?? 0;
+  const lastDay = (r: Reached): number => r.last?.batch.slot[visit] ?? 0;
   const compare = (a: Reached, b: Reached): number =>
-    rankBefore(a) - rankBefore(b) || startOf(a) - startOf(b);
+    rankBefore(a) - rankBefore(b) || lastDay(a) - lastDay(b);
   const sorted = [...layer].sort(compare);
   let rank = 0;
   for (const [i, reached] of sorted.entries()) {
     const previous = sorted[i - 1];
     if (previous !== undefined && compare(previous, reached) < 0) rank++;
-    reached.rank = rank;
+    reached.rank[visit] = rank;
   }
 }
 
@@ -218,8 +229,10 @@ function lineOf(
     );
     return end[beyond - 1] as number;
   });
+  const ends = new Set(end);
+  const isBetweenDemands = (at: number): boolean => ends.has(at);
   const demandAt = (at: number): number => firstIndex(end.length, (i) => (end[i] as number) > at);
-  return { length, demandAt, end, slot, reach };
+  return { length, demandAt, isBetweenDemands, end, slot, reach };
 }
 
 /** The first index for which a test that stays true once it is true holds; `length` when none. */

@@ -12,8 +12,10 @@
  * and, in this order,
  * 1. batches are fewest;
  * 2. stock made but never given is least (mL);
- * 3. start days are latest: the first batch's, then the second's, and so on.
- * Where all three are equal, earlier batches are the larger ones, so that the answer is unique.
+ * 3. start days are latest: the first batch's, then the second's, and so on;
+ * 4. ready days are latest, likewise;
+ * 5. feedings poured from one new batch and then another are fewest.
+ * Where all five are equal, earlier batches are the larger ones, so that the answer is unique.
  *
  * A batch takes three visits: shells set out to dry, acid added, strained and bottled. Each is on a
  * day the grower is there; drying and reacting go on between. It may be used from the day it is
@@ -21,7 +23,7 @@
  * more than `largestMl`; several may be made at a time.
  *
  * When shells are too few, feedings are covered in date order as far as the shells go, and what is
- * lost is named; the three aims then hold for each stretch between losses.
+ * lost is named; the aims then hold for each stretch between losses.
  */
 import type { Day, DaySpan } from "../dates.js";
 import type { WayOfMaking } from "./making-rules.js";

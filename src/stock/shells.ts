@@ -17,7 +17,7 @@ export function shellsFor(
   supply: Pick<ShellSupply, "gPerShell" | "gPerL">,
 ): { shellG: number; eggs: number } {
   const shellG = (volumeMl / 1000) * supply.gPerL;
-  return { shellG, eggs: Math.ceil(shellG / supply.gPerShell - slack) };
+  return { shellG, eggs: Math.max(0, Math.ceil(shellG / supply.gPerShell - slack)) };
 }
 
 /** Whole shells at hand on the morning of a day, when every shell from `savedFrom` on is kept. */

@@ -66,22 +66,42 @@ export function caseOf(size: {
 
 /** How many mL from the first on these batches cover, poured earliest use-by first; stops at the first loss. */
 export function coveredMl(batches: readonly BatchChoice[], c: Case): number {
+  return pour(batches, c).covered;
+}
+
+/** How often a demand is poured from one batch and then another, when batches ready together are poured in the best order. */
+export function splitsOf(batches: readonly BatchChoice[], c: Case): number {
+  return Math.min(...everyOrder(batches).map((order) => pour(order, c).splits));
+}
+
+function everyOrder(batches: readonly BatchChoice[]): BatchChoice[][] {
+  if (batches.length === 0) return [[]];
+  return batches.flatMap((first, i) =>
+    everyOrder(batches.filter((_, j) => j !== i)).map((rest) => [first, ...rest]),
+  );
+}
+
+function pour(batches: readonly BatchChoice[], c: Case): { covered: number; splits: number } {
   const left = [...batches]
     .sort((a, b) => a.slot.ready - b.slot.ready)
     .map((b) => ({ ready: b.slot.ready, ml: b.volumeMl }));
   let covered = 0;
+  let splits = 0;
   for (const demand of c.demands) {
     let wanted = demand.ml;
+    let pourings = 0;
     for (const b of left) {
       if (b.ready > demand.day || demand.day > b.ready + c.limits.shelfLifeDays) continue;
       const taken = Math.min(wanted, b.ml);
       b.ml -= taken;
       wanted -= taken;
       covered += taken;
+      if (taken > 0) pourings++;
     }
-    if (wanted > 0) return covered;
+    splits += Math.max(0, pourings - 1);
+    if (wanted > 0) break;
   }
-  return covered;
+  return { covered, splits };
 }
 
 export function keepsToShells(batches: readonly BatchChoice[], c: Case): boolean {
@@ -101,10 +121,10 @@ export function demandedMl(c: Case): number {
   return c.demands.reduce((sum, d) => sum + d.ml, 0);
 }
 
-/** Start days, first to last, as one text that sorts as they do. */
-export function startsText(batches: readonly BatchChoice[]): string {
+/** Start (or ready) days, first to last, as one text that sorts as they do. */
+export function daysText(batches: readonly BatchChoice[], visit: "start" | "ready"): string {
   return batches
-    .map((b) => b.slot.start)
+    .map((b) => b.slot[visit])
     .sort((a, b) => a - b)
     .map((n) => String(n).padStart(4, "0"))
     .join(" ");
