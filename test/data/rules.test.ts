@@ -1,0 +1,106 @@
+import { describe, expect, test } from "vitest";
+import { amount, courseRows, cropRows, cropsOf, days, rateMlPerL, ruleRows } from "./data-files.js";
+
+const stockCalciumGPerL = 18.4;
+
+test("the trade's base rate is 10 mL of stock in 4 L of water, and most rules keep to it", () => {
+  const tradeMlPerL = rateMlPerL("10 mL in 4 L");
+  expect(tradeMlPerL).toBe(2.5);
+  const others = ruleRows.filter((rule) => rateMlPerL(rule.rate) !== tradeMlPerL);
+  expect(others.map((rule) => rule.id)).toEqual(["apple-foliar"]);
+});
+
+test("ids are unique, and every crop and group that a rule names is known", () => {
+  expect(new Set(ruleRows.map((rule) => rule.id)).size).toBe(ruleRows.length);
+  const keys = cropRows.map((crop) => crop.key);
+  const groups = cropRows.map((crop) => crop.group);
+  for (const rule of ruleRows) {
+    expect((rule.crops ?? []).length + (rule.groups ?? []).length, rule.id).toBeGreaterThan(0);
+    for (const key of rule.crops ?? []) expect(keys, rule.id).toContain(key);
+    for (const group of rule.groups ?? []) expect(groups, rule.id).toContain(group);
+  }
+});
+
+test("no crop has two rules of one route, so it is always clear which holds", () => {
+  for (const crop of cropRows)
+    for (const route of ["drench", "foliar"]) {
+      const rules = ruleRows.filter((rule) => rule.route === route && cropsOf(rule).includes(crop));
+      expect(rules.length, `${crop.key} ${route}`).toBeLessThanOrEqual(1);
+    }
+});
+
+test("no crop is fed twice without being asked for", () => {
+  for (const crop of cropRows)
+    expect(
+      ruleRows.filter((rule) => rule.by_default && cropsOf(rule).includes(crop)).length,
+      crop.key,
+    ).toBeLessThanOrEqual(1);
+});
+
+describe.each(ruleRows.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => {
+  test("says everything that a grower's own rule may leave out", () => {
+    for (const key of [
+      "route",
+      "disorder",
+      "calcium",
+      "first_within",
+      "highest_rate",
+      "stop_before_harvest",
+      "limits_reason",
+      "evidence",
+      "by_default",
+      "reason",
+      "source",
+    ] as const)
+      expect(rule[key], key).toBeDefined();
+  });
+
+  test("names the calcium that its rate brings at the reference strength", () => {
+    const calciumMgPerL = rateMlPerL(rule.rate) * stockCalciumGPerL;
+    expect(Math.abs(amount(rule.calcium, "concentration") / calciumMgPerL - 1)).toBeLessThan(0.01);
+  });
+
+  test("has its limits in order", () => {
+    const [shortest, target, longest] = [
+      days(rule.interval.shortest),
+      days(rule.interval.target),
+      days(rule.interval.longest),
+    ];
+    expect(shortest).toBeGreaterThanOrEqual(5);
+    expect(target).toBeGreaterThanOrEqual(shortest);
+    expect(longest).toBeGreaterThan(target);
+    expect(days(rule.first_within)).toBeLessThanOrEqual(longest);
+    expect(rateMlPerL(rule.highest_rate)).toBeGreaterThan(rateMlPerL(rule.rate));
+  });
+
+  test("never lets a can hold more calcium than calcium citrate dissolves to", () => {
+    // About 185 mg/L near neutral, the lower end of the sources of src/stock.
+    expect(rateMlPerL(rule.highest_rate) * stockCalciumGPerL).toBeLessThanOrEqual(185);
+  });
+
+  test("feeds in stages that its crops go through", () => {
+    const lives = cropsOf(rule).map(
+      (crop) => courseRows.find((course) => course.key === crop.course)?.stages ?? [],
+    );
+    const lived = lives.map((stages) => stages.map((s) => s.stage));
+    for (const stages of lived) expect(stages.some((s) => rule.stages.includes(s))).toBe(true);
+    for (const stage of rule.stages)
+      expect(lived.some((stages) => stages.includes(stage))).toBe(true);
+  });
+
+  test("feeds unasked only where it is neither disputed nor advised against", () => {
+    if (rule.evidence === "disputed" || rule.evidence === "advised-against")
+      expect(rule.by_default).toBe(false);
+  });
+
+  test("stops before harvest when it wets what is eaten", () => {
+    const eatenPartWet = rule.route === "foliar" && rule.disorder !== "empty pods (pops)";
+    if (eatenPartWet) expect(days(rule.stop_before_harvest)).toBeGreaterThanOrEqual(3);
+    if (rule.stages.includes("harvest")) expect(days(rule.stop_before_harvest)).toBe(0);
+  });
+
+  test("tells a published ground from common practice", () => {
+    if (rule.evidence !== "common-practice") expect(rule.source).not.toMatch(/^common practice/i);
+    if (rule.evidence === "published") expect(rule.reason).toMatch(/soluble calcium/);
+  });
+});

@@ -1,0 +1,120 @@
+/** Rules against the published programmes that they lean on. Sources stand in the titles. */
+import { describe, expect, test } from "vitest";
+import { addDays, daysBetween, parseDay, type Day } from "../../src/dates.js";
+import { amount, days, rateMlPerL, ruleRow } from "../data/data-files.js";
+
+const day = (text: string): Day => parseDay(text) as Day;
+
+/** How many sprays fall between two days when the first is on the first day. */
+function spraysBetween(first: string, last: string, everyDays: number): number {
+  return 1 + Math.floor(daysBetween(day(first), day(last)) / everyDays);
+}
+
+// CIAAW abridged atomic weights: Ca 40.078, Cl 35.45, S 32.06, O 15.999, H 1.008.
+const calciumInChloride = 40.078 / (40.078 + 2 * 35.45);
+const calciumInGypsum = 40.078 / (40.078 + 32.06 + 4 * 15.999 + 2 * (2 * 1.008 + 15.999));
+const mgPerLb = 453_592.37;
+const lPer100UsGal = 378.5411784;
+const m2PerAcre = 4046.8564224;
+
+const calcium = (rule: string): number => amount(ruleRow(rule).calcium, "concentration");
+
+describe("apple-foliar", () => {
+  const rule = ruleRow("apple-foliar");
+
+  test("Hoying (Cornell) in Good Fruit Grower: 14-day intervals beginning 7 to 10 days after petal fall", () => {
+    expect(days(rule.interval.target)).toBe(14);
+    expect(days(rule.first_within)).toBeGreaterThanOrEqual(7);
+    expect(days(rule.first_within)).toBeLessThanOrEqual(10);
+    expect(rule.stages[0]).toBe("fruit-set");
+  });
+
+  test("WSU Tree Fruit: 6 to 12 applications from early June to late August", () => {
+    for (const interval of Object.values(rule.interval)) {
+      const sprays = spraysBetween("2027-06-01", "2027-08-31", days(interval));
+      expect(sprays).toBeGreaterThanOrEqual(6);
+      expect(sprays).toBeLessThanOrEqual(12);
+    }
+  });
+
+  test("Peryea and others 2007, Start-timing for calcium chloride spray programs: six biweekly sprays from mid-May, mid-June or mid-July end before harvest", () => {
+    const sixth = addDays(day("2027-06-15"), 5 * days(rule.interval.target));
+    expect(sixth).toBe("2027-08-24");
+  });
+
+  test("Hoying's 1 to 2 lb of 78 % calcium chloride in 100 US gal is about 340 to 670 mg/L of calcium; the New England guide's 2 to 3.3 lb reaches 1,120", () => {
+    const strength = (lb: number, grade: number): number =>
+      (lb * mgPerLb * grade * calciumInChloride) / lPer100UsGal;
+    expect(strength(1, 0.78)).toBeCloseTo(338, -1);
+    expect(strength(2, 0.78)).toBeCloseTo(675, -1);
+    expect(strength(3.3, 0.785)).toBeCloseTo(1120, -1);
+    expect(rule.reason).toContain("340 to 1,120 mg");
+    expect(Math.round(340 / calcium("apple-foliar"))).toBe(4);
+    expect(Math.round(1120 / calcium("apple-foliar"))).toBe(12);
+    expect(rule.reason).toContain("4 to 12 times weaker");
+  });
+
+  test("since no trial is of this stock, the evidence for it is not called published", () => {
+    expect(rule.evidence).toBe("common-practice");
+  });
+});
+
+test("Raese and Drake on Anjou pears: 60.5 g of calcium in 100 L, 13 times what pear-foliar brings; PNW Handbook: rates below those for apple", () => {
+  const strength = 60_500 / 100;
+  expect(Math.round(strength / calcium("pear-foliar"))).toBe(13);
+  expect(ruleRow("pear-foliar").reason).toContain("13 times weaker");
+  expect(rateMlPerL(ruleRow("pear-foliar").highest_rate)).toBeLessThan(
+    rateMlPerL(ruleRow("apple-foliar").highest_rate),
+  );
+});
+
+test("UGA pegging zone pages: 1,000 lb of gypsum to the acre brings about 26 g of calcium to the square metre, a feeding of 4 L 0.2 g", () => {
+  const advised = ((1000 * mgPerLb) / 1000 / m2PerAcre) * calciumInGypsum;
+  const fed = (4 * calcium("peanut-drench")) / 1000;
+  expect(advised).toBeCloseTo(26, 0);
+  expect(fed).toBeCloseTo(0.2, 1);
+  expect(ruleRow("peanut-drench")).toMatchObject({ by_default: false });
+  expect(ruleRow("peanut-drench").reason).toMatch(/0\.2 g.*26 g/s);
+});
+
+test("Wisconsin, HortScience 30(4):759A: 168 kg of calcium to the hectare is 17 g to the square metre, a hundred feedings; Banks: every two or three weeks", () => {
+  const trial = (168 * 1000) / 10_000;
+  expect(trial).toBeCloseTo(17, 0);
+  expect(trial / ((4 * calcium("potato-drench")) / 1000)).toBeCloseTo(91, 0);
+  const { interval, by_default: byDefault } = ruleRow("potato-drench");
+  expect([days(interval.shortest), days(interval.longest)]).toEqual([14, 21]);
+  expect(byDefault).toBe(false);
+});
+
+test("Hartz and others, HortScience 42(7):1681: soil and leaf calcium unrelated to tipburn of romaine, so lettuce is fed only when asked for", () => {
+  expect(ruleRow("leafy-head-drench")).toMatchObject({
+    evidence: "advised-against",
+    by_default: false,
+  });
+});
+
+test("Rutgers 2013: lettuce is susceptible 1 to 3 weeks before harvest, so a drench that is asked for comes weekly", () => {
+  expect(days(ruleRow("leafy-head-drench").interval.target)).toBe(7);
+});
+
+test("University of Delaware, Weekly Crop Update: foliar calcium not shown effective against tipburn of brassicas", () => {
+  expect(ruleRow("head-brassica-foliar")).toMatchObject({
+    evidence: "advised-against",
+    by_default: false,
+  });
+});
+
+test("New England Vegetable Management Guide: drenches of soluble calcium can lessen or prevent blackheart", () => {
+  expect(ruleRow("celery-drench")).toMatchObject({ evidence: "published", route: "drench" });
+});
+
+test("K-State against, New Brunswick for: foliar calcium on tomato is disputed and not given unasked", () => {
+  expect(ruleRow("solanaceous-foliar")).toMatchObject({ evidence: "disputed", by_default: false });
+});
+
+test("the trade (common practice, no source): 10 mL of stock in 4 L is 25 mL in a 10 L can, every 14 days", () => {
+  const rule = ruleRow("solanaceous-drench");
+  expect(rateMlPerL(rule.rate) * 10).toBe(25);
+  expect(rateMlPerL(rule.rate)).toBe(rateMlPerL("10 mL in 4 L"));
+  expect(days(rule.interval.target)).toBe(14);
+});
