@@ -9,8 +9,8 @@ import {
 import { DateTime } from "luxon";
 import { addDays, type Day } from "../dates.js";
 import type { CalendarEvent, EventTime } from "./calendar-event.js";
-import { cleanText, foldedLines } from "./content-line.js";
-import type { Stamp } from "./stamp.js";
+import { cleanText, foldedLines, nameOfLine, unfoldedLines, valueOfLine } from "./content-line.js";
+import { type Stamp, stampText } from "./stamp.js";
 import { momentOf } from "./zone-time.js";
 
 /** Where an event stands in its history (RFC 5545 section 3.8.7). */
@@ -38,8 +38,12 @@ const noCalendar = new ICalCalendar();
 
 export function writeEvent(event: CalendarEvent, revision: Revision): WrittenEvent {
   const timezone = event.time?.timezone === "UTC" ? undefined : event.time?.timezone;
+  const { uid, sequence, created, modified } = revision;
   return {
-    ...revision,
+    uid,
+    sequence,
+    created,
+    modified,
     key: event.key,
     day: event.day,
     cancelled: false,
@@ -102,4 +106,32 @@ function repaired(text: string, color: string): string[] {
   const properties =
     firstAlarm === -1 ? lines : [...lines.slice(0, firstAlarm), ...lines.slice(lastAlarm + 1)];
   return ["BEGIN:VEVENT", ...properties, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
+}
+
+/** The same event called off (RFC 5545 section 3.8.1.11): no reminder, and its summary says so for clients that do not show STATUS. */
+export function cancelEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
+  const lines = unfoldedLines(was.text);
+  const firstAlarm = lines.indexOf("BEGIN:VALARM");
+  const own = firstAlarm === -1 ? lines.slice(0, -1) : lines.slice(0, firstAlarm);
+  const modified = stampText(revision.modified);
+  const cancelled = own.flatMap((line) => {
+    switch (nameOfLine(line)) {
+      case "SEQUENCE":
+        return [`SEQUENCE:${revision.sequence}`];
+      case "DTSTAMP":
+        return [`DTSTAMP:${modified}`];
+      case "LAST-MODIFIED":
+        return [`LAST-MODIFIED:${modified}`];
+      case "SUMMARY":
+        return [`SUMMARY:Cancelled: ${valueOfLine(line)}`, "STATUS:CANCELLED"];
+      default:
+        return [line];
+    }
+  });
+  return {
+    ...was,
+    ...revision,
+    cancelled: true,
+    text: foldedLines([...cancelled, "END:VEVENT"]),
+  };
 }

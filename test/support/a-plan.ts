@@ -19,6 +19,7 @@ export function aPlan(
   return {
     planVersion: 1,
     plantings: [aPlantingInPlan()],
+    rules: [],
     warnings: [],
     assumptions: [],
     totals: {
@@ -125,6 +126,8 @@ export function aFeeding(differs: Partial<Feeding> = {}): Feeding {
     disorder: "blossom-end rot",
     stage: "fruit-growth",
     stageOrigin: "seen on 2027-06-01",
+    baseRateMlPerL: 2.5,
+    level: 1,
     number: 3,
     window: { earliest: day("2027-06-10"), latest: day("2027-06-16") },
     inWindow: true,

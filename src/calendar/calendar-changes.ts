@@ -1,0 +1,69 @@
+import type { Day } from "../dates.js";
+import type { CalendarEvent } from "./calendar-event.js";
+import { nameOfLine, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
+import type { EarlierCalendar } from "./earlier-calendar.js";
+import { matchEvents } from "./match-events.js";
+import { writeEvent, type WrittenEvent } from "./vevent.js";
+
+/** What an earlier file said of an event. */
+export interface EarlierEvent {
+  readonly uid: string;
+  readonly day: Day;
+  readonly summary: string;
+}
+
+export type CalendarChange =
+  | { readonly change: "new"; readonly event: CalendarEvent }
+  /** Another day; `properties` names what else differs, as in iCalendar. */
+  | {
+      readonly change: "moved" | "changed";
+      readonly event: CalendarEvent;
+      readonly was: EarlierEvent;
+      readonly properties: readonly string[];
+    }
+  | { readonly change: "gone"; readonly was: EarlierEvent };
+
+/** What a new plan would change in an earlier calendar, by day; what stays as it is is left out. */
+export function calendarChanges(
+  earlier: EarlierCalendar,
+  events: readonly CalendarEvent[],
+): CalendarChange[] {
+  const { events: matches, gone } = matchEvents(earlier.events, events);
+  const changes = matches.flatMap(({ event, was }) => changeOf(event, was));
+  const ended = gone
+    .filter(({ cancelled }) => !cancelled)
+    .map((was): CalendarChange => ({ change: "gone", was: earlierEvent(was) }));
+  return [...changes, ...ended].sort((a, b) => compare(dayOf(a), dayOf(b)));
+}
+
+function changeOf(event: CalendarEvent, was: WrittenEvent | undefined): CalendarChange[] {
+  if (was === undefined || was.cancelled) return [{ change: "new", event }];
+  const properties = differing(was, writeEvent(event, was));
+  if (properties.length === 0 && event.day === was.day) return [];
+  const change = event.day === was.day ? "changed" : "moved";
+  return [{ change, event, was: earlierEvent(was), properties }];
+}
+
+/** Names of properties, beside the day, that are not the same in both. */
+function differing(a: WrittenEvent, b: WrittenEvent): string[] {
+  const [before, after] = [unfoldedLines(a.text), unfoldedLines(b.text)];
+  const only = (lines: readonly string[], others: readonly string[]) =>
+    lines.filter((line) => !others.includes(line)).map(nameOfLine);
+  const names = new Set([...only(before, after), ...only(after, before)]);
+  names.delete("X-FEEDROUND-KEY");
+  if (a.day !== b.day) for (const name of ["DTSTART", "DTEND"]) names.delete(name);
+  return [...names];
+}
+
+function earlierEvent(was: WrittenEvent): EarlierEvent {
+  const summary = textOfValue(valueIn(unfoldedLines(was.text), "SUMMARY") ?? "");
+  return { uid: was.uid, day: was.day, summary };
+}
+
+function dayOf(change: CalendarChange): Day {
+  return change.change === "gone" ? change.was.day : change.event.day;
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

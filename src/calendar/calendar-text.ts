@@ -1,0 +1,45 @@
+import type { Day } from "../dates.js";
+import type { Result } from "../problem.js";
+import type { Plan } from "../season-plan.js";
+import { calendarMeta } from "./calendar-event.js";
+import { calendarFile } from "./calendar-file.js";
+import { type CalendarProblem, readEarlierCalendar } from "./earlier-calendar.js";
+import { type CalendarUse, mergeCalendar } from "./merge-calendar.js";
+import { planEvents } from "./plan-events.js";
+import { dayOfStamp, stampOf, startOfDay } from "./stamp.js";
+import { writeCalendar } from "./write-calendar.js";
+
+export interface CalendarTextOptions {
+  /** ISO 8601, UTC. Without it the season's first day at midnight: the same input gives the same bytes. */
+  readonly stamp?: string;
+  /** Text of the file that this one replaces. */
+  readonly previous?: string;
+  /** How the file reaches its reader; `import` unless given. */
+  readonly for?: CalendarUse;
+  /** Decides how long cancelled events stay; the day of the stamp unless given. */
+  readonly today?: Day;
+}
+
+/**
+ * The calendar of a plan, over an earlier file if there is one. Problems, all of the earlier file:
+ * see {@link readEarlierCalendar}. Throws RangeError for a bad stamp.
+ */
+export function calendarText(
+  plan: Plan,
+  options: CalendarTextOptions = {},
+): Result<string, CalendarProblem> {
+  const meta = calendarMeta(plan);
+  const events = planEvents(plan);
+  const stamp = stampOf(options.stamp ?? startOfDay(meta.season.from));
+  if (options.previous === undefined) {
+    return { ok: true, value: writeCalendar(events, meta, { stamp }) };
+  }
+  const earlier = readEarlierCalendar(options.previous, meta.gardenId);
+  if (!earlier.ok) return earlier;
+  const merged = mergeCalendar(earlier.value, events, {
+    for: options.for ?? "import",
+    stamp,
+    today: options.today ?? dayOfStamp(stamp),
+  });
+  return { ok: true, value: calendarFile(meta, merged.events, merged.retired) };
+}

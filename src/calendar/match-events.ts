@@ -1,0 +1,75 @@
+import { dayNumber } from "../dates.js";
+import { type CalendarEvent, lineOfKey } from "./calendar-event.js";
+import { nearestPairs } from "./nearest-pairs.js";
+import type { WrittenEvent } from "./vevent.js";
+
+export interface EventMatches {
+  /** All events of the new plan, each with the earlier one it continues. */
+  readonly events: readonly { readonly event: CalendarEvent; readonly was?: WrittenEvent }[];
+  /** Earlier events that no new one continues, cancelled ones too. */
+  readonly gone: readonly WrittenEvent[];
+}
+
+/** Our choice: an event further off is another one, not the same one moved. Feedings are 7 to 14 days apart. */
+const movesWithinDays = 14;
+
+/**
+ * Which earlier event each new one continues: the one of the same key, a cancelled one if need be;
+ * the events left over are paired with the nearest day in their row, as many as can be and with the
+ * least days moved in sum. So events that stay on their day keep their UID, and inserting one renames none.
+ */
+export function matchEvents(
+  earlier: readonly WrittenEvent[],
+  events: readonly CalendarEvent[],
+): EventMatches {
+  const byKey = new Map(
+    // Of two with one key the live one, which comes last, is the one.
+    [...earlier]
+      .sort((a, b) => Number(b.cancelled) - Number(a.cancelled))
+      .map((was) => [was.key, was]),
+  );
+  const matched = new Map<CalendarEvent, WrittenEvent>();
+  const taken = new Set<WrittenEvent>();
+  const pair = (event: CalendarEvent, was: WrittenEvent | undefined) => {
+    if (was === undefined) return;
+    matched.set(event, was);
+    taken.add(was);
+  };
+  for (const event of events) pair(event, byKey.get(event.key));
+
+  const movedFrom = byLine(earlier.filter((was) => !was.cancelled && !taken.has(was)));
+  const movedTo = byLine(events.filter((event) => !matched.has(event)));
+  for (const [line, news] of movedTo) {
+    const olds = movedFrom.get(line) ?? [];
+    for (const [i, j] of nearestPairs(dayNumbers(olds), dayNumbers(news), movesWithinDays)) {
+      const event = news[j];
+      if (event) pair(event, olds[i]);
+    }
+  }
+  return {
+    events: events.map((event) => {
+      const was = matched.get(event);
+      return was === undefined ? { event } : { event, was };
+    }),
+    gone: earlier.filter((was) => !taken.has(was)),
+  };
+}
+
+/** Rows of events, each by day. */
+function byLine<T extends Pick<WrittenEvent, "key" | "day">>(
+  events: readonly T[],
+): Map<string, T[]> {
+  const lines = new Map<string, T[]>();
+  for (const event of events) {
+    const line = lineOfKey(event.key);
+    const row = lines.get(line);
+    if (row) row.push(event);
+    else lines.set(line, [event]);
+  }
+  for (const row of lines.values()) row.sort((a, b) => dayNumber(a.day) - dayNumber(b.day));
+  return lines;
+}
+
+function dayNumbers(events: readonly Pick<WrittenEvent, "day">[]): number[] {
+  return events.map(({ day }) => dayNumber(day));
+}

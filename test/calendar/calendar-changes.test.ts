@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import { calendarChanges, planEvents } from "../../src/calendar/index.js";
+import { day } from "../../src/dates.js";
+import type { Plan } from "../../src/season-plan.js";
+import { aBedRound, aFill, aMix, aPlan, aRound, roundsOn } from "../support/a-plan.js";
+import { earlierOf, textOf } from "../support/calendars.js";
+
+const stronger = [
+  aBedRound({ mixes: [aMix({ fills: [aFill({ stockText: "45 mL", stockMl: 45 })] })] }),
+];
+const was = aPlan({ rounds: roundsOn(["2027-06-01", "2027-06-08", "2027-06-15"]) });
+
+function changes(plan: Plan, previous = textOf(was)) {
+  return calendarChanges(earlierOf(previous), planEvents(plan));
+}
+
+describe("changes of a calendar", () => {
+  it("are none for the same plan", () => {
+    expect(changes(was)).toEqual([]);
+  });
+
+  it("tell what is new, moved, changed and gone, by day", () => {
+    const plan = aPlan({
+      rounds: [
+        aRound({ day: day("2027-06-03") }),
+        aRound({ day: day("2027-06-08"), beds: stronger }),
+        aRound({ day: day("2027-07-20") }),
+      ],
+    });
+    const summary = "Tomato: 2 cans × 23 mL, 1 part can × 10 mL (4 L)";
+    expect(changes(plan)).toMatchObject([
+      {
+        change: "moved",
+        event: { day: "2027-06-03" },
+        was: { day: "2027-06-01", summary },
+        properties: [],
+      },
+      {
+        change: "changed",
+        event: { summary: "Tomato: 1 can × 45 mL" },
+        was: { day: "2027-06-08", summary },
+        properties: ["SUMMARY", "DESCRIPTION"],
+      },
+      { change: "gone", was: { day: "2027-06-15", summary } },
+      { change: "new", event: { day: "2027-07-20" } },
+    ]);
+  });
+
+  it("name what else differs in an event that moved", () => {
+    const plan = aPlan({
+      rounds: [aRound({ day: day("2027-06-16"), beds: stronger }), ...was.rounds.slice(0, 2)],
+    });
+    expect(changes(plan)).toMatchObject([
+      { change: "moved", properties: ["SUMMARY", "DESCRIPTION"] },
+    ]);
+  });
+
+  it("name the start of an event that has another time on the same day", () => {
+    const [change] = changes(
+      aPlan({
+        rounds: roundsOn(["2027-06-01", "2027-06-08", "2027-06-15"], { timeOfDay: "07:00" }),
+      }),
+    );
+    expect(change).toMatchObject({ change: "changed" });
+    expect(change && "properties" in change && change.properties).toContain("DTSTART");
+  });
+
+  it("call a cancelled event new when it comes back, and do not call it gone again", () => {
+    const fewer = aPlan({ rounds: was.rounds.slice(0, 2) });
+    const cancelled = textOf(fewer, { previous: textOf(was), for: "import" });
+    expect(changes(fewer, cancelled)).toEqual([]);
+    expect(changes(was, cancelled)).toMatchObject([
+      { change: "new", event: { day: "2027-06-15" } },
+    ]);
+  });
+
+  it("are those that the next file makes", () => {
+    const plan = aPlan({ rounds: [aRound({ day: day("2027-06-02") }), ...was.rounds.slice(1)] });
+    const next = textOf(plan, { previous: textOf(was) });
+    expect(changes(plan)).toHaveLength(1);
+    expect(earlierOf(next).events.map(({ sequence }) => sequence)).toEqual([1, 0, 0]);
+    expect(changes(plan, next)).toEqual([]);
+  });
+});

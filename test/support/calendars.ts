@@ -1,0 +1,28 @@
+import {
+  calendarFile,
+  calendarMeta,
+  calendarText,
+  type CalendarTextOptions,
+  type EarlierCalendar,
+  readEarlierCalendar,
+} from "../../src/calendar/index.js";
+import type { Plan } from "../../src/season-plan.js";
+
+/** The text of a calendar that must be right. */
+export function textOf(plan: Plan, options: CalendarTextOptions = {}): string {
+  const result = calendarText(plan, options);
+  if (!result.ok) throw new Error(result.problems[0]?.message);
+  return result.value;
+}
+
+export function earlierOf(text: string, gardenId = "weir-cottage"): EarlierCalendar {
+  const result = readEarlierCalendar(text, gardenId);
+  if (!result.ok) throw new Error(result.problems[0]?.message);
+  return result.value;
+}
+
+/** What was read, written again. */
+export function rewritten(plan: Plan, text: string): string {
+  const { events, retired } = earlierOf(text);
+  return calendarFile(calendarMeta(plan), events, retired);
+}
