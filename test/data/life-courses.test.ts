@@ -31,10 +31,22 @@ test.each(lengthRows.map((row) => [row.crop, row.region, row] as const))(
       const before = lengths.slice(0, period).reduce((sum, days) => sum + days, 0);
       return Math.round(before + s.share * (lengths[period] ?? 0));
     });
-    // Broad bean, green, sown in November is the one row with no late season: picked to the end.
     expect(new Set(starts).size).toBe(course?.stages.length);
   },
 );
+
+test("no crop is picked within two weeks of being planted out", () => {
+  for (const row of lengthRows) {
+    const crop = cropRows.find((c) => c.key === row.crop);
+    const harvest = courseRows.find((c) => c.key === crop?.course)?.stages.at(-1);
+    if (crop?.counted_from !== "sowing" || harvest === undefined) continue;
+    const lengths = [row.initial_days, row.development_days, row.mid_days, row.late_days];
+    const period = periods.indexOf(harvest.period);
+    const before = lengths.slice(0, period).reduce((sum, days) => sum + days, 0);
+    const pickedAfter = before + harvest.share * (lengths[period] ?? 0);
+    expect(pickedAfter - crop.transplant_age_days, row.crop).toBeGreaterThanOrEqual(14);
+  }
+});
 
 const day = (text: string): Day => parseDay(text) as Day;
 
@@ -82,6 +94,9 @@ test.each([
   ["lettuce", "heading", { sown: "2027-04-01" }, 35, 60],
   ["lettuce", "harvest", { transplanted: "2027-04-25" }, 25, 55],
   ["cabbage", "harvest", { transplanted: "2027-04-20" }, 55, 100],
+  ["brussels-sprouts", "harvest", { transplanted: "2027-05-20" }, 100, 180],
+  ["leek", "harvest", { transplanted: "2027-05-20" }, 70, 150],
+  ["parsley", "harvest", { sown: "2027-04-01" }, 55, 90],
   ["celery", "harvest", { transplanted: "2027-05-10" }, 80, 130],
   ["fennel", "harvest", { sown: "2027-06-20" }, 60, 100],
   ["green-bean", "harvest", { sown: "2027-05-20" }, 45, 75],

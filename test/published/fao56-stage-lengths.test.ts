@@ -28,8 +28,8 @@ lettuce           35 50 45 10 140  2         Mediterranean
 cabbage           40 60 50 15 165  9         California desert
 cauliflower       35 50 40 15 140  9         California desert
 broccoli          35 45 40 15 135  9         California desert
-brussels-sprouts  20 30 20 10 80   4         Mediterranean
-brussels-sprouts  30 35 90 40 195  10,11     Mediterranean
+cabbage           20 30 20 10 80   4         Mediterranean
+cauliflower       30 35 90 40 195  10,11     Mediterranean
 celery            25 40 95 20 180  10        semi-arid
 celery            25 40 45 15 125  4         Mediterranean
 carrot            30 40 60 20 150  2,3       Mediterranean
