@@ -46,7 +46,17 @@ export function compileCheck(schema: object): SchemaCheck {
     formats: Object.fromEntries(ownFormats.map((name) => [name, true])),
   });
   const validate = ajv.compile(schema);
-  return (value) => (validate(value) ? [] : (validate.errors ?? []).map(findingOf));
+  return (value) => {
+    if (validate(value)) return [];
+    const errors = validate.errors ?? [];
+    const wrongType = new Set(
+      errors.filter(({ keyword }) => keyword === "type").map(({ instancePath }) => instancePath),
+    );
+    // What is of the wrong type is no value of the list either: one slip, one finding.
+    return errors
+      .filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath))
+      .map(findingOf);
+  };
 }
 
 function findingOf(error: ErrorObject): Finding {
@@ -87,6 +97,11 @@ function findingOf(error: ErrorObject): Finding {
           `${name} is the number ${error.data} without a unit`,
           `write the unit behind the number, like ${example}`,
         );
+      if (isPlainText(schema) && ["number", "boolean"].includes(typeof error.data))
+        return finding(
+          `${name} is ${found}, text is needed`,
+          `put it in quotes, like ${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"`,
+        );
       if (error.data === null)
         return finding(`${name} has no value`, `give it one, like ${example}`);
       return finding(
@@ -117,12 +132,12 @@ function findingOf(error: ErrorObject): Finding {
     case "exclusiveMinimum":
       return finding(
         `${name} is ${found}, too small`,
-        `it is ${bound(error)} or more, like ${example}`,
+        `it is ${bound(error)}, like ${example}`,
       );
     case "maximum":
       return finding(
         `${name} is ${found}, too large`,
-        `it is ${bound(error)} or less, like ${example}`,
+        `it is ${bound(error)}, like ${example}`,
       );
     case "maxLength":
     case "maxItems":
@@ -134,7 +149,19 @@ function findingOf(error: ErrorObject): Finding {
 
 function bound(error: ErrorObject): string {
   const { limit } = error.params as { limit: number };
-  return error.keyword === "exclusiveMinimum" ? `above ${limit}` : String(limit);
+  switch (error.keyword) {
+    case "exclusiveMinimum":
+      return `more than ${limit}`;
+    case "minimum":
+      return `${limit} or more`;
+    default:
+      return `${limit} or less`;
+  }
+}
+
+/** Any text will do: no kind of text that our own code reads, no list of words. */
+function isPlainText(schema: Schema): boolean {
+  return schema.type === "string" && schema.format === undefined && schema.enum === undefined;
 }
 
 /** A JSON pointer -> keys and indexes. */

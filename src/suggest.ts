@@ -6,6 +6,8 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   let best: string | undefined;
   let bestDistance = Math.max(2, Math.floor(wanted.length / 3)) + 1;
   for (const candidate of known) {
+    // Lengths so far apart need no counting of edits, which takes long for a very long word.
+    if (Math.abs(candidate.length - wanted.length) >= bestDistance) continue;
     const edits = distance(wanted, candidate.toLowerCase());
     if (edits < bestDistance && edits < candidate.length) {
       best = candidate;

@@ -33,10 +33,12 @@ export function volumeText(liters: number, amounts: Amounts): string {
 
 /** Stock to measure out: `23 mL`; in US measures `3/4 tsp`, `1 tbsp + 3/4 tsp`, `1 cup + 2 tbsp`. */
 export function stockText(ml: number, amounts: Amounts): string {
-  if (amounts !== "us") return `${decimal(ml, ml < 0.1 ? 3 : 1)} mL`;
+  // Small amounts keep two digits, so that the text stays within some per cent of the amount.
+  const inMl = `${decimal(ml, ml < 0.1 ? 3 : ml < 2 ? 2 : 1)} mL`;
+  if (amounts !== "us") return inMl;
   const teaspoons = ml / mlPerTeaspoon;
-  // Less than the smallest spoon of a kitchen set is drawn up with a syringe.
-  if (teaspoons < 0.24) return `${decimal(ml, ml < 0.1 ? 3 : 1)} mL`;
+  // What no spoon of a kitchen set measures is drawn up with a syringe.
+  if (teaspoons < 0.24 || (teaspoons < 1 && !isEighth(teaspoons))) return inMl;
   const whole = Math.floor(teaspoons / teaspoonsPerTablespoon + 1e-6);
   const rest = teaspoons - whole * teaspoonsPerTablespoon;
   const cups = Math.floor(whole / tablespoonsPerCup);
@@ -48,6 +50,10 @@ export function stockText(ml: number, amounts: Amounts): string {
   ]
     .filter((part) => part !== "")
     .join(" + ");
+}
+
+function isEighth(value: number): boolean {
+  return Math.abs(value * 8 - Math.round(value * 8)) < 0.01;
 }
 
 /** Totals of stock over a season: `1.25 L`, `2 cups`. */

@@ -13,6 +13,8 @@ export type Route = "drench" | "foliar";
 export interface Garden {
   /** Names the garden in calendar UIDs: stays when the name changes. */
   readonly id: string;
+  /** The file names no id: it was made from the name. */
+  readonly idIsFromName: boolean;
   readonly name: string;
   /** IANA name. */
   readonly timezone: string;

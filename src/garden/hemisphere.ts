@@ -17,7 +17,7 @@ export function hemisphereOf(signs: HemisphereSigns): {
   if (signs.hemisphere !== undefined) return { hemisphere: signs.hemisphere };
   if (signs.latitudeDeg !== undefined)
     return { hemisphere: signs.latitudeDeg < 0 ? "south" : "north" };
-  const summerTime = summerTimeHemisphere(signs.timezone, Number(signs.season.from.slice(0, 4)));
+  const summerTime = hemisphereFromZone(signs.timezone, Number(signs.season.from.slice(0, 4)));
   if (summerTime !== undefined)
     return {
       hemisphere: summerTime,
@@ -32,7 +32,10 @@ export function hemisphereOf(signs: HemisphereSigns): {
 }
 
 /** Clocks go forward in summer: the half of the year with the larger offset is summer. */
-function summerTimeHemisphere(timezone: string, year: number): "north" | "south" | undefined {
+export function hemisphereFromZone(
+  timezone: string,
+  year: number,
+): Garden["hemisphere"] | undefined {
   const zone = IANAZone.create(timezone);
   const january = zone.offset(Date.UTC(year, 0, 15));
   const july = zone.offset(Date.UTC(year, 6, 15));

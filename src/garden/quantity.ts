@@ -49,11 +49,16 @@ export function parseQuantity(
   if (/^\d+,\d+/.test(plain))
     return refuse(
       `\`${text}\` has a comma in the number`,
-      `write it with a point, like ${plain.replace(",", ".")}`,
+      /^\d{1,3}(,\d{3})+(?!\d)/.test(plain)
+        ? `write thousands without a comma, like ${plain.replaceAll(",", "")}`
+        : `write it with a point, like ${plain.replace(",", ".")}`,
     );
   const number = numberAtStart.exec(plain);
   if (!number?.[1])
     return refuse(`\`${text}\` is not a number with a unit`, `write it like ${example}`);
+  const amount = numberOf(number[1]);
+  if (!Number.isFinite(amount))
+    return refuse(`\`${text}\` divides by zero`, `write it like ${example}`);
   const unitName = plain.slice(number[0].length);
   if (unitName === "")
     return refuse(`\`${text}\` has no unit`, `write the unit behind the number, like ${example}`);
@@ -71,7 +76,7 @@ export function parseQuantity(
       `write ${kindInWords[kind]} like ${example}`,
     );
   }
-  return { ok: true, value: { value: numberOf(number[1]) * unit.factor, unit } };
+  return { ok: true, value: { value: amount * unit.factor, unit } };
 }
 
 const kindInWords: Record<UnitKind, string> = {
@@ -130,15 +135,16 @@ export function parsePercent(text: string): Parsed<number> {
 }
 
 function splitPer(text: string): [above: string | undefined, below: string | undefined] {
-  const match = /^(.*?\S)\s*(?:\bper\b|\bin\b|\/(?!\d))\s*(\S.*)$/i.exec(plainText(text));
+  const match = /^(.*?\S)\s*(?:\bper\b|\bin\b|\/(?!\d)|(?<=[a-z]\s?)\/)\s*(\S.*)$/i.exec(plainText(text));
   return match ? [match[1], match[2]] : [undefined, undefined];
 }
 
 /** `1½ m²` -> `1 1/2 m2`. */
 function plainText(text: string): string {
   return text
-    .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (c) => ` ${c.normalize("NFKC").replace("⁄", "/")}`)
+    .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (c) => ` ${c.normalize("NFKC")}`)
     .normalize("NFKC")
+    .replaceAll("⁄", "/")
     .trim();
 }
 

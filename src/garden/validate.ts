@@ -112,6 +112,7 @@ function gardenOf(
   if (where.assumption !== undefined) assume(where.assumption);
   return {
     id: text(raw.id) ?? slug(name),
+    idIsFromName: raw.id === undefined,
     name,
     timezone,
     season,

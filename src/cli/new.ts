@@ -1,0 +1,38 @@
+import { fileURLToPath } from "node:url";
+import { exists, writeWhole } from "./files.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { starterGarden, starterProblem } from "./starter.js";
+
+export interface NewOptions {
+  readonly name: string;
+  readonly timezone: string;
+}
+
+/** Writes a starter garden file; never over a file that is there. */
+export async function newCommand(
+  file: string | undefined,
+  options: NewOptions,
+  shell: Shell,
+): Promise<number> {
+  if (options.name.trim() === "" || /[\n\r"\\]/.test(options.name))
+    throw new CommandError(exitCodes.usage, "--name is one line of text without quotes");
+  const problem = starterProblem(options.timezone);
+  if (problem !== undefined) throw new CommandError(exitCodes.usage, problem);
+  const text = starterGarden({
+    ...options,
+    today: shell.today(options.timezone),
+    schemaPath: fileURLToPath(new URL("../../schemas/garden.schema.json", import.meta.url)),
+  });
+  if (file === undefined || file === "-") {
+    shell.stdout(text);
+    return exitCodes.fine;
+  }
+  if (await exists(file))
+    throw new CommandError(
+      exitCodes.io,
+      `${file}: there is such a file already: choose another name, or remove it first`,
+    );
+  await writeWhole(file, text);
+  shell.stderr(`${file}: written; change it to your garden, then run \`feedround plan ${file}\`\n`);
+  return exitCodes.fine;
+}

@@ -1,0 +1,80 @@
+/** The plan as a page for a terminal. */
+import { cautionsFor } from "../calendar/index.js";
+import { totalStockText, volumeText } from "../garden/index.js";
+import type { CanMix, Plan, PlannedPlanting, Round } from "../season-plan.js";
+import { bullet, table } from "./table.js";
+import { count, dayText, stageText } from "./words.js";
+
+export interface TextStyle {
+  readonly width: number;
+  /** Makes a heading stand out. */
+  readonly heading: (text: string) => string;
+}
+
+export function planText(plan: Plan, style: TextStyle): string {
+  const { garden, totals } = plan;
+  const sections = [
+    [
+      style.heading(garden.name),
+      `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, days of ${garden.timezone}`,
+      [
+        count(totals.rounds, "round"),
+        count(totals.feedings, "feeding"),
+        `${volumeText(totals.waterL, garden.amounts)} of water`,
+        `${totalStockText(totals.stockMl, garden.amounts)} of stock`,
+      ].join(", "),
+    ].join("\n"),
+    plan.rounds.length === 0
+      ? "No feedings in these days."
+      : plan.rounds.map((round) => roundText(round, style)).join("\n"),
+    listed(
+      "Warnings",
+      plan.warnings.map((w) => `${w.message}: ${w.mend}`),
+      style,
+    ),
+    listed("Taken as usual, since the file does not say", plan.assumptions, style),
+    notFed(
+      plan.plantings.filter((planting) => !planting.fed),
+      style,
+    ),
+    listed("Mind", plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan)), style),
+  ];
+  return sections.filter((section) => section !== "").join("\n\n") + "\n";
+}
+
+function mixesOf(plan: Plan): CanMix[] {
+  return plan.rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+}
+
+function roundText(round: Round, style: TextStyle): string {
+  const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
+  const rows = round.beds.flatMap((bed) =>
+    bed.mixes.map((mix, i) => [i === 0 ? bed.bedName : "", mixCrops(mix), mixCans(mix)]),
+  );
+  return `${style.heading(dayText(round.day) + time)}\n${table(rows, "  ", style.width)}`;
+}
+
+function mixCrops(mix: CanMix): string {
+  return mix.feedings.map((f) => `${f.name} (${stageText(f.stage)})`).join(", ");
+}
+
+function mixCans(mix: CanMix): string {
+  const vessel = mix.route === "foliar" ? "sprayer" : "can";
+  const fills = mix.fills.map((fill) =>
+    fill.full
+      ? `${count(fill.count, vessel)} of ${fill.waterText} with ${fill.stockText} each`
+      : `1 part ${vessel} of ${fill.waterText} with ${fill.stockText}`,
+  );
+  return fills.join(", ");
+}
+
+function listed(title: string, lines: readonly string[], style: TextStyle): string {
+  if (lines.length === 0) return "";
+  return [style.heading(title), ...lines.map((line) => bullet(line, style.width))].join("\n");
+}
+
+function notFed(plantings: readonly PlannedPlanting[], style: TextStyle): string {
+  if (plantings.length === 0) return "";
+  const rows = plantings.map((p) => [p.id, p.cropName, p.reason]);
+  return `${style.heading("Not fed")}\n${table(rows, "  ", style.width)}`;
+}

@@ -1,0 +1,136 @@
+/** The commands and their options; each command's work is in a file of its own. */
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { parseDay, type Day } from "../dates.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { version } from "./version.js";
+
+/** Runs one command line; gives the exit code. Throws only for bugs of ours. */
+export async function run(argv: readonly string[], shell: Shell): Promise<number> {
+  const exit = { code: exitCodes.fine as number };
+  const program = commands(shell, (code) => (exit.code = code));
+  try {
+    if (argv.length === 0) program.outputHelp();
+    else await program.parseAsync([...argv], { from: "user" });
+    return exit.code;
+  } catch (error) {
+    // Commander has said what is wrong; its own code for a wrong usage is 1.
+    if (error instanceof CommanderError)
+      return error.exitCode === 0 ? exitCodes.fine : exitCodes.usage;
+    if (!(error instanceof CommandError)) throw error;
+    shell.stderr(`${error.message}\n`);
+    return error.exitCode;
+  }
+}
+
+/** Exported for the completion script and the manual, which are made from it. */
+export function commands(shell: Shell, setExit: (code: number) => void): Command {
+  const program = new Command("feedround")
+    .description(
+      "Plans calcium feedings for a garden: which crop, which day, how many millilitres in each can.",
+    )
+    .version(version(), "-V, --version", "print the version")
+    .helpOption("-h, --help", "print this help")
+    .helpCommand("help [command]", "print the help of a command")
+    .showSuggestionAfterError()
+    .exitOverride()
+    .configureOutput({ writeOut: shell.stdout, writeErr: shell.stderr });
+  // Settings such as exitOverride pass to each command made from the program.
+  const command = (usage: string, description: string, examples: readonly string[]): Command =>
+    program
+      .command(usage)
+      .description(description)
+      .addHelpText(
+        "before",
+        `${["Examples:", ...examples.map((e) => `  feedround ${e}`)].join("\n")}\n`,
+      );
+
+  command("plan <garden>", "print the plan of the season: rounds, beds, cans, stock", [
+    "plan garden.yaml",
+    "plan garden.yaml --from 2027-06-01 --to 2027-06-30",
+    "plan - --json < garden.yaml",
+  ])
+    .option("--json", "print the plan as JSON (schemas/plan.schema.json)")
+    .option("--from <day>", "only rounds from this day on", dayOption)
+    .option("--to <day>", "only rounds up to this day", dayOption)
+    .action(async (file: string, options: { json?: true; from?: Day; to?: Day }) => {
+      const { planCommand } = await import("./plan.js");
+      setExit(await planCommand(file, options, shell));
+    });
+
+  command("check <garden>", "look for problems in a garden file, and give advice", [
+    "check garden.yaml",
+    "check - --json < garden.yaml",
+  ])
+    .option("--json", "print problems and advice as JSON")
+    .action(async (file: string, options: { json?: true }) => {
+      const { checkCommand } = await import("./check.js");
+      setExit(await checkCommand(file, options, shell));
+    });
+
+  command("calendar <garden>", "write the calendar (iCalendar, .ics)", [
+    "calendar garden.yaml --out garden.ics",
+    "calendar garden.yaml > garden.ics",
+  ])
+    .option("--out <file>", "write this file instead of standard output; an earlier one is kept up")
+    .option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption)
+    .action(async (file: string, options: { out?: string; stamp?: string }) => {
+      const { calendarCommand } = await import("./calendar.js");
+      setExit(await calendarCommand(file, options, shell));
+    });
+
+  command("why <garden> [planting] [day]", "show the reasons and the arithmetic behind a feeding", [
+    "why garden.yaml",
+    "why garden.yaml toms",
+    "why garden.yaml toms 2027-06-26",
+  ])
+    .option("--json", "print the reasons as JSON")
+    .action(
+      async (
+        file: string,
+        planting: string | undefined,
+        day: string | undefined,
+        options: { json?: true },
+      ) => {
+        const { whyCommand } = await import("./why.js");
+        setExit(await whyCommand(file, planting, day, options, shell));
+      },
+    );
+
+  command("crops [crop]", "list the crops that are known, or tell all about one", [
+    "crops",
+    "crops courgette",
+  ])
+    .option("--json", "print them as JSON")
+    .action(async (crop: string | undefined, options: { json?: true }) => {
+      const { cropsCommand } = await import("./crops.js");
+      setExit(cropsCommand(crop, options, shell));
+    });
+
+  command("new [file]", "write a commented first garden file", [
+    "new garden.yaml",
+    "new > garden.yaml",
+  ])
+    .option("--name <name>", "name of the garden", "My garden")
+    .option("--timezone <zone>", "IANA time zone", shell.localTimezone)
+    .action(async (file: string | undefined, options: { name: string; timezone: string }) => {
+      const { newCommand } = await import("./new.js");
+      setExit(await newCommand(file, options, shell));
+    });
+
+  return program;
+}
+
+function dayOption(text: string): Day {
+  const day = parseDay(text);
+  if (day === undefined) throw new InvalidArgumentError("Write it like 2027-06-01.");
+  return day;
+}
+
+function stampOption(text: string): string {
+  if (
+    !/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?Z$/.test(text) ||
+    Number.isNaN(Date.parse(text))
+  )
+    throw new InvalidArgumentError("Write it in UTC, like 2027-03-01T08:00:00Z.");
+  return text;
+}

@@ -1,0 +1,43 @@
+import stringWidth from "string-width";
+
+/** Rows of cells -> aligned lines; the last column wraps to what is left of the width. */
+export function table(rows: readonly (readonly string[])[], indent: string, width: number): string {
+  const columns = Math.max(0, ...rows.map((row) => row.length));
+  const widths = Array.from({ length: columns - 1 }, (_, i) =>
+    Math.max(0, ...rows.map((row) => stringWidth(row[i] ?? ""))),
+  );
+  const before = indent.length + widths.reduce((sum, w) => sum + w + 2, 0);
+  const room = Math.max(20, width - before);
+  return rows
+    .map((row) => {
+      const cells = widths.map((w, i) => pad(row[i] ?? "", w) + "  ").join("");
+      const lines = wrap(row[columns - 1] ?? "", room);
+      return (indent + cells + lines.join(`\n${" ".repeat(before)}`)).trimEnd();
+    })
+    .join("\n");
+}
+
+/** Breaks a text at blanks so that no line is wider than `width`, where words allow. */
+export function wrap(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ")) {
+    if (line !== "" && stringWidth(line) + 1 + stringWidth(word) > width) {
+      lines.push(line);
+      line = word;
+    } else line = line === "" ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
+
+/** A paragraph with a mark before it and its later lines set in. */
+export function bullet(text: string, width: number, mark = "- "): string {
+  const inset = " ".repeat(mark.length);
+  return wrap(text, width - mark.length)
+    .map((line, i) => (i === 0 ? mark : inset) + line)
+    .join("\n");
+}
+
+function pad(text: string, width: number): string {
+  return text + " ".repeat(Math.max(0, width - stringWidth(text)));
+}

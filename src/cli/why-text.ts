@@ -1,0 +1,89 @@
+import type { Day } from "../dates.js";
+import { decimal } from "../garden/index.js";
+import type { Plan } from "../season-plan.js";
+import type { FeedingReason, PlantingReasons } from "../reasons.js";
+import type { TextStyle } from "./plan-text.js";
+import { table, wrap } from "./table.js";
+import { dayText, stageText } from "./words.js";
+
+export function reasonsText(
+  reasons: readonly PlantingReasons[],
+  plan: Plan,
+  asked: { readonly id: string | undefined; readonly on: Day | undefined },
+  style: TextStyle,
+): string {
+  if (reasons.length === 0)
+    return `Nothing is fed on ${dayText(asked.on ?? plan.garden.season.from)}.\n`;
+  return reasons.map((r) => plantingText(r, asked.on, style)).join("\n\n") + "\n";
+}
+
+function plantingText(
+  { planting, feedings }: PlantingReasons,
+  on: Day | undefined,
+  style: TextStyle,
+): string {
+  const title = style.heading(`${planting.id}: ${planting.name} in ${planting.bedName}`);
+  const reason = wrap(planting.reason, style.width - 2)
+    .map((line) => `  ${line}`)
+    .join("\n");
+  if (feedings.length > 0) return [title, ...feedings.map((f) => feedingText(f, style))].join("\n");
+  const none = planting.fed
+    ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
+    : "";
+  const stages = table(
+    planting.stages.map((s) => [stageText(s.stage), `${s.from} to ${s.to}`, s.origin]),
+    "  ",
+    style.width,
+  );
+  return [title, reason, none, stages].filter(Boolean).join("\n");
+}
+
+function feedingText(r: FeedingReason, style: TextStyle): string {
+  const { rule, feeding, mix, stage } = r;
+  const { shortestDays, targetDays, longestDays } = rule.interval;
+  const window = `${feeding.window.earliest} to ${feeding.window.latest}`;
+  const gap =
+    r.gapDays === undefined
+      ? `the first feeding, within ${rule.firstWithinDays} days of the stage`
+      : `${r.gapDays} days after the feeding before`;
+  const rows = [
+    ["stage", `${stageText(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
+    ["stage from", stage.origin],
+    [
+      "rule",
+      `${rule.id}, against ${rule.disorder}, ${rule.route}; ${rule.evidence.replaceAll("-", " ")}`,
+    ],
+    ["reason", rule.reason],
+    ["source", rule.source],
+    [
+      "interval",
+      `${gap}; the rule wants ${shortestDays} to ${longestDays} days, best ${targetDays}`,
+    ],
+    ["window", feeding.inWindow ? window : `${window}: no allowed day in it, so late`],
+    ...arithmetic(r).map((line, i) => [i === 0 ? "amount" : "", line]),
+    ["calcium", `${decimal(mix.calciumMgPerL, 0)} mg in a litre of can water`],
+  ];
+  return `${style.heading(`  ${dayText(r.day)}`)}\n${table(rows, "    ", style.width)}`;
+}
+
+/** From rate to millilitres, one step a line. */
+export function arithmetic({ feeding, mix }: FeedingReason): string[] {
+  const ml = (value: number): string => `${decimal(value, 2)} mL`;
+  const liters = (value: number): string => `${decimal(value, 2)} L`;
+  const rate = `${ml(mix.rateMlPerL)} per L`;
+  const others = mix.feedings.length - 1;
+  return [
+    feeding.level === 1
+      ? `rate ${rate}`
+      : `rate ${ml(feeding.baseRateMlPerL)} per L x level ${decimal(feeding.level, 2)} = ${rate}`,
+    others === 0
+      ? `${liters(mix.waterL)} of water`
+      : `${liters(feeding.waterL)} of water, ${liters(mix.waterL)} with ${others} other planting${others === 1 ? "" : "s"} in the same cans`,
+    `${rate} x ${liters(mix.waterL)} = ${ml(mix.exactStockMl)} of stock`,
+    ...mix.fills.map(
+      (fill) =>
+        `${fill.count} x ${fill.waterText}: ${rate} x ${liters(fill.waterL)} = ${ml(mix.rateMlPerL * fill.waterL)}, measured as ${fill.stockText}`,
+    ),
+    `in all ${ml(mix.stockMl)}, ${decimal(Math.abs(mix.stockMl / mix.exactStockMl - 1) * 100, 1)} % off the exact figure`,
+  ];
+}
