@@ -16,7 +16,7 @@ export function planText(plan: Plan, style: TextStyle): string {
   const sections = [
     [
       style.heading(garden.name),
-      `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, days of ${garden.timezone}`,
+      `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
       [
         count(totals.rounds, "round"),
         count(totals.feedings, "feeding"),
@@ -62,7 +62,7 @@ function mixCans(mix: CanMix): string {
   const vessel = mix.route === "foliar" ? "sprayer" : "can";
   const fills = mix.fills.map((fill) =>
     fill.full
-      ? `${count(fill.count, vessel)} of ${fill.waterText} with ${fill.stockText} each`
+      ? `${count(fill.count, vessel)} of ${fill.waterText} with ${fill.stockText}${fill.count > 1 ? " each" : ""}`
       : `1 part ${vessel} of ${fill.waterText} with ${fill.stockText}`,
   );
   return fills.join(", ");

@@ -16,7 +16,7 @@ import {
 import type { UnitKind } from "./units.js";
 
 /** An object of the file with known keys and unknown values. */
-export type Loose<T> = { readonly [K in keyof T]?: unknown };
+export type Loose<T> = Readonly<Partial<Record<keyof T, unknown>>>;
 
 /** Smallest and largest sensible amount, in the base unit. */
 export interface Bounds {
@@ -86,7 +86,7 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
       report({
         code: "ends-before-begin",
         path: [...path, "to"],
-        message: `${String(path.at(-1) === "season" ? "the season" : "the span")} ends on ${to}, before it begins on ${from}`,
+        message: `${path.at(-1) === "season" ? "the season" : "the span"} ends on ${to}, before it begins on ${from}`,
         mend: "swap the two dates or mend the year",
       });
       return undefined;
@@ -137,10 +137,11 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
 
 /** The value as an object; one without keys when it is something else. */
 export function record<T>(value: unknown): Loose<T> {
-  return typeof value === "object" && value !== null && !Array.isArray(value)
-    ? (value as Loose<T>)
-    : {};
+  const isRecord = typeof value === "object" && value !== null && !Array.isArray(value);
+  return (isRecord ? value : emptyRecord) as Loose<T>;
 }
+
+const emptyRecord: unknown = {};
 
 /** The value as a list; an empty one when it is something else. */
 export function list(value: unknown): readonly unknown[] {
