@@ -130,15 +130,9 @@ function findingOf(error: ErrorObject): Finding {
       return finding(`${name} names the same thing twice`, "keep one of them");
     case "minimum":
     case "exclusiveMinimum":
-      return finding(
-        `${name} is ${found}, too small`,
-        `it is ${bound(error)}, like ${example}`,
-      );
+      return finding(`${name} is ${found}, too small`, `it is ${bound(error)}, like ${example}`);
     case "maximum":
-      return finding(
-        `${name} is ${found}, too large`,
-        `it is ${bound(error)}, like ${example}`,
-      );
+      return finding(`${name} is ${found}, too large`, `it is ${bound(error)}, like ${example}`);
     case "maxLength":
     case "maxItems":
       return finding(`${name} is too long`, `at most ${String(params["limit"])}`);

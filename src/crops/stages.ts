@@ -7,6 +7,7 @@ import {
   dayNumber,
   daysBetween,
   earlier,
+  later,
   monthOf,
   parseDay,
   type Day,
@@ -19,7 +20,7 @@ import type { StageSpan } from "./stage-span.js";
 export interface PlantingLife {
   /** In order, without holes; the last day of the last one is the end of its life in the bed. */
   readonly spans: readonly StageSpan[];
-  /** First day of harvest, also when the planting is removed before it. */
+  /** First day of harvest, or the day on which it is removed if that comes first. */
   readonly harvestFrom: Day;
   /** Defaults used, in words for the grower. */
   readonly assumptions: readonly string[];
@@ -69,11 +70,13 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
     });
   const harvest = spans.find((span) => span.stage === "harvest");
   return {
-    spans: cutAtRemoval(
+    spans: cutToStay(
       spans.filter((span) => span.from <= span.to),
+      // A perennial is planted in the middle of its year; an annual begins with its first stage.
+      crop.perennial ? (planting.sown ?? planting.transplanted) : undefined,
       planting.removed,
     ),
-    harvestFrom: harvest?.from ?? end,
+    harvestFrom: earlier(harvest?.from ?? end, planting.removed ?? end),
     assumptions: begin.assumption === undefined ? [] : [begin.assumption],
   };
 }
@@ -89,10 +92,10 @@ interface Begin {
 }
 
 function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
-  const { sown, transplanted, bloom } = planting;
+  const { sown, transplanted } = planting;
   const plain = { isBloom: false, how: "" };
   const age = crop.transplantAgeDays;
-  if (bloom !== undefined) return { day: bloom, isBloom: true, how: "" };
+  if (crop.countedFrom === "bloom") return bloomBegin(planting, crop, place);
   if (crop.countedFrom !== "transplanting" && sown !== undefined) return { ...plain, day: sown };
   if (crop.countedFrom === "transplanting" && transplanted !== undefined)
     return { ...plain, day: transplanted, ...(sown === undefined ? {} : { sownInNursery: sown }) };
@@ -109,20 +112,34 @@ function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
       sownInNursery: sown,
       how: `; transplanted about ${age} days after sowing, usual for ${crop.name}`,
     };
-  const seen = planting.seen[0];
-  if (seen !== undefined) {
-    const stage = crop.course.stages.find((s) => s.stage === seen.stage);
-    const lengths = crop.lengths[0];
-    const offset = stage && lengths ? Math.round(offsetDays(stage, lengths)) : 0;
-    return { ...plain, day: addDays(seen.on, -offset) };
-  }
+  const [seen] = planting.seen;
+  if (seen === undefined) throw new Error(`${planting.id} has no beginning: was it validated?`);
+  return { ...plain, day: beginFromSighting(seen, crop) };
+}
+
+function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {
+  const { sown, transplanted, bloom } = planting;
+  if (bloom !== undefined) return { day: bloom, isBloom: true, how: "" };
+  const [seen] = planting.seen;
+  if (seen !== undefined) return { day: beginFromSighting(seen, crop), isBloom: false, how: "" };
   const usual = usualBloom(crop, place);
+  const planted = sown ?? transplanted;
+  // Planted after bloom, a strawberry makes leaves first and then flowers; a tree has missed it.
+  if (planted !== undefined && planted > usual && crop.course.stages[0]?.stage !== "flowering")
+    return { day: planted, isBloom: false, how: `; begun by planting on ${planted}` };
   return {
     day: usual,
     isBloom: true,
     how: "",
     assumption: `${planting.id}: full bloom on ${usual}, usual for ${crop.name} in temperate gardens, as no \`bloom\` is given`,
   };
+}
+
+/** Roughly, by the default lengths: what was seen moves the stages to their days afterwards. */
+function beginFromSighting(seen: Planting["seen"][number], crop: Crop): Day {
+  const stage = crop.course.stages.find((s) => s.stage === seen.stage);
+  const [lengths] = crop.lengths;
+  return addDays(seen.on, stage && lengths ? -Math.round(offsetDays(stage, lengths)) : 0);
 }
 
 /** The usual bloom that falls in the season or, failing that, is nearest to its beginning. */
@@ -228,12 +245,19 @@ function movedBySightings(planting: Planting, crop: Crop, computed: readonly Day
   return starts;
 }
 
-function cutAtRemoval(spans: readonly StageSpan[], removed: Day | undefined): StageSpan[] {
-  if (removed === undefined) return [...spans];
-  const last = addDays(removed, -1);
+/** Only while it is in the bed. */
+function cutToStay(
+  spans: readonly StageSpan[],
+  planted: Day | undefined,
+  removed: Day | undefined,
+): StageSpan[] {
   return spans
-    .filter((span) => span.from <= last)
-    .map((span) => ({ ...span, to: earlier(span.to, last) }));
+    .map((span) => ({
+      ...span,
+      from: planted === undefined ? span.from : later(span.from, planted),
+      to: removed === undefined ? span.to : earlier(span.to, addDays(removed, -1)),
+    }))
+    .filter((span) => span.from <= span.to);
 }
 
 /** The stage on a day, if the planting is in the bed then. */

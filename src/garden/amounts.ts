@@ -38,7 +38,7 @@ export function stockText(ml: number, amounts: Amounts): string {
   if (amounts !== "us") return inMl;
   const teaspoons = ml / mlPerTeaspoon;
   // What no spoon of a kitchen set measures is drawn up with a syringe.
-  if (teaspoons < 0.24 || (teaspoons < 1 && !isEighth(teaspoons))) return inMl;
+  if (teaspoons < 0.24 || !isEighth(teaspoons)) return inMl;
   const whole = Math.floor(teaspoons / teaspoonsPerTablespoon + 1e-6);
   const rest = teaspoons - whole * teaspoonsPerTablespoon;
   const cups = Math.floor(whole / tablespoonsPerCup);
@@ -58,7 +58,9 @@ function isEighth(value: number): boolean {
 
 /** Totals of stock over a season: `1.25 L`, `2 cups`. */
 export function totalStockText(ml: number, amounts: Amounts): string {
-  if (ml < 1000) return amounts === "us" ? stockText(ml, "us") : `${decimal(ml, 0)} mL`;
+  if (ml < 1000 && amounts === "us")
+    return stockText((Math.round((ml / mlPerTeaspoon) * 4) / 4) * mlPerTeaspoon, "us");
+  if (ml < 1000) return `${decimal(ml, 0)} mL`;
   return amounts === "us" ? volumeText(ml / 1000, "us") : `${decimal(ml / 1000, 2)} L`;
 }
 

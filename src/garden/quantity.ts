@@ -135,7 +135,9 @@ export function parsePercent(text: string): Parsed<number> {
 }
 
 function splitPer(text: string): [above: string | undefined, below: string | undefined] {
-  const match = /^(.*?\S)\s*(?:\bper\b|\bin\b|\/(?!\d)|(?<=[a-z]\s?)\/)\s*(\S.*)$/i.exec(plainText(text));
+  const match = /^(.*?\S)\s*(?:\bper\b|\bin\b|\/(?!\d)|(?<=[a-z]\s?)\/)\s*(\S.*)$/i.exec(
+    plainText(text),
+  );
   return match ? [match[1], match[2]] : [undefined, undefined];
 }
 

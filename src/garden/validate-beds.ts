@@ -57,8 +57,13 @@ function bedOf(
   });
   const bedWater = fields.water(raw.water, [...path, "water"]);
   const name = text(raw.name) ?? id;
+  const shares = sharesOf(drafts);
+  if (bedWater !== undefined && drafts.length > 1 && shares.by !== "area")
+    validation.assume(
+      `bed ${id}: its water is shared out ${shares.by === "plants" ? "by the number of plants" : "in equal parts"}`,
+    );
   const plantings = drafts.map(
-    ({ waterGiven, sprayGiven, areaM2: ownAreaM2, ...planting }): Planting => {
+    ({ waterGiven, sprayGiven, areaM2: ownAreaM2, ...planting }, i): Planting => {
       const amounts = plantingWater(
         {
           planting,
@@ -70,7 +75,7 @@ function bedOf(
           water: bedWater,
           waterPath: [...path, "water"],
           areaM2,
-          plants: drafts.reduce((sum, draft) => sum + (draft.plants ?? 1), 0),
+          share: shares.parts[i] ?? 1,
         },
         validation,
       );
@@ -78,6 +83,24 @@ function bedOf(
     },
   );
   return { id, name, ...given({ areaM2 }), plantings };
+}
+
+/** How plantings share the water of their bed: by area or plants where all give them. */
+function sharesOf(drafts: readonly PlantingDraft[]): {
+  by: "area" | "plants" | "equal";
+  parts: number[];
+} {
+  const partsBy = (key: "areaM2" | "plants"): number[] | undefined => {
+    const sizes = drafts.flatMap((draft) => draft[key] ?? []);
+    const all = sizes.reduce((sum, size) => sum + size, 0);
+    return sizes.length === drafts.length && all > 0 ? sizes.map((size) => size / all) : undefined;
+  };
+  const byArea = partsBy("areaM2");
+  if (byArea !== undefined) return { by: "area", parts: byArea };
+  const byPlants = partsBy("plants");
+  return byPlants !== undefined
+    ? { by: "plants", parts: byPlants }
+    : { by: "equal", parts: drafts.map(() => 1 / drafts.length) };
 }
 
 /** A planting before its water is known, which can depend on its bed. */

@@ -41,13 +41,14 @@ export function validatePlanting(
   });
   const established = raw.established === true;
   if (crop) checkStart(crop, { ...days, established, seen }, path, validation);
-  checkDates({ ...days, seen }, path, season, validation);
+  checkDates({ ...days, seen }, crop?.perennial === true, path, season, validation);
   if (crop) checkSeen(crop, seen, validation);
   return {
     id: text(raw.id) ?? "",
-    name: text(raw.name) ?? crop?.name ?? word ?? "",
+    name: text(raw.name) ?? text(raw.id) ?? "",
     bed,
     crop: crop?.key ?? word ?? "",
+    cropWord: word?.toLowerCase().trim() ?? "",
     ...given({ variety: text(raw.variety), plants: number(raw.plants), ...days }),
     ...(established ? { established } : {}),
     seen,
@@ -127,6 +128,7 @@ function checkStart(
 /** Days that contradict each other or the season. */
 function checkDates(
   { sown, transplanted, bloom, removed, seen }: PlantingDates,
+  perennial: boolean,
   path: FilePath,
   season: DaySpan | undefined,
   { fields }: Validation,
@@ -142,13 +144,21 @@ function checkDates(
     );
   const start = sown ?? transplanted;
   const startWord = sown === undefined ? "transplanted" : "sown";
-  for (const [i, { stage, on }] of seen.entries())
-    if (start !== undefined && on < start)
+  for (const [i, { stage, on }] of seen.entries()) {
+    const before =
+      start !== undefined && on < start
+        ? `before it was ${startWord} on ${start}`
+        : removed !== undefined && on >= removed
+          ? `but it was removed on ${removed}`
+          : undefined;
+    if (before !== undefined)
       contradict(
         ["seen", i, "on"],
-        `${stage} was seen on ${on}, before it was ${startWord} on ${start}`,
+        `${stage} was seen on ${on}, ${before}`,
         "mend one of the two dates",
       );
+    else if (season !== undefined) inReach(["seen", i, "on"], `${stage} seen`, on, season);
+  }
   const begins = start ?? bloom;
   const beginsWord = start === undefined ? "in bloom" : startWord;
   if (removed !== undefined && begins !== undefined && removed < begins)
@@ -157,20 +167,25 @@ function checkDates(
       `removed on ${removed}, before it was ${beginsWord} on ${begins}`,
       "mend one of the two dates",
     );
-  if (season === undefined || begins === undefined) return;
-  const beginsKey = start === undefined ? "bloom" : startWord;
-  if (begins > season.to)
-    contradict(
-      [beginsKey],
-      `${beginsWord} on ${begins}, after the season ends on ${season.to}`,
-      "mend the year, or let the season end later",
-    );
-  else if (begins < addDays(season.from, -longestLeadDays))
-    contradict(
-      [beginsKey],
-      `${beginsWord} on ${begins}, more than ${longestLeadDays} days before the season begins`,
-      "mend the year",
-    );
+  if (season === undefined) return;
+  if (start !== undefined) inReach([startWord], startWord, start, season, perennial);
+  if (bloom !== undefined) inReach(["bloom"], "in bloom", bloom, season);
+
+  /** Not after the season, and not long before it; a perennial may have stood for years. */
+  function inReach(key: FilePath, what: string, on: Day, span: DaySpan, anyYear = false): void {
+    if (on > span.to)
+      contradict(
+        key,
+        `${what} on ${on}, after the season ends on ${span.to}`,
+        "mend the year, or let the season end later",
+      );
+    else if (!anyYear && on < addDays(span.from, -longestLeadDays))
+      contradict(
+        key,
+        `${what} on ${on}, more than ${longestLeadDays} days before the season begins`,
+        "mend the year",
+      );
+  }
 }
 
 /** Overwintered crops are sown the year before; nothing fed now was sown earlier than that. */

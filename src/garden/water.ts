@@ -15,9 +15,12 @@ interface BedWater {
   readonly water: WaterAmount | undefined;
   readonly waterPath: FilePath;
   readonly areaM2: number | undefined;
-  /** Plants in the whole bed. */
-  readonly plants: number;
+  /** Of the bed's water, 0 to 1. */
+  readonly share: number;
 }
+
+/** A thousand cans: no grower carries more to one planting. */
+const mostL = 10_000;
 
 /** Water and spray liquid of one feeding of a planting, L; a default is told as an assumption. */
 export function plantingWater(
@@ -39,13 +42,11 @@ export function plantingWater(
     });
     return amount.liters;
   };
-  const share = (planting.plants ?? 1) / Math.max(bed.plants, 1);
-
   const shareOfBed = (amount: WaterAmount): number => {
     if (amount.per === "plant") return inAll(amount, bed.waterPath);
-    if (amount.per === "whole") return amount.liters * share;
+    if (amount.per === "whole") return amount.liters * bed.share;
     if (needs.areaM2 !== undefined) return amount.liters * needs.areaM2;
-    if (bed.areaM2 !== undefined) return amount.liters * bed.areaM2 * share;
+    if (bed.areaM2 !== undefined) return amount.liters * bed.areaM2 * bed.share;
     return inAll(amount, bed.waterPath);
   };
 
@@ -73,5 +74,13 @@ export function plantingWater(
   const sprayL = needs.sprayGiven
     ? inAll(needs.sprayGiven, [...planting.path, "spray"])
     : (crop?.sprayLPerPlant ?? 0) * (planting.plants ?? 1);
+  for (const [key, liters] of Object.entries({ water: waterL, spray: sprayL }))
+    if (liters > mostL)
+      fields.report({
+        code: "absurd-size",
+        path: key === "water" && !needs.waterGiven && bed.water ? bed.waterPath : planting.path,
+        message: `${planting.id} would get ${Math.round(liters)} L of ${key} in one feeding`,
+        mend: `check the water, the plants and the area; up to ${mostL} L is understood`,
+      });
   return { waterL, sprayL, sprayIsUsual: needs.sprayGiven === undefined };
 }

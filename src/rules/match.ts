@@ -29,6 +29,11 @@ export function matchRules(
   if (candidates.length === 0) return { spans: [], reason: crop.reason };
   const active = candidates.filter((rule) => isAsked(rule, planting, candidates));
   const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
+  if (active.length === 0 && (planting.feed === "drench" || planting.feed === "foliar"))
+    return {
+      spans: [],
+      reason: `not fed: no rule gives ${crop.name} a ${planting.feed} feed, only a ${best.route} one`,
+    };
   if (active.length === 0)
     return {
       spans: [],

@@ -97,9 +97,21 @@ function ruleOf(
     if (!parsed.ok) refuse(key, parsed.message, parsed.mend);
     return parsed.ok ? parsed.value : fallback;
   };
-  const rate = (text: string, key: string): number => accept(parseRate(text, context), 0, key);
-  const days = (text: string, ...key: string[]): number =>
-    Math.round(accept(parseQuantity(text, "time", context), noQuantity, ...key).value);
+  const inBounds = (value: number, text: string, bounds: Bounds, key: string[]): number => {
+    if (value < bounds.least || value > bounds.most)
+      refuse(
+        key,
+        `\`${text}\` is too ${value < bounds.least ? "small" : "large"} to be meant`,
+        `check the number and the unit; ${bounds.words} is understood`,
+      );
+    return value;
+  };
+  const rate = (text: string, ...key: string[]): number =>
+    inBounds(accept(parseRate(text, context), rateBounds.least, ...key), text, rateBounds, key);
+  const days = (text: string, ...key: string[]): number => {
+    const { value } = accept(parseQuantity(text, "time", context), oneDay, ...key);
+    return Math.round(inBounds(value, text, key[0] === "interval" ? gapBounds : dayBounds, key));
+  };
 
   const crops = cropsOf(row, tables.catalogue, refuse);
   const rateMlPerL = rate(row.rate, "rate");
@@ -109,21 +121,29 @@ function ruleOf(
     longestDays: days(row.interval.longest, "interval", "longest"),
   };
   const { shortestDays, targetDays, longestDays } = interval;
-  if (!(1 <= shortestDays && shortestDays <= targetDays && targetDays <= longestDays))
+  if (shortestDays > targetDays || targetDays > longestDays)
     refuse(
       ["interval"],
-      "the interval is not in order",
-      "write at least 1 day, and shortest <= target <= longest",
+      `the interval is not in order: ${row.interval.shortest}, ${row.interval.target}, ${row.interval.longest}`,
+      "let the shortest be no more than the target, and the target no more than the longest",
     );
   const highestRateMlPerL =
     row.highest_rate === undefined ? 2 * rateMlPerL : rate(row.highest_rate, "highest_rate");
   if (highestRateMlPerL < rateMlPerL)
-    refuse(["highest_rate"], "the highest rate is below the rate", "raise it or lower the rate");
+    refuse(
+      row.highest_rate === undefined ? ["rate"] : ["highest_rate"],
+      "the highest rate is below the rate",
+      "raise it or lower the rate",
+    );
   const reckonedMgPerL = rateMlPerL * tables.referenceStockGPerL;
   const calciumMgPerL =
     row.calcium === undefined
       ? reckonedMgPerL
-      : accept(parseQuantity(row.calcium, "concentration", context), noQuantity, "calcium").value;
+      : accept<{ value: number }>(
+          parseQuantity(row.calcium, "concentration", context),
+          { value: reckonedMgPerL },
+          "calcium",
+        ).value;
   if (Math.abs(calciumMgPerL - reckonedMgPerL) > 0.01 * reckonedMgPerL)
     refuse(
       ["calcium"],
@@ -158,7 +178,18 @@ function ruleOf(
 }
 
 /** Stands in where a quantity was refused; the file is refused as a whole then. */
-const noQuantity = { value: 0 };
+const oneDay = { value: 1 };
+
+/** Smallest and largest that can be meant, in the base unit. */
+interface Bounds {
+  readonly least: number;
+  readonly most: number;
+  readonly words: string;
+}
+// As for a planting's own wishes in the garden file.
+const rateBounds: Bounds = { least: 0.01, most: 100, words: "0.01 to 100 mL per L" };
+const gapBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
+const dayBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
 function cropsOf(
   row: RuleRow,
