@@ -62,10 +62,13 @@ export function planSeason(garden: Garden, tables: PlanTables): Result<Plan, Fin
         bed: bed.id,
         bedName: bed.name,
         crop: crop.key,
-        cropName: crop.name,
+        cropName: planting.cropWord,
         stages: life.spans,
         fed: fed.has(planting.id),
-        reason: match.reason,
+        reason:
+          match.spans.length > 0 && !fed.has(planting.id)
+            ? "not fed: the stages in which it is fed fall outside the season"
+            : match.reason,
         rules: rules.map((rule) => rule.id),
       })),
       rounds,

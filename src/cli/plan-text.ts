@@ -49,23 +49,25 @@ function mixesOf(plan: Plan): CanMix[] {
 function roundText(round: Round, style: TextStyle): string {
   const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
   const rows = round.beds.flatMap((bed) =>
-    bed.mixes.map((mix, i) => [i === 0 ? bed.bedName : "", mixCrops(mix), mixCans(mix)]),
+    bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "")),
   );
   return `${style.heading(dayText(round.day) + time)}\n${table(rows, "  ", style.width)}`;
 }
 
-function mixCrops(mix: CanMix): string {
-  return mix.feedings.map((f) => `${f.name} (${stageText(f.stage)})`).join(", ");
-}
-
-function mixCans(mix: CanMix): string {
+/** A row for each kind of fill: bed, cans, stock in each, and for whom. */
+function mixRows(mix: CanMix, bedName: string): string[][] {
   const vessel = mix.route === "foliar" ? "sprayer" : "can";
-  const fills = mix.fills.map((fill) =>
+  const whom = mix.feedings
+    .map((f) => `${f.name} (${f.cropName}, ${stageText(f.stage)})`)
+    .join(", ");
+  return mix.fills.map((fill, i) => [
+    i === 0 ? bedName : "",
     fill.full
-      ? `${count(fill.count, vessel)} of ${fill.waterText} with ${fill.stockText}${fill.count > 1 ? " each" : ""}`
-      : `1 part ${vessel} of ${fill.waterText} with ${fill.stockText}`,
-  );
-  return fills.join(", ");
+      ? `${count(fill.count, vessel)} of ${fill.waterText}`
+      : `1 part ${vessel} of ${fill.waterText}`,
+    fill.stockText + (fill.count > 1 ? " each" : ""),
+    i === 0 ? whom : "",
+  ]);
 }
 
 function listed(title: string, lines: readonly string[], style: TextStyle): string {

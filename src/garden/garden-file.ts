@@ -317,7 +317,7 @@ export interface Planting {
    */
   crop: string;
   /**
-   * What the planting is called in the plan; without it, the crop's name.
+   * What the planting is called in the plan; without it, its id.
    */
   name?: string;
   /**

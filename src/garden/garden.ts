@@ -113,6 +113,8 @@ export interface Planting {
   readonly bed: string;
   /** Key in the crop catalogue. */
   readonly crop: string;
+  /** What the grower calls the crop: `courgette` stays courgette. */
+  readonly cropWord: string;
   readonly variety?: string;
   readonly plants?: number;
   readonly sown?: Day;

@@ -73,7 +73,7 @@ function dosedFeeding(
       planting: planting.id,
       name: planting.name,
       crop: crop.key,
-      cropName: crop.name,
+      cropName: planting.cropWord,
       rule: rule.id,
       evidence: rule.evidence,
       disorder: rule.disorder,
