@@ -13,6 +13,7 @@ import {
   wholeMl,
 } from "./ledger.js";
 import type { MakingProblem, StockNeed, StockPlan } from "./making-problem.js";
+import { batchStepMl } from "./making-rules.js";
 import { missingShells, shellPlan, volumeByShells } from "./shells.js";
 
 /**
@@ -43,7 +44,8 @@ export function planStock(problem: MakingProblem): StockPlan {
     ({ need }) => slotFor(dayNumber(need.day), slots, making.shelfLifeDays) !== undefined,
   );
   const demands = inTime.map(({ need, ml }) => ({ day: dayNumber(need.day), ml }));
-  const limits: BatchLimits = making;
+  const neededMl = demands.reduce((sum, d) => sum + d.ml, 0);
+  const limits: BatchLimits = { ...making, stepMl: batchStepMl(making, neededMl) };
   const wished = nameBatches(fewestBatches(demands, slots, limits), inHand);
   const volumeBy = (start: number): number => volumeByShells(dayFromNumber(start), today, shells);
   const made =

@@ -19,7 +19,7 @@
  *
  * A batch takes three visits: shells set out to dry, acid added, strained and bottled. Each is on a
  * day the grower is there; drying and reacting go on between. It may be used from the day it is
- * strained. Its volume is rounded up to a multiple of `stepMl`, is at least `smallestMl`, and never
+ * strained. Its volume is rounded up to a full step (`batchStepMl`), is at least `smallestMl`, and never
  * more than `largestMl`; several may be made at a time.
  *
  * When shells are too few, feedings are covered in date order as far as the shells go, and what is

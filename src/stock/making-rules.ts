@@ -14,6 +14,12 @@ interface SourcedMl {
   readonly source: string;
 }
 
+interface SourcedPercent {
+  readonly percent: number;
+  readonly about: string;
+  readonly source: string;
+}
+
 /** The file, as `schemas/making.schema.json` has it. */
 export interface MakingRules {
   readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
@@ -22,6 +28,7 @@ export interface MakingRules {
   readonly longest_stand: SourcedDays;
   readonly smallest_batch: SourcedMl;
   readonly batch_step: SourcedMl;
+  readonly batch_step_share: SourcedPercent;
 }
 
 /** How the grower makes stock: times in days, amounts in whole mL. */
@@ -36,8 +43,9 @@ export interface WayOfMaking {
   readonly shelfLifeDays: number;
   readonly largestMl: number;
   readonly smallestMl: number;
-  /** Batches are rounded up to a multiple of this. */
+  /** Batches are rounded up to a multiple of this, or of more of it: see {@link batchStepMl}. */
   readonly stepMl: number;
+  readonly stepShare: number;
   readonly bottleMl: number;
   /** Calcium in a new batch as it is poured, g/L. */
   readonly strengthGPerL: number;
@@ -61,9 +69,21 @@ export function wayOfMaking(
     largestMl,
     smallestMl: Math.min(rules.smallest_batch.ml, largestMl),
     stepMl: rules.batch_step.ml,
+    stepShare: rules.batch_step_share.percent / 100,
     bottleMl: settings.bottleMl,
     strengthGPerL,
   };
+}
+
+/**
+ * What batches are rounded up to: a multiple of `stepMl`, near `stepShare` of the largest batch that
+ * can be of use.
+ *
+ * @param neededMl all that new batches are to give
+ */
+export function batchStepMl(making: WayOfMaking, neededMl: number): number {
+  const largestMl = Math.min(making.largestMl, neededMl);
+  return making.stepMl * Math.max(1, Math.round((largestMl * making.stepShare) / making.stepMl));
 }
 
 /** The last day on which a batch may be used: the grower's own, or the usual keeping time. */

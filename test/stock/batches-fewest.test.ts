@@ -95,6 +95,33 @@ describe("fewest batches", () => {
     ]);
   });
 
+  describe("of two plans that make as much", () => {
+    // Either 20 + 20 + 10 mL, cut after 20 and 40, or 30 + 10 + 10 mL, cut after 21 and 31: 50 mL.
+    const demands = [
+      { day: 10, ml: 20 },
+      { day: 12, ml: 1 },
+      { day: 13, ml: 10 },
+      { day: 14, ml: 9 },
+      { day: 16, ml: 1 },
+    ];
+    const readyDays = (starts: Record<number, number>): number[] => {
+      const slots = Object.entries(starts).map(([ready, start]) => {
+        return { start, acid: start, ready: Number(ready) };
+      });
+      const tight = { shelfLifeDays: 2, largestMl: 30, smallestMl: 1, stepMl: 10 };
+      return fewestBatches(demands, slots, tight).map((b) => b.slot.ready);
+    };
+    test("the one that starts later first is chosen, though the other's last starts later", () => {
+      expect(readyDays({ 10: 6, 12: 8, 13: 9, 14: 10, 16: 12 })).toEqual([10, 13, 14]);
+    });
+    test("start days come before ready days", () => {
+      expect(readyDays({ 10: 6, 12: 8, 13: 8, 14: 10, 16: 12 })).toEqual([10, 12, 16]);
+    });
+    test("ready days decide when start days are equal", () => {
+      expect(readyDays({ 10: 6, 12: 8, 13: 8, 14: 10, 16: 10 })).toEqual([10, 13, 14]);
+    });
+  });
+
   test("is ready before days away when it cannot be ready on the day", () => {
     const slots = daily(4, 40).filter((s) => s.ready < 12 || s.ready > 22);
     expect(told(fewestBatches([{ day: 20, ml: 300 }], slots, limits))).toEqual([[11, 300]]);

@@ -137,6 +137,11 @@ describe("the books", () => {
       { batch: "old", useUpBy: "2027-07-01", doOn: "2027-07-01", ml: 70 },
     ]);
   });
+  test("a bottle whose use-by day is the last of the season is thrown away that day", () => {
+    const bottles = [bottle("a", "2027-05-01", "2027-10-31", 100)];
+    const [account] = closeBooks(bottles, [], [], { today, season }, sameDay).account;
+    expect(account).toMatchObject({ thrownAwayMl: 100, closingMl: 0 });
+  });
   test("throwing away waits until the grower is back", () => {
     const bottles = [bottle("a", "2027-05-01", "2027-07-12", 100)];
     const back = (): Day => day("2027-07-25");

@@ -3,7 +3,12 @@ import { Ajv } from "ajv";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { day } from "../../src/dates.js";
-import { useByOf, wayOfMaking, type MakingRules } from "../../src/stock/making-rules.js";
+import {
+  batchStepMl,
+  useByOf,
+  wayOfMaking,
+  type MakingRules,
+} from "../../src/stock/making-rules.js";
 
 const read = (path: string): string =>
   readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
@@ -34,6 +39,15 @@ describe("rules of thumb for making stock", () => {
     expect(citric.reactionDays).toBe(2);
     expect(vinegar.reactionDays).toBeGreaterThan(citric.reactionDays);
     expect(vinegar.longestStandDays).toBeGreaterThanOrEqual(vinegar.reactionDays);
+  });
+
+  test("a batch is made to the next 10 mL, and to the next hundredth where more is made", () => {
+    const step = (largestBatchMl: number, neededMl: number): number =>
+      batchStepMl(wayOfMaking({ ...settings, largestBatchMl }, rules, 18), neededMl);
+    expect([10, 1000, 2000, 18_927].map((largest) => step(largest, 50_000))).toEqual([
+      10, 10, 20, 190,
+    ]);
+    expect([0, 1200, 3000].map((needed) => step(20_000, needed))).toEqual([10, 10, 30]);
   });
 
   test("the smallest batch is no larger than the largest the grower can make", () => {
