@@ -188,8 +188,8 @@ function refuseDoubles(
   events: readonly (readonly ContentLine[])[],
 ): void {
   const seen = new Set<string>();
-  written.forEach(({ uid, key, cancelled }, i) => {
-    for (const name of cancelled ? [uid] : [uid, `key ${key}`]) {
+  written.forEach(({ uid, key }, i) => {
+    for (const name of [uid, key]) {
       if (seen.has(name))
         throw damaged(events[i]?.[0]?.first ?? 0, "two events have the same name");
       seen.add(name);

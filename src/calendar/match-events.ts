@@ -22,12 +22,7 @@ export function matchEvents(
   earlier: readonly WrittenEvent[],
   events: readonly CalendarEvent[],
 ): EventMatches {
-  const byKey = new Map(
-    // Of two with one key the live one, which comes last, is the one.
-    [...earlier]
-      .sort((a, b) => Number(b.cancelled) - Number(a.cancelled))
-      .map((was) => [was.key, was]),
-  );
+  const byKey = new Map(earlier.map((was) => [was.key, was]));
   const matched = new Map<CalendarEvent, WrittenEvent>();
   const taken = new Set<WrittenEvent>();
   const pair = (event: CalendarEvent, was: WrittenEvent | undefined) => {

@@ -73,6 +73,7 @@ describe("a calendar made again and again over random edits of the garden", () =
 
             const { events } = earlierOf(text);
             expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
+            expect(new Set(events.map(({ key }) => key)).size).toBe(events.length);
             for (const event of events) {
               const was = known.get(event.uid);
               if (was === undefined) expect(event.sequence).toBe(0);

@@ -265,6 +265,21 @@ describe("an event that is no longer planned", () => {
     expect(earlierOf(next).retired.map(({ sequence }) => sequence)).toEqual([1]);
   });
 
+  it("is no longer a former event when it comes back", () => {
+    const absent = after(first, without, { for: "subscription" });
+    const back = after(absent, planOn(weekly), { for: "subscription" });
+    expect(byDay(back).get(gone)?.uid).toBe(byDay(first).get(gone)?.uid);
+    expect(earlierOf(back).retired).toEqual([]);
+  });
+
+  it("is not taken for a new event near by once it is cancelled", () => {
+    const cancelled = after(first, without, { for: "import" });
+    const near = planOn([...weekly.slice(0, 5), addDays(day(gone), 2)], { garden: without.garden });
+    const next = after(cancelled, near, { for: "import" });
+    expect(byDay(next).get(gone)?.text).toBe(byDay(cancelled).get(gone)?.text);
+    expect(byDay(next).get(addDays(day(gone), 2))?.sequence).toBe(0);
+  });
+
   it("with an alarm cancelled and planned again has its alarm again", () => {
     const cancelled = after(first, without, { for: "import" });
     const back = after(cancelled, planOn(weekly, { garden: without.garden }), { for: "import" });
