@@ -1,14 +1,12 @@
 /** A jar of shell, acid and water, in grams as a grower weighs them, and what it comes to rest as. */
-import { kelvinAt0C, waterDensityKgPerL } from "./activity.js";
+import { acidContents, type AcidDose, acidLeftG } from "./acid.js";
+import { kelvinAt0C } from "./activity.js";
 import type { Chemistry } from "./constants.js";
 import { type Contents, mixed, noBystanders, pureWater } from "./contents.js";
-import { equilibrate, type Equilibrium, type Gas } from "./equilibrium.js";
+import { equilibrate } from "./equilibrium.js";
+import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
-
-export type AcidDose =
-  | { readonly kind: "citric"; readonly form: "anhydrous" | "monohydrate"; readonly grams: number }
-  /** `percent` is g of acetic acid per 100 mL; the vinegar brings its own water. */
-  | { readonly kind: "vinegar"; readonly percent: number; readonly volumeMl: number };
+import { liquidVolumeMl } from "./volume.js";
 
 export interface BrewInput {
   readonly shellG: number;
@@ -54,35 +52,6 @@ export const closedVessel: Gas = { kind: "closed" };
 
 export function openAir(chemistry: Chemistry): Gas {
   return { kind: "held", logPco2: chemistry.physical.airLogPco2Atm.value };
-}
-
-/** mol of the acid itself, and what it brings along. */
-export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
-  const { gPerMol } = chemistry;
-  if (acid.kind === "citric") {
-    const crystal = acid.form === "anhydrous" ? "citricAnhydrous" : "citricMonohydrate";
-    const mol = acid.grams / gPerMol[crystal];
-    const crystalWaterG = mol * (gPerMol[crystal] - gPerMol.citricAnhydrous);
-    return {
-      waterKg: crystalWaterG / 1000,
-      mol: [3 * mol, 0, mol, 0, 0],
-      bystanders: noBystanders,
-    };
-  }
-  const acidG = (acid.volumeMl * acid.percent) / 100;
-  const mol = acidG / gPerMol.aceticAcid;
-  const vinegarG = acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
-  return {
-    waterKg: (vinegarG - acidG) / 1000,
-    mol: [mol, 0, 0, mol, 0],
-    bystanders: noBystanders,
-  };
-}
-
-/** g/mL at 20 degC; a straight line from water through the density at 5 %. */
-export function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
-  const water = waterDensityKgPerL(20);
-  return water + ((chemistry.volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
 }
 
 /** Everything that goes into the jar. */
@@ -165,39 +134,4 @@ function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibri
     massError: equilibrium.massError,
     chargeError: equilibrium.chargeError,
   };
-}
-
-/** Hydrogen still on the acid or free, over the hydrogens that a molecule of it can give. */
-function acidLeftG(chemistry: Chemistry, acid: AcidDose, equilibrium: Equilibrium): number {
-  const boundMol = acidHydrogenMol(chemistry, equilibrium);
-  return acid.kind === "citric"
-    ? (boundMol / 3) * chemistry.gPerMol.citricAnhydrous
-    : boundMol * chemistry.gPerMol.aceticAcid;
-}
-
-function acidHydrogenMol(chemistry: Chemistry, equilibrium: Equilibrium): number {
-  return chemistry.solutes.reduce((sum, { counts }, i) => {
-    const [hydrogen = 0, , citrate = 0, acetate = 0, carbonate = 0] = counts;
-    const ofAcid = hydrogen > 0 && carbonate === 0 && (citrate > 0 || acetate > 0);
-    const free = i === 0;
-    return ofAcid || free ? sum + hydrogen * (equilibrium.soluteMol[i] ?? 0) : sum;
-  }, 0);
-}
-
-/** Water and what is dissolved in it, each with its volume at infinite dilution. */
-export function liquidVolumeMl(
-  chemistry: Chemistry,
-  equilibrium: Equilibrium,
-  temperatureC: number,
-): number {
-  const { volumes } = chemistry;
-  const [, calcium = 0, citrate = 0, acetate = 0, carbonate = 0] = equilibrium.dissolved.mol;
-  return (
-    (1000 * equilibrium.waterKg) / waterDensityKgPerL(temperatureC) +
-    calcium * volumes.calciumIonMlPerMol.value +
-    citrate * volumes.citrateIonMlPerMol.value +
-    acetate * volumes.acetateIonMlPerMol.value +
-    carbonate * volumes.carbonateAsHydrogenMlPerMol.value +
-    acidHydrogenMol(chemistry, equilibrium) * volumes.boundAcidHydrogenMlPerMol.value
-  );
 }

@@ -1,16 +1,17 @@
 /** The stock in the can: what is dissolved, what still settles, how sour or limy it gets. */
 import { closedVessel, openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
-import { type Contents, mixed } from "./contents.js";
-import { equilibrate, type Equilibrium } from "./equilibrium.js";
+import { type Contents, mixed, pureWater, scaled } from "./contents.js";
+import { equilibrate } from "./equilibrium.js";
+import type { Equilibrium } from "./equilibrium-types.js";
 import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
-import { type Dose, poured, type Pour, type StockLiquid } from "./stock-liquid.js";
+import { type Dose, poured, type PourStyle, type StockLiquid } from "./stock-liquid.js";
 import { badQuantities, failed, type MixResult } from "./trouble.js";
 
 export interface CanInput {
   /** mL of stock, as poured, in each litre of the finished can. */
   readonly stockMlPerL: number;
-  readonly pour: Pour;
+  readonly pour: PourStyle;
   readonly water: WaterReport;
   readonly temperatureC: number;
   /** Closed: used at once, no gas exchanged since mixing. Open: stood until in balance with air. */
@@ -27,9 +28,14 @@ export interface CanLiquid {
   /** Crystals of calcium citrate that do not dissolve: stir the can. */
   readonly settlesMgPerL: number;
   readonly calciumInCrystalsMgPerL: number;
+  /** Of the water before stock went in, stood in air. */
+  readonly waterPh: number;
+  /** Beyond what crops like; when `waterPh` is too, it is the water and not the stock. */
   readonly phOutside: "low" | "high" | undefined;
   readonly equilibrium: Equilibrium;
 }
+
+const noDose: Dose = { contents: pureWater(0), calciumMg: 0, crystalsMayForm: false };
 
 /** Mixes a dose into water at rest; calcite never forms within the hours a can is in use. */
 export function mixIntoWater(
@@ -61,10 +67,13 @@ export function dilute(
     "water (mL per L)": 1000 - stockMlPerL,
   });
   if (problems.length > 0) return failed(...problems);
-  const water = sourceWater(chemistry, report, 1 - stockMlPerL / 1000, temperatureC);
+  const water = sourceWater(chemistry, report, 1, temperatureC);
   if (!water.ok) return water;
+  const waterAlone = mixIntoWater(chemistry, noDose, water.value, temperatureC, "closed");
+  if (!waterAlone.ok) return waterAlone;
+  const waterPart = scaled(water.value, 1 - stockMlPerL / 1000);
   const dose = poured(chemistry, stock, stockMlPerL, pour);
-  const found = mixIntoWater(chemistry, dose, water.value, temperatureC, input.air);
+  const found = mixIntoWater(chemistry, dose, waterPart, temperatureC, input.air);
   if (!found.ok) return found;
   const equilibrium = found.value;
   const { gPerMol, practice } = chemistry;
@@ -74,6 +83,7 @@ export function dilute(
     ok: true,
     value: {
       ph,
+      waterPh: waterAlone.value.ph,
       calciumMgPerL: 1000 * (equilibrium.dissolved.mol[1] ?? 0) * gPerMol.calcium,
       calciumFromTapMgPerL: (1 - stockMlPerL / 1000) * tapCalciumMgPerL(chemistry, report),
       calciumFromStockMgPerL: dose.calciumMg,

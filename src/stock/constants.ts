@@ -77,6 +77,7 @@ export interface ChemistryData {
     | "shellPerEggG"
     | "citricPerTablespoonG"
     | "shellPowderPerTablespoonG"
+    | "roomC"
     | "vinegarLargestPercent"
   >;
   readonly practice: Rows<

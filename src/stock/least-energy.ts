@@ -16,6 +16,8 @@ const mostSteps = 400;
 // Newton's step is right to the square of its length, so that after one this short the balances stand
 // at rounding error.
 const shortStep = 1e-8;
+// From here on each step is the square of the last, unless rounding alone moves it.
+const nearStep = 1e-5;
 // A sum of exponentials falls along the whole Newton step when no exponent changes by more than 1.79
 // (where e^d - 1 - d reaches d^2). Longer steps are cut to where it is sure to fall: ln(1+d)/d.
 const sureStep = 1.5;
@@ -37,6 +39,7 @@ export function leastEnergy(
   const gradient = new Array<number>(f).fill(0);
   const hessian = new Array<number>(f * f).fill(0);
 
+  let before = Infinity;
   for (let step = 0, last = false; step <= mostSteps; step++) {
     for (let j = 0; j < f; j++) gradient[j] = -(totals[j] as number);
     hessian.fill(0);
@@ -68,7 +71,8 @@ export function leastEnergy(
     if (!Number.isFinite(longest)) return undefined;
     const share = longest <= sureStep ? 1 : Math.log1p(longest) / longest;
     for (let j = 0; j < f; j++) v[j] = (v[j] as number) - share * (gradient[j] as number);
-    last = longest <= shortStep;
+    last = longest <= shortStep || (longest <= nearStep && longest > before / 2);
+    before = longest;
   }
   return undefined;
 }

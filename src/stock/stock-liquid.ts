@@ -1,4 +1,5 @@
 /** What is in the bottle once the jar is strained: the liquid, and the crystals fine enough to pass. */
+import type { StockSettings } from "../garden/index.js";
 import type { Brew } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import { calciumCitrateContents, type Contents, mixed, scaled } from "./contents.js";
@@ -21,7 +22,7 @@ export interface StockLiquid {
   readonly clearGPerL: number;
 }
 
-export type Pour = "shaken" | "clear";
+export type PourStyle = StockSettings["pour"];
 
 /** Part of a stock on its way into the can. */
 export interface Dose {
@@ -51,7 +52,12 @@ export function strained(chemistry: Chemistry, brew: Brew): StockLiquid {
 }
 
 /** Share 0 to 1 of a stock, by what was poured. */
-export function share(chemistry: Chemistry, stock: StockLiquid, part: number, pour: Pour): Dose {
+export function share(
+  chemistry: Chemistry,
+  stock: StockLiquid,
+  part: number,
+  pour: PourStyle,
+): Dose {
   const crystals = calciumCitrateContents(chemistry, stock.crystalsMol);
   const whole = pour === "shaken" ? mixed(stock.liquid, crystals) : stock.liquid;
   const contents = scaled(whole, part);
@@ -63,7 +69,12 @@ export function share(chemistry: Chemistry, stock: StockLiquid, part: number, po
 }
 
 /** `ml` of the stock as poured. */
-export function poured(chemistry: Chemistry, stock: StockLiquid, ml: number, pour: Pour): Dose {
+export function poured(
+  chemistry: Chemistry,
+  stock: StockLiquid,
+  ml: number,
+  pour: PourStyle,
+): Dose {
   return share(chemistry, stock, ml / (pour === "shaken" ? stock.shakenMl : stock.liquidMl), pour);
 }
 
@@ -71,7 +82,11 @@ export function poured(chemistry: Chemistry, stock: StockLiquid, ml: number, pou
  * The same stock, its amounts in proportion to a strength the grower measured (g of calcium per L, as
  * poured); the volume stays.
  */
-export function atStrength(stock: StockLiquid, measuredGPerL: number, pour: Pour): StockLiquid {
+export function atStrength(
+  stock: StockLiquid,
+  measuredGPerL: number,
+  pour: PourStyle,
+): StockLiquid {
   const factor = measuredGPerL / (pour === "shaken" ? stock.shakenGPerL : stock.clearGPerL);
   return {
     ...stock,

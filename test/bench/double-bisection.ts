@@ -7,7 +7,7 @@
 import { waterActivity, debyeHuckelA } from "../../src/stock/activity.js";
 import type { Chemistry } from "../../src/stock/constants.js";
 import type { Contents } from "../../src/stock/contents.js";
-import type { Conditions } from "../../src/stock/equilibrium.js";
+import type { Conditions } from "../../src/stock/equilibrium-types.js";
 
 export interface Judged {
   readonly ph: number;

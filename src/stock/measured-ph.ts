@@ -1,0 +1,61 @@
+/** What a bottle must hold for its pH to be what the grower measured. */
+import { brewBatch, type Brew, type BrewInput, fizzing, openAir } from "./brew.js";
+import type { Chemistry } from "./constants.js";
+import { failed, type MixResult, trouble } from "./trouble.js";
+
+/** A jar without saying under which gas it stands. */
+export type Jar = Omit<BrewInput, "gas">;
+
+export interface BrewAtPh {
+  readonly brew: Brew;
+  /**
+   * - `in-air`: all carbon dioxide has left;
+   * - `holds-gas`: the acid is spent, carbon dioxide is still dissolved;
+   * - `acid-left`: less shell has dissolved than there is acid for.
+   */
+  readonly because: "in-air" | "holds-gas" | "acid-left";
+}
+
+const halvings = 40;
+
+/**
+ * The brew of this jar at a measured pH: with the carbon dioxide, or the undissolved shell, that
+ * explains it. A pH above that of the finished stock counts as finished: test strips read no closer.
+ */
+export function brewAtPh(chemistry: Chemistry, jar: Jar, measuredPh: number): MixResult<BrewAtPh> {
+  if (!(measuredPh >= 0 && measuredPh <= 14))
+    return failed(trouble("not-a-quantity", `pH is ${measuredPh}`, "give a pH from 0 to 14"));
+  const finished = brewBatch(chemistry, { ...jar, gas: openAir(chemistry) });
+  if (!finished.ok) return finished;
+  if (measuredPh >= finished.value.ph)
+    return { ok: true, value: { brew: finished.value, because: "in-air" } };
+  const bubbling = brewBatch(chemistry, { ...jar, gas: fizzing });
+  if (!bubbling.ok) return bubbling;
+  const holdsGas = measuredPh >= bubbling.value.ph;
+  const air = chemistry.physical.airLogPco2Atm.value;
+  const at = (x: number): MixResult<Brew> =>
+    brewBatch(
+      chemistry,
+      holdsGas
+        ? { ...jar, gas: { kind: "held", logPco2: air * x } }
+        : { ...jar, shellG: jar.shellG * x, gas: fizzing },
+    );
+  const found = halveForPh(at, measuredPh);
+  if (!found.ok) return found;
+  return { ok: true, value: { brew: found.value, because: holdsGas ? "holds-gas" : "acid-left" } };
+}
+
+/** pH rises with x from 0 to 1. */
+function halveForPh(at: (x: number) => MixResult<Brew>, ph: number): MixResult<Brew> {
+  let low = 0;
+  let high = 1;
+  let found = at(high);
+  for (let i = 0; i < halvings; i++) {
+    const middle = (low + high) / 2;
+    found = at(middle);
+    if (!found.ok) return found;
+    if (found.value.ph > ph) high = middle;
+    else low = middle;
+  }
+  return found;
+}

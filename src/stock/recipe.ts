@@ -1,0 +1,214 @@
+/** How much of everything for a batch, sized backwards from what is wanted, and what will come of it. */
+import type { Acid } from "../garden/index.js";
+import { type AcidDose, vinegarDensityGPerMl } from "./acid.js";
+import { waterDensityKgPerL } from "./activity.js";
+import { brewBatch, fizzing, openAir } from "./brew.js";
+import type { Chemistry } from "./constants.js";
+import type { MakingRules } from "./making-rules.js";
+import type { Jar } from "./measured-ph.js";
+import { shellWanted } from "./readiness.js";
+import { recipeSteps, type RecipeStep } from "./recipe-steps.js";
+import { type StockLiquid, strained } from "./stock-liquid.js";
+import { badQuantities, failed, type MixResult } from "./trouble.js";
+
+/** What the batch is sized from. Acid: crystals from the bag, or vinegar, as weighed. */
+export type BatchSize =
+  | { readonly by: "volume"; readonly makeMl: number }
+  | { readonly by: "shells"; readonly eggs: number }
+  | { readonly by: "acid"; readonly grams: number };
+
+export interface RecipeMeans {
+  readonly acid: Acid;
+  readonly citricForm: "anhydrous" | "monohydrate";
+  /** g of acetic acid per 100 mL. */
+  readonly vinegarPercent: number;
+  /** Calcium carbonate in the dry shell, 0 to 1. */
+  readonly shellPurity: number;
+  readonly bottleMl: number;
+  readonly temperatureC: number;
+  /** Dry shell of one egg; a large hen's egg when not given. */
+  readonly gPerShell?: number;
+}
+
+export interface Recipe {
+  readonly means: RecipeMeans;
+  readonly jar: Jar;
+  readonly shellG: number;
+  readonly eggs: number;
+  readonly shellTablespoons: number;
+  /** Crystals as in the bag; for vinegar, the acetic acid in it. */
+  readonly acidG: number;
+  /** Level US tablespoons of crystals (14.8 mL); absent for vinegar. */
+  readonly acidTablespoons?: number;
+  /** Absent for citric acid. */
+  readonly vinegarMl?: number;
+  /** Water to add; none with vinegar. */
+  readonly waterMl: number;
+  /** Smallest open vessel that keeps the foam in. */
+  readonly vesselL: number;
+  readonly carbonDioxideG: number;
+  readonly carbonDioxideL: number;
+  /** Strained and bottled. */
+  readonly makesMl: number;
+  readonly bottles: number;
+  readonly phWhileFizzing: number;
+  readonly phFinished: number;
+  /** Calcium in g/L: shaken; poured clear once settled; and clear throughout in the first day or two. */
+  readonly shakenGPerL: number;
+  readonly clearGPerL: number;
+  readonly beforeCrystalsGPerL: number;
+  readonly crystalsG: number;
+  readonly shellLeftG: number;
+  readonly dryDays: number;
+  readonly reactionDays: number;
+  readonly shelfDays: number;
+  readonly fridgeDays: number;
+  readonly steps: readonly RecipeStep[];
+  /** The whole batch at rest in air, for dilution; before straining losses. */
+  readonly stock: StockLiquid;
+}
+
+/** Per litre of water, or of vinegar. */
+function unitJar(chemistry: Chemistry, means: RecipeMeans): Jar {
+  const { citricAnhydrousGPerLWater, shellExcess } = chemistry.practice;
+  const { gPerMol } = chemistry;
+  const hydration =
+    means.citricForm === "monohydrate" ? gPerMol.citricMonohydrate / gPerMol.citricAnhydrous : 1;
+  const acid: AcidDose =
+    means.acid === "citric"
+      ? {
+          kind: "citric",
+          form: means.citricForm,
+          grams: citricAnhydrousGPerLWater.value * hydration,
+        }
+      : { kind: "vinegar", percent: means.vinegarPercent, volumeMl: 1000 };
+  return {
+    shellG: shellExcess.value * shellWanted(chemistry, { acid, shellPurity: means.shellPurity }),
+    shellPurity: means.shellPurity,
+    acid,
+    waterG: means.acid === "citric" ? 1000 * waterDensityKgPerL(means.temperatureC) : 0,
+    temperatureC: means.temperatureC,
+    citrateSolidMayForm: true,
+  };
+}
+
+function scaledJar(jar: Jar, factor: number): Jar {
+  const { acid } = jar;
+  return {
+    ...jar,
+    shellG: jar.shellG * factor,
+    waterG: jar.waterG * factor,
+    acid:
+      acid.kind === "citric"
+        ? { ...acid, grams: acid.grams * factor }
+        : { ...acid, volumeMl: acid.volumeMl * factor },
+  };
+}
+
+/**
+ * The recipe of a batch. Everything is in proportion, so that one unit batch is solved and scaled.
+ * Trouble: sizes that are nought or less, vinegar without acid or stronger than a kitchen's, shell
+ * purity of nought, temperature outside 0 to 100 degC.
+ */
+export function recipe(
+  chemistry: Chemistry,
+  making: Pick<MakingRules, "dry_shells" | "reaction" | "shelf_life">,
+  size: BatchSize,
+  means: RecipeMeans,
+): MixResult<Recipe> {
+  const gPerShell = means.gPerShell ?? chemistry.kitchen.shellPerEggG.value;
+  const problems = badQuantities({
+    ...sizeQuantity(size),
+    "bottle (mL)": means.bottleMl > 0 ? means.bottleMl : -1,
+    "dry shell of an egg (g)": gPerShell > 0 ? gPerShell : -1,
+    "shell purity": means.shellPurity > 0 ? means.shellPurity : -1,
+    ...(means.acid === "vinegar" && means.vinegarPercent === 0
+      ? { "acid in vinegar (%)": -1 }
+      : {}),
+  });
+  if (problems.length > 0) return failed(...problems);
+
+  const unit = unitJar(chemistry, means);
+  const unitFinished = brewBatch(chemistry, { ...unit, gas: openAir(chemistry) });
+  if (!unitFinished.ok) return unitFinished;
+  const kept = 1 - chemistry.practice.strainingLossShare.value;
+  const unitMl = kept * strained(chemistry, unitFinished.value).shakenMl;
+  const factor =
+    size.by === "volume"
+      ? size.makeMl / unitMl
+      : size.by === "shells"
+        ? (size.eggs * gPerShell) / unit.shellG
+        : size.grams / weighedAcidG(chemistry, unit.acid);
+
+  const jar = scaledJar(unit, factor);
+  const finished = brewBatch(chemistry, { ...jar, gas: openAir(chemistry) });
+  if (!finished.ok) return finished;
+  const bubbling = brewBatch(chemistry, { ...jar, gas: fizzing });
+  if (!bubbling.ok) return bubbling;
+  const clear = brewBatch(chemistry, {
+    ...jar,
+    gas: openAir(chemistry),
+    citrateSolidMayForm: false,
+  });
+  if (!clear.ok) return clear;
+
+  const stock = strained(chemistry, finished.value);
+  const { acid } = jar;
+  const waterMl = jar.waterG / waterDensityKgPerL(means.temperatureC);
+  const liquidMl = waterMl + (acid.kind === "vinegar" ? acid.volumeMl : 0);
+  const makesMl = factor * unitMl;
+  const amounts = {
+    means,
+    jar,
+    shellG: jar.shellG,
+    // A sum that comes back a hair over whole eggs must not ask for one more.
+    eggs: Math.ceil(jar.shellG / gPerShell - 1e-9),
+    shellTablespoons: jar.shellG / chemistry.kitchen.shellPowderPerTablespoonG.value,
+    acidG: acid.kind === "citric" ? acid.grams : (acid.volumeMl * acid.percent) / 100,
+    ...(acid.kind === "citric"
+      ? { acidTablespoons: acid.grams / chemistry.kitchen.citricPerTablespoonG.value }
+      : { vinegarMl: acid.volumeMl }),
+    waterMl,
+    vesselL: vesselL(chemistry, liquidMl),
+    carbonDioxideG: finished.value.carbonDioxideG,
+    carbonDioxideL: finished.value.carbonDioxideL,
+    makesMl,
+    bottles: Math.ceil(makesMl / means.bottleMl - 1e-9),
+    phWhileFizzing: bubbling.value.ph,
+    phFinished: finished.value.ph,
+    shakenGPerL: stock.shakenGPerL,
+    clearGPerL: stock.clearGPerL,
+    beforeCrystalsGPerL: clear.value.calciumDissolvedGPerL,
+    crystalsG: finished.value.crystalsG,
+    shellLeftG: finished.value.shellLeftG,
+    dryDays: making.dry_shells.days,
+    reactionDays: making.reaction[means.acid].days,
+    shelfDays: making.shelf_life.shelf.days,
+    fridgeDays: making.shelf_life.fridge.days,
+    stock,
+  };
+  return { ok: true, value: { ...amounts, steps: recipeSteps(amounts) } };
+}
+
+function sizeQuantity(size: BatchSize): Record<string, number> {
+  const positive = (n: number): number => (n > 0 ? n : -1);
+  return size.by === "volume"
+    ? { "batch (mL)": positive(size.makeMl) }
+    : size.by === "shells"
+      ? { "shells (eggs)": positive(size.eggs) }
+      : { "acid (g)": positive(size.grams) };
+}
+
+function weighedAcidG(chemistry: Chemistry, acid: AcidDose): number {
+  return acid.kind === "citric"
+    ? acid.grams
+    : acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
+}
+
+const vesselsL = [0.5, 1, 1.5, 2, 3, 4, 5, 7.5, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100];
+
+/** The next size up of jar, bowl or bucket that holds the liquid and its foam. */
+function vesselL(chemistry: Chemistry, liquidMl: number): number {
+  const needL = (liquidMl * chemistry.practice.foamRise.value) / 1000;
+  return vesselsL.find((l) => l >= needL) ?? 50 * Math.ceil(needL / 50);
+}
