@@ -1,0 +1,182 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { starterGarden } from "../../src/cli/starter.js";
+import { day } from "../../src/dates.js";
+import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
+
+const file = examplePath("back-garden");
+
+describe("check", () => {
+  test("advises on crops that need no feed, on time away and on even water", async () => {
+    const { code, stdout } = await cli(["check", "--json", file]);
+    expect(code).toBe(0);
+    const { advice } = JSON.parse(stdout) as { advice: { code: string; plantings: string[] }[] };
+    expect(advice.find((a) => a.plantings.includes("basil"))?.code).toBe("needs-no-feed");
+    expect(advice.map((a) => a.code)).toEqual(
+      expect.arrayContaining(["dry-while-away", "even-water"]),
+    );
+    expect(advice.map((a) => a.code)).not.toContain("water-brings-calcium");
+  });
+
+  test("advises when the source water brings as much calcium as the feed", async () => {
+    const text = readFileSync(file, "utf8").replace("hardness: 90 mg/L", "hardness: 20 dH");
+    const { stdout } = await cli(["check", "-"], { stdin: text });
+    expect(stdout).toMatch(/your water already brings about 143 mg\/L of calcium/);
+  });
+
+  test("advises when two plantings of a crop are watered unevenly", async () => {
+    const text = readFileSync(file, "utf8").replace(
+      "water: 2 L per plant",
+      "water: 0.5 L per plant",
+    );
+    const { stdout } = await cli(["check", "--json", "-"], { stdin: text });
+    expect(stdout).toContain('"uneven-water"');
+  });
+
+  test("tells every problem and ends with exit code 1", async () => {
+    const stdin =
+      "version: 1\ngarden: A\ntimezone: Europe/Dublinn\nseason: { from: 2027-05-01, to: 2027-04-01 }\ncan: 9\nbeds: []\n";
+    const { code, stdout, stderr } = await cli(["check", "-"], { stdin });
+    expect({ code, stdout }).toEqual({ code: 1, stdout: "" });
+    expect(stderr.trim().split("\n")).toHaveLength(4);
+  });
+});
+
+describe("why", () => {
+  test("shows stage and origin, rule, source, interval and the arithmetic", async () => {
+    const { code, stdout } = await cli(["why", file, "toms"]);
+    expect(code).toBe(0);
+    await expect(stdout).toMatchFileSnapshot("../golden/back-garden.why-toms.txt");
+  });
+
+  test("shows the reason of a planting that is not fed, and its stages", async () => {
+    const { stdout } = await cli(["why", file, "lettuce"]);
+    expect(stdout).toContain("romaine");
+    expect(stdout).toContain("FAO");
+  });
+
+  test("shows all that is fed on a day", async () => {
+    const plan = JSON.parse((await cli(["plan", "--json", file])).stdout) as {
+      rounds: { day: string; beds: { mixes: { feedings: { planting: string }[] }[] }[] }[];
+    };
+    const round = plan.rounds[3];
+    const fed = round?.beds.flatMap((b) =>
+      b.mixes.flatMap((m) => m.feedings.map((f) => f.planting)),
+    );
+    const { stdout } = await cli(["why", "--json", file, round?.day ?? ""]);
+    const reasons = JSON.parse(stdout) as { planting: { id: string } }[];
+    expect(reasons.map((r) => r.planting.id).sort()).toEqual(fed?.sort());
+  });
+
+  test("a planting that does not exist is wrong usage, with the nearest one", async () => {
+    const { code, stderr } = await cli(["why", file, "tons"]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("did you mean `toms`?");
+  });
+
+  test("a day on which nothing is fed says so", async () => {
+    expect((await cli(["why", file, "2027-03-02"])).stdout).toContain(
+      "Nothing is fed on Tue 2 Mar 2027",
+    );
+    expect((await cli(["why", file, "toms", "2027-03-02"])).stdout).toContain(
+      "not fed on Tue 2 Mar 2027",
+    );
+  });
+});
+
+describe("crops", () => {
+  test("lists at least 30 crops, those that need no feed too", async () => {
+    const { stdout } = await cli(["crops", "--json"]);
+    const crops = JSON.parse(stdout) as { key: string; disorder?: string }[];
+    expect(crops.length).toBeGreaterThanOrEqual(30);
+    expect(crops.filter((c) => c.disorder === undefined).length).toBeGreaterThan(5);
+    expect((await cli(["crops"])).stdout).toContain("blossom-end rot");
+  });
+
+  test.each([
+    ["courgettes", "zucchini"],
+    ["Aubergine", "eggplant"],
+    ["capsicum", "sweet-pepper"],
+    ["tomatoes", "tomato"],
+  ])("%s is %s", async (word, key) => {
+    expect(JSON.parse((await cli(["crops", "--json", word])).stdout)).toMatchObject({ key });
+  });
+
+  test("an unknown crop is wrong usage, with the nearest one", async () => {
+    const { code, stderr } = await cli(["crops", "tomatoe"]);
+    expect({ code, stderr }).toEqual({
+      code: 2,
+      stderr: "the crop `tomatoe` is not known: did you mean `tomato`?\n",
+    });
+  });
+});
+
+describe("new", () => {
+  test.each([
+    ["Europe/Dublin", "2027-03-20"],
+    ["America/New_York", "2026-11-25"],
+    ["Pacific/Auckland", "2026-11-25"],
+    ["Pacific/Auckland", "2027-02-10"],
+    ["Asia/Kolkata", "2028-02-29"],
+    ["Australia/Hobart", "2027-06-30"],
+  ])("a starter for %s on %s is valid and has feedings", async (timezone, today) => {
+    const text = starterGarden({ name: "A", timezone, today: day(today), schemaPath: "x" });
+    const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin: text });
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect((JSON.parse(stdout) as { rounds: unknown[] }).rounds.length).toBeGreaterThan(2);
+  });
+
+  test("writes a file that plans as it stands, and never over one that is there", async () => {
+    const path = join(scratchFolder(), "garden.yaml");
+    expect(await cli(["new", path, "--name", "Hill Plot"])).toMatchObject({ code: 0, stdout: "" });
+    expect((await cli(["plan", path])).stdout).toContain("Hill Plot");
+    const before = readFileSync(path, "utf8");
+    expect((await cli(["new", path])).code).toBe(3);
+    expect(readFileSync(path, "utf8")).toBe(before);
+  });
+
+  test("prints to standard output without a file name", async () => {
+    expect((await cli(["new"])).stdout).toContain("timezone: Europe/Dublin");
+  });
+
+  test.each([
+    ["--timezone", "Europe/Dublinn"],
+    ["--name", 'a "b"'],
+  ])("%s %s is wrong usage", async (option, value) => {
+    expect((await cli(["new", option, value])).code).toBe(2);
+  });
+});
+
+describe("help", () => {
+  test.each(["plan", "check", "calendar", "why", "crops", "new"])(
+    "%s shows examples first",
+    async (command) => {
+      const { code, stdout } = await cli([command, "--help"]);
+      expect(code).toBe(0);
+      expect(stdout).toMatch(new RegExp(`^Examples:\\n {2}feedround ${command}`));
+    },
+  );
+
+  test("a bare call shows the commands", async () => {
+    const { code, stdout } = await cli([]);
+    expect(code).toBe(0);
+    expect(stdout).toContain("calendar");
+  });
+
+  test("--version prints the version of the package", async () => {
+    const { version } = JSON.parse(
+      readFileSync(new URL("../../package.json", import.meta.url), "utf8"),
+    ) as { version: string };
+    expect((await cli(["--version"])).stdout).toBe(`${version}\n`);
+  });
+});
+
+test("bytes that are no text, and a file of megabytes, are problems and no crash", async () => {
+  const binary = scratchFile("garden.yaml", new Uint8Array([0xff, 0x00, 0x10, 0x80]));
+  expect((await cli(["check", binary])).code).toBe(1);
+  const large = scratchFile("garden.yaml", "# ".padEnd(5_000_001, "x"));
+  const { code, stderr } = await cli(["check", large]);
+  expect(code).toBe(1);
+  expect(stderr).toContain("larger than 5 MB");
+});
