@@ -82,8 +82,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
 function liquidText(r: Omit<Recipe, "steps">): string {
   if (r.vinegarMl !== undefined)
     return `Pour ${millilitres(r.vinegarMl)} of vinegar of ${r.means.vinegarPercent} %`;
-  const spoons = (r.acidTablespoons ?? 0).toFixed(1);
-  return `Dissolve ${grams(r.acidG)} of citric acid (${r.means.citricForm}; about ${spoons} level tablespoons, but weigh it) in ${millilitres(r.waterMl)} of water`;
+  return `Dissolve ${grams(r.acidG)} of citric acid (${r.means.citricForm}; about ${spoons(r.acidTablespoons ?? 0)}, but weigh it) in ${millilitres(r.waterMl)} of water`;
 }
 
 function whiteText(r: Omit<Recipe, "steps">): string {
@@ -101,6 +100,13 @@ function shakeText(r: Omit<Recipe, "steps">): string {
 function bottles(r: Omit<Recipe, "steps">): string {
   const size = millilitres(r.means.bottleMl);
   return r.bottles === 1 ? `a bottle of ${size}` : `${r.bottles} bottles of ${size}`;
+}
+
+/** Level US spoons, to the half: three teaspoons to the tablespoon. */
+function spoons(tablespoons: number): string {
+  const [n, spoon] = tablespoons >= 1 ? [tablespoons, "tablespoon"] : [3 * tablespoons, "teaspoon"];
+  const halves = Math.max(1, Math.round(2 * n)) / 2;
+  return `${halves} level ${spoon}${halves > 1 ? "s" : ""}`;
 }
 
 function days(n: number): string {

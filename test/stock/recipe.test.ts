@@ -197,6 +197,15 @@ describe("the steps", () => {
     expect(step("strain")?.text).toContain("2 bottles of 500 mL");
   });
 
+  test("count spoons to the half, and small amounts in teaspoons", () => {
+    const mixOf = (g: number) =>
+      make({ by: "acid", grams: g }).steps.find((s) => s.key === "mix")?.text;
+    expect(mixOf(14)).toContain("1 level tablespoon,");
+    expect(mixOf(50)).toContain("3.5 level tablespoons,");
+    expect(mixOf(7)).toContain("1.5 level teaspoons,");
+    expect(mixOf(1)).toContain("0.5 level teaspoon,");
+  });
+
   test("tell of the white crystals only where they come", () => {
     expect(step("strain")?.text).toMatch(/turn white/);
     expect(step("use")?.text).toMatch(/shake the bottle and stir the can/);
