@@ -82,7 +82,7 @@ function waterText(waterL: number, amounts: Amounts): string {
   return `${number(waterL / litresIn[amounts])} ${amounts === "metric" ? "L" : "gal"}`;
 }
 
-/** Three figures are enough for a can. */
+/** Stock is measured to the millilitre or the quarter teaspoon, water to the tenth of a litre. */
 function number(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  return String(Number(value.toFixed(value < 10 ? 2 : 1)));
 }

@@ -48,6 +48,13 @@ describe("the description of a round", () => {
     expect(lines).toMatch(/, 2 gal of water/);
   });
 
+  it("adds up a big round to the millilitre", () => {
+    const fills = [aFill({ count: 99, stockMl: 23 }), aFill({ full: false, stockMl: 6 })];
+    expect(descriptionOf(withMix({ fills }), [], "metric")).toContain(
+      "In all: 2283 mL of stock, 900 L of water",
+    );
+  });
+
   it("says when the day misses the window", () => {
     const window = { earliest: day("2027-06-01"), latest: day("2027-06-01") };
     expect(
