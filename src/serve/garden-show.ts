@@ -1,0 +1,154 @@
+import { gunzipSync, gzipSync } from "node:zlib";
+import { problemLine, type Problem } from "../problem.js";
+import type { Plan } from "../season-plan.js";
+import { nextModifiedS } from "./conditional.js";
+import type { GardenSource, Loaded } from "./garden-source.js";
+import { readKept, writeKept } from "./kept.js";
+import type { SubscribeLinks } from "./links.js";
+import { problemPage } from "./plain-page.js";
+import { contentHash, renewed, representation, type Representation } from "./representation.js";
+import { spanOfToday, todayAt } from "./today.js";
+import { troubleLine, troubleOf } from "./trouble.js";
+
+/** One garden as the server shows it. Plans and bytes are compressed: there may be a thousand. */
+export interface GardenShow {
+  readonly file: string;
+  name: string;
+  title: string;
+  /** Files it depends on, besides its own. */
+  reads: readonly string[];
+  problems: readonly Problem[];
+  good?: Good;
+  page?: ShownPage;
+  loading?: Promise<readonly string[]>;
+}
+
+interface Good {
+  readonly planGzip: Buffer;
+  readonly planHash: string;
+  readonly timezone: string;
+  readonly calendar: Representation;
+}
+
+interface ShownPage {
+  readonly shown: Representation;
+  readonly good: Good | undefined;
+  readonly problems: readonly Problem[];
+  readonly fromMs: number;
+  readonly untilMs: number;
+}
+
+export interface ShowContext {
+  readonly source: GardenSource;
+  readonly stateDir: string;
+  readonly nowMs: () => number;
+  readonly linksTo: (name: string) => SubscribeLinks;
+}
+
+export function gardenShow(file: string, name: string): GardenShow {
+  return { file, name, title: name, reads: [], problems: [] };
+}
+
+/**
+ * Reads the garden file again and, when it is in order, shows what it says now; otherwise the last
+ * good calendar stays. One reading at a time. Gives lines for the terminal.
+ */
+export async function reload(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
+  while (show.loading) await show.loading;
+  const loading = read(show, context).finally(() => delete show.loading);
+  show.loading = loading;
+  return loading;
+}
+
+/** For a request that comes before the garden's first reading. */
+export async function loaded(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
+  if (show.loading) await show.loading;
+  return wasRead(show) ? [] : reload(show, context);
+}
+
+export function wasRead({ loading, good, problems }: GardenShow): boolean {
+  return loading === undefined && (good !== undefined || problems.length > 0);
+}
+
+async function read(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
+  const before = show.good === undefined ? await takeUp(show, context) : [];
+  const nowMs = context.nowMs();
+  const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
+  const next = await context.source.load(show.file, previous, nowMs);
+  show.reads = next.reads.filter((file) => file !== show.file);
+  const lines = next.ok
+    ? await showNext(show, context, next, nowMs)
+    : keepLast(show, next.problems);
+  return [...before, ...lines];
+}
+
+/** Goes on from what was served before the last stop. */
+async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<string[]> {
+  const { kept, notice } = await readKept(stateDir, show.file);
+  if (kept) put(show, kept.plan, representation("calendar", kept.calendar, kept.modifiedS));
+  return notice === undefined ? [] : [`${show.name}: ${notice}`];
+}
+
+function keepLast(show: GardenShow, problems: readonly Problem[]): string[] {
+  show.problems = problems;
+  const kept = show.good ? "the last good calendar stays" : "there is no calendar to show yet";
+  return [...problems.map(problemLine), `${show.name}: ${kept}`];
+}
+
+async function showNext(
+  show: GardenShow,
+  { stateDir }: ShowContext,
+  { plan, calendar, notices }: Loaded & { ok: true },
+  nowMs: number,
+): Promise<string[]> {
+  const { good: last, problems } = show;
+  const same = last?.calendar.hash === contentHash(calendar);
+  const modifiedS = nextModifiedS(last?.calendar.modifiedS, nowMs);
+  show.problems = [];
+  put(show, plan, same ? last.calendar : representation("calendar", calendar, modifiedS));
+  const lines = [...notices];
+  if (!same) lines.push(last ? "the new calendar is live" : "the calendar is live");
+  else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
+  if (!same || show.good?.planHash !== last.planHash) {
+    const kept = {
+      file: show.file,
+      calendar,
+      modifiedS: same ? last.calendar.modifiedS : modifiedS,
+    };
+    await writeKept(stateDir, { keptVersion: 1, ...kept, plan }).catch((error: unknown) => {
+      lines.push(troubleLine(troubleOf(error, stateDir)));
+    });
+  }
+  return lines.map((line) => `${show.name}: ${line}`);
+}
+
+function put(show: GardenShow, plan: Plan, calendar: Representation): void {
+  const json = JSON.stringify(plan);
+  const { name, timezone } = plan.garden;
+  show.title = name;
+  show.good = { planGzip: gzipSync(json), planHash: contentHash(json), timezone, calendar };
+}
+
+/** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
+export function pageOf(show: GardenShow, context: ShowContext): Representation {
+  const nowMs = context.nowMs();
+  const { page, good, problems } = show;
+  const current =
+    page?.good === good &&
+    page?.problems === problems &&
+    page.fromMs <= nowMs &&
+    nowMs < page.untilMs;
+  if (current) return page.shown;
+  const shown = renewed(page?.shown, pageContent(show, context, nowMs), nowMs);
+  const span = good ? spanOfToday(nowMs, good.timezone) : { fromMs: -Infinity, untilMs: Infinity };
+  show.page = { shown, good, problems, ...span };
+  return shown;
+}
+
+function pageContent(show: GardenShow, context: ShowContext, nowMs: number): string {
+  const { good, problems, title } = show;
+  if (good === undefined) return problemPage(title, problems);
+  const plan = JSON.parse(gunzipSync(good.planGzip).toString()) as Plan;
+  const today = todayAt(nowMs, good.timezone);
+  return context.source.page(plan, { today, problems, subscribe: context.linksTo(show.name) });
+}

@@ -1,0 +1,93 @@
+import { dirname, resolve } from "node:path";
+import { readFile } from "node:fs/promises";
+import { calendarText } from "../calendar/index.js";
+import type { Day } from "../dates.js";
+import type { Problem, Result } from "../problem.js";
+import type { Plan } from "../season-plan.js";
+import type { SubscribeLinks } from "./links.js";
+import { todayAt } from "./today.js";
+
+/** A garden file as it is now, or what is wrong with it. `reads` are the files that it depends on. */
+export type Loaded = { readonly reads: readonly string[] } & (
+  | {
+      readonly ok: true;
+      readonly plan: Plan;
+      readonly calendar: string;
+      /** For the terminal. */
+      readonly notices: readonly string[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+);
+
+export interface PageView {
+  /** In the garden's zone. */
+  readonly today: Day;
+  /** Absent where the address of the page is not known. */
+  readonly subscribe?: SubscribeLinks;
+  /** Of the garden file as it is now, when the plan is an earlier one. */
+  readonly problems: readonly Problem[];
+}
+
+/** How gardens are read and shown: all that the server and the publisher need to know of them. */
+export interface GardenSource {
+  /** Trouble is a value; throws for bugs only. `previous` is the calendar that this one follows. */
+  readonly load: (file: string, previous: string | undefined, nowMs: number) => Promise<Loaded>;
+  /** A whole HTML page. */
+  readonly page: (plan: Plan, view: PageView) => string;
+}
+
+export interface SourceParts {
+  /** Reads and plans one garden file; problems when it can't even be read, too. */
+  readonly loadPlan: (file: string) => Promise<Result<Plan>>;
+  readonly page: GardenSource["page"];
+}
+
+/** The calendar and page of a garden file from a way to plan it. */
+export function gardenSource({ loadPlan, page }: SourceParts): GardenSource {
+  return {
+    page,
+    load: async (file, previous, nowMs) => {
+      const reads = await filesRead(file);
+      const plan = await loadPlan(file);
+      if (!plan.ok) return { ok: false, problems: plan.problems, reads };
+      return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, previous, nowMs) };
+    },
+  };
+}
+
+function calendarOf(
+  plan: Plan,
+  previous: string | undefined,
+  nowMs: number,
+): { calendar: string; notices: string[] } {
+  const stamp = new Date(nowMs).toISOString();
+  const today = todayAt(nowMs, plan.garden.timezone);
+  const options = { stamp, today, for: "subscription" } as const;
+  const next = calendarText(plan, previous === undefined ? options : { ...options, previous });
+  if (next.ok) return { calendar: next.value, notices: [] };
+  // Another garden under the same name, or a damaged file: never a reason to serve nothing.
+  const fresh = calendarText(plan, options);
+  if (!fresh.ok) throw new Error("a calendar without an earlier one has no problems");
+  const why = next.problems.map(({ message }) => message).join("; ");
+  return { calendar: fresh.value, notices: [`the calendar begins anew: ${why}`] };
+}
+
+/** The garden file and the rule file it names, whether or not either is in order. */
+async function filesRead(file: string): Promise<string[]> {
+  const text = await readFile(file, "utf8").catch(() => "");
+  const rules = rulesFileIn(text);
+  return rules === undefined ? [file] : [file, resolve(dirname(file), rules)];
+}
+
+/** From the text, since a file that is broken elsewhere must still be watched with its rules. */
+export function rulesFileIn(text: string): string | undefined {
+  const value =
+    /^rules:[ \t]+(?:"([^"\n]+)"|'([^'\n]+)'|([^\s#[{|>&*!"'][^\n]*?))[ \t\r]*(?:[ \t]#.*)?$/m;
+  const match = value.exec(text);
+  return match?.[1] ?? match?.[2] ?? match?.[3];
+}
+
+/** Whether a YAML file in a folder of gardens is rules for them: `rules` is a list, and no `beds`. */
+export function isRuleFile(text: string): boolean {
+  return /^rules:[ \t]*(?:\[|#|\r?$)/m.test(text) && !/^beds:/m.test(text);
+}

@@ -1,0 +1,151 @@
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import type { Duplex } from "node:stream";
+import { requestLine } from "./log-line.js";
+import { onlyReading, ourFault, type Reply } from "./reply.js";
+
+/** What one client may take of the server. */
+export interface Limits {
+  readonly headerBytes: number;
+  /** For the head of a request, and for the whole of it. */
+  readonly headersMs: number;
+  readonly requestMs: number;
+  /** Without a byte either way, as with a client that does not read. */
+  readonly idleMs: number;
+  readonly keepAliveMs: number;
+  /** How often the first two are looked at. */
+  readonly checkMs: number;
+  readonly connections: number;
+  /** For answers under way when the server stops. */
+  readonly stopMs: number;
+}
+
+/** Our choice: a calendar program sends some 500 bytes in one go, and asks every few hours. */
+export const usualLimits: Limits = {
+  headerBytes: 8192,
+  headersMs: 10_000,
+  requestMs: 15_000,
+  idleMs: 30_000,
+  keepAliveMs: 5_000,
+  checkMs: 1_000,
+  connections: 256,
+  stopMs: 2_000,
+};
+
+/** A reply and, for the log, what was asked for in our own words. */
+export interface Answer {
+  readonly reply: Reply;
+  readonly what: string;
+}
+
+export interface Handling {
+  /** For GET and HEAD. A promise only where something must be read first. */
+  readonly answer: (request: IncomingMessage) => Answer | Promise<Answer>;
+  readonly log: (line: string) => void;
+  readonly nowMs: () => number;
+}
+
+/** Node's own server, with limits, whose answers come whole from `answer`. Not yet listening. */
+export function httpServer(handling: Handling, limits: Limits): Server {
+  const server = createServer(
+    {
+      maxHeaderSize: limits.headerBytes,
+      headersTimeout: limits.headersMs,
+      requestTimeout: limits.requestMs,
+      keepAliveTimeout: limits.keepAliveMs,
+      connectionsCheckingInterval: limits.checkMs,
+    },
+    (request, response) => {
+      handle(request, response, handling);
+    },
+  );
+  server.maxConnections = limits.connections;
+  server.setTimeout(limits.idleMs);
+  server.on("clientError", (error: NodeJS.ErrnoException, socket) => {
+    refuse(socket, refusalOf(error.code), handling);
+  });
+  server.on("connect", (_request, socket) => {
+    refuse(socket, "405 Method Not Allowed\r\nAllow: GET, HEAD", handling);
+  });
+  return server;
+}
+
+function handle(request: IncomingMessage, response: ServerResponse, handling: Handling): void {
+  const beganMs = performance.now();
+  const finish = ({ reply, what }: Answer): void => {
+    send(request, response, reply);
+    const { method, socket } = request;
+    const bytes = method === "HEAD" ? 0 : (reply.body?.length ?? 0);
+    const tookMs = performance.now() - beganMs;
+    const facts = { atMs: handling.nowMs(), address: socket.remoteAddress, method, what };
+    handling.log(requestLine({ ...facts, status: reply.status, bytes, tookMs }));
+  };
+  if (request.method !== "GET" && request.method !== "HEAD") {
+    finish({ reply: onlyReading, what: "-" });
+    return;
+  }
+  const fail = (error: unknown): void => {
+    handling.log(`bug: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+    if (response.headersSent) response.destroy();
+    else finish({ reply: ourFault, what: "-" });
+  };
+  try {
+    const answer = handling.answer(request);
+    if (answer instanceof Promise) answer.then(finish).catch(fail);
+    else finish(answer);
+  } catch (error) {
+    fail(error);
+  }
+}
+
+function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {
+  const { method, headers } = request;
+  const hasBody = "transfer-encoding" in headers || (headers["content-length"] ?? "0") !== "0";
+  // What a request carries is never read: the connection ends with the answer.
+  if (hasBody) response.shouldKeepAlive = false;
+  response.writeHead(reply.status, reply.headers as string[]);
+  response.end(method === "HEAD" ? undefined : reply.body);
+}
+
+function refusalOf(code: string | undefined): string {
+  if (code === "HPE_HEADER_OVERFLOW") return "431 Request Header Fields Too Large";
+  if (code === "ERR_HTTP_REQUEST_TIMEOUT") return "408 Request Timeout";
+  return "400 Bad Request";
+}
+
+/** Time for the client to read why, before the connection is cut. */
+const lingerMs = 500;
+
+function refuse(socket: Duplex, status: string, { log, nowMs }: Handling): void {
+  if (socket.destroyed || socket.writableEnded) return;
+  if (!socket.writable) {
+    socket.destroy();
+    return;
+  }
+  const { remoteAddress } = socket as Duplex & { remoteAddress?: string };
+  socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
+  setTimeout(() => socket.destroy(), lingerMs).unref();
+  const facts = {
+    atMs: nowMs(),
+    address: remoteAddress,
+    method: undefined,
+    what: "-",
+    bytes: 0,
+    tookMs: 0,
+  };
+  log(requestLine({ ...facts, status: Number.parseInt(status) }));
+}
+
+/** No new connections; answers under way have a moment to end. */
+export async function stopServer(server: Server, { stopMs }: Limits): Promise<void> {
+  const closed = new Promise<void>((resolve) => {
+    server.close(() => {
+      resolve();
+    });
+  });
+  server.closeIdleConnections();
+  const cut = setTimeout(() => {
+    server.closeAllConnections();
+  }, stopMs);
+  await closed;
+  clearTimeout(cut);
+}

@@ -1,0 +1,62 @@
+import { createHash } from "node:crypto";
+import { mkdir, readFile, rename } from "node:fs/promises";
+import { join } from "node:path";
+import type { Plan } from "../season-plan.js";
+import { writeWhole } from "./write-whole.js";
+
+/** What was last served of a garden: the next calendar must follow it, a broken edit falls back on it. */
+export interface Kept {
+  readonly keptVersion: 1;
+  readonly file: string;
+  readonly calendar: string;
+  /** Seconds since 1970 when the calendar last changed. */
+  readonly modifiedS: number;
+  readonly plan: Plan;
+}
+
+export interface KeptRead {
+  readonly kept?: Kept;
+  /** For the terminal. */
+  readonly notice?: string;
+}
+
+/** A damaged file is moved aside, told of, and taken as none. */
+export async function readKept(stateDir: string, file: string): Promise<KeptRead> {
+  const path = keptPath(stateDir, file);
+  let text: string;
+  try {
+    text = await readFile(path, "utf8");
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    return code === "ENOENT" ? {} : { notice: `${path} can't be read (${String(code)})` };
+  }
+  const kept = keptIn(text, file);
+  if (kept !== undefined) return { kept };
+  await rename(path, `${path}.damaged`).catch(() => undefined);
+  return { notice: `${path} was damaged; it is now ${path}.damaged` };
+}
+
+export async function writeKept(stateDir: string, kept: Kept): Promise<void> {
+  await mkdir(stateDir, { recursive: true, mode: 0o700 });
+  await writeWhole(keptPath(stateDir, kept.file), JSON.stringify(kept), 0o600);
+}
+
+/** By the whole path of the garden file: two folders may hold files of one name. */
+function keptPath(stateDir: string, file: string): string {
+  return join(stateDir, `${createHash("sha256").update(file).digest("hex").slice(0, 32)}.json`);
+}
+
+function keptIn(text: string, file: string): Kept | undefined {
+  try {
+    const kept = JSON.parse(text) as Partial<Kept> | null;
+    const sound =
+      kept?.keptVersion === 1 &&
+      kept.file === file &&
+      typeof kept.calendar === "string" &&
+      Number.isSafeInteger(kept.modifiedS) &&
+      (kept.plan as { planVersion?: unknown } | undefined)?.planVersion === 1;
+    return sound ? (kept as Kept) : undefined;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,172 @@
+import { mkdir, readFile, rm } from "node:fs/promises";
+import { join, resolve } from "node:path";
+import type { Problem, Result } from "../problem.js";
+import { gardenNames, type NamedFile } from "./garden-names.js";
+import type { GardenSource } from "./garden-source.js";
+import { subscribeLinks, type SubscribeLinks } from "./links.js";
+import { indexPage, type IndexEntry } from "./plain-page.js";
+import { manifestName, type Manifest, readManifest, writeManifest } from "./publish-manifest.js";
+import { qrSvg } from "./qr.js";
+import { contentHash } from "./representation.js";
+import { scan } from "./scan.js";
+import { todayAt } from "./today.js";
+import { type Trouble, troubleOf } from "./trouble.js";
+import { writeWhole } from "./write-whole.js";
+
+export interface PublishOptions {
+  /** Garden files, and folders of them. */
+  readonly gardens: readonly string[];
+  /** Where to write; made when it is not there. */
+  readonly dir: string;
+  readonly source: GardenSource;
+  /** Whether to write an `index.html` with a link to each garden. */
+  readonly index?: boolean;
+  /** Address at which `dir` will be found, for links and codes on the pages. */
+  readonly url?: string;
+  readonly nowMs?: number;
+  /** After each garden, for progress. */
+  readonly onGarden?: (done: number, all: number) => void;
+}
+
+export interface Published {
+  /** File names in the folder. */
+  readonly written: readonly string[];
+  readonly unchanged: readonly string[];
+  readonly removed: readonly string[];
+  /** Of gardens that have some; what was published of them before stays. */
+  readonly problems: readonly Problem[];
+  readonly notices: readonly string[];
+}
+
+/**
+ * Writes calendar and page of each garden as files for any web host. A file whose content is the same
+ * keeps its bytes and times; files of gardens that are gone are removed if we wrote them and nobody
+ * changed them. Trouble: a path can't be read or written, or a file of that name is not ours.
+ */
+export async function publishGardens(options: PublishOptions): Promise<Result<Published, Trouble>> {
+  const { dir } = options;
+  const found = await scan(
+    options.gardens.map((path) => resolve(path)),
+    new Map(),
+  );
+  if (found.troubles.length > 0) {
+    return { ok: false, problems: found.troubles.map(({ trouble }) => trouble) };
+  }
+  try {
+    await mkdir(dir, { recursive: true });
+    const before = await readManifest(dir);
+    if (!before.ok) return before;
+    const made = await makeFiles(gardenNames([...found.prints.keys()]), options);
+    return await putFiles(dir, made, before.value);
+  } catch (error) {
+    return { ok: false, problems: [troubleOf(error, dir)] };
+  }
+}
+
+interface Made {
+  readonly files: ReadonlyMap<string, string>;
+  /** Files of gardens with problems: neither written nor removed. */
+  readonly kept: readonly string[];
+  readonly problems: readonly Problem[];
+  readonly notices: readonly string[];
+}
+
+async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions): Promise<Made> {
+  const { dir, source, url, nowMs = Date.now(), onGarden } = options;
+  const files = new Map<string, string>();
+  const kept: string[] = [];
+  const problems: Problem[] = [];
+  const notices: string[] = [];
+  const entries: IndexEntry[] = [];
+  for (const [done, { file, name }] of gardens.entries()) {
+    const [calendarName, pageName] = [`${name}.ics`, `${name}.html`];
+    const previous = await textOf(join(dir, calendarName));
+    const loaded = await source.load(file, previous, nowMs);
+    const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
+    if (loaded.ok) {
+      const { plan, calendar } = loaded;
+      const today = todayAt(nowMs, plan.garden.timezone);
+      files.set(calendarName, calendar);
+      const view = { today, problems: [], subscribe: linksOf(name, url) };
+      files.set(pageName, source.page(plan, view));
+      notices.push(...loaded.notices.map((notice) => `${name}: ${notice}`));
+      entries.push({ ...entry, title: plan.garden.name });
+    } else {
+      problems.push(...loaded.problems);
+      kept.push(calendarName, pageName);
+      if (previous !== undefined) entries.push({ ...entry, title: name });
+    }
+    onGarden?.(done + 1, gardens.length);
+  }
+  if (options.index) files.set("index.html", indexPage(entries));
+  return { files, kept, problems, notices };
+}
+
+/** Beside the page where the address is not known: a relative link works on any host. */
+function linksOf(name: string, url: string | undefined): SubscribeLinks {
+  if (url === undefined) {
+    const calendar = `${name}.ics`;
+    return { webcal: calendar, http: calendar, page: `${name}.html` };
+  }
+  const links = subscribeLinks(url.replace(/\/+$/, ""), name, ".html");
+  return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
+}
+
+async function putFiles(
+  dir: string,
+  { files, kept, problems, notices: told }: Made,
+  before: Manifest,
+): Promise<Result<Published, Trouble>> {
+  const notices = [...told];
+  const present = new Map<string, string>();
+  for (const name of new Set([...files.keys(), ...before.keys()])) {
+    const text = await textOf(join(dir, name));
+    if (text !== undefined) present.set(name, text);
+  }
+  const strange = [...files].filter(
+    ([name, content]) => present.has(name) && !before.has(name) && present.get(name) !== content,
+  );
+  if (strange.length > 0)
+    return { ok: false, problems: strange.map(([name]) => notOurs(dir, name)) };
+
+  const after = new Map([...files].map(([name, content]) => [name, contentHash(content)]));
+  // First what will be ours, so that a run cut off half-way can be done again.
+  await writeManifest(dir, new Map([...before, ...after]));
+  const written: string[] = [];
+  const unchanged: string[] = [];
+  for (const [name, content] of files) {
+    if (present.get(name) === content) unchanged.push(name);
+    else {
+      await writeWhole(join(dir, name), content);
+      written.push(name);
+    }
+  }
+  const removed: string[] = [];
+  for (const [name, hash] of before) {
+    if (after.has(name)) continue;
+    if (kept.includes(name)) after.set(name, hash);
+    else if (contentHash(present.get(name) ?? "") === hash) {
+      await rm(join(dir, name));
+      removed.push(name);
+    } else if (present.has(name)) notices.push(`${name} stays: someone has changed it`);
+  }
+  await writeManifest(dir, after);
+  return { ok: true, value: { written, unchanged, removed, problems, notices } };
+}
+
+function notOurs(dir: string, name: string): Trouble {
+  return {
+    code: "not-ours",
+    message: `${join(dir, name)} is there already and ${manifestName} does not list it`,
+    mend: "move it away, or publish into another folder",
+  };
+}
+
+async function textOf(file: string): Promise<string | undefined> {
+  try {
+    return await readFile(file, "utf8");
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    throw error;
+  }
+}

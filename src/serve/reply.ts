@@ -1,0 +1,81 @@
+import { acceptsGzip } from "./accepts-gzip.js";
+import { isUnchanged } from "./conditional.js";
+import { httpDate } from "./http-date.js";
+import {
+  cacheHeaders,
+  type Coding,
+  contentHeaders,
+  etagOf,
+  type Inflate,
+  type Representation,
+} from "./representation.js";
+
+/** An answer, whole, before any socket. `headers` are name, value, name, value. */
+export interface Reply {
+  readonly status: 200 | 304 | 404 | 405 | 500 | 503;
+  readonly headers: readonly string[];
+  readonly body?: Buffer;
+}
+
+/** Header fields of a request that decide an answer. */
+export interface Asked {
+  readonly "accept-encoding"?: string | string[] | undefined;
+  readonly "if-none-match"?: string | undefined;
+  readonly "if-modified-since"?: string | undefined;
+}
+
+/** 200, or 304 when the reader has it already. */
+export function replyWith(
+  shown: Representation,
+  asked: Asked,
+  nowMs: number,
+  inflate: Inflate,
+): Reply {
+  const coding: Coding = acceptsGzip(asked["accept-encoding"]?.toString()) ? "gzip" : "identity";
+  const etag = etagOf(shown, coding);
+  const nowS = Math.floor(nowMs / 1000);
+  const conditions = {
+    ifNoneMatch: asked["if-none-match"],
+    ifModifiedSince: asked["if-modified-since"],
+  };
+  const validators = [
+    ...["ETag", etag],
+    // Never later than the answer itself (RFC 9110 section 8.8.2.1).
+    ...["Last-Modified", httpDate(Math.min(shown.modifiedS, nowS))],
+  ];
+  if (isUnchanged(conditions, { etag, modifiedS: shown.modifiedS, nowS })) {
+    return { status: 304, headers: [...validators, ...cacheHeaders] };
+  }
+  const body = coding === "gzip" ? shown.gzip : inflate(shown);
+  return {
+    status: 200,
+    headers: [
+      ...shown.headers,
+      ...validators,
+      ...(coding === "gzip" ? ["Content-Encoding", "gzip"] : []),
+      ...["Content-Length", String(body.length)],
+    ],
+    body,
+  };
+}
+
+/** The same for an address that never was, a garden that is gone, and a wrong secret. */
+export const notFound: Reply = said(404, "There is nothing here.\n");
+
+export const onlyReading: Reply = said(405, "Only GET and HEAD.\n", ["Allow", "GET, HEAD"]);
+
+/** The garden has a problem and there is no earlier calendar: an empty one would delete all events. */
+export const noCalendarYet: Reply = said(
+  503,
+  "This garden has no calendar yet; its page says why.\n",
+  ["Retry-After", "60"],
+);
+
+/** A bug of ours; the log has it. */
+export const ourFault: Reply = said(500, "Something went wrong here.\n");
+
+function said(status: 404 | 405 | 500 | 503, text: string, more: readonly string[] = []): Reply {
+  const body = Buffer.from(text);
+  const headers = [...contentHeaders("plain"), "Content-Length", String(body.length), ...more];
+  return { status, headers, body };
+}

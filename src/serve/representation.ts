@@ -1,0 +1,90 @@
+import { createHash } from "node:crypto";
+import { gunzipSync, gzipSync } from "node:zlib";
+import { nextModifiedS } from "./conditional.js";
+import { nothingAllowed, pagePolicy, securityHeaders } from "./security-headers.js";
+
+export type Coding = "gzip" | "identity";
+
+/** What one address answers until its content changes. Only the compressed bytes are kept. */
+export interface Representation {
+  /** SHA-256 of the content, base64url, 132 bits. */
+  readonly hash: string;
+  /** Seconds since 1970; see `nextModifiedS`. */
+  readonly modifiedS: number;
+  readonly gzip: Buffer;
+  /** Bytes before compression. */
+  readonly length: number;
+  readonly headers: readonly string[];
+}
+
+const types = {
+  calendar: "text/calendar; charset=utf-8",
+  page: "text/html; charset=utf-8",
+  plain: "text/plain; charset=utf-8",
+} as const;
+
+/** Kept by the reader's program only, and asked for again each time (RFC 9111 section 5.2.2). */
+export const cacheHeaders: readonly string[] = [
+  ...["Cache-Control", "private, no-cache"],
+  ...["Vary", "Accept-Encoding"],
+];
+
+export function contentHeaders(kind: keyof typeof types, policy = nothingAllowed): string[] {
+  const headers = ["Content-Type", types[kind], "Content-Security-Policy", policy];
+  return [...headers, ...cacheHeaders, ...securityHeaders];
+}
+
+export function contentHash(content: string): string {
+  return createHash("sha256").update(content).digest("base64url").slice(0, 22);
+}
+
+export function representation(
+  kind: "calendar" | "page",
+  content: string,
+  modifiedS: number,
+): Representation {
+  const bytes = Buffer.from(content);
+  return {
+    hash: contentHash(content),
+    modifiedS,
+    gzip: gzipSync(bytes),
+    length: bytes.length,
+    headers: contentHeaders(kind, kind === "page" ? pagePolicy(content) : nothingAllowed),
+  };
+}
+
+/** A page as it is now: the one there was, when nothing in it has changed. */
+export function renewed(
+  last: Representation | undefined,
+  content: string,
+  nowMs: number,
+): Representation {
+  if (last?.hash === contentHash(content)) return last;
+  return representation("page", content, nextModifiedS(last?.modifiedS, nowMs));
+}
+
+/** Strong, so another one for each coding (RFC 9110 section 8.8.3.3). */
+export function etagOf({ hash }: Representation, coding: Coding): string {
+  return coding === "gzip" ? `"${hash}-gzip"` : `"${hash}"`;
+}
+
+export type Inflate = (shown: Representation) => Buffer;
+
+/** Uncompressed bytes, the last used ones kept up to a number of bytes. */
+export function inflater(keepBytes: number): Inflate {
+  const kept = new Map<Representation, Buffer>();
+  let sum = 0;
+  return (shown) => {
+    const found = kept.get(shown);
+    const bytes = found ?? gunzipSync(shown.gzip);
+    if (found) kept.delete(shown);
+    else sum += bytes.length;
+    kept.set(shown, bytes);
+    for (const [oldest, { length }] of kept) {
+      if (sum <= keepBytes) break;
+      kept.delete(oldest);
+      sum -= length;
+    }
+    return bytes;
+  };
+}

@@ -1,0 +1,52 @@
+import { createHash, timingSafeEqual } from "node:crypto";
+import { namesLoopback } from "./loopback.js";
+
+export type Route =
+  | { readonly to: "calendar" | "page"; readonly garden: string }
+  | { readonly to: "index" }
+  | { readonly to: "nowhere" };
+
+/** What guards the gardens: on loopback the Host header, elsewhere the secret first path segment. */
+export type Guard =
+  { readonly kind: "loopback" } | { readonly kind: "secret"; readonly secret: string };
+
+const nowhere: Route = { to: "nowhere" };
+
+/**
+ * Where a request target leads. A garden's name comes back as asked for: whether there is one is
+ * looked up in a table, never in a file system. A query is ignored, as some clients add one.
+ *
+ * @param target origin form or absolute form (RFC 9112 section 3.2)
+ */
+export function routeOf(target: string, host: string | undefined, guard: Guard): Route {
+  const absolute = /^https?:\/\/([^/?#]*)/i.exec(target);
+  const path = pathOf(absolute ? target.slice(absolute[0].length) || "/" : target);
+  if (guard.kind === "loopback") {
+    return namesLoopback(absolute ? absolute[1] : host) ? placeOf(path, true) : nowhere;
+  }
+  const end = path.indexOf("/", 1);
+  const given = end === -1 ? path.slice(1) : path.slice(1, end);
+  if (!sameSecret(given, guard.secret) || end === -1) return nowhere;
+  return placeOf(path.slice(end), false);
+}
+
+function pathOf(target: string): string {
+  const end = target.search(/[?#]/);
+  return end === -1 ? target : target.slice(0, end);
+}
+
+function placeOf(path: string, withIndex: boolean): Route {
+  if (path === "/") return withIndex ? { to: "index" } : nowhere;
+  const match = /^\/([a-z0-9-]+)(\.ics)?$/.exec(path);
+  if (match?.[1] === undefined) return nowhere;
+  return { to: match[2] === undefined ? "page" : "calendar", garden: match[1] };
+}
+
+/** Takes as long for any text: hashes of equal length are compared in constant time. */
+export function sameSecret(given: string, secret: string): boolean {
+  return timingSafeEqual(digest(given), digest(secret));
+}
+
+function digest(text: string): Buffer {
+  return createHash("sha256").update(text).digest();
+}

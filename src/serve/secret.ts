@@ -1,0 +1,72 @@
+import { randomBytes } from "node:crypto";
+import { chmod, mkdir, open, readFile, stat } from "node:fs/promises";
+import { join } from "node:path";
+import type { Result } from "../problem.js";
+import { type Trouble, troubleOf } from "./trouble.js";
+
+const secretBytes = 24;
+const secretForm = /^[A-Za-z0-9_-]{32}$/;
+
+export interface Secret {
+  readonly secret: string;
+  /** For the terminal, when there is something to tell. */
+  readonly notice?: string;
+}
+
+/**
+ * The secret path segment, 192 random bits as base64url: the one kept in the state folder, or a new
+ * one, in a file that only its owner can read.
+ */
+export async function keptSecret(stateDir: string): Promise<Result<Secret, Trouble>> {
+  const file = join(stateDir, "secret");
+  try {
+    await mkdir(stateDir, { recursive: true, mode: 0o700 });
+    const made = await makeSecret(file);
+    if (made !== undefined) return { ok: true, value: { secret: made } };
+    const secret = (await readFile(file, "utf8")).trim();
+    if (!secretForm.test(secret)) return { ok: false, problems: [damaged(file)] };
+    const open = await closeToOthers(file);
+    return { ok: true, value: { secret, ...(open ? { notice: wasOpen(file) } : {}) } };
+  } catch (error) {
+    return { ok: false, problems: [troubleOf(error, file)] };
+  }
+}
+
+/** Undefined when there is one already; `wx` decides between two servers that start at once. */
+async function makeSecret(file: string): Promise<string | undefined> {
+  try {
+    const handle = await open(file, "wx", 0o600);
+    try {
+      const secret = randomBytes(secretBytes).toString("base64url");
+      await handle.writeFile(`${secret}\n`);
+      await handle.sync();
+      return secret;
+    } finally {
+      await handle.close();
+    }
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") return undefined;
+    throw error;
+  }
+}
+
+async function closeToOthers(file: string): Promise<boolean> {
+  // Windows has no such bits: a file there shows 0o666 whoever may read it.
+  if (process.platform === "win32") return false;
+  const { mode } = await stat(file);
+  if ((mode & 0o077) === 0) return false;
+  await chmod(file, 0o600);
+  return true;
+}
+
+function damaged(file: string): Trouble {
+  return {
+    code: "bad-secret",
+    message: `${file} does not hold a secret as this program makes them`,
+    mend: "delete it to get a new one; every subscription must then be made again",
+  };
+}
+
+function wasOpen(file: string): string {
+  return `${file} could be read by others on this computer; now it can't. If that matters, delete it, start again and subscribe anew.`;
+}

@@ -1,0 +1,174 @@
+import { lookup } from "node:dns/promises";
+import type { IncomingMessage, Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { resolve } from "node:path";
+import type { Result } from "../problem.js";
+import { gardenFolder, type GardenFolder } from "./garden-folder.js";
+import { loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
+import type { GardenSource } from "./garden-source.js";
+import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
+import { originOf, reachableAddresses, subscribeLinks, type SubscribeLinks } from "./links.js";
+import { isLoopback } from "./loopback.js";
+import { indexPage } from "./plain-page.js";
+import { qrSvg } from "./qr.js";
+import { noCalendarYet, notFound, replyWith } from "./reply.js";
+import { inflater, renewed, type Representation } from "./representation.js";
+import { type Guard, routeOf } from "./route.js";
+import { keptSecret } from "./secret.js";
+import { type Trouble, troubleOf } from "./trouble.js";
+
+export interface ServeOptions {
+  /** Garden files, and folders of them. */
+  readonly gardens: readonly string[];
+  readonly source: GardenSource;
+  /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
+  readonly stateDir: string;
+  /** A line for each request, problem and change; none holds the secret. */
+  readonly log: (line: string) => void;
+  /** Loopback unless given; any other address puts the gardens behind a secret path segment. */
+  readonly host?: string;
+  /** Any free one unless given. */
+  readonly port?: number;
+  readonly nowMs?: () => number;
+  readonly limits?: Partial<Limits>;
+  /** From one look at the files to the next. */
+  readonly lookMs?: number;
+}
+
+export interface GardenServer {
+  /** `http://address:port` at which it can be reached, the first of them in the links. */
+  readonly origins: readonly string[];
+  readonly isLoopback: boolean;
+  /** Links to each garden there is now, by name; with the secret. */
+  readonly links: () => readonly (SubscribeLinks & { readonly title: string })[];
+  /** Fulfilled once each garden has been read; until then a request for one has it read first. */
+  readonly ready: Promise<void>;
+  /** Ends all connections and the watch. Safe to call twice. */
+  readonly stop: () => Promise<void>;
+}
+
+/** Uncompressed bytes at hand for clients without gzip. */
+const inflatedBytes = 16_000_000;
+
+/** Trouble: a path, the address, the port or the state folder can't be used. */
+export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
+  const { log, stateDir, source, nowMs = Date.now, port = 0 } = options;
+  const limits = { ...usualLimits, ...options.limits };
+  const host = await addressOf(options.host ?? "127.0.0.1");
+  if (!host.ok) return host;
+  const guard = await guardFor(host.value, stateDir, log);
+  if (!guard.ok) return guard;
+
+  let base = "";
+  const linksTo = (name: string): SubscribeLinks => {
+    const links = subscribeLinks(base, name);
+    if (guard.value.kind === "loopback") return links;
+    return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
+  };
+  const context: ShowContext = { source, stateDir, nowMs, linksTo };
+  const roots = options.gardens.map((path) => resolve(path));
+  const folder = await gardenFolder(roots, context, log, options.lookMs);
+  if (!folder.ok) return folder;
+
+  const answer = answering(folder.value, context, guard.value, log);
+  const server = httpServer({ answer, log, nowMs }, limits);
+  const listening = await listen(server, host.value, port);
+  if (!listening.ok) return listening;
+  const origins = reachableAddresses(host.value).map((a) => originOf(a, listening.value.port));
+  base = [origins[0], ...(guard.value.kind === "secret" ? [guard.value.secret] : [])].join("/");
+  folder.value.start();
+
+  let stopped: Promise<void> | undefined;
+  return {
+    ok: true,
+    value: {
+      origins,
+      isLoopback: guard.value.kind === "loopback",
+      links: () => folder.value.shows().map(({ name, title }) => ({ ...linksTo(name), title })),
+      ready: folder.value.ready,
+      stop: () =>
+        (stopped ??= Promise.all([stopServer(server, limits), folder.value.stop()]).then(() => {})),
+    },
+  };
+}
+
+function answering(
+  folder: GardenFolder,
+  context: ShowContext,
+  guard: Guard,
+  log: (line: string) => void,
+): (request: IncomingMessage) => Answer | Promise<Answer> {
+  const inflate = inflater(inflatedBytes);
+  let index: Representation | undefined;
+  return (request) => {
+    const route = routeOf(request.url ?? "/", request.headers.host, guard);
+    const nowMs = context.nowMs();
+    if (route.to === "nowhere") return { reply: notFound, what: "-" };
+    if (route.to === "index") {
+      index = renewed(index, indexOf(folder), nowMs);
+      return { reply: replyWith(index, request.headers, nowMs, inflate), what: "the index" };
+    }
+    const show = folder.named(route.garden);
+    if (show === undefined) return { reply: notFound, what: "-" };
+    const isCalendar = route.to === "calendar";
+    const what = isCalendar ? `${show.name}.ics` : show.name;
+    const now = (): Answer => {
+      const shown = isCalendar ? show.good?.calendar : pageOf(show, context);
+      const reply = shown ? replyWith(shown, request.headers, nowMs, inflate) : noCalendarYet;
+      return { reply, what };
+    };
+    if (wasRead(show) || show.good !== undefined) return now();
+    return loaded(show, context).then((lines) => {
+      lines.forEach(log);
+      return now();
+    });
+  };
+}
+
+function indexOf(folder: GardenFolder): string {
+  return indexPage(
+    folder.shows().map(({ name, title, problems }) => ({
+      title,
+      page: name,
+      calendar: `${name}.ics`,
+      hasProblems: problems.length > 0,
+    })),
+  );
+}
+
+/** Looked up first, so that "loopback" is said of the address itself and not of a name for it. */
+async function addressOf(host: string): Promise<Result<string, Trouble>> {
+  try {
+    return { ok: true, value: (await lookup(host.replace(/^\[(.*)\]$/, "$1"))).address };
+  } catch (error) {
+    return { ok: false, problems: [troubleOf(error, `the address ${host}`)] };
+  }
+}
+
+async function guardFor(
+  address: string,
+  stateDir: string,
+  log: (line: string) => void,
+): Promise<Result<Guard, Trouble>> {
+  if (isLoopback(address)) return { ok: true, value: { kind: "loopback" } };
+  const secret = await keptSecret(stateDir);
+  if (!secret.ok) return secret;
+  if (secret.value.notice !== undefined) log(secret.value.notice);
+  return { ok: true, value: { kind: "secret", secret: secret.value.secret } };
+}
+
+async function listen(
+  server: Server,
+  host: string,
+  port: number,
+): Promise<Result<AddressInfo, Trouble>> {
+  try {
+    await new Promise<void>((resolve, reject) => {
+      server.once("error", reject);
+      server.listen({ host, port }, resolve);
+    });
+    return { ok: true, value: server.address() as AddressInfo };
+  } catch (error) {
+    return { ok: false, problems: [troubleOf(error, `${host}, port ${port},`)] };
+  }
+}
