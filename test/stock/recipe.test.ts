@@ -32,7 +32,7 @@ describe("a recipe for a litre", () => {
 
   test("takes the trade's tablespoon to the cup", () => {
     const r = make();
-    expect(r.acidG / (r.waterMl / 1000)).toBeCloseTo(55, 9);
+    expect(r.acidG / (r.waterMl / 1000)).toBeCloseTo(59, 9);
     expect(r.acidTablespoons).toBeCloseTo(r.acidG / 14, 9);
     expect(r.waterMl).toBeGreaterThan(950);
     expect(r.waterMl).toBeLessThan(1060);
