@@ -203,6 +203,8 @@ function flow(value: unknown): string {
     return `{ ${Object.entries(value)
       .map(([key, item]) => `${key}: ${flow(item)}`)
       .join(", ")} }`;
+  if (typeof value === "number" && !Number.isFinite(value))
+    return Number.isNaN(value) ? ".nan" : value > 0 ? ".inf" : "-.inf";
   return typeof value === "string" ? value : JSON.stringify(value);
 }
 

@@ -83,7 +83,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     ),
   ];
   if (found.length > 0) return fail(...found.slice(0, mostSyntaxErrors));
-  if (doc === undefined || (doc.contents === null && second === undefined))
+  if (doc === undefined || (holdsNothing(doc) && second === undefined))
     return fail(
       refuse("empty", 0, "the file is empty", "run `feedround new` for a first garden file"),
     );
@@ -113,6 +113,11 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
       ),
     );
   }
+}
+
+/** No line but comments, or only `---` or `~`. */
+function holdsNothing({ contents }: Document.Parsed): boolean {
+  return contents === null || (isScalar(contents) && contents.value === null);
 }
 
 function repeatedKeys(doc: Document.Parsed): { offset: number; key: string }[] {

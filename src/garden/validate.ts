@@ -108,6 +108,13 @@ function gardenOf(
 
   const stated =
     raw.hemisphere === "north" || raw.hemisphere === "south" ? raw.hemisphere : undefined;
+  if (stated !== undefined && latitudeDeg !== undefined && latitudeDeg < 0 !== (stated === "south"))
+    fields.report({
+      code: "hemisphere",
+      path: ["hemisphere"],
+      message: `\`${stated}\` does not go with the latitude ${latitudeDeg}`,
+      mend: "leave `hemisphere` out, or mend the sign of the latitude: it is below 0 in the south",
+    });
   const where = hemisphereOf({ hemisphere: stated, latitudeDeg, timezone, season });
   if (where.assumption !== undefined) assume(where.assumption);
   return {

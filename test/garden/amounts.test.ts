@@ -1,0 +1,117 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  decimal,
+  litersPerImperialGallon,
+  litersPerUsGallon,
+  mixedNumber,
+  mlPerTeaspoon,
+  parseQuantity,
+  stockText,
+  totalStockText,
+  volumeText,
+  type Amounts,
+} from "../../src/garden/index.js";
+import { loadTables } from "../../src/tables.js";
+
+const { units } = loadTables();
+
+describe("water is printed in the garden's measures", () => {
+  test.each<[number, Amounts, string]>([
+    [9, "metric", "9 L"],
+    [1.5, "metric", "1.5 L"],
+    [0.6, "metric", "600 mL"],
+    [0, "metric", "0 L"],
+    [2 * litersPerUsGallon, "us", "2 gal"],
+    [1.5 * litersPerUsGallon, "us", "1 1/2 gal"],
+    [0.25 * litersPerUsGallon, "us", "1/4 gal"],
+    [(24 / 128) * litersPerUsGallon, "us", "24 fl oz"],
+    [0, "us", "0 gal"],
+    [2 * litersPerImperialGallon, "imperial", "2 gal"],
+    [0.75 * litersPerImperialGallon, "imperial", "3/4 gal"],
+    [0.568, "imperial", "568 mL"],
+    [0, "imperial", "0 gal"],
+  ])("%d L in %s measures: %s", (liters, amounts, text) => {
+    expect(volumeText(liters, amounts)).toBe(text);
+  });
+});
+
+describe("stock is printed as it is measured out", () => {
+  test.each<[number, Amounts, string]>([
+    [23, "metric", "23 mL"],
+    [22.5, "metric", "22.5 mL"],
+    [0.15, "metric", "0.15 mL"],
+    [0.012, "metric", "0.012 mL"],
+    [23, "imperial", "23 mL"],
+    [mlPerTeaspoon / 4, "us", "1/4 tsp"],
+    [mlPerTeaspoon * 0.75, "us", "3/4 tsp"],
+    [mlPerTeaspoon, "us", "1 tsp"],
+    [mlPerTeaspoon * 3, "us", "1 tbsp"],
+    [mlPerTeaspoon * 3.75, "us", "1 tbsp + 3/4 tsp"],
+    [mlPerTeaspoon * 48, "us", "1 cup"],
+    [mlPerTeaspoon * (96 + 6 + 0.5), "us", "2 cups + 2 tbsp + 1/2 tsp"],
+    [0.5, "us", "0.5 mL"],
+    [1.5, "us", "1.5 mL"],
+    [5.5, "us", "5.5 mL"],
+  ])("%d mL in %s measures: %s", (ml, amounts, text) => {
+    expect(stockText(ml, amounts)).toBe(text);
+  });
+
+  test("no spoon is named that a kitchen set lacks", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.01, max: 2000, noNaN: true }), (ml) => {
+        expect(stockText(ml, "us")).toMatch(
+          /^(\d+ cups?)?( \+ )?(\d+ tbsp)?( \+ )?((\d )?([1357]\/8|[13]\/4|1\/2) tsp|[12] tsp)?$|^[\d.]+ mL$/,
+        );
+      }),
+    );
+  });
+
+  test("what is printed is within 5 % of what is meant", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.05, max: 2000, noNaN: true }),
+        fc.constantFrom<Amounts>("metric", "us", "imperial"),
+        (ml, amounts) => {
+          const printed = stockText(ml, amounts)
+            .split(" + ")
+            .map((part) => parseQuantity(part, "volume", { units, amounts: "us" }))
+            .reduce((sum, part) => sum + (part.ok ? part.value.value * 1000 : NaN), 0);
+          expect(Math.abs(printed - ml)).toBeLessThanOrEqual(0.05 * ml);
+        },
+      ),
+    );
+  });
+});
+
+describe("a season's stock", () => {
+  test.each<[number, Amounts, string]>([
+    [730.4, "metric", "730 mL"],
+    [1250, "metric", "1.25 L"],
+    [730, "imperial", "730 mL"],
+    [100, "us", "6 tbsp + 2 1/4 tsp"],
+    [473.176473, "us", "2 cups"],
+    [litersPerUsGallon * 500, "us", "1/2 gal"],
+  ])("%d mL in %s measures: %s", (ml, amounts, text) => {
+    expect(totalStockText(ml, amounts)).toBe(text);
+  });
+});
+
+test("decimals lose their zeros and their dust", () => {
+  expect(decimal(2.5000000001, 2)).toBe("2.5");
+  expect(decimal(3, 2)).toBe("3");
+  expect(decimal(0.1 + 0.2, 6)).toBe("0.3");
+});
+
+test.each([
+  [0, "0"],
+  [0.5, "1/2"],
+  [1.999, "2"],
+  [0.999, "1"],
+  [2.333, "2 1/3"],
+  [1.125, "1 1/8"],
+  [0.45, "0.45"],
+  [3, "3"],
+])("%d is read as %s", (value, text) => {
+  expect(mixedNumber(value)).toBe(text);
+});
