@@ -1,0 +1,93 @@
+/** Bottles and batches through the season, and how much stock there is on each day. */
+import { addDays, type Day } from "../dates.js";
+import type { SeasonStock } from "../season-plan.js";
+
+/** A bottle the grower has, as the stock plan was given it. */
+export interface BottleInHand {
+  readonly id: string;
+  readonly madeOn?: Day;
+  /** The last day it may be used. */
+  readonly useBy: Day;
+  readonly leftMl: number;
+  /** Calcium as poured, g/L. */
+  readonly strengthGPerL: number;
+}
+
+/** In hand first, then in the order they will be ready. */
+export interface BottleLife {
+  readonly id: string;
+  readonly planned: boolean;
+  /** Shells set out to dry; for batches to make. */
+  readonly startOn?: Day;
+  /** Strained; absent where it is not known. */
+  readonly readyOn?: Day;
+  /** Absent for a bottle in hand of which only the amount is known. */
+  readonly useBy?: Day;
+  readonly volumeMl: number;
+  readonly strengthGPerL?: number;
+}
+
+export function bottleLives(
+  { making }: SeasonStock,
+  inHand: readonly BottleInHand[] = [],
+): readonly BottleLife[] {
+  const known = new Map(inHand.map((bottle) => [bottle.id, bottle]));
+  const discards = new Map(making.discards.map(({ batch, useUpBy }) => [batch, useUpBy]));
+  const old = making.account
+    .filter(({ planned }) => !planned)
+    .map(({ batch, openingMl }): BottleLife => {
+      const bottle = known.get(batch);
+      const useBy = bottle?.useBy ?? discards.get(batch);
+      const strengthGPerL =
+        bottle?.strengthGPerL ?? making.draws.find((draw) => draw.batch === batch)?.strengthGPerL;
+      return {
+        id: batch,
+        planned: false,
+        volumeMl: openingMl,
+        ...(bottle?.madeOn === undefined ? {} : { readyOn: bottle.madeOn }),
+        ...(useBy === undefined ? {} : { useBy }),
+        ...(strengthGPerL === undefined ? {} : { strengthGPerL }),
+      };
+    });
+  const toMake = making.batches.map(
+    ({ id, startOn, readyOn, useBy, volumeMl, strengthGPerL }): BottleLife => ({
+      id,
+      planned: true,
+      startOn,
+      readyOn,
+      useBy,
+      volumeMl,
+      strengthGPerL,
+    }),
+  );
+  return [...old, ...toMake];
+}
+
+/** So much stock from this day on, until the next step. */
+export interface StockStep {
+  readonly from: Day;
+  readonly ml: number;
+}
+
+/**
+ * Stock on hand at the end of each day on which it changes, beginning with the first day: made,
+ * given, and thrown away the day after it may no longer be used.
+ */
+export function stockSteps({ making }: SeasonStock, first: Day): readonly StockStep[] {
+  const changes = new Map<Day, number>();
+  const change = (day: Day, ml: number) => changes.set(day, (changes.get(day) ?? 0) + ml);
+  change(
+    first,
+    making.account.reduce((sum, line) => sum + line.openingMl, 0),
+  );
+  for (const batch of making.batches) change(batch.readyOn, batch.volumeMl);
+  for (const draw of making.draws) change(draw.day, -draw.ml);
+  for (const discard of making.discards) change(addDays(discard.useUpBy, 1), -discard.ml);
+  let ml = 0;
+  return [...changes]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([from, by]) => {
+      ml += by;
+      return { from: from < first ? first : from, ml: Math.max(0, ml) };
+    });
+}

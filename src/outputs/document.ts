@@ -1,0 +1,41 @@
+/** The frame of every page: one file that asks nothing of any network. */
+import { html, trusted, type Content, type Html } from "./html.js";
+
+export interface DocumentParts {
+  readonly title: string;
+  readonly style: string;
+  readonly script?: string;
+  readonly body: Content;
+  /** Goes on the root element, for the script. */
+  readonly data?: Readonly<Record<string, string>>;
+}
+
+export function documentOf({ title, style, script, body, data = {} }: DocumentParts): string {
+  const attributes = Object.entries(data).map(
+    ([key, value]): Html => html` data-${key}="${value}"`,
+  );
+  // The empty icon keeps browsers from asking for one.
+  return html`<!doctype html>
+    <html lang="en" ${attributes}>
+      <head>
+        <meta charset="utf-8" />
+        <title>${title}</title>
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="referrer" content="no-referrer" />
+        <meta name="robots" content="noindex" />
+        <link rel="icon" href="data:," />
+        <style>
+          ${trusted(style)}
+        </style>
+      </head>
+      <body>
+        ${body}
+        ${
+          script !== undefined &&
+          html`<script>
+            ${trusted(script)};
+          </script>`
+        }
+      </body>
+    </html> `.markup;
+}

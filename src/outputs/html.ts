@@ -1,0 +1,57 @@
+/** Markup in which every value is escaped unless it is markup itself. Good for HTML and for SVG. */
+
+/** Markup made by {@link html} or {@link trusted}. */
+export interface Html {
+  readonly markup: string;
+}
+
+export type Content = Html | string | number | undefined | false | readonly Content[];
+
+/** html`<p>${anything}</p>`: text is escaped, markup and lists of it are kept, nothing is nothing. */
+export function html(parts: TemplateStringsArray, ...values: readonly Content[]): Html {
+  const markup = parts.reduce((text, part, i) => text + markupOf(values[i - 1]) + part);
+  return { markup };
+}
+
+/** Markup from elsewhere, taken as it stands: never for what a user wrote. */
+export function trusted(markup: string): Html {
+  return { markup };
+}
+
+/** A name a user wrote, kept from turning the text around it when it runs right to left. */
+export function nameHtml(name: string): Html {
+  return html`<bdi>${name}</bdi>`;
+}
+
+/** The same where no elements can be: in SVG text, titles and attributes. */
+export function isolated(name: string): string {
+  return `\u2068${name}\u2069`;
+}
+
+/** With a comma or whatever else between them. */
+export function joined(items: readonly Content[], between: string): readonly Content[] {
+  return items.flatMap((item, i) => (i === 0 ? [item] : [between, item]));
+}
+
+function markupOf(value: Content): string {
+  if (value === undefined || value === false) return "";
+  if (typeof value === "string") return escaped(value);
+  if (typeof value === "number") return String(value);
+  if ("markup" in value) return value.markup;
+  return value.map(markupOf).join("");
+}
+
+const entities: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/** XML 1.0 section 2.2: characters that no document may hold, escaped or not. */
+const unprintable = /[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]|\p{Surrogate}/gu;
+
+function escaped(text: string): string {
+  return text.replace(unprintable, "\ufffd").replace(/[&<>"']/g, (c) => entities[c] ?? "");
+}

@@ -1,0 +1,61 @@
+/** What the colours, patterns and shapes of the season picture mean. */
+import type { Plan } from "../season-plan.js";
+import { html, type Content, type Html } from "./html.js";
+import type { Strip } from "./picture-parts.js";
+import { mark } from "./picture-parts.js";
+import { allMixes, distinct } from "./plan-facts.js";
+import { widthEm } from "./text-width.js";
+import { stageWords } from "./words.js";
+
+interface KeyEntry {
+  readonly sign: Html;
+  readonly words: string;
+}
+
+/** Only what this season's picture shows. Signs are drawn in a field of 24 by 16. */
+function keyEntries(plan: Plan): readonly KeyEntry[] {
+  const stages = distinct(plan.plantings.flatMap((p) => p.stages.map(({ stage }) => stage)));
+  const routes = new Set(allMixes(plan).map(({ route }) => route));
+  const batches = plan.stock?.making.batches ?? [];
+  const box = (fill: Content): Html =>
+    html`<rect class="bar" fill="url(#fr-${fill})" x="1" y="1" width="22" height="14" />`;
+  const sign = (shape: Parameters<typeof mark>[0], kind: string, words: string): KeyEntry => ({
+    sign: mark(shape, kind, "12", 8),
+    words,
+  });
+  return [
+    ...stages.map((stage) => ({ sign: box(stage), words: stageWords(stage) })),
+    ...(plan.rounds.length > 0 ? [sign("fr-round", "round-mark", "a round")] : []),
+    ...(routes.has("drench") ? [sign("fr-drop", "drop", "soil drench")] : []),
+    ...(routes.has("foliar") ? [sign("fr-spray", "spray", "leaf spray")] : []),
+    ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
+    ...(plan.stock !== undefined ? [sign("fr-end", "end", "use-by day")] : []),
+  ];
+}
+
+/** As a list that wraps. */
+export function keyList(plan: Plan): Html {
+  const items = keyEntries(plan).map(
+    ({ sign, words }) =>
+      html`<li>
+        <svg class="picture" width="24" height="16" aria-hidden="true">${sign}</svg>${words}
+      </li>`,
+  );
+  return html`<ul class="key">
+    ${items}
+  </ul>`;
+}
+
+/** In rows, for a drawing of that width. */
+export function pictureKey(plan: Plan, widthPx: number): Strip {
+  let [x, y] = [0, 0];
+  const entries = keyEntries(plan).map(({ sign, words }) => {
+    const entryPx = 30 + widthEm(words) * 12 + 14;
+    if (x > 0 && x + entryPx > widthPx) [x, y] = [0, y + 24];
+    const placed = html`<svg x="${x}" y="${y}" width="24" height="16">${sign}</svg
+      ><text x="${x + 30}" y="${y + 12}">${words}</text>`;
+    x += Math.round(entryPx);
+    return placed;
+  });
+  return { heightPx: y + 20, body: html`${entries}` };
+}

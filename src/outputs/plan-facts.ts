@@ -1,0 +1,59 @@
+/** What several outputs ask of a plan. */
+import type { Day } from "../dates.js";
+import type { CanMix, Plan, PlanWarning, Round } from "../season-plan.js";
+
+/** The first round on or after the day; the first of all when no day is given. */
+export function nextRound(plan: Plan, today?: Day): Round | undefined {
+  return plan.rounds.find(({ day }) => today === undefined || day >= today);
+}
+
+export function mixesOf(round: Round): readonly CanMix[] {
+  return round.beds.flatMap(({ mixes }) => mixes);
+}
+
+export function allMixes(plan: Plan): readonly CanMix[] {
+  return plan.rounds.flatMap(mixesOf);
+}
+
+/** How often cans and sprayers are filled, part fills among them. */
+export function fillCounts(mixes: readonly CanMix[]): { cans: number; sprayers: number } {
+  const count = (route: CanMix["route"]) =>
+    mixes
+      .filter((mix) => mix.route === route)
+      .flatMap(({ fills }) => fills)
+      .reduce((total, fill) => total + fill.count, 0);
+  return { cans: count("drench"), sprayers: count("foliar") };
+}
+
+/** Stock to bring from each bottle, in the order of pouring. */
+export function stockByBatch(mixes: readonly CanMix[]): readonly [string, number][] {
+  const ml = new Map<string, number>();
+  for (const pour of mixes.flatMap((mix) => mix.pours ?? []))
+    ml.set(pour.batch, (ml.get(pour.batch) ?? 0) + pour.ml);
+  return [...ml];
+}
+
+export function vesselL(plan: Plan, route: CanMix["route"]): number {
+  return route === "foliar" ? plan.garden.sprayerL : plan.garden.canL;
+}
+
+export function warningsOn(plan: Plan, day: Day): readonly PlanWarning[] {
+  return plan.warnings.filter((warning) => warning.day === day);
+}
+
+/** In order of first appearance. */
+export function distinct<T>(items: readonly T[]): readonly T[] {
+  return [...new Set(items)];
+}
+
+/** In order of first appearance, each list under its key. */
+export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): readonly T[][] {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group) group.push(item);
+    else groups.set(key, [item]);
+  }
+  return [...groups.values()];
+}

@@ -1,0 +1,89 @@
+/** Days and amounts as a grower reads them. */
+import { daysBetween, monthOf, weekdayOf, type Day } from "../dates.js";
+import { decimal } from "../garden/index.js";
+import type { CanFill, CanMix } from "../season-plan.js";
+
+const months =
+  "January February March April May June July August September October November December".split(
+    " ",
+  );
+const weekdayNames = {
+  mon: "Monday",
+  tue: "Tuesday",
+  wed: "Wednesday",
+  thu: "Thursday",
+  fri: "Friday",
+  sat: "Saturday",
+  sun: "Sunday",
+} as const;
+
+/** `Saturday 26 June 2027` */
+export function longDay(day: Day): string {
+  return `${weekdayNames[weekdayOf(day)]} ${fullDate(day)}`;
+}
+
+/** `26 June 2027` */
+export function fullDate(day: Day): string {
+  return `${dayOfMonth(day)} ${monthName(day)} ${day.slice(0, 4)}`;
+}
+
+/** `Sat 26 Jun` */
+export function shortDay(day: Day): string {
+  return `${weekdayNames[weekdayOf(day)].slice(0, 3)} ${shortDate(day)}`;
+}
+
+/** `26 Jun` */
+export function shortDate(day: Day): string {
+  return `${dayOfMonth(day)} ${monthName(day).slice(0, 3)}`;
+}
+
+/** `June` */
+export function monthName(day: Day): string {
+  return months[monthOf(day) - 1] ?? "";
+}
+
+/** `today`, `tomorrow`, `in 5 days`, `3 days ago` */
+export function daysAway(today: Day, day: Day): string {
+  const days = daysBetween(today, day);
+  if (days === 0) return "today";
+  if (days === 1) return "tomorrow";
+  if (days === -1) return "yesterday";
+  return days > 0 ? `in ${days} days` : `${-days} days ago`;
+}
+
+/** `1 can`, `3 cans` */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Three figures are enough for anything measured with a can or a spoon. */
+export function figures(value: number): string {
+  return value >= 100 ? decimal(value, 0) : String(Number(value.toPrecision(3)));
+}
+
+/** `fruit set` */
+export function stageWords(stage: string): string {
+  return stage.replaceAll("-", " ");
+}
+
+export function vesselOf(route: CanMix["route"]): "can" | "sprayer" {
+  return route === "foliar" ? "sprayer" : "can";
+}
+
+export function routeWords(route: CanMix["route"]): string {
+  return route === "foliar" ? "Leaf spray" : "Soil drench";
+}
+
+/** `2 full cans`, `1 part sprayer` */
+export function fillWords(fill: CanFill, route: CanMix["route"]): string {
+  return counted(fill.count, `${fill.full ? "full" : "part"} ${vesselOf(route)}`);
+}
+
+/** `courgette` for `courgette (zucchini)`, where room is short. */
+export function cropWords(cropName: string): string {
+  return cropName.replace(/ \(.*\)$/, "");
+}
+
+function dayOfMonth(day: Day): number {
+  return Number(day.slice(8));
+}
