@@ -104,7 +104,8 @@ function bottles(r: Omit<Recipe, "steps">): string {
 
 /** Level US spoons, to the half: three teaspoons to the tablespoon. */
 function spoons(tablespoons: number): string {
-  const [n, spoon] = tablespoons > 0.9 ? [tablespoons, "tablespoon"] : [3 * tablespoons, "teaspoon"];
+  const [n, spoon] =
+    tablespoons > 0.9 ? [tablespoons, "tablespoon"] : [3 * tablespoons, "teaspoon"];
   const halves = Math.max(1, Math.round(2 * n)) / 2;
   return `${halves} level ${spoon}${halves > 1 ? "s" : ""}`;
 }
