@@ -100,7 +100,7 @@ function findingOf(error: ErrorObject): Finding {
       if (isPlainText(schema) && ["number", "boolean"].includes(typeof error.data))
         return finding(
           `${name} is ${found}, text is needed`,
-          `put it in quotes, like ${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"`,
+          `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
         );
       if (error.data === null)
         return finding(`${name} has no value`, `give it one, like ${example}`);
@@ -180,9 +180,9 @@ function typeInWords(schema: Schema): string {
     case "boolean":
       return "true or false";
     default:
-      return schema.format && quantityFormats.has(schema.format)
-        ? "an amount with its unit"
-        : "text";
+      if (schema.format === "day") return "a date";
+      if (schema.format === "clock") return "a time of day";
+      return quantityFormats.has(schema.format ?? "") ? "an amount with its unit" : "text";
   }
 }
 

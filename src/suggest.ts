@@ -2,10 +2,11 @@ import { distance } from "fastest-levenshtein";
 
 /** The known word a writer most likely meant, or undefined when none is near. */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
+  const words = [...known];
   const wanted = word.toLowerCase();
   let best: string | undefined;
   let bestDistance = Math.max(2, Math.floor(wanted.length / 3)) + 1;
-  for (const candidate of known) {
+  for (const candidate of words) {
     // Lengths so far apart need no counting of edits, which takes long for a very long word.
     if (Math.abs(candidate.length - wanted.length) >= bestDistance) continue;
     const edits = distance(wanted, candidate.toLowerCase());
@@ -14,7 +15,12 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
       bestDistance = edits;
     }
   }
-  return best;
+  return best ?? longest(words.filter((c) => c.length > 2 && wanted.startsWith(c.toLowerCase())));
+}
+
+/** `wednesday` means `wed`. */
+function longest(words: readonly string[]): string | undefined {
+  return [...words].sort((a, b) => b.length - a.length)[0];
 }
 
 /** ``did you mean `tomato`?`` or the fallback. */

@@ -29,19 +29,19 @@ describe("a value that is not what the schema asks for", () => {
       "a number where a date belongs",
       { type: "string", format: "day", examples: ["2027-05-20"] },
       2027,
-      "schema-type: `it` is 2027, text is needed: write it like 2027-05-20",
+      "schema-type: `it` is 2027, a date is needed: write it like 2027-05-20",
     ],
     [
       "a number where plain text belongs",
       { type: "string", examples: ["south"] },
       7,
-      'schema-type: `it` is 7, text is needed: put it in quotes, like it: "7"',
+      'schema-type: `it` is 7, text is needed: put it in quotes, like `it: "7"`',
     ],
     [
       "true where plain text belongs",
       { type: "string", examples: ["south"] },
       true,
-      'schema-type: `it` is true, text is needed: put it in quotes, like it: "true"',
+      'schema-type: `it` is true, text is needed: put it in quotes, like `it: "true"`',
     ],
     [
       "no value",
@@ -210,7 +210,7 @@ test("an item of a list has no name: it is called this", () => {
     message: "this is 7, a group of keys is needed",
   });
   const words = compileCheck({ type: "array", items: { type: "string", examples: ["a"] } });
-  expect(words([7])[0]?.mend).toBe('put it in quotes, like "7"');
+  expect(words([7])[0]?.mend).toBe('put it in quotes, like `"7"`');
 });
 
 test("keys with slashes and tildes keep their path", () => {

@@ -10,6 +10,8 @@ test.each([
   ["another case", "TOMATO", "tomato"],
   ["a capital among the known words", "brusels sprout", "Brussels sprout"],
   ["the nearer of two", "peaa", "pea"],
+  ["a word with more behind it", "tomato plants from seed", "tomato"],
+  ["the longer of two beginnings", "pears and other fruit", "pear"],
 ])("finds the word meant behind %s", (_, word, meant) => {
   expect(nearest(word, crops)).toBe(meant);
 });
@@ -27,7 +29,7 @@ test("a short word is no misspelling of everything as short", () => {
 
 test("a word of a million letters is answered at once", () => {
   const started = performance.now();
-  expect(nearest("tomato".repeat(200_000), crops)).toBeUndefined();
+  expect(nearest("xyz".repeat(200_000), crops)).toBeUndefined();
   expect(performance.now() - started).toBeLessThan(500);
 });
 

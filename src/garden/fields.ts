@@ -86,7 +86,7 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
       report({
         code: "ends-before-begin",
         path: [...path, "to"],
-        message: `${path.at(-1) === "season" ? "the season" : "the span"} ends on ${to}, before it begins on ${from}`,
+        message: `the ${path.includes("away") ? "time away" : "season"} ends on ${to}, before it begins on ${from}`,
         mend: "swap the two dates or mend the year",
       });
       return undefined;

@@ -69,7 +69,9 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     return fail(
       refuse("empty", 0, "the file is empty", "run `feedround new` for a first garden file"),
     );
-  const errors = documents.flatMap((doc) => [...doc.errors, ...doc.warnings]);
+  const errors = documents
+    .flatMap((doc) => [...doc.errors, ...doc.warnings])
+    .filter((error, i, all) => error.pos[0] !== all[i - 1]?.pos[0]);
   const [doc, second] = documents;
   const found = [
     ...errors.map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
@@ -104,11 +106,21 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
   } catch (error) {
     // A ReferenceError from unfolding, a TypeError from a value that holds itself.
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
+    const [, unknown] = /^Unresolved alias.*: (.*)$/.exec(error.message) ?? [];
+    if (unknown !== undefined)
+      return fail(
+        refuse(
+          "yaml-alias",
+          Math.max(text.indexOf(`*${unknown}`), 0),
+          `\`*${unknown}\` stands for a value marked \`&${unknown}\` before it, and there is none`,
+          "put the text in quotes if the star is part of it",
+        ),
+      );
     return fail(
       refuse(
         "yaml-alias",
         firstAliasOffset(text),
-        "the aliases (*name) in the file unfold to too much or to nothing",
+        "the aliases (*name) in the file unfold to too much, or to themselves",
         "write the values out instead of using aliases",
       ),
     );

@@ -4,7 +4,7 @@ import { given, list, record, text, type Loose } from "./fields.js";
 import type { Bed, Planting } from "./garden.js";
 import type { Bed as BedFile } from "./garden-file.js";
 import type { WaterAmount } from "./quantity.js";
-import { validatePlanting } from "./validate-planting.js";
+import { areaBounds, validatePlanting } from "./validate-planting.js";
 import type { Validation } from "./validate.js";
 import { plantingWater } from "./water.js";
 
@@ -50,11 +50,7 @@ function bedOf(
   validation: Validation,
 ): Bed {
   const { fields } = validation;
-  const areaM2 = fields.quantity(raw.area, [...path, "area"], "area", {
-    least: 0.01,
-    most: 100_000,
-    words: "0.01 to 100,000 m2",
-  });
+  const areaM2 = fields.quantity(raw.area, [...path, "area"], "area", areaBounds);
   const bedWater = fields.water(raw.water, [...path, "water"]);
   const name = text(raw.name) ?? id;
   const shares = sharesOf(drafts);

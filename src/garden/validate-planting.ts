@@ -1,11 +1,14 @@
-import { cropSuggestion, findCrop, type Crop } from "../crops/index.js";
+import { cropSuggestion, findCrop, stageNames, type Crop } from "../crops/index.js";
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
-import { given, list, number, record, text } from "./fields.js";
+import { given, list, number, record, text, type Loose } from "./fields.js";
 import type { StageSeen } from "./garden.js";
 import type { Planting as PlantingFile, StageSeen as StageSeenFile } from "./garden-file.js";
 import type { PlantingDraft } from "./validate-beds.js";
 import type { Validation } from "./validate.js";
+
+/** Of a bed, and of a planting in it. */
+export const areaBounds = { least: 0.01, most: 100_000, words: "0.01 to 100,000 m2" };
 
 export function validatePlanting(
   value: unknown,
@@ -40,16 +43,20 @@ export function validatePlanting(
       : [];
   });
   const established = raw.established === true;
-  if (crop) checkStart(crop, { ...days, established, seen }, path, validation);
+  // A date that cannot be read is told already: it is a beginning all the same.
+  if (crop) checkStart(crop, raw, path, validation);
   checkDates({ ...days, seen }, crop?.perennial === true, path, season, validation);
   if (crop) checkSeen(crop, seen, validation);
+  // What is given wrongly is told once; a stand-in keeps it from being told as missing too.
+  const plants = number(raw.plants) ?? (raw.plants === undefined ? undefined : 1);
+  const areaM2 = fields.quantity(raw.area, [...path, "area"], "area", areaBounds);
   return {
     id: text(raw.id) ?? "",
     name: text(raw.name) ?? text(raw.id) ?? "",
     bed,
     crop: crop?.key ?? word ?? "",
     cropWord: word?.toLowerCase().trim() ?? "",
-    ...given({ variety: text(raw.variety), plants: number(raw.plants), ...days }),
+    ...given({ variety: text(raw.variety), plants, ...days }),
     ...(established ? { established } : {}),
     seen,
     ...given({ daysToHarvest: number(raw.days_to_harvest) }),
@@ -68,11 +75,7 @@ export function validatePlanting(
     path,
     waterGiven: fields.water(raw.water, [...path, "water"]),
     sprayGiven: fields.water(raw.spray, [...path, "spray"]),
-    areaM2: fields.quantity(raw.area, [...path, "area"], "area", {
-      least: 0.01,
-      most: 100_000,
-      words: "0.01 to 100,000 m2",
-    }),
+    areaM2: areaM2 ?? (raw.area === undefined ? undefined : 1),
   };
 }
 
@@ -96,11 +99,11 @@ interface PlantingDates {
 /** A planting must be placed in time by something. */
 function checkStart(
   crop: Crop,
-  planting: Omit<PlantingDates, "removed"> & { readonly established: boolean },
+  raw: Loose<PlantingFile>,
   path: FilePath,
   { fields }: Validation,
 ): void {
-  const { sown, transplanted, bloom, established, seen } = planting;
+  const { sown, transplanted, bloom } = raw;
   if (bloom !== undefined && !crop.perennial)
     fields.report({
       code: "bloom-of-annual",
@@ -109,14 +112,14 @@ function checkStart(
       mend: "write `seen: [{ stage: flowering, on: ... }]` instead",
     });
   if (crop.perennial || sown !== undefined || transplanted !== undefined) return;
-  if (!established)
+  if (raw.established !== true)
     fields.report({
       code: "no-start",
       path,
       message: "nothing says when this planting begins",
       mend: "add `sown: 2027-04-01` or `transplanted: 2027-05-20`, or `established: true` with a stage seen",
     });
-  else if (seen.length === 0)
+  else if (list(raw.seen).length === 0)
     fields.report({
       code: "no-start",
       path: [...path, "established"],
@@ -196,6 +199,8 @@ function checkSeen(crop: Crop, seen: readonly StageSeen[], { fields }: Validatio
   const course: readonly string[] = crop.course.stages.map((stage) => stage.stage);
   const known = seen.filter(({ stage, path }) => {
     if (course.includes(stage)) return true;
+    // A stage of no crop at all is told by the schema.
+    if (!stageNames.some((name) => name === stage)) return false;
     fields.report({
       code: "stage-of-other-crop",
       path: [...path, "stage"],
@@ -207,7 +212,7 @@ function checkSeen(crop: Crop, seen: readonly StageSeen[], { fields }: Validatio
   const inOrder = [...known].sort((a, b) => course.indexOf(a.stage) - course.indexOf(b.stage));
   for (const [i, later] of inOrder.entries()) {
     const before = inOrder[i - 1];
-    if (before && later.on <= before.on)
+    if (before && (later.stage === before.stage || later.on <= before.on))
       fields.report({
         code: "date-order",
         path: [...later.path, "on"],
