@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import { calendarText } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
+import { gardenPage } from "../outputs/index.js";
 import type { Plan } from "../season-plan.js";
 import type { SubscribeLinks } from "./links.js";
 import { todayAt } from "./today.js";
@@ -39,11 +40,12 @@ export interface GardenSource {
 export interface SourceParts {
   /** Reads and plans one garden file; problems when it can't even be read, too. */
   readonly loadPlan: (file: string) => Promise<Result<Plan>>;
-  readonly page: GardenSource["page"];
+  /** {@link gardenPage} unless given. */
+  readonly page?: GardenSource["page"];
 }
 
 /** The calendar and page of a garden file from a way to plan it. */
-export function gardenSource({ loadPlan, page }: SourceParts): GardenSource {
+export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): GardenSource {
   return {
     page,
     load: async (file, previous, nowMs) => {
