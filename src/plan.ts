@@ -1,90 +1,154 @@
 /** The program as a story: a garden becomes the plan of its season, one step after the other. */
-import { plantingLife, type CropCatalogue } from "./crops/index.js";
+import { lifeSpan, plantingLife, type Crop, type CropCatalogue } from "./crops/index.js";
+import { within, type Day } from "./dates.js";
 import type { Garden } from "./garden/index.js";
 import type { Finding, Result } from "./problem.js";
 import {
   allowedDays,
+  asScheduled,
   assembleRounds,
+  canDemands,
   chooseDays,
   feedingCourses,
+  givenFeedings,
+  keepDays,
+  keepingGaps,
+  keepsLog,
+  otherFeedDays,
+  otherFeedMixes,
+  resumed,
+  withLogged,
   wishesBeyondLimits,
+  type Published,
 } from "./rounds/index.js";
-import { matchRules, type FeedRule } from "./rules/index.js";
+import {
+  matchRules,
+  sightingsOn,
+  signLevel,
+  signNotes,
+  type FeedRule,
+  type Sign,
+} from "./rules/index.js";
 import type { Plan, PlannedPlanting } from "./season-plan.js";
+import { seasonStock, type StockTables } from "./stock/index.js";
 import { seasonTotals, usedDefaults, windowWarnings } from "./told.js";
 
-export interface PlanTables {
+export interface PlanTables extends StockTables {
   readonly catalogue: CropCatalogue;
   /** The grower's own rules before the built-in ones; see `mergeRules`. */
   readonly rules: readonly FeedRule[];
-  /** Calcium in the stock for which rates are written, g/L. */
-  readonly referenceStockGPerL: number;
+  readonly signs: readonly Sign[];
+}
+
+export interface PlanOptions {
+  /** The day to plan from: stock can be made from it on, and logged gardens are planned anew from it. */
+  readonly today: Day;
+  /** Days of an earlier plan to keep where that costs nothing, or little. */
+  readonly keep?: Published;
 }
 
 /**
  * Garden -> plan of the season.
  *
- * @returns findings where a planting wishes for more than a rule's limits allow
+ * @returns findings where a planting wishes for more than a rule's limits allow, or where batches,
+ *   log or water cannot be as written
  */
-export function planSeason(garden: Garden, tables: PlanTables): Result<Plan, Finding> {
+export function planSeason(
+  garden: Garden,
+  tables: PlanTables,
+  { today, keep }: PlanOptions,
+): Result<Plan, Finding> {
   const plantings = garden.beds.flatMap((bed) =>
     bed.plantings.map((planting) => {
       const crop = cropByKey(tables.catalogue, planting.crop);
       const life = plantingLife(planting, crop, garden);
       const match = matchRules(planting, crop, life, tables.rules);
       const rules = [...new Set(match.spans.map((span) => span.rule))];
-      return { bed, planting, crop, life, match, rules };
+      const sightings = sightingsOn(planting, garden.signs, tables.signs);
+      return { bed, planting, crop, life, match, rules, sightings };
     }),
   );
-  const findings = plantings.flatMap((p) => wishesBeyondLimits(p.planting, p.rules));
-  if (findings.length > 0) return { ok: false, problems: findings };
+  const beyond = plantings.flatMap((p) => wishesBeyondLimits(p.planting, p.rules));
+  if (beyond.length > 0) return { ok: false, problems: beyond };
 
-  const courses = plantings.flatMap((p) =>
-    feedingCourses(p.planting, p.match.spans, garden.season),
-  );
-  const schedule = chooseDays({
-    allowedDays: allowedDays(garden),
-    courses: courses.map((course) => course.course),
-  });
+  // Days: what the log holds is past, what it does not hold was not given.
+  const isLogged = keepsLog(garden);
+  const allowed = allowedDays(garden).filter((day) => !isLogged || day >= today);
+  const feedDays = otherFeedDays(garden, allowed);
+  const whole = plantings.flatMap((p) => feedingCourses(p.planting, p.match.spans, garden.season));
+  const given = givenFeedings(garden, whole, today);
+  const courses = keepingGaps(resumed(whole, given), feedDays, allowed);
+  const problem = { allowedDays: allowed, courses: courses.map((course) => course.course) };
+  const schedule = chooseDays(keepDays(problem, courses, keep, today));
+
+  // Amounts: what each bed needs, from which bottle, in which cans.
   const contexts = new Map(
-    plantings.map((p) => [p.planting.id, { crop: p.crop, spans: p.life.spans }]),
+    plantings.map(({ planting, crop, life, sightings }) => [
+      planting.id,
+      {
+        crop,
+        spans: life.spans,
+        signLevel: (day: Day, rule: FeedRule) =>
+          signLevel(sightings, planting, life.spans, day, rule),
+      },
+    ]),
   );
-  const rounds = assembleRounds(garden, schedule, courses, contexts, tables.referenceStockGPerL);
+  const past = withLogged(canDemands(garden, asScheduled(given, whole), whole, contexts), given);
+  const ahead = canDemands(garden, schedule.feedings, courses, contexts);
+  const demands = [...past, ...ahead];
+  const stockSide = seasonStock(garden, ahead, tables, today);
+  if (!stockSide.ok) return stockSide;
+  const growing = new Map(plantings.map((p) => [p.planting.id, lifeSpan(p.life.spans)]));
+  const feeds = otherFeedMixes(garden, feedDays, (planting, day) => {
+    const span = growing.get(planting.id);
+    return span !== undefined && within(day, span);
+  });
+  const rounds = assembleRounds(garden, demands, stockSide.value.stockFor, feeds).map((round) =>
+    past.some((demand) => demand.day === round.day) ? { ...round, given: true as const } : round,
+  );
+
   const fed = new Set(courses.map((course) => course.planting.id));
+  const told = windowWarnings(schedule, courses, today);
   return {
     ok: true,
     value: {
       planVersion: 1,
+      today,
       garden: gardenOf(garden),
-      plantings: plantings.map(({ bed, planting, crop, life, match, rules }): PlannedPlanting => ({
+      plantings: plantings.map(({ bed, planting, life, match, rules }): PlannedPlanting => ({
         id: planting.id,
         name: planting.name,
         bed: bed.id,
         bedName: bed.name,
-        crop: crop.key,
+        crop: planting.crop,
         cropName: planting.cropWord,
         stages: life.spans,
         fed: fed.has(planting.id),
-        reason:
-          match.spans.length > 0 && !fed.has(planting.id)
-            ? "not fed: the stages in which it is fed fall outside the season"
-            : match.reason,
+        reason: match.reason,
         rules: rules.map((rule) => rule.id),
       })),
       rounds,
       rules: [...new Set(plantings.flatMap((p) => p.rules))],
-      warnings: windowWarnings(schedule, courses),
+      stock: stockSide.value.stock,
+      warnings: [...told.warnings, ...stockSide.value.warnings],
+      notes: [
+        ...plantings.flatMap((p) =>
+          signNotes(p.sightings, p.planting, p.crop, p.life.spans, p.rules),
+        ),
+        ...told.notes,
+      ],
       assumptions: [
         ...garden.assumptions,
         ...plantings.flatMap((p) => p.life.assumptions),
         ...usedDefaults(garden, courses),
+        ...stockSide.value.assumptions,
       ],
       totals: seasonTotals(rounds),
     },
   };
 }
 
-function cropByKey(catalogue: CropCatalogue, key: string): CropCatalogue["crops"][number] {
+function cropByKey(catalogue: CropCatalogue, key: string): Crop {
   const crop = catalogue.crops.find((c) => c.key === key);
   if (crop === undefined) throw new Error(`no crop ${key}: was the garden validated?`);
   return crop;

@@ -11,6 +11,8 @@ import type { StockPlan } from "./stock/making-problem.js";
 
 export interface Plan {
   readonly planVersion: 1;
+  /** The day it was made for: what lies before it is past. */
+  readonly today: Day;
   readonly garden: PlanGarden;
   readonly plantings: readonly PlannedPlanting[];
   /** Sorted by day. */
@@ -20,6 +22,8 @@ export interface Plan {
   /** Bottles in hand, batches to make, and which bottle each feeding is poured from. */
   readonly stock?: SeasonStock;
   readonly warnings: readonly PlanWarning[];
+  /** What the log and the signs changed, and why. */
+  readonly notes: readonly PlanNote[];
   /** Defaults used where the garden file was silent. */
   readonly assumptions: readonly string[];
   readonly totals: PlanTotals;
@@ -57,7 +61,11 @@ export interface Round {
   readonly day: Day;
   /** `HH:MM`, absent for all-day. */
   readonly timeOfDay?: string;
+  /** Written down in the log: what was really given. */
+  readonly given?: true;
   readonly beds: readonly BedRound[];
+  /** Other liquid feeds of that day. */
+  readonly feeds?: readonly OtherFeedMix[];
   readonly waterL: number;
   readonly stockMl: number;
 }
@@ -84,9 +92,31 @@ export interface CanMix {
   readonly tapCalciumMgPerL?: number;
   /** What the same mL would bring if the bottle were poured clear. */
   readonly clearCalciumMgPerL?: number;
+  /** What the mixed can is like, where the source water is known. */
+  readonly can?: MixedCan;
   /** The bottles it is poured from, in the order of pouring. */
   readonly pours?: readonly Pour[];
   /** Full fills first, then at most one part fill. */
+  readonly fills: readonly CanFill[];
+}
+
+export interface MixedCan {
+  readonly ph: number;
+  /** Dissolved, from stock and tap. */
+  readonly dissolvedCalciumMgPerL: number;
+  /** Fine solid that a stirred can still carries, mg/L. */
+  readonly settlesMgPerL: number;
+}
+
+/** Another liquid feed for one bed. */
+export interface OtherFeedMix {
+  readonly feed: string;
+  readonly bed: string;
+  readonly bedName: string;
+  readonly plantings: readonly string[];
+  readonly rateMlPerL: number;
+  readonly waterL: number;
+  /** `stockMl` and `stockText` are of that feed. */
   readonly fills: readonly CanFill[];
 }
 
@@ -143,8 +173,10 @@ export interface Feeding {
   readonly waterL: number;
   /** The rule's rate, or the planting's own. */
   readonly baseRateMlPerL: number;
-  /** What the planting multiplies it by. */
+  /** What the planting, and signs seen on it, multiply it by. */
   readonly level: number;
+  /** Calcium aimed at, mg per litre of can water; absent where the grower fixed the mL. */
+  readonly targetMgPerL?: number;
 }
 
 export interface PlanWarning {
@@ -154,6 +186,16 @@ export interface PlanWarning {
   readonly day?: Day;
   readonly message: string;
   readonly mend: string;
+}
+
+/** What changed in the plan because of something that happened. */
+export interface PlanNote {
+  readonly code: "sign" | "missed";
+  readonly planting: string;
+  readonly day: Day;
+  readonly message: string;
+  /** What to do first. */
+  readonly advice: readonly string[];
 }
 
 export interface PlanTotals {

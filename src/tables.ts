@@ -7,10 +7,17 @@ import { parse } from "yaml";
 import { cropCatalogue, type CropCatalogue } from "./crops/index.js";
 import { readYaml, usualValues, type GardenTables, type UnitTable } from "./garden/index.js";
 import { problemLine } from "./problem.js";
-import { readRules, type FeedRule, type RuleTables } from "./rules/index.js";
+import { readRules, type FeedRule, type RuleTables, type Sign } from "./rules/index.js";
 import { compileCheck } from "./schema-check.js";
+import {
+  prepareChemistry,
+  type ChemistryData,
+  type MakingRules,
+  type StockTables,
+} from "./stock/index.js";
 
-export interface Tables extends GardenTables, RuleTables {
+export interface Tables extends GardenTables, RuleTables, StockTables {
+  readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
 }
 
@@ -42,6 +49,9 @@ function readTables(): Tables {
     gardenCheck: compileCheck(readSchema("garden")),
     cssColors: new Set(rows<string>("./garden/css-colors.yaml", "names")),
     builtInRules: builtInRules(ruleTables, units),
+    signs: rows("./rules/signs.yaml", "signs"),
+    chemistry: prepareChemistry(parse(readText("./stock/constants.yaml")) as ChemistryData),
+    making: parse(readText("./stock/making.yaml")) as MakingRules,
   };
 }
 

@@ -1,13 +1,50 @@
 /** What a plan tells beside its rounds: warnings, defaults used, totals. */
 import { decimal, volumeText, type Garden } from "./garden/index.js";
-import type { FeedingCourse, Schedule } from "./rounds/index.js";
-import type { PlanTotals, PlanWarning, Round } from "./season-plan.js";
+import type { Day } from "./dates.js";
+import type { FeedingCourse, Schedule, UnmetWindow } from "./rounds/index.js";
+import type { PlanNote, PlanTotals, PlanWarning, Round } from "./season-plan.js";
 
-/** One warning for each window that no allowed day could serve in time. */
+/**
+ * One warning for each window that no allowed day could serve in time; a note for each that passed
+ * before today without a word in the log.
+ */
 export function windowWarnings(
   schedule: Schedule,
   courses: readonly FeedingCourse[],
-): PlanWarning[] {
+  today: Day,
+): { warnings: PlanWarning[]; notes: PlanNote[] } {
+  const missed = schedule.unmet.filter((unmet) => unmet.window.latest < today);
+  return {
+    warnings: unservedWarnings(
+      { ...schedule, unmet: schedule.unmet.filter((unmet) => !missed.includes(unmet)) },
+      courses,
+    ),
+    notes: missed.flatMap((unmet) => missedNote(unmet, courses)),
+  };
+}
+
+function missedNote(unmet: UnmetWindow, courses: readonly FeedingCourse[]): PlanNote[] {
+  const course = courses.find((c) => c.course.id === unmet.course);
+  if (course === undefined) return [];
+  const { id, cropWord } = course.planting;
+  const { lastFed } = course.course;
+  const since = lastFed === undefined ? "" : ` since ${lastFed}`;
+  const next =
+    unmet.fedOn === undefined
+      ? "no day is left for it"
+      : `it is fed on ${unmet.fedOn}, and the feedings after it are counted from there`;
+  return [
+    {
+      code: "missed",
+      planting: id,
+      day: unmet.fedOn ?? unmet.window.latest,
+      message: `${id} (${cropWord}): a feeding was due by ${unmet.window.latest} and the log holds none${since}; ${next}`,
+      advice: [],
+    },
+  ];
+}
+
+function unservedWarnings(schedule: Schedule, courses: readonly FeedingCourse[]): PlanWarning[] {
   const byId = new Map(courses.map((course) => [course.course.id, course]));
   return schedule.unmet.flatMap(({ course: id, window, fedOn, lateDays }): PlanWarning[] => {
     const course = byId.get(id);
@@ -17,7 +54,7 @@ export function windowWarnings(
       window.earliest === window.latest
         ? `on ${window.earliest}`
         : `from ${window.earliest} to ${window.latest}`;
-    const what = `${planting.id} (${planting.name}): no feeding day falls ${span}`;
+    const what = `${planting.id} (${planting.cropWord}): no feeding day falls ${span}`;
     return [
       {
         code: fedOn === undefined ? "window-not-served" : "window-served-late",

@@ -8,8 +8,9 @@ import {
   type Garden,
   type SourceFile,
 } from "../garden/index.js";
-import { planSeason } from "../plan.js";
+import { planSeason, type PlanOptions } from "../plan.js";
 import { type Problem, type Result } from "../problem.js";
+import { dayOfFile, keepsLog } from "../rounds/index.js";
 import { mergeRules, readRules, type FeedRule } from "../rules/index.js";
 import type { Plan } from "../season-plan.js";
 import { loadTables } from "../tables.js";
@@ -22,8 +23,17 @@ export interface LoadedGarden {
   readonly plan: Plan;
 }
 
+export interface LoadOptions extends Partial<PlanOptions> {
+  /** Without a log, plan as of the day that the file speaks of, so that the clock changes nothing. */
+  readonly isTimeless?: boolean;
+}
+
 /** Throws CommandError (exit code 3) only for what cannot be read at all. */
-export async function loadGarden(path: string, shell: Shell): Promise<Result<LoadedGarden>> {
+export async function loadGarden(
+  path: string,
+  shell: Shell,
+  options: LoadOptions = {},
+): Promise<Result<LoadedGarden>> {
   const tables = loadTables();
   const name = path === "-" ? "<stdin>" : path;
   const source = readSource(await readBytes(path, shell), name);
@@ -32,11 +42,17 @@ export async function loadGarden(path: string, shell: Shell): Promise<Result<Loa
   if (!garden.ok) return garden;
   const rules = await loadRules(garden.value, source.value, path, shell);
   if (!rules.ok) return rules;
-  const plan = planSeason(garden.value, {
-    catalogue: tables.catalogue,
-    rules: rules.value,
-    referenceStockGPerL: tables.referenceStockGPerL,
-  });
+  const { today: todayGiven, isTimeless, ...planOptions } = options;
+  const today =
+    todayGiven ??
+    (isTimeless && !keepsLog(garden.value)
+      ? dayOfFile(garden.value)
+      : shell.today(garden.value.timezone));
+  const plan = planSeason(
+    garden.value,
+    { ...tables, rules: rules.value },
+    { ...planOptions, today },
+  );
   if (!plan.ok)
     return { ok: false, problems: plan.problems.map((finding) => located(finding, source.value)) };
   return { ok: true, value: { source: source.value, garden: garden.value, plan: plan.value } };

@@ -230,6 +230,10 @@ export interface Stock {
    */
   shells_per_week?: number;
   /**
+   * Eggs' shells already kept; without it, those kept since the latest batch was begun.
+   */
+  shells_in_hand?: number;
+  /**
    * Calcium carbonate in the dry shell.
    */
   shell_purity?: string;
@@ -258,6 +262,10 @@ export interface Batch {
    * How much is left; without it, all of it.
    */
   left?: string;
+  /**
+   * The day on which that was left; later log entries come off it. Without it, every log entry that names the batch comes off.
+   */
+  left_on?: string;
   /**
    * When it differs from the garden's.
    */

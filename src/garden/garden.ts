@@ -77,6 +77,8 @@ export interface StockSettings {
   readonly bottleMl: number;
   readonly largestBatchMl: number;
   readonly shellsPerWeek?: number;
+  /** Eggs' shells already kept. */
+  readonly shellsInHand?: number;
   /** Share of calcium carbonate in the dry shell, 0 to 1. */
   readonly shellPurity: number;
   readonly batches: readonly BatchInHand[];
@@ -152,7 +154,7 @@ export interface StageSeen {
 /** Another liquid feed the grower uses, for gaps and for the same calendar. */
 export interface OtherFeed {
   readonly name: string;
-  readonly every?: number;
+  readonly everyDays?: number;
   readonly days?: readonly Weekday[];
   readonly from?: Day;
   readonly to?: Day;

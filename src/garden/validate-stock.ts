@@ -32,7 +32,10 @@ export function validateStock(
     pour: raw.pour === "clear" ? "clear" : "shaken",
     bottleMl: ml(raw.bottles, "bottles") ?? usual.bottle_ml,
     largestBatchMl: ml(raw.largest_batch, "largest_batch") ?? usual.largest_batch_ml,
-    ...given({ shellsPerWeek: number(raw.shells_per_week) }),
+    ...given({
+      shellsPerWeek: number(raw.shells_per_week),
+      shellsInHand: number(raw.shells_in_hand),
+    }),
     shellPurity:
       fields.share(raw.shell_purity, ["stock", "shell_purity"], {
         least: 0.5,
@@ -68,6 +71,7 @@ export function validateStock(
       keep: batch.keep === "fridge" || batch.keep === "shelf" ? batch.keep : garden.keep,
       ...given({
         useBy,
+        leftOn: fields.day(batch.left_on, [...path, "left_on"]),
         strengthGPerL: strengthMgPerL === undefined ? undefined : strengthMgPerL / 1000,
         ph: number(batch.ph),
       }),

@@ -1,17 +1,9 @@
-/** Chosen days and courses -> rounds with beds, cans and amounts. */
-import { stageOn, type Crop, type StageSpan } from "../crops/index.js";
-import { weekdayOf, eachDay, within, type Day } from "../dates.js";
+/** Demands and the bottles they are poured from -> rounds with beds, cans and amounts. */
+import { eachDay, weekdayOf, within, type Day } from "../dates.js";
 import type { Garden } from "../garden/index.js";
-import type { BedRound, CanMix, Feeding, Round } from "../season-plan.js";
+import type { BedRound, CanMix, MixedCan, OtherFeedMix, Pour, Round } from "../season-plan.js";
 import { canFills } from "./cans.js";
-import { ruleOn, type FeedingCourse } from "./courses.js";
-import type { Schedule, ScheduledFeeding } from "./schedule-problem.js";
-
-/** What a feeding needs to know of its planting. */
-export interface PlantingContext {
-  readonly crop: Crop;
-  readonly spans: readonly StageSpan[];
-}
+import { rateFor, type CanDemand } from "./demands.js";
 
 /** The days of the season on which the grower feeds and is there. */
 export function allowedDays(garden: Garden): Day[] {
@@ -22,128 +14,72 @@ export function allowedDays(garden: Garden): Day[] {
   );
 }
 
+/** What the stock side knows of one demand. */
+export interface DemandStock {
+  /** Bottles it is poured from; empty where none is named (the past, or a shortage). */
+  readonly pours: readonly Pour[];
+  /** Calcium in what has no bottle: a new batch, g/L. */
+  readonly otherwiseGPerL: number;
+  readonly tapCalciumMgPerL?: number;
+  readonly can?: (rateMlPerL: number, strengthGPerL: number) => MixedCan | undefined;
+  readonly clearShare: (strengthGPerL: number) => number;
+}
+
 export function assembleRounds(
   garden: Garden,
-  schedule: Schedule,
-  courses: readonly FeedingCourse[],
-  contexts: ReadonlyMap<string, PlantingContext>,
-  stockGPerL: number,
+  demands: readonly CanDemand[],
+  stockFor: (demand: CanDemand) => DemandStock,
+  feeds: ReadonlyMap<Day, readonly OtherFeedMix[]>,
 ): Round[] {
-  const byId = new Map(courses.map((course) => [course.course.id, course]));
-  const numbers = new Map<string, number>();
-  const byDay = new Map<Day, DosedFeeding[]>();
-  for (const scheduled of schedule.feedings) {
-    const course = byId.get(scheduled.course);
-    const context = course && contexts.get(course.planting.id);
-    if (!course || !context) throw new Error(`no course ${scheduled.course}`);
-    const number = (numbers.get(scheduled.course) ?? 0) + 1;
-    numbers.set(scheduled.course, number);
-    const onDay = byDay.get(scheduled.day) ?? [];
-    onDay.push(dosedFeeding(scheduled, course, context, number));
-    byDay.set(scheduled.day, onDay);
-  }
-  return [...byDay]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([day, feedings]) => roundOf(day, feedings, garden, stockGPerL));
-}
-
-interface DosedFeeding {
-  readonly bed: string;
-  readonly route: CanMix["route"];
-  readonly rateMlPerL: number;
-  readonly feeding: Feeding;
-}
-
-function dosedFeeding(
-  { day, window }: ScheduledFeeding,
-  course: FeedingCourse,
-  { crop, spans }: PlantingContext,
-  number: number,
-): DosedFeeding {
-  const { planting, route } = course;
-  const rule = ruleOn(course, day);
-  const stage = stageOn(spans, day);
-  if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
-  const baseRateMlPerL = planting.rateMlPerL ?? rule.rateMlPerL;
-  return {
-    bed: planting.bed,
-    route,
-    rateMlPerL: baseRateMlPerL * planting.level,
-    feeding: {
-      planting: planting.id,
-      name: planting.name,
-      crop: crop.key,
-      cropName: planting.cropWord,
-      rule: rule.id,
-      evidence: rule.evidence,
-      disorder: rule.disorder,
-      stage: stage.stage,
-      stageOrigin: stage.origin,
-      number,
-      window,
-      inWindow: window.earliest <= day && day <= window.latest,
-      waterL: route === "drench" ? planting.waterL : planting.sprayL,
-      baseRateMlPerL,
-      level: planting.level,
-    },
-  };
-}
-
-function roundOf(
-  day: Day,
-  feedings: readonly DosedFeeding[],
-  garden: Garden,
-  stockGPerL: number,
-): Round {
-  const beds = garden.beds.flatMap((bed): BedRound[] => {
-    const here = feedings.filter((f) => f.bed === bed.id);
-    return here.length === 0
-      ? []
-      : [{ bed: bed.id, bedName: bed.name, mixes: mixesOf(here, garden, stockGPerL) }];
+  const days = new Set([...demands.map((demand) => demand.day), ...feeds.keys()]);
+  return [...days].sort().map((day): Round => {
+    const here = demands.filter((demand) => demand.day === day);
+    const beds = garden.beds.flatMap((bed): BedRound[] => {
+      const mixes = here.filter((d) => d.bed === bed.id).map((d) => mixOf(d, stockFor(d), garden));
+      return mixes.length === 0 ? [] : [{ bed: bed.id, bedName: bed.name, mixes }];
+    });
+    const mixes = beds.flatMap((bed) => bed.mixes);
+    const { timeOfDay } = garden.feeding;
+    const others = feeds.get(day) ?? [];
+    return {
+      day,
+      ...(timeOfDay === undefined ? {} : { timeOfDay }),
+      beds,
+      ...(others.length === 0 ? {} : { feeds: others }),
+      waterL: sum(mixes.map((mix) => mix.waterL)),
+      stockMl: sum(mixes.map((mix) => mix.stockMl)),
+    };
   });
-  const mixes = beds.flatMap((bed) => bed.mixes);
+}
+
+function mixOf(demand: CanDemand, stock: DemandStock, garden: Garden): CanMix {
+  const { route, waterL, feedings } = demand;
+  const strengthGPerL = meanStrength(stock);
+  const rateMlPerL = rateFor(demand, strengthGPerL);
+  const canL = route === "drench" ? garden.canL : garden.sprayerL;
+  const fills = canFills({ waterL, rateMlPerL, canL, amounts: garden.amounts });
+  const calciumMgPerL = rateMlPerL * strengthGPerL;
+  const can = stock.can?.(rateMlPerL, strengthGPerL);
   return {
-    day,
-    ...(garden.feeding.timeOfDay === undefined ? {} : { timeOfDay: garden.feeding.timeOfDay }),
-    beds,
-    waterL: sum(mixes.map((mix) => mix.waterL)),
-    stockMl: sum(mixes.map((mix) => mix.stockMl)),
+    route,
+    rateMlPerL,
+    feedings,
+    waterL,
+    exactStockMl: rateMlPerL * waterL,
+    stockMl: sum(fills.map((fill) => fill.count * fill.stockMl)),
+    calciumMgPerL,
+    ...(stock.tapCalciumMgPerL === undefined ? {} : { tapCalciumMgPerL: stock.tapCalciumMgPerL }),
+    clearCalciumMgPerL: calciumMgPerL * stock.clearShare(strengthGPerL),
+    ...(can === undefined ? {} : { can }),
+    ...(stock.pours.length === 0 ? {} : { pours: stock.pours }),
+    fills,
   };
 }
 
-/** Drenches first; within a route the stronger mix first. */
-function mixesOf(feedings: readonly DosedFeeding[], garden: Garden, stockGPerL: number): CanMix[] {
-  const groups = new Map<string, DosedFeeding[]>();
-  for (const feeding of feedings) {
-    const key = `${feeding.route} ${feeding.rateMlPerL}`;
-    groups.set(key, [...(groups.get(key) ?? []), feeding]);
-  }
-  return [...groups.values()]
-    .flatMap((group): CanMix[] => {
-      const first = group[0];
-      if (first === undefined) return [];
-      const { route, rateMlPerL } = first;
-      const waterL = sum(group.map((f) => f.feeding.waterL));
-      const canL = route === "drench" ? garden.canL : garden.sprayerL;
-      const fills = canFills({ waterL, rateMlPerL, canL, amounts: garden.amounts });
-      return [
-        {
-          route,
-          rateMlPerL,
-          feedings: group.map((f) => f.feeding),
-          waterL,
-          exactStockMl: rateMlPerL * waterL,
-          stockMl: sum(fills.map((fill) => fill.count * fill.stockMl)),
-          calciumMgPerL: rateMlPerL * stockGPerL,
-          fills,
-        },
-      ];
-    })
-    .sort((a, b) => compare(a.route, b.route) || b.rateMlPerL - a.rateMlPerL);
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+/** A can poured from two bottles has the strength between them. */
+function meanStrength({ pours, otherwiseGPerL }: DemandStock): number {
+  const ml = sum(pours.map((pour) => pour.ml));
+  return ml === 0 ? otherwiseGPerL : sum(pours.map((pour) => pour.ml * pour.strengthGPerL)) / ml;
 }
 
 /** Sums of measured amounts, free of the dust of binary fractions. */

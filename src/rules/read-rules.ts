@@ -159,7 +159,7 @@ function ruleOf(
     route: row.route ?? "drench",
     disorder: row.disorder ?? disorder ?? "a lack of calcium",
     rateMlPerL,
-    calciumMgPerL,
+    calciumMgPerL: reckonedMgPerL,
     interval,
     firstWithinDays:
       row.first_within === undefined ? targetDays : days(row.first_within, "first_within"),

@@ -17,3 +17,4 @@ export { rainWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js
 export { atStrength, strained, type PourStyle, type StockLiquid } from "./stock-liquid.js";
 export { type MixResult, type MixTrouble } from "./trouble.js";
 export { bottleStock, recipeMeans, stockAsMeasured, type Measured } from "./usual-stock.js";
+export { seasonStock, type StockSide, type StockTables } from "./season-stock.js";
