@@ -1,4 +1,4 @@
-import { didYouMean, nearest } from "../suggest.js";
+import { nearest } from "../suggest.js";
 import type { CourseStage, Crop, LifeCourse, StageLengths, StageName } from "./crop.js";
 
 /** The crops that are known, with their lengths and life courses joined to them. */
@@ -122,14 +122,11 @@ export function findCrop(word: string, catalogue: CropCatalogue): Crop | undefin
 /** ``did you mean `tomato`?`` */
 export function cropSuggestion(word: string, catalogue: CropCatalogue): string {
   const plain = singular(word);
-  const near = nearest(plain, catalogue.byWord.keys());
-  if (near === undefined) {
-    const holding = [...catalogue.byWord.keys()].filter((known) =>
-      known.split(" ").includes(plain),
-    );
-    return didYouMean(plain, holding, "`feedround crops` lists the crops that are known");
-  }
-  return `did you mean \`${near}\`?`;
+  const words = [...catalogue.byWord.keys()];
+  const near = nearest(plain, words) ?? words.find((known) => known.split(" ").includes(plain));
+  return near === undefined
+    ? "`feedround crops` lists the crops that are known"
+    : `did you mean \`${near}\`?`;
 }
 
 /** `eggplant (aubergine)` is found as either. */

@@ -47,7 +47,8 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
   const starts = movedBySightings(planting, crop, computed);
   const lifeDays = Math.round(totalDays(lengths) * scale);
   const lastStart = starts.at(-1);
-  const end = addDays(zero, lifeDays - 1 + (lastStart?.shiftDays ?? 0));
+  const lifeEnd = addDays(zero, lifeDays - 1 + (lastStart?.shiftDays ?? 0));
+  const end = lastStart === undefined ? lifeEnd : later(lifeEnd, lastStart.day);
   const spans = starts.map(({ day, moved }, i): StageSpan => {
     const stage = crop.course.stages[i] as CourseStage;
     const next = starts[i + 1]?.day;
@@ -227,15 +228,23 @@ interface Start {
 function movedBySightings(planting: Planting, crop: Crop, computed: readonly Day[]): Start[] {
   let shiftDays = 0;
   let moved: string | undefined;
+  // A stage that was seen lasts a day at least, however short the variety's life is reckoned.
+  let earliest: Day | undefined;
   const starts = computed.map((day, i): Start => {
     const stage = crop.course.stages[i]?.stage;
     const sighting = planting.seen.find((seen) => seen.stage === stage);
     if (sighting) {
       shiftDays = daysBetween(day, sighting.on);
+      earliest = addDays(sighting.on, 1);
       moved = `counted from ${sighting.stage} seen on ${sighting.on}`;
       return { day: sighting.on, shiftDays, moved: `seen on ${sighting.on}` };
     }
-    return { day: addDays(day, shiftDays), shiftDays, ...(moved === undefined ? {} : { moved }) };
+    const shifted = addDays(day, shiftDays);
+    return {
+      day: earliest === undefined ? shifted : later(shifted, earliest),
+      shiftDays,
+      ...(moved === undefined ? {} : { moved }),
+    };
   });
   // A stage seen early cuts short, or leaves out, the stages before it.
   for (let i = starts.length - 2; i >= 0; i--) {
