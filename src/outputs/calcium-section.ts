@@ -97,5 +97,5 @@ function notes(cans: readonly CanCalcium[]): Html {
 }
 
 function mgWords(mg: number): string {
-  return `${figures(mg)} mg`;
+  return `${decimal(mg, mg < 10 ? 1 : 0)} mg`;
 }

@@ -10,6 +10,8 @@ export type Canvas =
   { readonly kind: "page" } | { readonly kind: "file"; readonly widthPx: number };
 
 const fontPx = 12;
+/** The widths are of bold letters. */
+const plainShare = 0.9;
 
 /** Widths for which a text too long for them is cut. */
 const cutWidthsPx = [
@@ -26,7 +28,7 @@ export interface TextPlace {
 
 /** The text where all of it fits, else nothing. */
 export function textThatFits(text: string, place: TextPlace, canvas: Canvas): Html | undefined {
-  const neededPx = (widthEm(text) * fontPx + 4) / place.share;
+  const neededPx = (widthEm(text) * letterPx(place) + 4) / place.share;
   if (canvas.kind === "file")
     return neededPx <= canvas.widthPx ? textAt(text, place, "") : undefined;
   const from = fitWidthsPx.find((px) => px >= neededPx);
@@ -35,9 +37,9 @@ export function textThatFits(text: string, place: TextPlace, canvas: Canvas): Ht
 
 /** The whole text where it fits, else its beginning and an ellipsis. */
 export function textInFull(text: string, place: TextPlace, canvas: Canvas): Html {
-  const cut = (px: number) => shortened(text, (px * place.share) / fontPx);
+  const cut = (px: number) => shortened(text, (px * place.share) / letterPx(place));
   if (canvas.kind === "file") return textAt(cut(canvas.widthPx), place, "");
-  const neededPx = (widthEm(text) * fontPx) / place.share;
+  const neededPx = (widthEm(text) * letterPx(place)) / place.share;
   const first = cutWidthsPx.findIndex((px) => px >= neededPx);
   const stops = first === -1 ? cutWidthsPx : cutWidthsPx.slice(0, first + 1);
   return html`${stops.map((px, i) => {
@@ -63,4 +65,8 @@ function textAt(text: string, { x, y, kind }: TextPlace, fit: string): Html {
   return html`<text x="${x}" y="${y}" ${classes !== "" && html` class="${classes}"`}
     >${isolated(text)}</text
   >`;
+}
+
+function letterPx({ kind = "" }: TextPlace): number {
+  return kind.includes("strong") ? fontPx : fontPx * plainShare;
 }

@@ -52,7 +52,7 @@ function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly Bottl
       <th scope="row">${nameHtml(life.id)}</th>
       ${cell("Amount", `${totalStockText(life.volumeMl, garden.amounts)}${batch ? `, ${counted(batch.bottles, "bottle")}` : " in hand"}`)}
       ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${figures(batch.shellG)} g dry` : "made already")}
-      ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn)) : "made already")}
+      ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn)) : "–")}
       ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn)) : life.planned ? undefined : "now")}
       ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy)))}
       ${cell("Calcium", life.strengthGPerL === undefined ? undefined : `${decimal(life.strengthGPerL, 1)} g/L`)}

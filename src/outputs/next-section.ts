@@ -1,5 +1,5 @@
 /** The first thing on the page: the next round, and what the stock wants until then. */
-import { longDay, daysAway, fullDate, shortDay } from "./words.js";
+import { dayOfSeason, daysAway, fullDate, shortDay } from "./words.js";
 import type { Day } from "../dates.js";
 import type { Plan, Round } from "../season-plan.js";
 import { html, type Html } from "./html.js";
@@ -59,7 +59,7 @@ export function roundsSection(plan: Plan, today?: Day): Html | undefined {
     ${toCome.map((round) => roundDetails(plan, round))}
     ${
       past.length > 0 &&
-      html`<h3 class="details-only">Earlier</h3>
+      html`<h3 class="details-only earlier">Earlier</h3>
         ${past.map((round) => roundDetails(plan, round))}`
     }
   </section>`;
@@ -69,7 +69,7 @@ function roundDetails(plan: Plan, round: Round): Html {
   const totals = roundTotals(plan, round).join(" · ");
   return html`<details
     data-day="${round.day}"
-    data-long="${longDay(round.day)}"
+    data-long="${dayOfSeason(round.day)}"
     data-totals="${totals}"
   >
     <summary>${dayTime(round.day)} <span class="totals-line">${totals}</span></summary>

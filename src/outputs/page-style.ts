@@ -15,41 +15,43 @@ a{color:var(--accent)}
 :focus-visible{outline:3px solid var(--accent);outline-offset:2px}
 .skip{position:absolute;left:-100vw;padding:.5rem 1rem;background:var(--card)}
 .skip:focus{left:.5rem;top:.5rem}
-header,main,footer{max-width:72rem;margin:0 auto;padding:0 1rem}
+header,main,footer{max-width:72rem;margin:0 auto;padding:0 .75rem}
 header{padding-top:1rem}
 h1{font-size:1.35rem;line-height:1.25}
 h2{font-size:1.3rem;line-height:1.3;margin-bottom:.5rem}
 h3{font-size:1.05rem;line-height:1.35}
 .soft,.note,.season{color:var(--soft)}
-nav ul{display:flex;flex-wrap:wrap;gap:0 1.1rem;margin-top:.25rem}
+nav{margin-top:.75rem}
+nav ul{display:flex;flex-wrap:wrap;gap:0 1.1rem}
 nav a{display:inline-block;padding:.5rem 0}
 main>section{margin-top:2rem}
-.next{margin-top:.75rem!important;background:var(--card);border:2px solid var(--accent);border-radius:.9rem;padding:1rem}
+.next{margin-top:.75rem!important;background:var(--card);border:2px solid var(--accent);border-radius:.9rem;padding:.75rem}
 .next h2{display:flex;flex-wrap:wrap;align-items:baseline;justify-content:space-between;gap:0 1rem;font-size:1rem;font-weight:700;color:var(--accent)}
 .next .day{display:block;font-size:clamp(1.5rem,6vw,2.2rem);line-height:1.15;color:var(--ink);flex-basis:100%}
 .totals{font-size:1.1rem}
 .take{font-size:1.15rem;margin-top:.5rem}
 .beds{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
-.bed{border:1px solid var(--line);border-radius:.6rem;padding:.7rem .8rem;background:var(--paper);break-inside:avoid}
+.bed{border:1px solid var(--line);border-radius:.6rem;padding:.6rem .7rem;background:var(--paper);break-inside:avoid}
 .bed h3{font-size:1.2rem}
 .mix+.mix{border-top:1px dashed var(--line);margin-top:.6rem;padding-top:.5rem}
 .route{color:var(--soft)}
-.fills li{display:grid;grid-template-columns:auto 1fr auto;column-gap:.6rem;align-items:center;padding:.2rem 0}
-.fills .sign{grid-row:1/3;overflow:visible}
-.count{font-size:1.3rem;font-weight:700;line-height:1.2}
-.stock{font-size:1.5rem;font-weight:700;line-height:1.2;color:var(--water);text-align:end}
-.water{grid-column:2/4;color:var(--soft)}
+.fills li{display:grid;grid-template-columns:auto 1fr;column-gap:.6rem;align-items:center;padding:.2rem 0}
+.fills .sign{overflow:visible}
+.pair{display:flex;flex-wrap:wrap;justify-content:space-between;align-items:baseline;gap:0 .6rem}
+.count{font-size:1.15rem;font-weight:700;line-height:1.2}
+.stock{font-size:1.5rem;font-weight:700;line-height:1.2;color:var(--water)}
+.water{color:var(--soft)}
 .vessel{fill:none;stroke:var(--ink);stroke-width:1.75;stroke-linecap:round;stroke-linejoin:round}
 .sign .fill{fill:var(--water);fill-opacity:.55}
 .for{margin-top:.15rem}
-.for a{display:inline-block;padding:.15rem 0}
+.for{line-height:1.7}
 .cautions{margin-top:.9rem;padding-left:1.1rem;list-style:disc;color:var(--soft);font-size:.95rem}
 .warning{margin-top:.6rem;padding:.5rem .75rem;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
 .warning b{color:var(--warn)}
 .mend{display:block}
 .trouble{margin-top:.75rem;padding:.75rem 1rem;border:2px solid var(--warn);border-radius:.6rem;background:var(--warn-paper)}
 .trouble li{margin-top:.4rem}
-.jobs li{display:grid;grid-template-columns:6rem 1fr;gap:.75rem;padding:.3rem 0;border-bottom:1px solid var(--line)}
+.jobs li{display:grid;grid-template-columns:6.8rem 1fr;gap:.75rem;padding:.3rem 0;border-bottom:1px solid var(--line)}
 .jobs time{font-weight:700}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
@@ -66,7 +68,9 @@ main>section{margin-top:2rem}
 .chip{display:inline-block;width:.9em;height:.9em;margin-right:.4em;vertical-align:-.08em;border:1px solid var(--ink)}
 .chip.from-stock{background:var(--water)}
 .chip.from-tap{background:repeating-linear-gradient(135deg,var(--card) 0 3px,var(--soft) 3px 4px)}
-.clear,.note{color:var(--soft)}
+.clear{color:var(--soft)}
+.note{margin-top:.75rem}
+.earlier{margin-top:1.2rem}
 table{border-collapse:collapse;width:100%;margin:.75rem 0;background:var(--card)}
 caption{text-align:start;font-weight:700;padding:.25rem 0;background:var(--paper)}
 th,td{text-align:start;vertical-align:top;padding:.4rem .6rem;border:1px solid var(--line)}
@@ -91,14 +95,14 @@ footer{margin-top:2.5rem;padding-bottom:2rem;color:var(--soft);font-size:.95rem}
 footer .cautions{margin-top:0}
 @media (max-width:44rem){
 .bottles thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.bottles,.bottles tbody,.bottles tr,.bottles th,.bottles td{display:block}
+.bottles,.bottles caption,.bottles tbody,.bottles tr,.bottles th,.bottles td{display:block}
 .bottles tr{border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
 .bottles th,.bottles td{border:0;padding:.1rem 0}
 .bottles td{display:grid;grid-template-columns:6.5rem 1fr}
 .bottles td::before{content:attr(data-head);color:var(--soft)}
 .bottles table,.bottles{background:none}
 }
-@media (min-width:44rem){h1{font-size:1.7rem}.next{padding:1.25rem 1.5rem}}
+@media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding:0 1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
 @page{margin:14mm}
 @media print{
 :root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}

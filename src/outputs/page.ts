@@ -69,13 +69,16 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
           ${fullDate(plan.garden.season.from)} to ${fullDate(plan.garden.season.to)}
         </p>
         ${troubleBox(options)}
+      </header>
+      <main>
+        ${nextSection(plan, today)}
         <nav aria-label="On this page">
           <ul>
             ${navItems(plan, sections)}
           </ul>
         </nav>
-      </header>
-      <main>${nextSection(plan, today)} ${Object.values(sections)}</main>
+        ${Object.values(sections)}
+      </main>
       <footer>
         <ul class="cautions">
           ${[...keepingCautions, ...humilityCautions].map((line) => html`<li>${line}</li>`)}
@@ -123,7 +126,7 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
 function seasonSection(plan: Plan, options: PageOptions): Html {
   return html`<section id="season" aria-labelledby="season-head">
     <h2 id="season-head">The season</h2>
-    ${keyList(plan)}
+    ${keyList(plan, options.today !== undefined)}
     <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
   </section>`;
 }

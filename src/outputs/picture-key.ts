@@ -1,9 +1,10 @@
 /** What the colours, patterns and shapes of the season picture mean. */
+import { stageNames } from "../crops/index.js";
 import type { Plan } from "../season-plan.js";
 import { html, type Content, type Html } from "./html.js";
 import type { Strip } from "./picture-parts.js";
 import { mark } from "./picture-parts.js";
-import { allMixes, distinct } from "./plan-facts.js";
+import { allMixes } from "./plan-facts.js";
 import { widthEm } from "./text-width.js";
 import { stageWords } from "./words.js";
 
@@ -12,9 +13,12 @@ interface KeyEntry {
   readonly words: string;
 }
 
+const todaySign = html`<line class="today" x1="12" x2="12" y1="0" y2="16" />`;
+
 /** Only what this season's picture shows. Signs are drawn in a field of 24 by 16. */
-function keyEntries(plan: Plan): readonly KeyEntry[] {
-  const stages = distinct(plan.plantings.flatMap((p) => p.stages.map(({ stage }) => stage)));
+function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
+  const seen = new Set(plan.plantings.flatMap((p) => p.stages.map(({ stage }) => stage)));
+  const stages = stageNames.filter((stage) => seen.has(stage));
   const routes = new Set(allMixes(plan).map(({ route }) => route));
   const batches = plan.stock?.making.batches ?? [];
   const box = (fill: Content): Html =>
@@ -30,12 +34,13 @@ function keyEntries(plan: Plan): readonly KeyEntry[] {
     ...(routes.has("foliar") ? [sign("fr-spray", "spray", "leaf spray")] : []),
     ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
     ...(plan.stock !== undefined ? [sign("fr-end", "end", "use-by day")] : []),
+    ...(withToday ? [{ sign: todaySign, words: "today" }] : []),
   ];
 }
 
 /** As a list that wraps. */
-export function keyList(plan: Plan): Html {
-  const items = keyEntries(plan).map(
+export function keyList(plan: Plan, withToday: boolean): Html {
+  const items = keyEntries(plan, withToday).map(
     ({ sign, words }) =>
       html`<li>
         <svg class="picture" width="24" height="16" aria-hidden="true">${sign}</svg>${words}
@@ -47,9 +52,9 @@ export function keyList(plan: Plan): Html {
 }
 
 /** In rows, for a drawing of that width. */
-export function pictureKey(plan: Plan, widthPx: number): Strip {
+export function pictureKey(plan: Plan, withToday: boolean, widthPx: number): Strip {
   let [x, y] = [0, 0];
-  const entries = keyEntries(plan).map(({ sign, words }) => {
+  const entries = keyEntries(plan, withToday).map(({ sign, words }) => {
     const entryPx = 30 + widthEm(words) * 12 + 14;
     if (x > 0 && x + entryPx > widthPx) [x, y] = [0, y + 24];
     const placed = html`<svg x="${x}" y="${y}" width="24" height="16">${sign}</svg

@@ -5,6 +5,7 @@ import { textInFull, textThatFits, type Canvas } from "./fitted-text.js";
 import { html, isolated, type Content, type Html } from "./html.js";
 import type { Shape } from "./picture-marks.js";
 import { distinct, grouped, nextRound } from "./plan-facts.js";
+import { widthEm } from "./text-width.js";
 import { monthsOf, type TimeScale } from "./time-scale.js";
 import { cropWords, monthName, shortDate, stageWords } from "./words.js";
 
@@ -20,6 +21,8 @@ export interface Strip {
   readonly body: Html;
 }
 
+/** What fits on one line of the narrowest picture. */
+const lineEm = 25;
 const nameHeight = 17;
 const barHeight = 14;
 const marksHeight = 18;
@@ -84,7 +87,7 @@ export function roundStrip({ plan, scale, canvas, today }: PictureContext): Stri
 export function bedStrips(context: PictureContext): readonly Strip[] {
   return grouped(context.plan.plantings, ({ bed }) => bed).flatMap((plantings) =>
     plantings.map((planting, i) => {
-      const alone = plantings.length === 1;
+      const alone = plantings.length === 1 && widthEm(bedAndPlanting(planting)) <= lineEm;
       return plantingStrip(planting, context, alone, !alone && i === 0);
     }),
   );
@@ -99,7 +102,7 @@ function plantingStrip(
   const { scale, canvas, plan } = context;
   const top = bedFirst ? nameHeight : 0;
   const name = plantingWords(planting);
-  const words = `${alone ? `${isolated(planting.bedName)}: ` : ""}${name}${planting.fed ? "" : " (not fed)"}`;
+  const words = alone ? bedAndPlanting(planting) : plantingAndFate(planting);
   const barY = top + nameHeight;
   const bars = planting.stages.filter(scale.shows).map((span) => {
     const title = `${name}: ${stageWords(span.stage)}, ${shortDate(span.from)} to ${shortDate(span.to)}`;
@@ -142,6 +145,14 @@ function plantingStrip(
     heightPx: barY + barHeight + (planting.fed ? marksHeight : 0) + 8,
     body: html`${bedLine}${line}${bars}${feedings}`,
   };
+}
+
+function bedAndPlanting(planting: PlannedPlanting): string {
+  return `${isolated(planting.bedName)}: ${plantingAndFate(planting)}`;
+}
+
+function plantingAndFate(planting: PlannedPlanting): string {
+  return `${plantingWords(planting)}${planting.fed ? "" : " (not fed)"}`;
 }
 
 /** `toms (tomato)`, or the crop alone where it says the same. */

@@ -9,9 +9,10 @@ import {
   counted,
   cropWords,
   fillWords,
-  longDay,
+  dayOfSeason,
   routeWords,
   stageWords,
+  unbroken,
   vesselOf,
 } from "./words.js";
 
@@ -24,7 +25,7 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
     ...(sprayers > 0 ? [counted(sprayers, "sprayer")] : []),
     `${totalStockText(round.stockMl, garden.amounts)} of stock`,
     `${volumeText(round.waterL, garden.amounts)} of water`,
-  ];
+  ].map(unbroken);
 }
 
 /** Beds, bottles, warnings and cautions of a round. */
@@ -58,8 +59,8 @@ export function warningBox({ message, mend }: PlanWarning): Html {
   </p>`;
 }
 
-/** `Saturday 26 June 2027`, readable by programs too. */
-export function dayTime(day: Day, words: string = longDay(day), kind?: string): Html {
+/** `Saturday 26 June`, readable by programs too. */
+export function dayTime(day: Day, words: string = dayOfSeason(day), kind?: string): Html {
   return html`<time${kind !== undefined && html` class="${kind}"`} datetime="${day}">${words}</time>`;
 }
 
@@ -93,11 +94,14 @@ function fillLine(fill: CanFill, mix: CanMix, fullL: number): Html {
   const ml = fill.stockText.endsWith(" mL") ? "" : ` (${Number(fill.stockMl.toFixed(1))} mL)`;
   const each = fill.count > 1 ? " each" : "";
   return html`<li>
-    ${vesselSign(mix.route, fill.waterL / fullL)}<span class="count"
-      >${fillWords(fill, mix.route)}</span
-    >
-    <span class="stock">${fill.stockText}${each}</span>
-    <span class="water">of stock${ml} in ${fill.waterText} of water${each}</span>
+    ${vesselSign(mix.route, fill.waterL / fullL)}
+    <div>
+      <p class="pair">
+        <span class="count">${unbroken(fillWords(fill, mix.route))}</span>
+        <span class="stock">${fill.stockText}${each}</span>
+      </p>
+      <p class="water">of stock${ml} in ${fill.waterText} of water${each}</p>
+    </div>
   </li>`;
 }
 

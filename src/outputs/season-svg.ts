@@ -43,7 +43,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
     ...bedStrips(context),
     ...stockOf(context, options),
   ]);
-  const key = pictureKey(plan, widthPx);
+  const key = pictureKey(plan, options.today !== undefined, widthPx);
   const keyY = marginPx + 28 + strips.heightPx + 12;
   const heightPx = keyY + key.heightPx + marginPx;
   return html`<svg

@@ -1,5 +1,5 @@
 /** Stock on hand through the season, and when each bottle is made, keeps and must be used up. */
-import { addDays } from "../dates.js";
+import { addDays, later } from "../dates.js";
 import { totalStockText } from "../garden/index.js";
 import type { SeasonStock } from "../season-plan.js";
 import { bottleLives, stockSteps, type BottleInHand, type BottleLife } from "./bottles.js";
@@ -19,14 +19,15 @@ export function stockStrips(
   return [levelStrip(context, stock), ...lives.map((life) => bottleStrip(context, life))];
 }
 
-function levelStrip({ plan, scale, canvas }: PictureContext, stock: SeasonStock): Strip {
-  const steps = stockSteps(stock, scale.span.from);
+function levelStrip({ plan, scale, canvas, today }: PictureContext, stock: SeasonStock): Strip {
+  // What was on hand before the plan was made is not known.
+  const steps = stockSteps(stock, later(today ?? scale.span.from, scale.span.from));
   const mostMl = Math.max(...steps.map(({ ml }) => ml), 1);
   const most = steps.find(({ ml }) => ml === mostMl);
   const words =
     most === undefined
       ? "Stock on hand: none"
-      : `Stock on hand: at most ${totalStockText(mostMl, plan.garden.amounts)}, on ${shortDate(most.from)}`;
+      : `Stock on hand, at most ${totalStockText(mostMl, plan.garden.amounts)}`;
   const bottom = 22 + levelHeight;
   const rects = steps.map(({ from, ml }, i) => {
     const next = steps[i + 1];
@@ -48,11 +49,11 @@ function levelStrip({ plan, scale, canvas }: PictureContext, stock: SeasonStock)
 
 function bottleStrip({ plan, scale, canvas }: PictureContext, life: BottleLife): Strip {
   const { readyOn, useBy, startOn } = life;
-  const volume = totalStockText(life.volumeMl, plan.garden.amounts);
   const words = [
-    `${isolated(life.id)}: ${volume}`,
-    ...(life.planned && readyOn !== undefined ? [`ready ${shortDate(readyOn)}`] : ["in hand"]),
+    isolated(life.id),
     ...(useBy === undefined ? [] : [`use by ${shortDate(useBy)}`]),
+    totalStockText(life.volumeMl, plan.garden.amounts),
+    ...(life.planned && readyOn !== undefined ? [`ready ${shortDate(readyOn)}`] : ["in hand"]),
   ].join(", ");
   const from = readyOn ?? scale.span.from;
   const keeps = { from, to: useBy ?? scale.span.to };

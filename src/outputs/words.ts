@@ -17,9 +17,9 @@ const weekdayNames = {
   sun: "Sunday",
 } as const;
 
-/** `Saturday 26 June 2027` */
-export function longDay(day: Day): string {
-  return `${weekdayNames[weekdayOf(day)]} ${fullDate(day)}`;
+/** `Saturday 26 June`, where the season says the year */
+export function dayOfSeason(day: Day): string {
+  return `${weekdayNames[weekdayOf(day)]} ${dayOfMonth(day)} ${monthName(day)}`;
 }
 
 /** `26 June 2027` */
@@ -49,6 +49,11 @@ export function daysAway(today: Day, day: Day): string {
   if (days === 1) return "tomorrow";
   if (days === -1) return "yesterday";
   return days > 0 ? `in ${days} days` : `${-days} days ago`;
+}
+
+/** Kept on one line. */
+export function unbroken(text: string): string {
+  return text.replaceAll(" ", "\u00a0");
 }
 
 /** `1 can`, `3 cans` */

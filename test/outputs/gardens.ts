@@ -1,12 +1,10 @@
 /** Gardens of our own invention, from garden files to whole plans, stock and all. */
-import { addDays, day, earlier, type Day } from "../../src/dates.js";
-import { readYaml, validateGarden, type Garden } from "../../src/garden/index.js";
+import { day } from "../../src/dates.js";
+import { readYaml, validateGarden } from "../../src/garden/index.js";
 import type { BottleInHand } from "../../src/outputs/index.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine } from "../../src/problem.js";
-import type { CanMix, Plan, Pour } from "../../src/season-plan.js";
-import { planStock } from "../../src/stock/batches.js";
-import type { MakingProblem } from "../../src/stock/making-problem.js";
+import type { Plan } from "../../src/season-plan.js";
 import { loadTables } from "../../src/tables.js";
 
 export const weirCottage = `
@@ -19,7 +17,7 @@ amounts: metric
 can: 9 L
 source_water: { hardness: 120 mg/L }
 feeding: { days: [wed, sat], time: "18:30", away: [{ from: 2027-07-10, to: 2027-07-24 }] }
-stock: { acid: citric, keep: fridge, bottles: 500 mL, shells_per_week: 10 }
+stock: { acid: citric, keep: fridge, bottles: 500 mL, shells_per_week: 10, batches: [{ id: B1, made: 2027-05-08, volume: 500 mL, left: 300 mL }] }
 beds:
   - id: south
     name: South bed
@@ -96,114 +94,31 @@ ${beds.join("\n")}
 `;
 }
 
-export function planOf(yaml: string): Plan {
+export function planOf(yaml: string, today = "2027-06-21"): Plan {
   const tables = loadTables();
   const source = readYaml(yaml, "garden.yaml");
   const garden = source.ok ? validateGarden(source.value, tables) : source;
   if (!garden.ok) throw new Error(garden.problems.map(problemLine).join("\n"));
-  return seasonOf(garden.value);
-}
-
-function seasonOf(garden: Garden): Plan {
-  const tables = loadTables();
-  const plan = planSeason(garden, {
-    catalogue: tables.catalogue,
-    rules: tables.builtInRules,
-    referenceStockGPerL: tables.referenceStockGPerL,
-  });
+  const plan = planSeason(
+    garden.value,
+    { ...tables, rules: tables.builtInRules },
+    { today: day(today) },
+  );
   if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join("\n"));
   return plan.value;
 }
 
-/** A bottle that keeps into the middle of the season. */
+/** The same plan as if the stock had not been planned. */
+export function withoutStock(plan: Plan): Plan {
+  const { stock, ...rest } = plan;
+  return stock === undefined ? plan : rest;
+}
+
+/** The bottle of Weir Cottage. */
 export const bottleB1: BottleInHand = {
   id: "B1",
   madeOn: day("2027-05-08"),
-  useBy: day("2027-07-07"),
-  leftMl: 200,
-  strengthGPerL: 20,
+  useBy: day("2027-08-06"),
+  leftMl: 300,
+  strengthGPerL: 17.7,
 };
-
-export interface StockDiffers {
-  readonly today?: Day;
-  readonly inHand?: readonly BottleInHand[];
-  readonly perWeek?: number;
-}
-
-/** The plan with its stock planned by the program's own planner, each mix poured from its bottles. */
-export function withStock(plan: Plan, differs: StockDiffers = {}): Plan {
-  const { today = day("2027-05-20"), inHand = [bottleB1], perWeek = 10 } = differs;
-  const mixes = plan.rounds
-    .filter((round) => round.day >= today)
-    .flatMap((round) =>
-      round.beds.flatMap(({ bed, mixes: ofBed }) =>
-        ofBed.map((mix) => ({ id: needId(round.day, bed, mix), day: round.day, mix })),
-      ),
-    );
-  const problem: MakingProblem = {
-    today,
-    season: plan.garden.season,
-    away: [],
-    needs: mixes.map(({ id, day: on, mix }) => ({
-      id,
-      day: on,
-      calciumMg: mix.calciumMgPerL * mix.waterL,
-      mostMl: mix.exactStockMl * 2,
-    })),
-    bottles: inHand.map(({ madeOn, ...bottle }) => ({ ...bottle, readyOn: madeOn ?? today })),
-    making: {
-      dryDays: 1,
-      reactionDays: 3,
-      longestStandDays: 14,
-      shelfLifeDays: 60,
-      largestMl: 4000,
-      smallestMl: 250,
-      stepMl: 10,
-      stepShare: 0.01,
-      bottleMl: 500,
-      strengthGPerL: 20,
-    },
-    shells: { perWeek, inHand: 4, gPerShell: 5.5, gPerL: 60 },
-  };
-  const making = planStock(problem);
-  const poured = (on: Day, bed: string, mix: CanMix): CanMix => {
-    const pours = making.draws
-      .filter(({ need }) => need === needId(on, bed, mix))
-      .map(({ batch, ml, strengthGPerL }): Pour => ({ batch, ml, strengthGPerL }));
-    return {
-      ...mix,
-      tapCalciumMgPerL: 48,
-      clearCalciumMgPerL: mix.calciumMgPerL * 0.06,
-      ...(pours.length === 0 ? {} : { pours }),
-    };
-  };
-  return {
-    ...plan,
-    rounds: plan.rounds.map((round) => ({
-      ...round,
-      beds: round.beds.map((bed) => ({
-        ...bed,
-        mixes: bed.mixes.map((mix) => poured(round.day, bed.bed, mix)),
-      })),
-    })),
-    stock: {
-      making,
-      acid: "citric",
-      keep: "fridge",
-      pour: "shaken",
-      bottleMl: 500,
-      newStrengthGPerL: 20,
-      newClearStrengthGPerL: 1.2,
-      newPh: 6.4,
-    },
-  };
-}
-
-function needId(on: Day, bed: string, mix: CanMix): string {
-  return `${on} ${bed} ${mix.route} ${mix.rateMlPerL}`;
-}
-
-/** Half-way through a season. */
-export function midSeason({ garden }: Plan): Day {
-  return earlier(addDays(garden.season.from, 110), garden.season.to);
-}
