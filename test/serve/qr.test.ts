@@ -33,8 +33,8 @@ function printed(text: string): boolean[][] {
     .trimEnd()
     .split("\n")
     .flatMap((line) => [
-      [...line].map((c) => c === " " || c === "▄"),
-      [...line].map((c) => c === " " || c === "▀"),
+      Array.from(line, (c) => c === " " || c === "▄"),
+      Array.from(line, (c) => c === " " || c === "▀"),
     ]);
 }
 

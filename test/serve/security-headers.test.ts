@@ -9,8 +9,7 @@ import { aPlan } from "../support/a-plan.js";
 const hashOf = (text: string): string => createHash("sha256").update(text).digest("base64");
 
 describe("the Content-Security-Policy of a page", () => {
-  test("W3C CSP level 3 section 6.7.2 (from memory): the hash of doSomething() is the specification's own", () => {
-    // The example in the specification: alert('Hello, world.');
+  test("W3C CSP level 3 section 6.7.2 (from memory): the hash of its own example", () => {
     expect(pagePolicy("<script>alert('Hello, world.');</script>")).toContain(
       "script-src 'sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng='",
     );

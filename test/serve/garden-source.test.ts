@@ -1,0 +1,61 @@
+import { describe, expect, test } from "vitest";
+import { isRuleFile, rulesFileIn } from "../../src/serve/garden-source.js";
+import { spanOfToday, todayAt } from "../../src/serve/today.js";
+
+describe("the rule file that a garden file names", () => {
+  test.each([
+    ["rules: my-rules.yaml", "my-rules.yaml"],
+    ["a: b\nrules:   my rules.yaml   # mine\nbeds: []", "my rules.yaml"],
+    ['rules: "own/a # b.yaml"', "own/a # b.yaml"],
+    ["rules: 'x.yaml'\r\nbeds:\r\n", "x.yaml"],
+    ["rules: x.yaml\r\n", "x.yaml"],
+    ["rules:\n  - id: a", undefined],
+    ["rules: [a]", undefined],
+    ["  rules: x.yaml", undefined],
+    ["# rules: x.yaml", undefined],
+    ["", undefined],
+  ])("in %j is %s", (text, file) => {
+    expect(rulesFileIn(text)).toBe(file);
+  });
+
+  test.each([
+    ["version: 1\nrules:\n  - id: mine\n", true],
+    ["rules: [{ id: mine }]", true],
+    ["rules: # mine\n  - id: a\n", true],
+    ["rules:\r\n  - id: a\r\n", true],
+    ["rules: my-rules.yaml\nbeds: []\n", false],
+    ["garden: x\nbeds:\nrules:\n", false],
+    ["broken", false],
+    ["", false],
+  ])("%j is one itself: %s", (text, isRules) => {
+    expect(isRuleFile(text)).toBe(isRules);
+  });
+});
+
+describe("today in the garden's zone", () => {
+  test.each([
+    ["2027-06-12T22:59:59Z", "Europe/Dublin", "2027-06-12"],
+    ["2027-06-12T23:00:00Z", "Europe/Dublin", "2027-06-13"],
+    ["2027-06-12T11:59:59Z", "Pacific/Auckland", "2027-06-12"],
+    ["2027-06-12T12:00:00Z", "Pacific/Auckland", "2027-06-13"],
+    ["2027-06-12T09:59:59Z", "Pacific/Honolulu", "2027-06-11"],
+  ])("at %s in %s is %s", (at, zone, today) => {
+    expect(todayAt(Date.parse(at), zone)).toBe(today);
+  });
+
+  test("lasts 23 or 25 hours when clocks change, and begins later where midnight is left out", () => {
+    const hours = (at: string, zone: string): number => {
+      const { fromMs, untilMs } = spanOfToday(Date.parse(at), zone);
+      return (untilMs - fromMs) / 3_600_000;
+    };
+    expect(hours("2027-03-28T12:00:00Z", "Europe/Dublin")).toBe(23);
+    expect(hours("2027-10-31T12:00:00Z", "Europe/Dublin")).toBe(25);
+    expect(hours("2027-06-12T12:00:00Z", "Europe/Dublin")).toBe(24);
+    for (const at of ["2027-03-27T22:30:00Z", "2027-03-28T22:30:00Z", "2027-10-30T23:30:00Z"]) {
+      const { fromMs, untilMs } = spanOfToday(Date.parse(at), "Africa/Cairo");
+      const day = todayAt(Date.parse(at), "Africa/Cairo");
+      expect([fromMs, untilMs - 1].map((ms) => todayAt(ms, "Africa/Cairo"))).toEqual([day, day]);
+      expect([fromMs - 1, untilMs].map((ms) => todayAt(ms, "Africa/Cairo"))).not.toContain(day);
+    }
+  });
+});

@@ -1,0 +1,325 @@
+import { mkdir, readdir, rename, rm, utimes, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { describe, expect, onTestFinished, test } from "vitest";
+import { gardenSource, type GardenSource } from "../../src/serve/index.js";
+import { stepOf } from "../../src/serve/watch-step.js";
+import { isGardenFileName } from "../../src/serve/scan.js";
+import { aFolder, aServer, gardenText, get, testSource, until } from "./a-server.js";
+
+const onEnd = onTestFinished;
+const first = gardenText("Weir", "2027-06-12", "2027-06-26");
+const moved = gardenText("Weir", "2027-06-12", "2027-06-27");
+
+// The 27th is in DTEND of the 26th, too.
+const oldDay = "DTSTART;VALUE=DATE:20270626";
+const newDay = "DTSTART;VALUE=DATE:20270627";
+
+const textAt = async (port: number, path: string): Promise<string> =>
+  (await get(port, path)).body.toString();
+const sequences = (calendar: string): number[] =>
+  [...calendar.matchAll(/^SEQUENCE:(\d+)/gm)].map(([, n]) => Number(n)).sort();
+
+describe("an edit of a garden file", () => {
+  test("goes live within a second, with the usual look at the files", async () => {
+    const { port, folder } = await aServer(onEnd, { lookMs: 400 });
+    await writeFile(join(folder, "weir.yaml"), moved);
+    const beganMs = performance.now();
+    await until("the new day", async () => (await textAt(port, "/weir.ics")).includes(newDay));
+    expect(performance.now() - beganMs).toBeLessThan(1000);
+    expect(await textAt(port, "/weir")).toContain("2027-06-27");
+  });
+
+  test("is seen when an editor saves by rename, or a sync program keeps the size and sets the time back", async () => {
+    const { port, folder } = await aServer(onEnd);
+    const file = join(folder, "weir.yaml");
+    await writeFile(join(folder, ".weir.yaml.swp"), moved);
+    await rename(join(folder, ".weir.yaml.swp"), file);
+    await until("the renamed file", async () => (await textAt(port, "/weir.ics")).includes(newDay));
+    await writeFile(file, first);
+    await utimes(file, 1_000_000, 1_000_000);
+    await until("the older file", async () => (await textAt(port, "/weir.ics")).includes(oldDay));
+  });
+
+  test("keeps UIDs and raises SEQUENCE of what changed, and a new tag and date go with it", async () => {
+    let nowMs = Date.UTC(2027, 4, 1);
+    const { port, folder } = await aServer(onEnd, { nowMs: () => nowMs });
+    const before = await get(port, "/weir.ics");
+    nowMs += 60_000;
+    await writeFile(join(folder, "weir.yaml"), moved);
+    await until("a new tag", async () => {
+      return (await get(port, "/weir.ics")).headers.etag !== before.headers.etag;
+    });
+    const after = await get(port, "/weir.ics");
+    const uids = (text: string) => text.match(/^UID:.*$/gm)?.sort();
+    expect(uids(after.body.toString())).toEqual(uids(before.body.toString()));
+    expect(sequences(before.body.toString())).toEqual([0, 0]);
+    expect(sequences(after.body.toString())).toEqual([0, 1]);
+    expect(after.headers["last-modified"]).toBe("Sat, 01 May 2027 00:01:00 GMT");
+    const since = { "if-modified-since": before.headers["last-modified"] ?? "" };
+    expect((await get(port, "/weir.ics", since)).status).toBe(200);
+  });
+
+  test("that changes nothing in the calendar leaves its bytes, tag and date", async () => {
+    let nowMs = Date.UTC(2027, 4, 1);
+    const { port, folder, lines } = await aServer(onEnd, { nowMs: () => nowMs });
+    const before = await get(port, "/weir.ics");
+    nowMs += 60_000;
+    await writeFile(join(folder, "weir.yaml"), "broken");
+    await until("the problem", () => lines.some((line) => line.includes("broken")));
+    await writeFile(join(folder, "weir.yaml"), `${first}\n\n`);
+    await until("the mended file", () => lines.some((line) => line.includes("in order again")));
+    const after = await get(port, "/weir.ics");
+    expect({ ...after.headers, date: "" }).toEqual({ ...before.headers, date: "" });
+    expect(after.body).toEqual(before.body);
+  });
+
+  test("that breaks the file keeps the last good calendar, and shows the problem on page and terminal", async () => {
+    const { port, folder, lines } = await aServer(onEnd);
+    const before = await get(port, "/weir.ics");
+    await writeFile(join(folder, "weir.yaml"), "broken");
+    await until("the problem on the page", async () =>
+      (await textAt(port, "/weir")).includes("problems broken"),
+    );
+    expect((await get(port, "/weir.ics")).body).toEqual(before.body);
+    expect(await textAt(port, "/weir")).toContain("rounds 2027-06-12 2027-06-26");
+    expect(await textAt(port, "/")).toContain("has a problem");
+    expect(lines.some((line) => line.endsWith("weir.yaml:1:1: broken: mend it"))).toBe(true);
+    expect(lines.some((line) => line === "weir: the last good calendar stays")).toBe(true);
+    await writeFile(join(folder, "weir.yaml"), moved);
+    await until("the mended file", async () => !(await textAt(port, "/weir")).includes("broken"));
+    expect(await textAt(port, "/weir.ics")).toContain(newDay);
+  });
+
+  test("that is being written slowly is not taken for a shorter garden", async () => {
+    const days = Array.from({ length: 20 }, (_, i) => `2027-06-${String(i + 1).padStart(2, "0")}`);
+    const { port, folder } = await aServer(onEnd);
+    let fewest = Infinity;
+    for (let n = 3; n <= days.length; n++) {
+      await writeFile(join(folder, "weir.yaml"), gardenText("Weir", ...days.slice(0, n)));
+      const count = (await textAt(port, "/weir.ics")).match(/BEGIN:VEVENT/g)?.length ?? 0;
+      if (count !== 2) fewest = Math.min(fewest, count);
+      await new Promise((resolve) => setTimeout(resolve, 15));
+    }
+    await until("all days", async () => (await textAt(port, "/weir.ics")).includes("20270620"));
+    expect(fewest).toBeGreaterThanOrEqual(19);
+  });
+
+  test("a bug met with one garden does not keep others from being read", async () => {
+    const load: GardenSource["load"] = (file, ...rest) =>
+      file.includes("bad")
+        ? Promise.reject(new TypeError("our bug"))
+        : testSource.load(file, ...rest);
+    const files = { "bad.yaml": first, "weir.yaml": first };
+    const { port, lines } = await aServer(onEnd, { files, source: { ...testSource, load } });
+    expect((await get(port, "/weir.ics")).status).toBe(200);
+    expect((await get(port, "/bad.ics")).status).toBe(500);
+    expect(lines.some((line) => line.startsWith("bad: bug: TypeError: our bug"))).toBe(true);
+  });
+});
+
+describe("a folder of gardens", () => {
+  test("takes up a new file, and gives it an address", async () => {
+    const { port, folder, server } = await aServer(onEnd);
+    expect((await get(port, "/abbey.ics")).status).toBe(404);
+    await writeFile(join(folder, "abbey.yml"), gardenText("Abbey", "2027-07-01"));
+    await until("the new garden", async () => (await get(port, "/abbey.ics")).status === 200);
+    expect(
+      server
+        .links()
+        .map(({ title }) => title)
+        .sort(),
+    ).toEqual(["Abbey", "Weir"]);
+  });
+
+  test("a removed file keeps its last good calendar for a minute, then its addresses end", async () => {
+    let nowMs = Date.UTC(2027, 4, 1);
+    const { port, folder, lines } = await aServer(onEnd, { nowMs: () => nowMs });
+    await rm(join(folder, "weir.yaml"));
+    await until("the problem", async () => (await textAt(port, "/weir")).includes("cannot-read"));
+    nowMs += 59_000;
+    expect((await get(port, "/weir.ics")).status).toBe(200);
+    nowMs += 2_000;
+    await until("its end", async () => (await get(port, "/weir.ics")).status === 404);
+    expect(lines).toContain("weir: its file is gone, and so are its addresses");
+  });
+
+  test("a file that comes back goes on where it was", async () => {
+    let nowMs = Date.UTC(2027, 4, 1);
+    const { port, folder } = await aServer(onEnd, { nowMs: () => nowMs });
+    await rm(join(folder, "weir.yaml"));
+    await until("the problem", async () => (await textAt(port, "/weir")).includes("cannot-read"));
+    nowMs += 120_000;
+    await until("its end", async () => (await get(port, "/weir.ics")).status === 404);
+    await writeFile(join(folder, "weir.yaml"), moved);
+    await until("its return", async () => (await get(port, "/weir.ics")).status === 200);
+    expect(sequences(await textAt(port, "/weir.ics"))).toEqual([0, 1]);
+  });
+
+  test("that is away as a whole, as a disk may be, takes no garden with it", async () => {
+    let nowMs = Date.UTC(2027, 4, 1);
+    const { port, folder, lines } = await aServer(onEnd, { nowMs: () => nowMs });
+    onEnd(() => rm(`${folder}-away`, { recursive: true, force: true }));
+    await rename(folder, `${folder}-away`);
+    await until("the trouble", () => lines.some((line) => line.includes("does not exist")));
+    nowMs += 3_600_000;
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect((await get(port, "/weir.ics")).status).toBe(200);
+    expect(await textAt(port, "/weir")).not.toContain("cannot-read");
+    await rename(`${folder}-away`, folder);
+    await writeFile(join(folder, "weir.yaml"), moved);
+    await until("the edit after", async () => (await textAt(port, "/weir.ics")).includes(newDay));
+    expect(lines.filter((line) => line.includes("does not exist"))).toHaveLength(1);
+  });
+
+  test("leaves out rule files, other files, and folders that are called like gardens", async () => {
+    const rules = "version: 1\nrules:\n  - id: mine\n";
+    const { server, folder } = await aServer(onEnd, {
+      files: { "weir.yaml": first, "my-rules.yaml": rules },
+    });
+    await mkdir(join(folder, "folder.yaml"));
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    expect(server.links().map(({ title }) => title)).toEqual(["Weir"]);
+    for (const name of [
+      ".weir.yaml",
+      "#weir.yaml",
+      "weir.yaml~",
+      "weir.yaml.tmp",
+      "weir.json",
+      ".yaml",
+    ])
+      expect(isGardenFileName(name), name).toBe(false);
+  });
+
+  test("a garden that is not yet read is read for the request that asks for it", async () => {
+    const files = Object.fromEntries(Array.from({ length: 30 }, (_, i) => [`g${i}.yaml`, first]));
+    const load: GardenSource["load"] = async (...given) => {
+      await new Promise((resolve) => setTimeout(resolve, 40));
+      return testSource.load(...given);
+    };
+    const folder = await aFolder(onEnd);
+    for (const [name, text] of Object.entries(files)) await writeFile(join(folder, name), text);
+    const { serveGardens } = await import("../../src/serve/index.js");
+    const log = (): void => undefined;
+    const options = { gardens: [folder], stateDir: join(folder, "state"), log };
+    const started = await serveGardens({ ...options, source: { ...testSource, load } });
+    if (!started.ok) throw new Error("not started");
+    onEnd(() => started.value.stop());
+    const beganMs = performance.now();
+    const { status } = await get(Number(new URL(started.value.origins[0] ?? "").port), "/g9.ics");
+    expect(status).toBe(200);
+    expect(performance.now() - beganMs).toBeLessThan(600);
+  });
+});
+
+test("the garden's own rule file is watched with it", async () => {
+  const folder = await aFolder(onEnd);
+  await writeFile(
+    join(folder, "weir.yaml"),
+    "garden: Weir\nrules: 'own/rules.yaml' # mine\nbeds: []\n",
+  );
+  await mkdir(join(folder, "own"));
+  await writeFile(join(folder, "own", "rules.yaml"), "x");
+  let loads = 0;
+  const source = gardenSource({
+    loadPlan: () => {
+      loads++;
+      const at = { line: 1, column: 1 };
+      const problem = { code: "rules", file: "own/rules.yaml", at, message: "no", mend: "mend" };
+      return Promise.resolve({ ok: false, problems: [problem] });
+    },
+  });
+  await aServer(onEnd, { gardens: [folder], source });
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  const before = loads;
+  await writeFile(join(folder, "own", "rules.yaml"), "a longer text");
+  await until("the rules are read", () => loads > before);
+});
+
+describe("over a restart", () => {
+  test("the calendar goes on: same bytes and date when nothing changed, the next SEQUENCE when it did", async () => {
+    let nowMs = Date.UTC(2027, 4, 1);
+    const clock = { nowMs: () => nowMs };
+    const one = await aServer(onEnd, clock);
+    const before = await get(one.port, "/weir.ics");
+    await one.server.stop();
+    nowMs += 86_400_000;
+    const gardens = [one.folder];
+    const two = await aServer(onEnd, { ...clock, gardens, stateDir: one.stateDir });
+    const same = await get(two.port, "/weir.ics");
+    expect(same.body).toEqual(before.body);
+    expect(same.headers["last-modified"]).toBe(before.headers["last-modified"]);
+    await two.server.stop();
+    await writeFile(join(one.folder, "weir.yaml"), moved);
+    const three = await aServer(onEnd, { ...clock, gardens, stateDir: one.stateDir });
+    expect(sequences(await textAt(three.port, "/weir.ics"))).toEqual([0, 1]);
+  });
+
+  test("a file broken meanwhile is shown as it last was good", async () => {
+    const one = await aServer(onEnd);
+    const before = await get(one.port, "/weir.ics");
+    await one.server.stop();
+    await writeFile(join(one.folder, "weir.yaml"), "broken");
+    const two = await aServer(onEnd, { gardens: [one.folder], stateDir: one.stateDir });
+    expect((await get(two.port, "/weir.ics")).body).toEqual(before.body);
+    expect(await textAt(two.port, "/weir")).toMatch(
+      /rounds 2027-06-12 2027-06-26.*problems broken/s,
+    );
+  });
+
+  test.each(["", "{", "null", '{"keptVersion":1}', '{"keptVersion":2,"calendar":"x"}'])(
+    "a damaged record (%s) is set aside and told of, and the calendar begins anew",
+    async (text) => {
+      const one = await aServer(onEnd);
+      await one.server.stop();
+      const [name = ""] = await readdir(one.stateDir);
+      await writeFile(join(one.stateDir, name), text);
+      const two = await aServer(onEnd, { gardens: [one.folder], stateDir: one.stateDir });
+      expect((await get(two.port, "/weir.ics")).status).toBe(200);
+      expect(two.lines.some((line) => line.includes("was damaged"))).toBe(true);
+      expect((await readdir(one.stateDir)).sort()).toEqual([name, `${name}.damaged`].sort());
+    },
+  );
+
+  test("another garden under the same file name begins anew", async () => {
+    const one = await aServer(onEnd);
+    await one.server.stop();
+    await writeFile(join(one.folder, "weir.yaml"), gardenText("Abbey", "2027-07-01"));
+    const two = await aServer(onEnd, { gardens: [one.folder], stateDir: one.stateDir });
+    expect(await textAt(two.port, "/weir.ics")).toContain("20270701");
+    expect(two.lines.some((line) => line.includes("begins anew"))).toBe(true);
+  });
+
+  test("a state folder that can't be written is told of, and the gardens are served all the same", async () => {
+    const folder = await aFolder(onEnd);
+    await writeFile(join(folder, "a-file"), "");
+    const { port, lines } = await aServer(onEnd, { stateDir: join(folder, "a-file", "state") });
+    expect((await get(port, "/weir.ics")).status).toBe(200);
+    expect(lines.some((line) => line.includes("is not in a folder"))).toBe(true);
+  });
+});
+
+test("at midnight in the garden's zone the page moves on to the next day, and its tag with it", async () => {
+  // 23:30 in Dublin, which is an hour ahead of UTC in June.
+  let nowMs = Date.UTC(2027, 5, 12, 22, 30);
+  const { port } = await aServer(onEnd, { nowMs: () => nowMs });
+  const before = await get(port, "/weir");
+  expect(before.body.toString()).toContain("today 2027-06-12");
+  nowMs += 29 * 60_000;
+  expect((await get(port, "/weir")).headers.etag).toBe(before.headers.etag);
+  nowMs += 60_000;
+  const after = await get(port, "/weir", { "if-none-match": before.headers.etag ?? "" });
+  expect(after.status).toBe(200);
+  expect(after.body.toString()).toContain("today 2027-06-13");
+  expect(after.headers["last-modified"]).toBe("Sat, 12 Jun 2027 23:00:00 GMT");
+});
+
+test.each([
+  ["none", { readPrint: "a", lastPrint: "a" }],
+  ["none", { readPrint: "a", lastPrint: "b" }],
+  ["wait", { readPrint: "b", lastPrint: "b" }],
+  ["wait", { readPrint: "b" }],
+  ["read", { readPrint: "b", lastPrint: "a" }],
+  ["read", {}],
+] as const)("%s after a look at %o and then a", (step, seen) => {
+  expect(stepOf(seen, "a")).toBe(step);
+});
