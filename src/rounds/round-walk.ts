@@ -5,8 +5,9 @@
  * days that could be its next feeding, and how many rounds it has spent. Choices with the same sets
  * are one; a choice that leaves every course at least the days another does, for no more rounds,
  * makes the other needless. What is still too many either falls away (the walk then finds a good
- * answer, which may not be the best) or is melted into one choice with all their days and the least
- * of their rounds (the walk then finds a number of rounds that no answer can undercut).
+ * answer, which may not be the best) or is melted into choices with all their days and the least
+ * of their rounds, one for each last round (the walk then finds a number of rounds that no answer can
+ * undercut).
  */
 import { setBit, type BitCourse } from "./bit-course.js";
 
@@ -14,7 +15,9 @@ export interface WalkTerms {
   readonly courses: readonly BitCourse[];
   readonly dayCount: number;
   readonly wordCount: number;
-  /** Most choices kept after a day. */
+  /** By day, what a round on it counts: 1, or 0 where it is there anyway; Infinity for none. */
+  readonly roundPrices: ArrayLike<number>;
+  /** Most choices kept after a day, before what is melted. */
   readonly room: number;
   readonly overflow: "drop" | "melt";
   /** No answer with more rounds is wanted. */
@@ -32,6 +35,8 @@ export interface Walk {
   readonly soFar: Float64Array;
   /** Nothing had to fall away or melt. */
   readonly exact: boolean;
+  /** Words of sets written, as a measure of effort that is the same on every machine. */
+  readonly work: number;
 }
 
 /** Choices after one day; choice c has its sets at c * stride. */
@@ -43,19 +48,19 @@ interface Layer {
 }
 
 export function walkRounds(terms: WalkTerms): Walk {
-  const { courses, dayCount, wordCount, room, overflow, atMost, toGo } = terms;
+  const { courses, dayCount, wordCount, roundPrices, room, overflow, atMost, toGo } = terms;
   const stride = courses.length * wordCount;
   const top = 32 * wordCount - 2;
-  const capacity = 2 * (room + 1);
-  let layer = newLayer(room + 1, stride);
-  let spare = newLayer(room + 1, stride);
-  const children = newLayer(capacity, stride);
+  let layer = newLayer(64, stride);
+  let spare = newLayer(64, stride);
+  let children = newLayer(128, stride);
   const trailDays: number[] = [];
   const trailBefore: number[] = [];
   const soFar = new Float64Array(dayCount + 1).fill(Infinity);
-  const order = new Int32Array(capacity);
-  const fullness = new Int32Array(capacity);
-  const table = new Int32Array(1 << (32 - Math.clz32(capacity * 2)));
+  let order = new Int32Array(128);
+  let fullness = new Int32Array(128);
+  let table = new Int32Array(256);
+  let work = 0;
   const startWords = courses.map((c) => startBits(c, dayCount));
   const lastStarts = Int32Array.from(courses, (c) => c.starts.at(-1) ?? -1);
   let exact = true;
@@ -63,12 +68,12 @@ export function walkRounds(terms: WalkTerms): Walk {
   beginLayer(layer, courses, wordCount, top);
   soFar[0] = 0;
   for (let day = 0; day < dayCount && layer.size > 0; day++) {
-    children.size = 0;
-    table.fill(0);
+    makeReady(2 * layer.size);
+    const price = roundPrices[day] as number;
     const allowance = atMost - (toGo[day + 1] as number);
     for (let p = 0; p < layer.size; p++) {
       const count = layer.counts[p] as number;
-      if (count + 1 <= allowance && advance(p, day, true)) keepChild(p, count + 1, day);
+      if (count + price <= allowance && advance(p, day, true)) keepChild(p, count + price, day);
       if (count <= allowance && advance(p, day, false)) keepChild(p, count, -1);
     }
     selectBest();
@@ -88,7 +93,22 @@ export function walkRounds(terms: WalkTerms): Walk {
     rounds: rounds.reverse(),
     soFar,
     exact,
+    work,
   };
+
+  /** Room for so many children. */
+  function makeReady(most: number): void {
+    work += most * stride;
+    children.size = 0;
+    if (most > children.counts.length) {
+      const capacity = 2 * most;
+      children = newLayer(capacity, stride);
+      order = new Int32Array(capacity);
+      fullness = new Int32Array(capacity);
+      table = new Int32Array(1 << (32 - Math.clz32(2 * capacity)));
+    } else table.fill(0);
+    if (most > spare.counts.length) spare = newLayer(2 * most, stride);
+  }
 
   /** Writes the sets of a child into the next free place; false when it strands a course. */
   function advance(p: number, day: number, take: boolean): boolean {
@@ -175,7 +195,7 @@ export function walkRounds(terms: WalkTerms): Walk {
           a - b,
       );
     spare.size = 0;
-    let melted = -1;
+    const melted = new Map<number, number>();
     for (let o = 0; o < children.size; o++) {
       const c = order[o] as number;
       if (isCovered(c)) continue;
@@ -185,13 +205,17 @@ export function walkRounds(terms: WalkTerms): Walk {
       }
       exact = false;
       if (overflow === "drop") break;
-      if (melted < 0) melted = c;
+      // Alike are those with as many rounds and the same last one.
+      const t = trails[c] as number;
+      const kind = (counts[c] as number) * dayCount + (t < 0 ? 0 : (trailDays[t] as number));
+      const m = melted.get(kind);
+      if (m === undefined) melted.set(kind, c);
       else
         for (let s = 0; s < stride; s++)
-          sets[melted * stride + s] =
-            (sets[melted * stride + s] as number) | (sets[c * stride + s] as number);
+          sets[m * stride + s] =
+            (sets[m * stride + s] as number) | (sets[c * stride + s] as number);
     }
-    if (melted >= 0) put(melted);
+    for (const m of melted.values()) put(m);
 
     function put(c: number): void {
       spare.sets.set(sets.subarray(c * stride, (c + 1) * stride), spare.size * stride);
