@@ -1,7 +1,8 @@
 /** The plan as a page for a terminal. */
 import { cautionsFor } from "../calendar/index.js";
 import { totalStockText, volumeText } from "../garden/index.js";
-import type { CanMix, Plan, PlannedPlanting, Round } from "../season-plan.js";
+import type { CanFill, CanMix, Plan, PlannedPlanting, Round } from "../season-plan.js";
+import { stockText } from "./stock-text.js";
 import { bullet, table } from "./table.js";
 import { count, dayText, stageText } from "./words.js";
 
@@ -27,6 +28,12 @@ export function planText(plan: Plan, style: TextStyle): string {
     plan.rounds.length === 0
       ? "No feedings in these days."
       : plan.rounds.map((round) => roundText(round, style)).join("\n"),
+    stockText(plan, style),
+    listed(
+      "What changed",
+      plan.notes.map((note) => [note.message, ...note.advice].join(" ")),
+      style,
+    ),
     listed(
       "Warnings",
       plan.warnings.map((w) => `${w.message}: ${w.mend}`),
@@ -37,21 +44,38 @@ export function planText(plan: Plan, style: TextStyle): string {
       plan.plantings.filter((planting) => !planting.fed),
       style,
     ),
-    listed("Mind", plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan)), style),
+    listed("Mind", plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds)), style),
   ];
   return sections.filter((section) => section !== "").join("\n\n") + "\n";
 }
 
-function mixesOf(plan: Plan): CanMix[] {
-  return plan.rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+function mixesOf(rounds: readonly Round[]): CanMix[] {
+  return rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
 }
 
 function roundText(round: Round, style: TextStyle): string {
   const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
+  const given = round.given ? ", given" : "";
+  const bottles = [
+    ...new Set(
+      mixesOf([round])
+        .flatMap((m) => m.pours ?? [])
+        .map((p) => p.batch),
+    ),
+  ];
+  const from = bottles.length === 0 ? "" : `, from ${bottles.join(" and ")}`;
   const rows = round.beds.flatMap((bed) =>
     bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "")),
   );
-  return `${style.heading(dayText(round.day) + time)}\n${table(rows, "  ", style.width)}`;
+  const feedRows = (round.feeds ?? []).flatMap((feed) =>
+    feed.fills.map((fill, i) => [
+      i === 0 ? feed.bedName : "",
+      fillText(fill, "can"),
+      fill.stockText + (fill.count > 1 ? " each" : ""),
+      i === 0 ? `${feed.feed}, no calcium in these cans (${feed.plantings.join(", ")})` : "",
+    ]),
+  );
+  return `${style.heading(dayText(round.day) + time)}${given}${from}\n${table([...rows, ...feedRows], "  ", style.width)}`;
 }
 
 /** A row for each kind of fill: bed, cans, stock in each, and for whom. */
@@ -62,12 +86,16 @@ function mixRows(mix: CanMix, bedName: string): string[][] {
     .join(", ");
   return mix.fills.map((fill, i) => [
     i === 0 ? bedName : "",
-    fill.full
-      ? `${count(fill.count, vessel)} of ${fill.waterText}`
-      : `1 part ${vessel} of ${fill.waterText}`,
+    fillText(fill, vessel),
     fill.stockText + (fill.count > 1 ? " each" : ""),
     i === 0 ? whom : "",
   ]);
+}
+
+function fillText(fill: CanFill, vessel: string): string {
+  return fill.full
+    ? `${count(fill.count, vessel)} of ${fill.waterText}`
+    : `1 part ${vessel} of ${fill.waterText}`;
 }
 
 function listed(title: string, lines: readonly string[], style: TextStyle): string {

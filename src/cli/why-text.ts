@@ -39,7 +39,7 @@ function plantingText(
 }
 
 function feedingText(r: FeedingReason, style: TextStyle): string {
-  const { rule, feeding, mix, stage } = r;
+  const { rule, feeding, stage } = r;
   const { shortestDays, targetDays, longestDays } = rule.interval;
   const window = `${feeding.window.earliest} to ${feeding.window.latest}`;
   const gap =
@@ -61,21 +61,52 @@ function feedingText(r: FeedingReason, style: TextStyle): string {
     ],
     ["window", feeding.inWindow ? window : `${window}: no allowed day in it, so late`],
     ...arithmetic(r).map((line, i) => [i === 0 ? "amount" : "", line]),
-    ["calcium", `${decimal(mix.calciumMgPerL, 0)} mg in a litre of can water`],
+    ["calcium", calciumText(r)],
   ];
   return `${style.heading(`  ${dayText(r.day)}`)}\n${table(rows, "    ", style.width)}`;
 }
 
-/** From rate to millilitres, one step a line. */
-export function arithmetic({ feeding, mix }: FeedingReason): string[] {
+function calciumText({ mix }: FeedingReason): string {
+  const { tapCalciumMgPerL: tap, clearCalciumMgPerL: clear, can } = mix;
+  return [
+    `${decimal(mix.calciumMgPerL, 0)} mg in a litre of can water from the stock`,
+    ...(tap === undefined ? [] : [`${decimal(tap, 0)} mg from the source water`]),
+    ...(clear === undefined ? [] : [`${decimal(clear, 1)} mg if the bottle were poured clear`]),
+    ...(can === undefined ? [] : [`the mixed can is at pH ${decimal(can.ph, 1)}`]),
+    ...(can === undefined || can.settlesMgPerL < 1
+      ? []
+      : [`${decimal(can.settlesMgPerL, 0)} mg/L of fine solid settles: stir`]),
+  ].join("; ");
+}
+
+/** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */
+function rateLines({ feeding, mix, rule }: FeedingReason, rate: string): string[] {
+  const { targetMgPerL, level } = feeding;
+  const times = level === 1 ? "" : ` x level ${decimal(level, 2)}`;
+  if (targetMgPerL === undefined)
+    return [`${decimal(feeding.baseRateMlPerL, 2)} mL per L${times}, fixed in the garden file`];
+  const strengthGPerL = mix.calciumMgPerL / mix.rateMlPerL;
+  const bottles = (mix.pours ?? []).map((pour) => pour.batch).join(" and ");
+  const wanted = targetMgPerL / strengthGPerL;
+  const isCapped = wanted > mix.rateMlPerL * 1.001;
+  return [
+    `target ${decimal(rule.calciumMgPerL, 1)} mg of calcium per L${times}${level === 1 ? "" : ` = ${decimal(targetMgPerL, 1)} mg per L`}`,
+    `${bottles === "" ? "a new batch" : bottles} holds ${decimal(strengthGPerL, 2)} mg of calcium per mL`,
+    isCapped
+      ? `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${decimal(wanted, 2)} mL per L, kept to the rule's highest rate, ${rate}`
+      : `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${rate}`,
+  ];
+}
+
+/** From calcium to millilitres, one step a line. */
+export function arithmetic(reason: FeedingReason): string[] {
+  const { feeding, mix } = reason;
   const ml = (value: number): string => `${decimal(value, 2)} mL`;
   const liters = (value: number): string => `${decimal(value, 2)} L`;
   const rate = `${ml(mix.rateMlPerL)} per L`;
   const others = mix.feedings.length - 1;
   return [
-    feeding.level === 1
-      ? `rate ${rate}`
-      : `rate ${ml(feeding.baseRateMlPerL)} per L x level ${decimal(feeding.level, 2)} = ${rate}`,
+    ...rateLines(reason, rate),
     others === 0
       ? `${liters(mix.waterL)} of water`
       : `${liters(feeding.waterL)} of water, ${liters(mix.waterL)} with ${others} other planting${others === 1 ? "" : "s"} in the same cans`,
