@@ -11,6 +11,7 @@ import { readRules, type FeedRule, type RuleTables, type Sign } from "./rules/in
 import { compileCheck } from "./schema-check.js";
 import {
   prepareChemistry,
+  referenceStockGPerL,
   type ChemistryData,
   type MakingRules,
   type StockTables,
@@ -37,10 +38,14 @@ function readTables(): Tables {
   });
   const units: UnitTable = rows("./garden/units.yaml", "units");
   const usual = usualValues(rows("./garden/usual.yaml", "usual"));
+  const stock: StockTables = {
+    chemistry: prepareChemistry(parse(readText("./stock/constants.yaml")) as ChemistryData),
+    making: parse(readText("./stock/making.yaml")) as MakingRules,
+  };
   const ruleTables: RuleTables = {
     rulesCheck: compileCheck(readSchema("rules")),
     catalogue,
-    referenceStockGPerL: usual.reference_stock_g_per_l,
+    referenceStockGPerL: referenceStockGPerL(stock, usual),
   };
   return {
     ...ruleTables,
@@ -50,8 +55,7 @@ function readTables(): Tables {
     cssColors: new Set(rows<string>("./garden/css-colors.yaml", "names")),
     builtInRules: builtInRules(ruleTables, units),
     signs: rows("./rules/signs.yaml", "signs"),
-    chemistry: prepareChemistry(parse(readText("./stock/constants.yaml")) as ChemistryData),
-    making: parse(readText("./stock/making.yaml")) as MakingRules,
+    ...stock,
   };
 }
 

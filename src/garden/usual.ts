@@ -8,7 +8,6 @@ export const usualKeys = [
   "water_l_per_m2",
   "salt_gap_days",
   "vinegar_percent",
-  "reference_stock_g_per_l",
   "bottle_ml",
   "largest_batch_ml",
   "shell_purity_percent",

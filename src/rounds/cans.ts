@@ -65,5 +65,5 @@ function divide(waterL: number, canL: number): { full: number; partL: number } {
 
 function toStep(ml: number, stepMl: number): number {
   // Adding the steps up in whole numbers keeps 0.1 mL from becoming 0.30000000000000004.
-  return Number((Math.round(ml / stepMl) * stepMl).toFixed(6));
+  return Number((Math.round(ml / stepMl + 1e-9) * stepMl).toFixed(6));
 }

@@ -16,5 +16,11 @@ export { type RecipeStep } from "./recipe-steps.js";
 export { rainWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
 export { atStrength, strained, type PourStyle, type StockLiquid } from "./stock-liquid.js";
 export { type MixResult, type MixTrouble } from "./trouble.js";
-export { bottleStock, recipeMeans, stockAsMeasured, type Measured } from "./usual-stock.js";
+export {
+  bottleStock,
+  recipeMeans,
+  referenceStockGPerL,
+  stockAsMeasured,
+  type Measured,
+} from "./usual-stock.js";
 export { seasonStock, type StockSide, type StockTables } from "./season-stock.js";

@@ -100,7 +100,7 @@ export function seasonStock(
         ...shortageWarnings(making, demands),
         ...cans.warnings(making, byNeed),
       ],
-      assumptions: shells.assumptions,
+      assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
     },
   };
 }

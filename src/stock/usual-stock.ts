@@ -1,5 +1,5 @@
 /** The stock that a grower's usual recipe gives, set right by what was measured on the bottle. */
-import type { BatchInHand, StockSettings } from "../garden/index.js";
+import type { BatchInHand, StockSettings, Usual } from "../garden/index.js";
 import type { Chemistry } from "./constants.js";
 import type { MakingRules } from "./making-rules.js";
 import { brewAtPh } from "./measured-ph.js";
@@ -24,6 +24,26 @@ export function recipeMeans(
   const { acid, citricForm, vinegarPercent, shellPurity, bottleMl } = settings;
   const temperatureC = chemistry.kitchen.roomC.value;
   return { acid, citricForm, vinegarPercent, shellPurity, bottleMl, temperatureC };
+}
+
+/**
+ * Calcium in the stock for which rates are written, g/L: the trade's recipe with citric acid, at rest
+ * in air and shaken. At this strength the trade's 10 mL in 4 L is what a can gets.
+ */
+export function referenceStockGPerL(
+  { chemistry, making }: { readonly chemistry: Chemistry; readonly making: MakingRules },
+  usual: Pick<Usual, "vinegar_percent" | "shell_purity_percent" | "bottle_ml">,
+): number {
+  const means = recipeMeans(chemistry, {
+    acid: "citric",
+    citricForm: "anhydrous",
+    vinegarPercent: usual.vinegar_percent,
+    shellPurity: usual.shell_purity_percent / 100,
+    bottleMl: usual.bottle_ml,
+  });
+  const made = recipe(chemistry, making, { by: "volume", makeMl: 1000 }, means);
+  if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
+  return made.value.shakenGPerL;
 }
 
 /**
