@@ -109,7 +109,7 @@ function ruleOf(
   const rate = (text: string, ...key: string[]): number =>
     inBounds(accept(parseRate(text, context), rateBounds.least, ...key), text, rateBounds, key);
   const days = (text: string, ...key: string[]): number => {
-    const { value } = accept(parseQuantity(text, "time", context), oneDay, ...key);
+    const { value } = accept(parseQuantity(text, "time", context), noDays, ...key);
     return Math.round(inBounds(value, text, key[0] === "interval" ? gapBounds : dayBounds, key));
   };
 
@@ -177,8 +177,8 @@ function ruleOf(
   };
 }
 
-/** Stands in where a quantity was refused; the file is refused as a whole then. */
-const oneDay = { value: 1 };
+/** Stands in where days were refused, as the file is then: no further bound finds fault with it. */
+const noDays = { value: NaN };
 
 /** Smallest and largest that can be meant, in the base unit. */
 interface Bounds {

@@ -1,0 +1,227 @@
+/** Which rule feeds a planting, in which stages, and the words that say why. */
+import { describe, expect, test } from "vitest";
+import { plantingLife, type Crop } from "../../src/crops/index.js";
+import { day } from "../../src/dates.js";
+import { matchRules, mergeRules, type FeedRule, type RuleMatch } from "../../src/rules/index.js";
+import { loadTables } from "../../src/tables.js";
+import { aPlanting, type PlantingDiffers } from "../support/a-garden.js";
+
+const { catalogue, builtInRules } = loadTables();
+const place = {
+  hemisphere: "north" as const,
+  season: { from: day("2027-03-01"), to: day("2027-10-31") },
+};
+
+function cropOf(key: string): Crop {
+  const crop = catalogue.crops.find((c) => c.key === key);
+  if (crop === undefined) throw new Error(`no crop ${key}`);
+  return crop;
+}
+
+function match(differs: PlantingDiffers, rules: readonly FeedRule[] = builtInRules): RuleMatch {
+  const planting = aPlanting(differs);
+  const crop = cropOf(planting.crop);
+  return matchRules(planting, crop, plantingLife(planting, crop, place), rules);
+}
+
+const spans = ({ spans: found }: RuleMatch): string[] =>
+  found.map(({ rule, route, from, to }) => `${rule.id} ${route} ${from} ${to}`);
+
+function aRule(differs: Partial<FeedRule> = {}): FeedRule {
+  return {
+    id: "r",
+    crops: ["tomato"],
+    groups: [],
+    stages: ["flowering", "fruit-set", "fruit-growth"],
+    route: "drench",
+    disorder: "blossom-end rot",
+    rateMlPerL: 2.5,
+    calciumMgPerL: 46,
+    interval: { shortestDays: 10, targetDays: 14, longestDays: 18 },
+    firstWithinDays: 10,
+    highestRateMlPerL: 5,
+    limitsReason: "a test says so",
+    stopBeforeHarvestDays: 0,
+    evidence: "common-practice",
+    byDefault: true,
+    reason: "because",
+    source: "none",
+    own: false,
+    ...differs,
+  };
+}
+
+// Tomato planted out on 20 May: flowering 17 June, fruit-set 26 June, fruit-growth 3 July,
+// ripening 25 July, harvest 1 August.
+describe("the stages that are fed", () => {
+  test("are one span where one rule covers neighbours", () => {
+    expect(spans(match({}))).toEqual(["solanaceous-drench drench 2027-06-17 2027-07-24"]);
+  });
+
+  test("are several where a stage between them is not fed", () => {
+    expect(spans(match({}, [aRule({ stages: ["vegetative", "fruit-set"] })]))).toEqual([
+      "r drench 2027-05-08 2027-06-16",
+      "r drench 2027-06-26 2027-07-02",
+    ]);
+  });
+
+  test("change their rule where another is for the next stage", () => {
+    const rules = [
+      aRule({ id: "early", stages: ["flowering"] }),
+      aRule({ id: "late", stages: ["fruit-set", "fruit-growth"] }),
+    ];
+    expect(spans(match({}, rules))).toEqual([
+      "early drench 2027-06-17 2027-06-25",
+      "late drench 2027-06-26 2027-07-24",
+    ]);
+  });
+
+  test("end so many days before harvest as the rule says", () => {
+    const rule = aRule({ stages: ["fruit-growth", "ripening"], stopBeforeHarvestDays: 3 });
+    // Harvest begins on 1 August: 29, 30 and 31 July stay free.
+    expect(spans(match({}, [rule]))).toEqual(["r drench 2027-07-03 2027-07-28"]);
+  });
+
+  test("lose a stage that lies wholly in those days", () => {
+    const rule = aRule({ stages: ["fruit-growth", "ripening"], stopBeforeHarvestDays: 10 });
+    expect(spans(match({}, [rule]))).toEqual(["r drench 2027-07-03 2027-07-21"]);
+  });
+
+  test("go on in the harvest itself where the rule feeds it", () => {
+    const rule = aRule({ stages: ["ripening", "harvest"], stopBeforeHarvestDays: 3 });
+    expect(spans(match({}, [rule]))).toEqual([
+      "r drench 2027-07-25 2027-07-28",
+      "r drench 2027-08-01 2027-08-30",
+    ]);
+  });
+
+  test("end before a planting that is taken out early, as before a harvest", () => {
+    const rule = aRule({ stopBeforeHarvestDays: 3 });
+    expect(spans(match({ removed: "2027-07-10" }, [rule]))).toEqual([
+      "r drench 2027-06-17 2027-07-06",
+    ]);
+  });
+});
+
+describe("the rule that wins", () => {
+  const forGroup = aRule({ id: "group", crops: [], groups: ["solanaceous"] });
+  const forCrop = aRule({ id: "crop" });
+  const ownGroup = aRule({ id: "own", crops: [], groups: ["solanaceous"], own: true });
+  const winner = (rules: readonly FeedRule[]): unknown => match({}, rules).spans[0]?.rule.id;
+
+  test("is the one for the crop, before that for its group, whatever their order", () => {
+    expect(winner([forGroup, forCrop])).toBe("crop");
+    expect(winner([forCrop, forGroup])).toBe("crop");
+  });
+
+  test("is the grower's own, also where a built-in one is more specific", () => {
+    expect(winner([forCrop, ownGroup])).toBe("own");
+  });
+
+  test("is the first of equals", () => {
+    expect(winner([aRule({ id: "first" }), aRule({ id: "second" })])).toBe("first");
+  });
+
+  test("leaves stages that it does not name to the next", () => {
+    const narrow = aRule({ id: "narrow", stages: ["flowering"], own: true });
+    expect(spans(match({}, [narrow, forGroup]))).toEqual([
+      "narrow drench 2027-06-17 2027-06-25",
+      "group drench 2027-06-26 2027-07-24",
+    ]);
+  });
+
+  test("is sought for each route alone", () => {
+    const spray = aRule({ id: "spray", route: "foliar" });
+    expect(match({}, [forCrop, spray]).spans.map((span) => span.rule.id)).toEqual([
+      "crop",
+      "spray",
+    ]);
+  });
+
+  test("from a grower's file takes the place of a built-in one with its id", () => {
+    const own = aRule({ id: "solanaceous-drench", own: true, stages: ["flowering"] });
+    expect(spans(match({}, mergeRules(builtInRules, [own])))).toEqual([
+      "solanaceous-drench drench 2027-06-17 2027-06-25",
+    ]);
+  });
+});
+
+describe("what the grower asks for", () => {
+  const onRequest = aRule({ id: "asked", byDefault: false, evidence: "advised-against" });
+  const spray = aRule({ id: "spray", route: "foliar", byDefault: false, evidence: "disputed" });
+
+  test("no feed at all is respected and said", () => {
+    expect(match({ feed: false })).toEqual({
+      spans: [],
+      reason: "not fed, as the garden file says (`feed: false`)",
+    });
+  });
+
+  test("a crop that no rule knows is not fed, for the crop's own reason", () => {
+    const basil = match({ crop: "basil" });
+    expect(basil.spans).toEqual([]);
+    expect(basil.reason).toBe(cropOf("basil").reason);
+  });
+
+  test("lettuce is fed only on request, and the plan says why", () => {
+    const lettuce = { crop: "lettuce", transplanted: undefined, sown: "2027-04-01" };
+    const byRule = match(lettuce);
+    expect(byRule.spans).toEqual([]);
+    expect(byRule.reason).toMatch(
+      /^not fed unless asked for \(`feed: true`\), as published work found no effect or advises against it: /,
+    );
+    expect(match({ ...lettuce, feed: true }).spans.map((span) => span.rule.id)).toEqual([
+      "leafy-head-drench",
+    ]);
+  });
+
+  test("feed: true takes what is fed anyway, or else the route with the best evidence", () => {
+    const usual = aRule({ id: "usual" });
+    expect(match({ feed: true }, [usual, spray]).spans.map((s) => s.rule.id)).toEqual(["usual"]);
+    expect(match({ feed: true }, [onRequest, spray]).spans.map((s) => s.rule.id)).toEqual([
+      "spray",
+    ]);
+  });
+
+  test("a route named takes that route alone, both take both", () => {
+    const rules = [aRule({ id: "usual" }), spray];
+    expect(match({ feed: "foliar" }, rules).spans.map((s) => s.rule.id)).toEqual(["spray"]);
+    expect(match({ feed: "drench" }, rules).spans.map((s) => s.rule.id)).toEqual(["usual"]);
+    expect(match({ feed: "both" }, rules).spans.map((s) => s.rule.id)).toEqual(["usual", "spray"]);
+  });
+
+  test("a route that no rule gives is not fed, and the plan says which there is", () => {
+    expect(match({ crop: "celery", feed: "foliar" })).toEqual({
+      spans: [],
+      reason: "not fed: no rule gives celery a foliar feed, only a drench one",
+    });
+  });
+
+  test.each([
+    ["published", "published work supports it only in some cases"],
+    ["common-practice", "it is a practice without trials"],
+    ["disputed", "published work disagrees on whether it helps"],
+    ["advised-against", "published work found no effect or advises against it"],
+  ] as const)("what is %s says so where it waits for a request", (evidence, words) => {
+    expect(match({}, [aRule({ byDefault: false, evidence })]).reason).toBe(
+      `not fed unless asked for (\`feed: true\`), as ${words}: because`,
+    );
+  });
+});
+
+describe("the reason", () => {
+  test("names the disorder and the rule's reason, each rule once", () => {
+    const rules = [
+      aRule({ id: "a", stages: ["flowering", "fruit-growth"], reason: "First." }),
+      aRule({ id: "b", stages: ["fruit-set"], disorder: "cracks", reason: "Second." }),
+    ];
+    expect(match({}, rules).reason).toBe("against blossom-end rot: First. against cracks: Second.");
+  });
+
+  test("tells when the planting never comes into a stage that is fed", () => {
+    expect(match({ removed: "2027-06-01" })).toEqual({
+      spans: [],
+      reason: "not fed: it is not in a stage that is fed (flowering, fruit-set, fruit-growth)",
+    });
+  });
+});
