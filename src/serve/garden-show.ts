@@ -24,10 +24,9 @@ export interface GardenShow {
 }
 
 interface Good {
-  readonly planGzip: Buffer;
-  readonly planHash: string;
-  readonly timezone: string;
   readonly calendar: Representation;
+  /** Absent when only the calendar is left, of an earlier version of the program. */
+  readonly plan?: { readonly gzip: Buffer; readonly hash: string; readonly timezone: string };
 }
 
 interface ShownPage {
@@ -41,6 +40,8 @@ interface ShownPage {
 export interface ShowContext {
   readonly source: GardenSource;
   readonly stateDir: string;
+  /** Of the program. */
+  readonly version: string;
   readonly nowMs: () => number;
   readonly linksTo: (name: string) => SubscribeLinks;
 }
@@ -83,8 +84,8 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
 }
 
 /** Goes on from what was served before the last stop. */
-async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<string[]> {
-  const { kept, notice } = await readKept(stateDir, show.file);
+async function takeUp(show: GardenShow, { stateDir, version }: ShowContext): Promise<string[]> {
+  const { kept, notice } = await readKept(stateDir, show.file, version);
   if (kept) put(show, kept.plan, representation("calendar", kept.calendar, kept.modifiedS));
   return notice === undefined ? [] : [`${show.name}: ${notice}`];
 }
@@ -97,7 +98,7 @@ function keepLast(show: GardenShow, problems: readonly Problem[]): string[] {
 
 async function showNext(
   show: GardenShow,
-  { stateDir }: ShowContext,
+  { stateDir, version }: ShowContext,
   { plan, calendar, notices }: Loaded & { ok: true },
   nowMs: number,
 ): Promise<string[]> {
@@ -109,25 +110,33 @@ async function showNext(
   const lines = [...notices];
   if (!same) lines.push(last ? "the new calendar is live" : "the calendar is live");
   else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
-  if (!same || show.good?.planHash !== last.planHash) {
+  if (!same || show.good?.plan?.hash !== last.plan?.hash) {
     const kept = {
       file: show.file,
       calendar,
       modifiedS: same ? last.calendar.modifiedS : modifiedS,
     };
-    await writeKept(stateDir, { keptVersion: 1, ...kept, plan }).catch((error: unknown) => {
-      lines.push(troubleLine(troubleOf(error, stateDir)));
-    });
+    await writeKept(stateDir, { keptVersion: 1, version, ...kept, plan }).catch(
+      (error: unknown) => {
+        lines.push(troubleLine(troubleOf(error, stateDir)));
+      },
+    );
   }
   return lines.map((line) => `${show.name}: ${line}`);
 }
 
-function put(show: GardenShow, plan: Plan, calendar: Representation): void {
+function put(show: GardenShow, plan: Plan | undefined, calendar: Representation): void {
+  if (plan === undefined) {
+    show.good = { calendar };
+    return;
+  }
   const json = JSON.stringify(plan);
   const { name, timezone } = plan.garden;
   show.title = name;
-  show.good = { planGzip: gzipSync(json), planHash: contentHash(json), timezone, calendar };
+  show.good = { calendar, plan: { gzip: gzipSync(json), hash: contentHash(json), timezone } };
 }
+
+const always = { fromMs: -Infinity, untilMs: Infinity };
 
 /** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
 export function pageOf(show: GardenShow, context: ShowContext): Representation {
@@ -140,15 +149,15 @@ export function pageOf(show: GardenShow, context: ShowContext): Representation {
     nowMs < page.untilMs;
   if (current) return page.shown;
   const shown = renewed(page?.shown, pageContent(show, context, nowMs), nowMs);
-  const span = good ? spanOfToday(nowMs, good.timezone) : { fromMs: -Infinity, untilMs: Infinity };
+  const span = good?.plan ? spanOfToday(nowMs, good.plan.timezone) : always;
   show.page = { shown, good, problems, ...span };
   return shown;
 }
 
 function pageContent(show: GardenShow, context: ShowContext, nowMs: number): string {
   const { good, problems, title } = show;
-  if (good === undefined) return problemPage(title, problems);
-  const plan = JSON.parse(gunzipSync(good.planGzip).toString()) as Plan;
-  const today = todayAt(nowMs, good.timezone);
+  if (good?.plan === undefined) return problemPage(title, problems);
+  const plan = JSON.parse(gunzipSync(good.plan.gzip).toString()) as Plan;
+  const today = todayAt(nowMs, good.plan.timezone);
   return context.source.page(plan, { today, problems, subscribe: context.linksTo(show.name) });
 }

@@ -7,11 +7,14 @@ import { writeWhole } from "./write-whole.js";
 /** What was last served of a garden: the next calendar must follow it, a broken edit falls back on it. */
 export interface Kept {
   readonly keptVersion: 1;
+  /** Of the program. */
+  readonly version: string;
   readonly file: string;
   readonly calendar: string;
   /** Seconds since 1970 when the calendar last changed. */
   readonly modifiedS: number;
-  readonly plan: Plan;
+  /** Absent when another version of the program made it: its shape may be another. */
+  readonly plan?: Plan;
 }
 
 export interface KeptRead {
@@ -21,7 +24,7 @@ export interface KeptRead {
 }
 
 /** A damaged file is moved aside, told of, and taken as none. */
-export async function readKept(stateDir: string, file: string): Promise<KeptRead> {
+export async function readKept(stateDir: string, file: string, version: string): Promise<KeptRead> {
   const path = keptPath(stateDir, file);
   let text: string;
   try {
@@ -31,7 +34,10 @@ export async function readKept(stateDir: string, file: string): Promise<KeptRead
     return code === "ENOENT" ? {} : { notice: `${path} can't be read (${String(code)})` };
   }
   const kept = keptIn(text, file);
-  if (kept !== undefined) return { kept };
+  if (kept !== undefined) {
+    const { plan, ...rest } = kept;
+    return { kept: plan !== undefined && kept.version === version ? { ...rest, plan } : rest };
+  }
   await rename(path, `${path}.damaged`).catch(() => undefined);
   return { notice: `${path} was damaged; it is now ${path}.damaged` };
 }
@@ -53,8 +59,7 @@ function keptIn(text: string, file: string): Kept | undefined {
       kept?.keptVersion === 1 &&
       kept.file === file &&
       typeof kept.calendar === "string" &&
-      Number.isSafeInteger(kept.modifiedS) &&
-      (kept.plan as { planVersion?: unknown } | undefined)?.planVersion === 1;
+      Number.isSafeInteger(kept.modifiedS);
     return sound ? (kept as Kept) : undefined;
   } catch {
     return undefined;

@@ -23,6 +23,8 @@ export interface ServeOptions {
   readonly source: GardenSource;
   /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
+  /** Of the program: what another version kept of a plan is not shown. */
+  readonly version: string;
   /** A line for each request, problem and change; none holds the secret. */
   readonly log: (line: string) => void;
   /** Loopback unless given; any other address puts the gardens behind a secret path segment. */
@@ -52,7 +54,7 @@ const inflatedBytes = 16_000_000;
 
 /** Trouble: a path, the address, the port or the state folder can't be used. */
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
-  const { log, stateDir, source, nowMs = Date.now, port = 0 } = options;
+  const { log, stateDir, source, version, nowMs = Date.now, port = 0 } = options;
   const limits = { ...usualLimits, ...options.limits };
   const host = await addressOf(options.host ?? "127.0.0.1");
   if (!host.ok) return host;
@@ -65,7 +67,7 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     if (guard.value.kind === "loopback") return links;
     return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
   };
-  const context: ShowContext = { source, stateDir, nowMs, linksTo };
+  const context: ShowContext = { source, stateDir, version, nowMs, linksTo };
   const roots = options.gardens.map((path) => resolve(path));
   const folder = await gardenFolder(roots, context, log, options.lookMs);
   if (!folder.ok) return folder;

@@ -73,6 +73,7 @@ export async function aServer(
     gardens: [folder],
     source: testSource,
     stateDir,
+    version: "1.0.0",
     log,
     lookMs: 50,
     ...options,

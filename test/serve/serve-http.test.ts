@@ -269,7 +269,13 @@ describe("what keeps a server from starting is said", () => {
     const folder = await aFolder(onEnd);
     await writeFile(join(folder, "a.yaml"), gardenText("A"));
     const log = (): void => undefined;
-    const base = { gardens: [folder], source: testSource, stateDir: join(folder, "state"), log };
+    const base = {
+      gardens: [folder],
+      source: testSource,
+      stateDir: join(folder, "state"),
+      version: "1",
+      log,
+    };
     const started = await serveGardens({ ...base, ...differs });
     if (started.ok) await started.value.stop();
     return started.ok ? "started" : started.problems.map((p) => `${p.code}: ${p.message}`).join();

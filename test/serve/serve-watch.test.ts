@@ -200,7 +200,7 @@ describe("a folder of gardens", () => {
     for (const [name, text] of Object.entries(files)) await writeFile(join(folder, name), text);
     const { serveGardens } = await import("../../src/serve/index.js");
     const log = (): void => undefined;
-    const options = { gardens: [folder], stateDir: join(folder, "state"), log };
+    const options = { gardens: [folder], stateDir: join(folder, "state"), version: "1", log };
     const started = await serveGardens({ ...options, source: { ...testSource, load } });
     if (!started.ok) throw new Error("not started");
     onEnd(() => started.value.stop());
@@ -266,7 +266,27 @@ describe("over a restart", () => {
     );
   });
 
-  test.each(["", "{", "null", '{"keptVersion":1}', '{"keptVersion":2,"calendar":"x"}'])(
+  test("another version of the program goes on with the calendar, but not with a plan of another shape", async () => {
+    const one = await aServer(onEnd);
+    const before = await get(one.port, "/weir.ics");
+    await one.server.stop();
+    await writeFile(join(one.folder, "weir.yaml"), "broken");
+    const next = { gardens: [one.folder], stateDir: one.stateDir, version: "2.0.0" };
+    const two = await aServer(onEnd, next);
+    expect((await get(two.port, "/weir.ics")).body).toEqual(before.body);
+    expect(await textAt(two.port, "/weir")).toContain("broken: mend it");
+    await writeFile(join(one.folder, "weir.yaml"), moved);
+    await until("the mended file", async () => (await textAt(two.port, "/weir")).includes("06-27"));
+    expect(sequences(await textAt(two.port, "/weir.ics"))).toEqual([0, 1]);
+  });
+
+  test.each([
+    "",
+    "{",
+    "null",
+    '{"keptVersion":1}',
+    '{"keptVersion":2,"version":"1.0.0","calendar":"x"}',
+  ])(
     "a damaged record (%s) is set aside and told of, and the calendar begins anew",
     async (text) => {
       const one = await aServer(onEnd);

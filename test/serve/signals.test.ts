@@ -9,7 +9,7 @@ describe("a signal to end", () => {
   test.each(["SIGTERM", "SIGINT"] as const)(
     "%s stops the server: no connection, timer or listener stays",
     async (signal) => {
-      const { server, port } = await aServer(onEnd);
+      const { server, port } = await aServer(onEnd, { limits: { stopMs: 100 } });
       const idle = connect(port, "127.0.0.1");
       idle.on("error", () => undefined);
       const closed = new Promise((resolve) => idle.once("close", resolve));
