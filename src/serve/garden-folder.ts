@@ -1,8 +1,10 @@
 import { sep } from "node:path";
+import type { Day } from "../dates.js";
 import type { Result } from "../problem.js";
 import { gardenNames } from "./garden-names.js";
 import { type GardenShow, gardenShow, reload, type ShowContext } from "./garden-show.js";
 import { type Print, printOf, scan, type Scan, type Sniffed } from "./scan.js";
+import { todayAt } from "./today.js";
 import { type Trouble, troubleLine } from "./trouble.js";
 import { stepOf, type Seen } from "./watch-step.js";
 
@@ -20,6 +22,8 @@ export interface GardenFolder {
 interface Watched extends Seen {
   readonly show: GardenShow;
   goneSinceMs?: number;
+  /** Today, there, at the last reading: what is planned depends on it. */
+  readDay?: Day;
 }
 
 const usualLookMs = 400;
@@ -82,6 +86,7 @@ export async function gardenFolder(
     const found = await scan(roots, sniffed);
     meet(found);
     const prints = printer(found);
+    const today = dayTeller(context.nowMs());
     const due: { one: Watched; print: Print }[] = [];
     let waiting = false;
     for (const [file, one] of watched) {
@@ -89,7 +94,8 @@ export async function gardenFolder(
       const print = (
         await Promise.all([file, ...one.show.reads].map(async (each) => prints(each)))
       ).join("\n");
-      const step = stepOf(one, print);
+      const isAnotherDay = one.readDay !== undefined && one.readDay !== today(one.show);
+      const step = isAnotherDay ? "read" : stepOf(one, print);
       one.lastPrint = print;
       if (step === "wait") waiting = true;
       if (step === "read") due.push({ one, print });
@@ -103,7 +109,10 @@ export async function gardenFolder(
       if (stopped) return 0;
       if (done > 0 && performance.now() > untilMs) return 0;
       one.readPrint = print;
+      const dayNow = dayTeller(context.nowMs());
       for (const line of await readAgain(one.show, context)) log(line);
+      const day = dayNow(one.show);
+      if (day !== undefined) one.readDay = day;
     }
     setReady();
     return waiting ? settleMs : lookMs;
@@ -154,6 +163,18 @@ function printer({ prints }: Scan): (file: string) => Print | Promise<Print> {
     const print = seen.get(file) ?? printOf(file);
     seen.set(file, print);
     return print;
+  };
+}
+
+/** The day it is in a garden's zone, once its zone is known. */
+function dayTeller(nowMs: number): (show: GardenShow) => Day | undefined {
+  const days = new Map<string, Day>();
+  return ({ good }) => {
+    if (good?.plan === undefined) return undefined;
+    const { timezone } = good.plan;
+    const day = days.get(timezone) ?? todayAt(nowMs, timezone);
+    days.set(timezone, day);
+    return day;
   };
 }
 

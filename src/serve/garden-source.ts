@@ -37,9 +37,16 @@ export interface GardenSource {
   readonly page: (plan: Plan, view: PageView) => string;
 }
 
+export interface AsOf {
+  /** Ms since 1970: tells today in the garden's zone. */
+  readonly nowMs: number;
+  /** The calendar served or published before, whose days are to be kept where that costs little. */
+  readonly previous?: string;
+}
+
 export interface SourceParts {
-  /** Reads and plans one garden file; problems when it can't even be read, too. */
-  readonly loadPlan: (file: string) => Promise<Result<Plan>>;
+  /** Reads and plans one garden file as of now; problems when it can't even be read, too. */
+  readonly loadPlan: (file: string, asOf: AsOf) => Promise<Result<Plan>>;
   /** {@link gardenPage} unless given. */
   readonly page?: GardenSource["page"];
 }
@@ -50,7 +57,7 @@ export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): Gard
     page,
     load: async (file, previous, nowMs) => {
       const reads = await filesRead(file);
-      const plan = await loadPlan(file);
+      const plan = await loadPlan(file, previous === undefined ? { nowMs } : { nowMs, previous });
       if (!plan.ok) return { ok: false, problems: plan.problems, reads };
       return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, previous, nowMs) };
     },

@@ -333,6 +333,22 @@ test("at midnight in the garden's zone the page moves on to the next day, and it
   expect(after.headers["last-modified"]).toBe("Sat, 12 Jun 2027 23:00:00 GMT");
 });
 
+test("at midnight in its zone a garden is planned anew, as what is planned may depend on the day", async () => {
+  let nowMs = Date.UTC(2027, 5, 12, 22, 59, 59);
+  const asked: number[] = [];
+  const load: GardenSource["load"] = (file, previous, atMs) => {
+    asked.push(atMs);
+    return testSource.load(file, previous, atMs);
+  };
+  await aServer(onEnd, { nowMs: () => nowMs, source: { ...testSource, load } });
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  expect(asked).toEqual([nowMs]);
+  nowMs += 1000;
+  await until("the new day", () => asked.length === 2);
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  expect(asked).toEqual([nowMs - 1000, nowMs]);
+});
+
 test.each([
   ["none", { readPrint: "a", lastPrint: "a" }],
   ["none", { readPrint: "a", lastPrint: "b" }],
