@@ -63,6 +63,11 @@ export function bottleLives(
   return [...old, ...toMake];
 }
 
+/** Whether there is, or will be, any stock at all. */
+export function hasBottles({ making }: SeasonStock): boolean {
+  return making.account.length > 0;
+}
+
 /** So much stock from this day on, until the next step. */
 export interface StockStep {
   readonly from: Day;

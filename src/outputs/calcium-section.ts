@@ -15,6 +15,8 @@ export interface CanCalcium {
   readonly fromTapMg?: number;
   /** From the stock, if it were poured clear. */
   readonly clearMg?: number;
+  /** Of the mixed can, where the source water is known. */
+  readonly ph?: number;
   /** Stock in a full can or sprayer, mL. */
   readonly stockMl: number;
 }
@@ -39,6 +41,7 @@ export function canCalcium(plan: Plan): readonly CanCalcium[] {
           ...(mix.clearCalciumMgPerL === undefined
             ? {}
             : { clearMg: mix.clearCalciumMgPerL * full }),
+          ...(mix.can === undefined ? {} : { ph: mix.can.ph }),
           stockMl: mix.rateMlPerL * full,
         },
       ];
@@ -68,7 +71,8 @@ function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
     <p>
       <b>${joined(can.crops, ", ")}</b>: a full ${vesselOf(can.route)}
       (${volumeText(can.vesselL, garden.amounts)}) with
-      ${decimal(can.stockMl, can.stockMl < 10 ? 1 : 0)} mL of stock
+      ${decimal(can.stockMl, can.stockMl < 10 ? 1 : 0)} mL of
+      stock${can.ph !== undefined && `, about pH ${decimal(can.ph, 1)}`}
     </p>
     <svg class="amounts" width="100%" height="22" aria-hidden="true">
       <rect class="from-stock" width="${percent(fromStockMg)}" height="22" />

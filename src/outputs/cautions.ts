@@ -18,8 +18,5 @@ export const humilityCautions: readonly string[] = [
   "Your local rules, your certifier and a soil test come before this plan.",
 ];
 
-/** On every label, in this order. */
-export const labelCautions = [
-  "Shake well.",
-  "Not for drinking. Keep away from food and children.",
-] as const;
+/** On every label. */
+export const labelCaution = "Not for drinking. Keep away from food and children.";

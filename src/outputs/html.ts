@@ -29,7 +29,7 @@ export function isolated(name: string): string {
 }
 
 /** With a comma or whatever else between them. */
-export function joined(items: readonly Content[], between: string): readonly Content[] {
+export function joined(items: readonly Content[], between: Content): readonly Content[] {
   return items.flatMap((item, i) => (i === 0 ? [item] : [between, item]));
 }
 

@@ -1,7 +1,7 @@
 /** The making plan: batches with their days, bottles in hand, shells, what will be short. */
 import { decimal, totalStockText } from "../garden/index.js";
 import type { Plan, SeasonStock } from "../season-plan.js";
-import { bottleLives, type BottleInHand, type BottleLife } from "./bottles.js";
+import { bottleLives, hasBottles, type BottleInHand, type BottleLife } from "./bottles.js";
 import { html, nameHtml, type Html } from "./html.js";
 import { makingCautions } from "./cautions.js";
 import { makingJobs } from "./making-jobs.js";
@@ -12,6 +12,7 @@ export function makingSection(plan: Plan, inHand: readonly BottleInHand[]): Html
   const { stock } = plan;
   if (stock === undefined) return undefined;
   const { making } = stock;
+  if (plan.totals.stockMl === 0 && !hasBottles(stock)) return undefined;
   const lives = bottleLives(stock, inHand);
   const jobs = makingJobs(plan);
   return html`<section id="making" aria-labelledby="making-head">

@@ -51,7 +51,7 @@ function whyNothing({ plantings, garden }: Plan): string {
 /** All rounds, each to be opened, those to come first. */
 export function roundsSection(plan: Plan, today?: Day): Html | undefined {
   if (plan.rounds.length === 0) return undefined;
-  const isPast = ({ day }: Round) => today !== undefined && day < today;
+  const isPast = ({ day, given }: Round) => given === true || (today !== undefined && day < today);
   const past = plan.rounds.filter(isPast);
   const toCome = plan.rounds.filter((round) => !isPast(round));
   return html`<section id="rounds" aria-labelledby="rounds-head">
@@ -71,8 +71,12 @@ function roundDetails(plan: Plan, round: Round): Html {
     data-day="${round.day}"
     data-long="${dayOfSeason(round.day)}"
     data-totals="${totals}"
+    ${round.given === true && html` data-given`}
   >
-    <summary>${dayTime(round.day)} <span class="totals-line">${totals}</span></summary>
+    <summary>
+      ${dayTime(round.day)}
+      <span class="totals-line">${totals}${round.given === true && ", given"}</span>
+    </summary>
     <div class="round-body">${roundBody(plan, round)}</div>
   </details>`;
 }

@@ -16,7 +16,7 @@ export const pageScript = `(() => {
     const days = Math.round((Date.parse(day) - Date.parse(today)) / 864e5);
     return days === 0 ? "today" : days === 1 ? "tomorrow" : days > 0 ? "in " + days + " days" : -days + (days === -1 ? " day ago" : " days ago");
   };
-  const rounds = [...document.querySelectorAll("details[data-day]")];
+  const rounds = [...document.querySelectorAll("details[data-day]:not([data-given])")];
   const round = rounds.find((r) => r.dataset.day >= today);
   const body = next.querySelector(".round-body");
   const until = next.querySelector(".until");

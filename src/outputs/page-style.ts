@@ -49,6 +49,8 @@ main>section{margin-top:2rem}
 .warning{margin-top:.6rem;padding:.5rem .75rem;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
 .warning b{color:var(--warn)}
 .mend{display:block}
+.changed{margin-top:.75rem}
+.others{margin-top:.75rem}
 .trouble{margin-top:.75rem;padding:.75rem 1rem;border:2px solid var(--warn);border-radius:.6rem;background:var(--warn-paper)}
 .trouble li{margin-top:.4rem}
 .jobs li{display:grid;grid-template-columns:6.8rem 1fr;gap:.75rem;padding:.3rem 0;border-bottom:1px solid var(--line)}
@@ -102,7 +104,7 @@ footer .cautions{margin-top:0}
 .bottles td::before{content:attr(data-head);color:var(--soft)}
 .bottles table,.bottles{background:none}
 }
-@media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding:0 1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
+@media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
 @page{margin:14mm}
 @media print{
 :root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}

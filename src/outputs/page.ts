@@ -16,7 +16,7 @@ import { pictureDefs } from "./picture-marks.js";
 import { reasonsSection } from "./reasons-section.js";
 import { warningBox } from "./round-card.js";
 import { seasonDrawings } from "./season-svg.js";
-import { counted, fullDate } from "./words.js";
+import { counted, fullDate, shortDay } from "./words.js";
 
 export interface PageOptions {
   /** In the garden's zone. Without it the first round of the season comes first. */
@@ -51,6 +51,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
     rounds: roundsSection(plan, today),
     calcium: calciumSection(plan),
     making: makingSection(plan, options.inHand ?? []),
+    notes: notesSection(plan),
     warnings: warningsSection(plan),
     why: reasonsSection(plan),
     assumptions: assumptionsSection(plan),
@@ -95,6 +96,7 @@ const sectionNames = {
   rounds: "Rounds",
   calcium: "Calcium",
   making: "Stock",
+  notes: "What changed",
   warnings: "Warnings",
   why: "Why",
   assumptions: "Taken as usual",
@@ -128,6 +130,23 @@ function seasonSection(plan: Plan, options: PageOptions): Html {
     <h2 id="season-head">The season</h2>
     ${keyList(plan, options.today !== undefined)}
     <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
+  </section>`;
+}
+
+/** What the log and the signs changed, and what to do about it first. */
+function notesSection({ notes }: Plan): Html | undefined {
+  if (notes.length === 0) return undefined;
+  return html`<section id="notes" aria-labelledby="notes-head">
+    <h2 id="notes-head">What changed</h2>
+    ${notes.map(
+      ({ day, message, advice }) =>
+        html`<div class="changed">
+          <p dir="auto"><b>${shortDay(day)}</b> ${message}</p>
+          <ul class="plain">
+            ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
+          </ul>
+        </div>`,
+    )}
   </section>`;
 }
 

@@ -1,6 +1,7 @@
 /** What the colours, patterns and shapes of the season picture mean. */
 import { stageNames } from "../crops/index.js";
 import type { Plan } from "../season-plan.js";
+import { hasBottles } from "./bottles.js";
 import { html, type Content, type Html } from "./html.js";
 import type { Strip } from "./picture-parts.js";
 import { mark } from "./picture-parts.js";
@@ -33,7 +34,9 @@ function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
     ...(routes.has("drench") ? [sign("fr-drop", "drop", "soil drench")] : []),
     ...(routes.has("foliar") ? [sign("fr-spray", "spray", "leaf spray")] : []),
     ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
-    ...(plan.stock !== undefined ? [sign("fr-end", "end", "use-by day")] : []),
+    ...(plan.stock !== undefined && hasBottles(plan.stock)
+      ? [sign("fr-end", "end", "use-by day")]
+      : []),
     ...(withToday ? [{ sign: todaySign, words: "today" }] : []),
   ];
 }

@@ -67,13 +67,15 @@ export function backgroundLines({ scale, today }: PictureContext, heightPx: numb
 }
 
 export function roundStrip({ plan, scale, canvas, today }: PictureContext): Strip {
-  const next = nextRound(plan, today);
+  const next = today === undefined ? undefined : nextRound(plan, today);
   const words =
-    next === undefined
-      ? plan.rounds.length === 0
-        ? "No rounds in this season"
-        : "Rounds: all done"
-      : `Rounds: the next is on ${shortDate(next.day)}`;
+    plan.rounds.length === 0
+      ? "No rounds in this season"
+      : today === undefined
+        ? "Rounds"
+        : next === undefined
+          ? "Rounds: all done"
+          : `Rounds: the next is on ${shortDate(next.day)}`;
   const marks = plan.rounds.map(({ day }) =>
     mark("fr-round", `round-mark${day === next?.day ? " next" : ""}`, scale.midst(day), 27),
   );

@@ -2,9 +2,11 @@
 import type { Day } from "../dates.js";
 import type { CanMix, Plan, PlanWarning, Round } from "../season-plan.js";
 
-/** The first round on or after the day; the first of all when no day is given. */
+/** The first round on or after the day that is not given yet; the first of all when no day is given. */
 export function nextRound(plan: Plan, today?: Day): Round | undefined {
-  return plan.rounds.find(({ day }) => today === undefined || day >= today);
+  return plan.rounds.find(
+    ({ day, given }) => today === undefined || (day >= today && given !== true),
+  );
 }
 
 export function mixesOf(round: Round): readonly CanMix[] {

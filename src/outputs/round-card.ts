@@ -46,6 +46,7 @@ export function roundBody(plan: Plan, round: Round): Html {
     <ul class="beds">
       ${round.beds.map((bed) => html`<li class="bed">${bedBody(plan, bed)}</li>`)}
     </ul>
+    ${otherFeeds(round)}
     <ul class="cautions">
       ${cautionsFor(mixesOf(round)).map((line) => html`<li>${line}</li>`)}
     </ul>`;
@@ -103,6 +104,23 @@ function fillLine(fill: CanFill, mix: CanMix, fullL: number): Html {
       <p class="water">of stock${ml} in ${fill.waterText} of water${each}</p>
     </div>
   </li>`;
+}
+
+function otherFeeds({ feeds = [] }: Round): Html | undefined {
+  if (feeds.length === 0) return undefined;
+  const items = feeds.map(({ feed, bedName, fills }) => {
+    const cans = fills.map(
+      (fill) =>
+        `${fillWords(fill, "drench")}: ${fill.stockText} in ${fill.waterText}${fill.count > 1 ? " each" : ""}`,
+    );
+    return html`<li>${nameHtml(feed)}, ${nameHtml(bedName)}: ${joined(cans, "; ")}</li>`;
+  });
+  return html`<div class="others">
+    <h3>Other feeds, in cans of their own</h3>
+    <ul class="plain">
+      ${items}
+    </ul>
+  </div>`;
 }
 
 /** A can or a sprayer, as full as it is to be. */

@@ -1,7 +1,7 @@
 /** The season as a picture: one drawing for a file, or several that a page can break between. */
 import type { Day } from "../dates.js";
 import type { Plan } from "../season-plan.js";
-import type { BottleInHand } from "./bottles.js";
+import { hasBottles, type BottleInHand } from "./bottles.js";
 import { fittedTextStyle, type Canvas } from "./fitted-text.js";
 import { html, isolated, trusted, type Html } from "./html.js";
 import { pictureDefs, pictureStyle, stageColours } from "./picture-marks.js";
@@ -27,8 +27,8 @@ export interface PictureOptions {
 
 const fileWidthPx = 960;
 const marginPx = 16;
-/** More in one drawing would not fit a printed page. */
-const plantingsInDrawing = 12;
+/** Two drawings of beds fit a printed page. */
+const tallestDrawingPx = 470;
 
 /**
  * An SVG file of its own: beds by time with stages and feedings, rounds, stock on hand and use-by
@@ -94,19 +94,35 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
       ${backgroundLines(context, heightPx)}${body}
     </svg>`;
   };
-  const chunks = Array.from({ length: Math.ceil(beds.length / plantingsInDrawing) }, (_, i) => i);
+  // Strips and plantings go in the same order, by bed.
+  const plantings = inBedOrder(plan);
   return [
     drawing("rounds", "Rounds of the season", roundsInWords(plan), [roundStrip(context)]),
-    ...chunks.map((i) => {
-      const [from, to] = [i * plantingsInDrawing, (i + 1) * plantingsInDrawing];
-      // Strips and plantings go in the same order, by bed.
-      const words = plantingsInWords(plan, inBedOrder(plan).slice(from, to));
+    ...chunksOf(beds).map(({ from, to }, i) => {
+      const words = plantingsInWords(plan, plantings.slice(from, to));
       return drawing(`beds-${i + 1}`, "Beds, stages and feedings", words, beds.slice(from, to));
     }),
     ...(stock.length === 0
       ? []
       : [drawing("stock", "Stock on hand", stockInWords(plan, options.inHand ?? []), stock)]),
   ];
+}
+
+/** Strips of one drawing, `to` not counted. */
+function chunksOf(strips: readonly Strip[]): readonly { from: number; to: number }[] {
+  const chunks: { from: number; to: number }[] = [];
+  let heightPx = Infinity;
+  strips.forEach((strip, i) => {
+    const last = chunks.at(-1);
+    if (last !== undefined && heightPx + strip.heightPx <= tallestDrawingPx) {
+      last.to = i + 1;
+      heightPx += strip.heightPx;
+    } else {
+      chunks.push({ from: i, to: i + 1 });
+      heightPx = strip.heightPx;
+    }
+  });
+  return chunks;
 }
 
 const fileStyle = `:root{${inkLight};${stageColours("light")}}@media (prefers-color-scheme:dark){:root{${inkDark};${stageColours("dark")}}}
@@ -121,7 +137,7 @@ function contextOf(plan: Plan, { today }: PictureOptions, canvas: Canvas): Pictu
 
 function stockOf(context: PictureContext, { inHand }: PictureOptions): readonly Strip[] {
   const { stock } = context.plan;
-  return stock === undefined ? [] : stockStrips(context, stock, inHand ?? []);
+  return stock === undefined || !hasBottles(stock) ? [] : stockStrips(context, stock, inHand ?? []);
 }
 
 function inWords(plan: Plan, { inHand }: PictureOptions): string {

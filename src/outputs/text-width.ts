@@ -4,16 +4,23 @@
  * browser tests measure it against real fonts.
  */
 
-/** Widths in em of bold letters in the widest common screen font; from memory, then measured. */
-const widths: readonly [RegExp, number][] = [
-  [/^[\p{Mn}\p{Me}\p{Cf}]/u, 0],
-  [/^\p{Extended_Pictographic}|^\p{Regional_Indicator}/u, 1.45],
-  [/^[il.,:;'|!·]/u, 0.42],
-  [/^[jtfr()[\]/ -]/u, 0.52],
-  [/^[mwMW@%—…]/u, 1.12],
-  [/^\p{Lu}/u, 0.88],
-  [/^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u, 1.05],
-  [/^./u, 0.73],
+/** `screen`: any common font. `print`: Arial and fonts of its measure, as on labels. */
+export type Font = "screen" | "print";
+
+/** Widths in em of bold letters, the widest of each kind; from memory, then measured. */
+const widths: readonly [RegExp, Readonly<Record<Font, number>>][] = [
+  [/^[\p{Mn}\p{Me}\p{Cf}]/u, { screen: 0, print: 0 }],
+  [/^\p{Extended_Pictographic}|^\p{Regional_Indicator}/u, { screen: 1.45, print: 1.45 }],
+  [/^[il.,:;'|!·]/u, { screen: 0.42, print: 0.34 }],
+  [/^[jtfr()[\]/ -]/u, { screen: 0.52, print: 0.4 }],
+  [/^[mwMW@%—…]/u, { screen: 1.12, print: 1.01 }],
+  [/^\p{Lu}/u, { screen: 0.88, print: 0.79 }],
+  [/^[a-z0-9]/u, { screen: 0.73, print: 0.63 }],
+  [
+    /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u,
+    { screen: 1.05, print: 1.05 },
+  ],
+  [/^./u, { screen: 0.8, print: 0.8 }],
 ];
 
 const segmenter = new Intl.Segmenter("en", { granularity: "grapheme" });
@@ -24,17 +31,17 @@ export function letters(text: string): string[] {
 }
 
 /** At most this wide, in em of the font. */
-export function widthEm(text: string): number {
-  return letters(text).reduce((sum, letter) => sum + letterEm(letter), 0);
+export function widthEm(text: string, font: Font = "screen"): number {
+  return letters(text).reduce((sum, letter) => sum + letterEm(letter, font), 0);
 }
 
 /** The whole text, or its beginning and an ellipsis, within that width. */
-export function shortened(text: string, mostEm: number): string {
-  if (widthEm(text) <= mostEm) return text;
-  let room = mostEm - letterEm("…");
+export function shortened(text: string, mostEm: number, font: Font = "screen"): string {
+  if (widthEm(text, font) <= mostEm) return text;
+  let room = mostEm - letterEm("…", font);
   const kept: string[] = [];
   for (const letter of letters(text)) {
-    room -= letterEm(letter);
+    room -= letterEm(letter, font);
     if (room < 0) break;
     kept.push(letter);
   }
@@ -42,12 +49,12 @@ export function shortened(text: string, mostEm: number): string {
 }
 
 /** Lines that a browser may need at most, words longer than a line broken anywhere. */
-export function linesNeeded(text: string, lineEm: number): number {
+export function linesNeeded(text: string, lineEm: number, font: Font = "screen"): number {
   let lines = 1;
   let used = 0;
   for (const word of text.split(/\s+/)) {
-    const width = widthEm(word);
-    const gap = used === 0 ? 0 : letterEm(" ");
+    const width = widthEm(word, font);
+    const gap = used === 0 ? 0 : letterEm(" ", font);
     if (used + gap + width <= lineEm) used += gap + width;
     else if (width <= lineEm) [lines, used] = [lines + 1, width];
     else {
@@ -60,6 +67,6 @@ export function linesNeeded(text: string, lineEm: number): number {
   return lines;
 }
 
-function letterEm(letter: string): number {
-  return widths.find(([kind]) => kind.test(letter))?.[1] ?? 0;
+function letterEm(letter: string, font: Font): number {
+  return widths.find(([kind]) => kind.test(letter))?.[1][font] ?? 0;
 }
