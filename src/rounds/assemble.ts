@@ -78,8 +78,11 @@ function mixOf(demand: CanDemand, stock: DemandStock, garden: Garden): CanMix {
 
 /** A can poured from two bottles has the strength between them. */
 function meanStrength({ pours, otherwiseGPerL }: DemandStock): number {
-  const ml = sum(pours.map((pour) => pour.ml));
-  return ml === 0 ? otherwiseGPerL : sum(pours.map((pour) => pour.ml * pour.strengthGPerL)) / ml;
+  const [first, ...others] = pours;
+  if (first === undefined) return otherwiseGPerL;
+  if (others.length === 0) return first.strengthGPerL;
+  const ml = pours.reduce((total, pour) => total + pour.ml, 0);
+  return pours.reduce((total, pour) => total + pour.ml * pour.strengthGPerL, 0) / ml;
 }
 
 /** Sums of measured amounts, free of the dust of binary fractions. */
