@@ -24,6 +24,7 @@ const effort = 1e7;
  * Never fails: what cannot be met is in `unmet`.
  */
 export function chooseDays(problem: ScheduleProblem): Schedule {
+  if (problem.courses.length === 0) return { feedings: [], unmet: [] };
   const dayNos = problem.allowedDays.map(dayNumber);
   const graphs = [...problem.courses]
     .sort((a, b) => (a.id < b.id ? -1 : 1))

@@ -78,7 +78,10 @@ function draftOf(
 ): Draft {
   const { planting, route } = course;
   const rule = ruleOn(course, day);
-  const stage = stageOn(context.spans, day);
+  // A log may hold a feeding from before or after the life that is reckoned.
+  const [first] = context.spans;
+  const beyond = first !== undefined && day < first.from ? first : context.spans.at(-1);
+  const stage = stageOn(context.spans, day) ?? beyond;
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
   const rate = demandRate(planting, rule, level);
