@@ -25,7 +25,7 @@ describe.each(examples)("the example %s", (name) => {
       JSON.parse(readFileSync(planSchema, "utf8")) as object,
     );
     const plan = await planOf(file);
-    expect(validate(plan), JSON.stringify(validate.errors)).toBe(true);
+    expect(validate(plan), JSON.stringify(validate.errors?.slice(0, 3))).toBe(true);
     expect(plan.rounds.length).toBeGreaterThan(3);
   });
 

@@ -51,7 +51,7 @@ describe("apple-foliar", () => {
     expect(rule.reason).toContain("340 to 1,120 mg");
     expect(Math.round(340 / calcium("apple-foliar"))).toBe(4);
     expect(Math.round(1120 / calcium("apple-foliar"))).toBe(13);
-    expect(rule.reason).toContain("4 to 12 times weaker");
+    expect(rule.reason).toContain("4 to 13 times weaker");
   });
 
   test("since no trial is of this stock, the evidence for it is not called published", () => {
