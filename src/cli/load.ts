@@ -1,17 +1,10 @@
-/** A garden file on disk -> garden, rules and plan, or problems with their places. */
+/** A garden file on disk -> garden and plan, or problems with their places. */
 import { dirname, resolve } from "node:path";
-import {
-  decodeText,
-  located,
-  readYaml,
-  validateGarden,
-  type Garden,
-  type SourceFile,
-} from "../garden/index.js";
-import { planSeason, type PlanOptions } from "../plan.js";
-import { type Problem, type Result } from "../problem.js";
+import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
+import { gardenOfText, planOfGarden, type ReadGarden } from "../plan-garden.js";
+import type { PlanOptions } from "../plan.js";
+import type { Problem, Result } from "../problem.js";
 import { dayOfFile, keepsLog } from "../rounds/index.js";
-import { mergeRules, readRules, type FeedRule } from "../rules/index.js";
 import type { Plan } from "../season-plan.js";
 import { loadTables } from "../tables.js";
 import { readBytes } from "./files.js";
@@ -35,48 +28,34 @@ export async function loadGarden(
   options: LoadOptions = {},
 ): Promise<Result<LoadedGarden>> {
   const tables = loadTables();
-  const name = path === "-" ? "<stdin>" : path;
-  const source = readSource(await readBytes(path, shell), name);
-  if (!source.ok) return source;
-  const garden = validateGarden(source.value, tables);
-  if (!garden.ok) return garden;
-  const rules = await loadRules(garden.value, source.value, path, shell);
-  if (!rules.ok) return rules;
-  const { today: todayGiven, isTimeless, ...planOptions } = options;
-  const today =
-    todayGiven ??
-    (isTimeless && !keepsLog(garden.value)
-      ? dayOfFile(garden.value)
-      : shell.today(garden.value.timezone));
-  const plan = planSeason(
-    garden.value,
-    { ...tables, rules: rules.value },
-    { ...planOptions, today },
-  );
-  if (!plan.ok)
-    return { ok: false, problems: plan.problems.map((finding) => located(finding, source.value)) };
-  return { ok: true, value: { source: source.value, garden: garden.value, plan: plan.value } };
+  const text = decodeText(await readBytes(path, shell), path === "-" ? "<stdin>" : path);
+  if (!text.ok) return text;
+  const read = gardenOfText(text.value, path === "-" ? "<stdin>" : path, tables);
+  if (!read.ok) return read;
+  const ownRules = await ownRulesOf(read.value, path, shell);
+  if (!ownRules.ok) return ownRules;
+  const { today, isTimeless, ...planOptions } = options;
+  const plan = planOfGarden(read.value, ownRules.value, tables, {
+    ...planOptions,
+    today: today ?? planningDay(read.value.garden, isTimeless ?? false, shell),
+  });
+  return plan.ok ? { ok: true, value: { ...read.value, plan: plan.value } } : plan;
 }
 
-function readSource(bytes: Uint8Array, name: string): Result<SourceFile> {
-  const text = decodeText(bytes, name);
-  return text.ok ? readYaml(text.value, name) : text;
+function planningDay(garden: Garden, isTimeless: boolean, shell: Shell): PlanOptions["today"] {
+  return isTimeless && !keepsLog(garden) ? dayOfFile(garden) : shell.today(garden.timezone);
 }
 
-/** Built-in rules with the grower's own, whose file lies beside the garden file. */
-async function loadRules(
-  garden: Garden,
-  source: SourceFile,
+/** Text of the grower's own rule file, which lies beside the garden file. */
+async function ownRulesOf(
+  { garden, source }: ReadGarden,
   gardenPath: string,
   shell: Shell,
-): Promise<Result<readonly FeedRule[]>> {
-  const tables = loadTables();
-  if (garden.rulesFile === undefined) return { ok: true, value: tables.builtInRules };
-  const folder = gardenPath === "-" ? "." : dirname(gardenPath);
-  const path = resolve(folder, garden.rulesFile);
-  let bytes: Uint8Array;
+): Promise<Result<string | undefined>> {
+  if (garden.rulesFile === undefined) return { ok: true, value: undefined };
+  const path = resolve(gardenPath === "-" ? "." : dirname(gardenPath), garden.rulesFile);
   try {
-    bytes = await readBytes(path, shell);
+    return decodeText(await readBytes(path, shell), garden.rulesFile);
   } catch (error) {
     if (!(error instanceof CommandError && error.exitCode === exitCodes.io)) throw error;
     const problem: Problem = {
@@ -88,9 +67,4 @@ async function loadRules(
     };
     return { ok: false, problems: [problem] };
   }
-  const rules = readSource(bytes, garden.rulesFile);
-  if (!rules.ok) return rules;
-  const context = { units: tables.units, amounts: garden.amounts };
-  const own = readRules(rules.value, tables, context, true);
-  return own.ok ? { ok: true, value: mergeRules(tables.builtInRules, own.value) } : own;
 }

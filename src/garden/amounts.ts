@@ -8,6 +8,7 @@ export const mlPerTeaspoon = 4.92892159375;
 const teaspoonsPerTablespoon = 3;
 const tablespoonsPerCup = 16;
 const fluidOuncesPerUsGallon = 128;
+const quartsPerUsGallon = 4;
 
 /** Water: `9 L`, `600 mL`, `1 1/2 gal`, `24 fl oz`. */
 export function volumeText(liters: number, amounts: Amounts): string {
@@ -61,7 +62,9 @@ export function totalStockText(ml: number, amounts: Amounts): string {
   if (ml < 1000 && amounts === "us")
     return stockText((Math.round((ml / mlPerTeaspoon) * 4) / 4) * mlPerTeaspoon, "us");
   if (ml < 1000) return `${decimal(ml, 0)} mL`;
-  return amounts === "us" ? volumeText(ml / 1000, "us") : `${decimal(ml / 1000, 2)} L`;
+  if (amounts !== "us") return `${decimal(ml / 1000, 2)} L`;
+  const gallons = ml / 1000 / litersPerUsGallon;
+  return gallons >= 1 ? volumeText(ml / 1000, "us") : `${decimal(gallons * quartsPerUsGallon, 1)} qt`;
 }
 
 /** At most that many places, without trailing zeros. */

@@ -1,0 +1,66 @@
+/**
+ * Feedround as a library. The core is pure: it reads no files, no clock and no network; today's date
+ * is a parameter. Only {@link loadTables} touches files: the data files of this package.
+ *
+ * @example
+ * import { calendarText, loadTables, planGarden } from "feedround";
+ *
+ * const text = `
+ * version: 1
+ * garden: Hill plot
+ * timezone: Europe/Dublin
+ * season: { from: 2027-03-01, to: 2027-10-31 }
+ * can: 9 L
+ * feeding: { days: [sat] }
+ * beds:
+ *   - id: south
+ *     plantings:
+ *       - { id: toms, crop: tomato, plants: 6, transplanted: 2027-05-20, water: 2 L per plant }
+ * `;
+ * const planned = planGarden(text, loadTables(), { today: "2027-04-01" });
+ * if (!planned.ok) throw new Error(planned.problems.map((p) => p.message).join("\n"));
+ * console.log(planned.value.rounds.map((round) => round.day).join(" "));
+ * // 2027-06-26 2027-07-10
+ * const calendar = calendarText(planned.value);
+ * if (calendar.ok) console.log(calendar.value.split("\r\n")[0]);
+ * // BEGIN:VCALENDAR
+ */
+export { gardenAdvice, type Advice } from "./advice.js";
+export {
+  calendarChanges,
+  calendarText,
+  readEarlierCalendar,
+  type CalendarChange,
+  type CalendarProblem,
+  type CalendarTextOptions,
+} from "./calendar/index.js";
+export { cropSuggestion, findCrop, type Crop, type CropCatalogue } from "./crops/index.js";
+export { day, parseDay, type Day, type DaySpan } from "./dates.js";
+export {
+  decodeText,
+  readYaml,
+  validateGarden,
+  type Garden,
+  type GardenFile,
+  type GardenTables,
+  type SourceFile,
+} from "./garden/index.js";
+export { bottleLabels, gardenPage, seasonSheet, seasonSvg } from "./outputs/index.js";
+export { planSeason, type PlanOptions, type PlanTables } from "./plan.js";
+export { planBetween } from "./plan-between.js";
+export { planGarden, type PlanGardenOptions } from "./plan-garden.js";
+export { problemLine, type Finding, type Problem, type Result } from "./problem.js";
+export { reasonsFor, type FeedingReason, type PlantingReasons } from "./reasons.js";
+export { mergeRules, readRules, type FeedRule } from "./rules/index.js";
+export type * from "./season-plan.js";
+export {
+  brewBatch,
+  dilute,
+  prepareChemistry,
+  recipe,
+  type BatchSize,
+  type Brew,
+  type BrewInput,
+  type Recipe,
+} from "./stock/index.js";
+export { loadTables, type Tables } from "./tables.js";

@@ -1,0 +1,71 @@
+/** The whole way from the text of a garden file to its plan, for the library and the shell. */
+import { parseDay } from "./dates.js";
+import { located, readYaml, validateGarden, type Garden, type SourceFile } from "./garden/index.js";
+import { planSeason, type PlanOptions } from "./plan.js";
+import type { Result } from "./problem.js";
+import { mergeRules, readRules, type FeedRule } from "./rules/index.js";
+import type { Plan } from "./season-plan.js";
+import type { Tables } from "./tables.js";
+
+export interface PlanGardenOptions extends Omit<PlanOptions, "today"> {
+  /** `YYYY-MM-DD`, in the garden's time zone. */
+  readonly today: string;
+  /** Names the garden file in problems; `garden.yaml` unless given. */
+  readonly file?: string;
+  /** Text of the grower's own rule file, when the garden file names one. */
+  readonly ownRules?: string;
+}
+
+/**
+ * Text of a garden file -> plan of its season, or every problem of it with its place.
+ * Throws RangeError when `today` is no day.
+ *
+ * @param tables from `loadTables`
+ */
+export function planGarden(text: string, tables: Tables, options: PlanGardenOptions): Result<Plan> {
+  const { file = "garden.yaml", ownRules, today: todayText, ...rest } = options;
+  const today = parseDay(todayText);
+  if (today === undefined) throw new RangeError(`not a calendar day: ${todayText}`);
+  const read = gardenOfText(text, file, tables);
+  return read.ok ? planOfGarden(read.value, ownRules, tables, { ...rest, today }) : read;
+}
+
+export interface ReadGarden {
+  readonly source: SourceFile;
+  readonly garden: Garden;
+}
+
+/** Text -> valid garden, with its source for the places of later problems. */
+export function gardenOfText(text: string, file: string, tables: Tables): Result<ReadGarden> {
+  const source = readYaml(text, file);
+  if (!source.ok) return source;
+  const garden = validateGarden(source.value, tables);
+  return garden.ok ? { ok: true, value: { source: source.value, garden: garden.value } } : garden;
+}
+
+/** Valid garden and the text of the grower's own rules, if any -> plan. */
+export function planOfGarden(
+  { source, garden }: ReadGarden,
+  ownRules: string | undefined,
+  tables: Tables,
+  options: PlanOptions,
+): Result<Plan> {
+  const rules = rulesFor(garden, ownRules, tables);
+  if (!rules.ok) return rules;
+  const plan = planSeason(garden, { ...tables, rules: rules.value }, options);
+  if (plan.ok) return plan;
+  return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
+}
+
+function rulesFor(
+  garden: Garden,
+  ownRules: string | undefined,
+  tables: Tables,
+): Result<readonly FeedRule[]> {
+  if (ownRules === undefined) return { ok: true, value: tables.builtInRules };
+  const source = readYaml(ownRules, garden.rulesFile ?? "rules.yaml");
+  if (!source.ok) return source;
+  const context = { units: tables.units, amounts: garden.amounts };
+  const own = readRules(source.value, tables, context, true);
+  return own.ok ? { ok: true, value: mergeRules(tables.builtInRules, own.value) } : own;
+}
