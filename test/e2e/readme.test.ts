@@ -27,7 +27,10 @@ test("every command of the README works, one after the other, in an empty folder
   expect(lines.length).toBeGreaterThan(7);
   for (const line of lines) {
     const [, ...argv] = words(line);
-    expect(() => execFileSync(process.execPath, [bin, ...argv], { cwd: folder }), line).not.toThrow();
+    expect(
+      () => execFileSync(process.execPath, [bin, ...argv], { cwd: folder }),
+      line,
+    ).not.toThrow();
   }
   expect(existsSync(join(folder, "garden.ics"))).toBe(true);
 });
