@@ -1,5 +1,5 @@
 /**
- * The best feedings of one course when the rounds are fixed: fewest published days dropped, then
+ * The best feedings of one course when the rounds are fixed: fewest on days not published, then
  * fewest feedings, then gaps nearest target, then earliest. One backward pass over the rounds.
  */
 import { dayNumber } from "../dates.js";
@@ -7,7 +7,8 @@ import { phaseAt, type CourseGraph } from "./course-graph.js";
 
 /** What stands after the rounds in the order of wishes; compared in this order. */
 export interface ChainCost {
-  readonly dropped: number;
+  /** Feedings on days not published, where the course has published days. */
+  readonly unpublished: number;
   readonly feedings: number;
   readonly squaredOff: number;
 }
@@ -19,7 +20,7 @@ export interface Chain {
 }
 
 export function compareCost(a: ChainCost, b: ChainCost): number {
-  return a.dropped - b.dropped || a.feedings - b.feedings || a.squaredOff - b.squaredOff;
+  return a.unpublished - b.unpublished || a.feedings - b.feedings || a.squaredOff - b.squaredOff;
 }
 
 /** Squared difference between target and gap, for a feeding on `toNo` after one on `fromNo`. */
@@ -36,7 +37,7 @@ export function bestChain(
   dayNos: readonly number[],
   rounds: readonly number[],
 ): Chain | undefined {
-  const publishedDays = graph.published.filter(Boolean).length;
+  const keeps = graph.published.includes(true);
   const best = new Map<number, Chain>();
   const bestOf = (options: readonly number[], fromNo: number | undefined): Chain | undefined => {
     let found: Chain | undefined;
@@ -45,7 +46,7 @@ export function bestChain(
       if (!rest) continue;
       const off = fromNo === undefined ? 0 : squaredOff(graph, fromNo, dayNos[j] as number);
       const cost = {
-        dropped: rest.cost.dropped - (graph.published[j] ? 1 : 0),
+        unpublished: rest.cost.unpublished + (keeps && !graph.published[j] ? 1 : 0),
         feedings: rest.cost.feedings + 1,
         squaredOff: rest.cost.squaredOff + off,
       };
@@ -55,7 +56,7 @@ export function bestChain(
   };
   const done: Chain = {
     days: [],
-    cost: { dropped: publishedDays, feedings: 0, squaredOff: 0 },
+    cost: { unpublished: 0, feedings: 0, squaredOff: 0 },
   };
   const better = (a: Chain | undefined, b: Chain | undefined): Chain | undefined =>
     a && b ? (compareCost(b.cost, a.cost) < 0 ? b : a) : (a ?? b);

@@ -53,6 +53,8 @@ interface Layer {
   values: Float64Array;
   /** Per choice and course: the least of them. */
   least: Float64Array;
+  /** Per choice and course: bits for the days ahead that can be reached, 32 days folded onto one. */
+  reach: Int32Array;
   counts: Int32Array;
   /** Regret of the rounds taken. */
   own: Float64Array;
@@ -88,7 +90,6 @@ export function walkCosts(terms: CostTerms): CostWalk {
   note(0);
   for (let day = 0; day < dayCount && layer.size > 0; day++) {
     children.size = 0;
-    work += 2 * layer.size * stride;
     for (let p = 0; p < layer.size; p++) {
       advance(p, day, true);
       advance(p, day, false);
@@ -170,6 +171,7 @@ export function walkCosts(terms: CostTerms): CostWalk {
     const { values, least } = children;
     const from = p * stride;
     const to = k * stride;
+    work += stride;
     values.set(layer.values.subarray(from, from + stride), to);
     const slot = day % width;
     const coming = day + width;
@@ -205,20 +207,24 @@ export function walkCosts(terms: CostTerms): CostWalk {
       }
       const done = values[base + width] as number;
       let min = done;
+      let ahead32 = 0;
       for (let s = base; s < base + width; s++) {
         const value = values[s] as number;
         if (value >= done) values[s] = Infinity;
-        else if (value < min) min = value;
+        else {
+          ahead32 |= 1 << (s - base);
+          if (value < min) min = value;
+        }
       }
+      children.reach[k * courseCount + c] = done === Infinity ? ahead32 : -1;
       if (startsToCome) min = 0;
       if (min === Infinity) return;
       least[k * courseCount + c] = min;
       total += min;
     }
     if (take && !fed) return;
-    const slack = maxCost - total - ahead;
-    if (slack < 0) return;
-    if (slack !== Infinity) cutDear(to, k, slack);
+    if (total + ahead > maxCost) return;
+    cutDear(to, k, maxCost - total);
     children.counts[k] = count;
     children.total[k] = total;
     children.outlook[k] = total + ahead;
@@ -229,13 +235,20 @@ export function walkCosts(terms: CostTerms): CostWalk {
     children.size++;
   }
 
-  /** Ways of one course that alone cost more than may be spent are no ways. */
+  /**
+   * Ways of one course that alone cost more than may be spent are no ways. What is to come must not
+   * count here: it is only known of some best choice, which may not be the one with earliest days.
+   */
   function cutDear(to: number, k: number, slack: number): void {
     const { values, least } = children;
     for (let c = 0, base = to; c < courseCount; c++, base += row) {
       const limit = (least[k * courseCount + c] as number) + slack;
+      let ahead32 = 0;
       for (let s = base; s <= base + width; s++)
         if ((values[s] as number) > limit) values[s] = Infinity;
+        else if (s < base + width) ahead32 |= 1 << (s - base);
+        else ahead32 = -1;
+      children.reach[k * courseCount + c] = ahead32;
     }
   }
 
@@ -276,7 +289,7 @@ export function walkCosts(terms: CostTerms): CostWalk {
   }
 
   function melt(into: number, c: number): void {
-    const { values, least, own, total } = children;
+    const { values, least, reach, own, total } = children;
     for (let s = 0; s < stride; s++)
       values[into * stride + s] = Math.min(
         values[into * stride + s] as number,
@@ -285,6 +298,8 @@ export function walkCosts(terms: CostTerms): CostWalk {
     own[into] = Math.min(own[into] as number, own[c] as number);
     let sum = own[into];
     for (let s = 0; s < courseCount; s++) {
+      reach[into * courseCount + s] =
+        (reach[into * courseCount + s] as number) | (reach[c * courseCount + s] as number);
       const min = Math.min(
         least[into * courseCount + s] as number,
         least[c * courseCount + s] as number,
@@ -301,6 +316,10 @@ export function walkCosts(terms: CostTerms): CostWalk {
     spare.values.set(children.values.subarray(c * stride, (c + 1) * stride), k * stride);
     spare.least.set(
       children.least.subarray(c * courseCount, (c + 1) * courseCount),
+      k * courseCount,
+    );
+    spare.reach.set(
+      children.reach.subarray(c * courseCount, (c + 1) * courseCount),
       k * courseCount,
     );
     spare.counts[k] = children.counts[c] as number;
@@ -320,9 +339,15 @@ export function walkCosts(terms: CostTerms): CostWalk {
 
   /** Whether kept choice k never costs more than child c; on a tie it must have the earlier days. */
   function isNoDearer(k: number, c: number): boolean {
+    if ((spare.total[k] as number) > (children.total[c] as number)) return false;
     // The least that the exchange can cost, raised course by course to the most.
+    for (let n = 0; n < courseCount; n++)
+      if (
+        (children.reach[c * courseCount + n] as number) &
+        ~(spare.reach[k * courseCount + n] as number)
+      )
+        return false;
     let loss = (spare.total[k] as number) - (children.total[c] as number);
-    if (loss > 0) return false;
     const mine = spare.values;
     const theirs = children.values;
     for (let n = 0; n < courseCount; n++) {
@@ -372,6 +397,7 @@ function newLayer(capacity: number, courseCount: number, row: number): Layer {
     size: 0,
     values: new Float64Array(capacity * courseCount * row),
     least: new Float64Array(capacity * courseCount),
+    reach: new Int32Array(capacity * courseCount),
     counts: new Int32Array(capacity),
     own: new Float64Array(capacity),
     total: new Float64Array(capacity),
@@ -386,6 +412,7 @@ function grown(layer: Layer, courseCount: number, row: number): Layer {
   bigger.size = layer.size;
   bigger.values.set(layer.values);
   bigger.least.set(layer.least);
+  bigger.reach.set(layer.reach);
   bigger.counts.set(layer.counts);
   bigger.own.set(layer.own);
   bigger.total.set(layer.total);

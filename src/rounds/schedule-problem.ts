@@ -25,10 +25,10 @@
  * Wanted: days so that, in this order,
  * 1. late days, summed over the courses, are least;
  * 2. distinct days (rounds) are fewest, or at most `keepExtraRounds` more when that keeps more of 3;
- * 3. published days are kept: first the fewest of the problem's `keepDays` are without a round,
- *    then the fewest of all courses' `keepDays` are without a feeding of that course (a published
- *    day that is not allowed, or that the course avoids, cannot be kept and costs nothing), and
- *    then, when extra rounds are allowed, rounds are fewest;
+ * 3. published days are kept: first the fewest rounds fall on a day that is not in the problem's
+ *    `keepDays`, if it has any that are still allowed; then the fewest feedings fall on a day that is
+ *    not in their course's `keepDays`, counting only courses that have any they can still be fed
+ *    on; then, when extra rounds were allowed, rounds are fewest;
  * 4. feedings are fewest;
  * 5. gaps are nearest their target: the sum of (gap - target)^2, in days, over each feeding that has
  *    one before it (or `lastFed`), with the target of the phase that holds the earlier one;
@@ -36,9 +36,12 @@
  *    days, in the order of ids.
  * This leaves exactly one schedule. It does not depend on the order of `courses`.
  *
- * Stability: since 3 comes right after the rounds are counted, when an earlier schedule is given as
- * `keepDays`, no feeding leaves its day unless that serves a day on which something would stand
- * overdue, saves a round, or lets more of the published rounds and feedings stay.
+ * Stability: given an earlier schedule as `keepDays`, of the problem and of each course, no feeding of
+ * an unchanged course leaves its day unless that serves a day on which something would stand
+ * overdue, saves a round, or lets another round or feeding stay where it was published. So when one
+ * course is added, moved or taken away, the others stay as they are unless that costs a round.
+ *
+ * `chooseDays` keeps 1 always, and 2 to 6 as far as its effort goes; see there.
  */
 import type { Day } from "../dates.js";
 
