@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import { parse } from "yaml";
 import { cropCatalogue, type CropCatalogue } from "./crops/index.js";
 import { readYaml, usualValues, type GardenTables, type UnitTable } from "./garden/index.js";
+import type { LabelSheetRow } from "./outputs/index.js";
 import { problemLine } from "./problem.js";
 import { readRules, type FeedRule, type RuleTables, type Sign } from "./rules/index.js";
 import { compileCheck } from "./schema-check.js";
@@ -19,6 +20,7 @@ import {
 
 export interface Tables extends GardenTables, RuleTables, StockTables {
   readonly signs: readonly Sign[];
+  readonly labelSheets: readonly LabelSheetRow[];
   readonly builtInRules: readonly FeedRule[];
 }
 
@@ -55,6 +57,7 @@ function readTables(): Tables {
     cssColors: new Set(rows<string>("./garden/css-colors.yaml", "names")),
     builtInRules: builtInRules(ruleTables, units),
     signs: rows("./rules/signs.yaml", "signs"),
+    labelSheets: rows("./outputs/label-sheets.yaml", "label_sheets"),
     ...stock,
   };
 }

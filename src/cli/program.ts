@@ -1,6 +1,8 @@
 /** The commands and their options; each command's work is in a file of its own. */
-import { Command, CommanderError, InvalidArgumentError } from "commander";
-import { parseDay, type Day } from "../dates.js";
+import { Command, CommanderError } from "commander";
+import type { Day } from "../dates.js";
+import { dayOption, stampOption } from "./option-values.js";
+import { addPrintCommands } from "./print-commands.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
 
@@ -22,8 +24,16 @@ export async function run(argv: readonly string[], shell: Shell): Promise<number
   }
 }
 
+/** Adds a command whose help begins with examples. */
+export type AddCommand = (
+  usage: string,
+  description: string,
+  examples: readonly string[],
+) => Command;
+export type SetExit = (code: number) => void;
+
 /** Exported for the completion script and the manual, which are made from it. */
-export function commands(shell: Shell, setExit: (code: number) => void): Command {
+export function commands(shell: Shell, setExit: SetExit): Command {
   const program = new Command("feedround")
     .description(
       "Plans calcium feedings for a garden: which crop, which day, how many millilitres in each can.",
@@ -35,7 +45,7 @@ export function commands(shell: Shell, setExit: (code: number) => void): Command
     .exitOverride()
     .configureOutput({ writeOut: shell.stdout, writeErr: shell.stderr });
   // Settings such as exitOverride pass to each command made from the program.
-  const command = (usage: string, description: string, examples: readonly string[]): Command =>
+  const command: AddCommand = (usage, description, examples) =>
     program
       .command(usage)
       .description(description)
@@ -117,20 +127,6 @@ export function commands(shell: Shell, setExit: (code: number) => void): Command
       setExit(await newCommand(file, options, shell));
     });
 
+  addPrintCommands(command, setExit, shell);
   return program;
-}
-
-function dayOption(text: string): Day {
-  const day = parseDay(text);
-  if (day === undefined) throw new InvalidArgumentError("Write it like 2027-06-01.");
-  return day;
-}
-
-function stampOption(text: string): string {
-  if (
-    !/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?Z$/.test(text) ||
-    Number.isNaN(Date.parse(text))
-  )
-    throw new InvalidArgumentError("Write it in UTC, like 2027-03-01T08:00:00Z.");
-  return text;
 }
