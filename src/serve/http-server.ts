@@ -74,10 +74,17 @@ function handle(request: IncomingMessage, response: ServerResponse, handling: Ha
   const finish = ({ reply, what }: Answer): void => {
     send(request, response, reply);
     const { method, socket } = request;
-    const bytes = method === "HEAD" ? 0 : (reply.body?.length ?? 0);
-    const tookMs = performance.now() - beganMs;
-    const facts = { atMs: handling.nowMs(), address: socket.remoteAddress, method, what };
-    handling.log(requestLine({ ...facts, status: reply.status, bytes, tookMs }));
+    handling.log(
+      requestLine({
+        atMs: handling.nowMs(),
+        address: socket.remoteAddress,
+        method,
+        what,
+        status: reply.status,
+        bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
+        tookMs: performance.now() - beganMs,
+      }),
+    );
   };
   if (request.method !== "GET" && request.method !== "HEAD") {
     finish({ reply: onlyReading, what: "-" });

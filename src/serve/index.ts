@@ -1,4 +1,5 @@
 export { announcement } from "./announcement.js";
+export { batchedLines, type BatchedLines } from "./batched-lines.js";
 export { gardenSource } from "./garden-source.js";
 export type { GardenSource, Loaded, PageView, SourceParts } from "./garden-source.js";
 export type { Limits } from "./http-server.js";

@@ -1,11 +1,11 @@
 import { acceptsGzip } from "./accepts-gzip.js";
 import { isUnchanged } from "./conditional.js";
 import { httpDate } from "./http-date.js";
+import { remembering } from "./remembering.js";
 import {
   cacheHeaders,
   type Coding,
   contentHeaders,
-  etagOf,
   type Inflate,
   type Representation,
 } from "./representation.js";
@@ -24,6 +24,8 @@ export interface Asked {
   readonly "if-modified-since"?: string | undefined;
 }
 
+const takesGzip = remembering(acceptsGzip);
+
 /** 200, or 304 when the reader has it already. */
 export function replyWith(
   shown: Representation,
@@ -31,27 +33,25 @@ export function replyWith(
   nowMs: number,
   inflate: Inflate,
 ): Reply {
-  const coding: Coding = acceptsGzip(asked["accept-encoding"]?.toString()) ? "gzip" : "identity";
-  const etag = etagOf(shown, coding);
+  const coding: Coding = takesGzip(asked["accept-encoding"]?.toString()) ? "gzip" : "identity";
+  const { headers, modifiedS, lastModified } = shown;
+  const etag = shown.etags[coding];
   const nowS = Math.floor(nowMs / 1000);
+  // Never later than the answer itself (RFC 9110 section 8.8.2.1).
+  const modified = modifiedS <= nowS ? lastModified : httpDate(nowS);
   const conditions = {
     ifNoneMatch: asked["if-none-match"],
     ifModifiedSince: asked["if-modified-since"],
   };
-  const validators = [
-    ...["ETag", etag],
-    // Never later than the answer itself (RFC 9110 section 8.8.2.1).
-    ...["Last-Modified", httpDate(Math.min(shown.modifiedS, nowS))],
-  ];
-  if (isUnchanged(conditions, { etag, modifiedS: shown.modifiedS, nowS })) {
-    return { status: 304, headers: [...validators, ...cacheHeaders] };
+  if (isUnchanged(conditions, { etag, modifiedS, nowS })) {
+    return { status: 304, headers: ["ETag", etag, "Last-Modified", modified, ...cacheHeaders] };
   }
   const body = coding === "gzip" ? shown.gzip : inflate(shown);
   return {
     status: 200,
     headers: [
-      ...shown.headers,
-      ...validators,
+      ...headers,
+      ...["ETag", etag, "Last-Modified", modified],
       ...(coding === "gzip" ? ["Content-Encoding", "gzip"] : []),
       ...["Content-Length", String(body.length)],
     ],

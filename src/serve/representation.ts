@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { nextModifiedS } from "./conditional.js";
+import { httpDate } from "./http-date.js";
 import { nothingAllowed, pagePolicy, securityHeaders } from "./security-headers.js";
 
 export type Coding = "gzip" | "identity";
@@ -12,9 +13,11 @@ export interface Representation {
   /** Seconds since 1970; see `nextModifiedS`. */
   readonly modifiedS: number;
   readonly gzip: Buffer;
-  /** Bytes before compression. */
-  readonly length: number;
   readonly headers: readonly string[];
+  /** Strong, so another one for each coding (RFC 9110 section 8.8.3.3). */
+  readonly etags: Readonly<Record<Coding, string>>;
+  /** `modifiedS` as text. */
+  readonly lastModified: string;
 }
 
 const types = {
@@ -43,13 +46,14 @@ export function representation(
   content: string,
   modifiedS: number,
 ): Representation {
-  const bytes = Buffer.from(content);
+  const hash = contentHash(content);
   return {
-    hash: contentHash(content),
+    hash,
     modifiedS,
-    gzip: gzipSync(bytes),
-    length: bytes.length,
+    gzip: gzipSync(content),
     headers: contentHeaders(kind, kind === "page" ? pagePolicy(content) : nothingAllowed),
+    etags: { gzip: `"${hash}-gzip"`, identity: `"${hash}"` },
+    lastModified: httpDate(modifiedS),
   };
 }
 
@@ -61,11 +65,6 @@ export function renewed(
 ): Representation {
   if (last?.hash === contentHash(content)) return last;
   return representation("page", content, nextModifiedS(last?.modifiedS, nowMs));
-}
-
-/** Strong, so another one for each coding (RFC 9110 section 8.8.3.3). */
-export function etagOf({ hash }: Representation, coding: Coding): string {
-  return coding === "gzip" ? `"${hash}-gzip"` : `"${hash}"`;
 }
 
 export type Inflate = (shown: Representation) => Buffer;
