@@ -2,6 +2,7 @@
 import { Command, CommanderError } from "commander";
 import type { Day } from "../dates.js";
 import { dayOption, stampOption } from "./option-values.js";
+import { addHelpCommands } from "./help-commands.js";
 import { addPrintCommands } from "./print-commands.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
@@ -40,7 +41,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     )
     .version(version(), "-V, --version", "print the version")
     .helpOption("-h, --help", "print this help")
-    .helpCommand("help [command]", "print the help of a command")
+    .helpCommand(false)
     .showSuggestionAfterError()
     .exitOverride()
     .configureOutput({ writeOut: shell.stdout, writeErr: shell.stderr });
@@ -128,5 +129,6 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     });
 
   addPrintCommands(command, setExit, shell);
+  addHelpCommands(command, program, setExit, shell);
   return program;
 }

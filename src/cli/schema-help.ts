@@ -1,0 +1,58 @@
+/** The manual of a file format, made from its schema, so that it cannot go stale. */
+import type { TextStyle } from "./plan-text.js";
+import { wrap } from "./table.js";
+
+export interface HelpSchema {
+  readonly title?: string;
+  readonly description?: string;
+  readonly type?: string;
+  readonly enum?: readonly unknown[];
+  readonly const?: unknown;
+  readonly default?: unknown;
+  readonly examples?: readonly unknown[];
+  readonly required?: readonly string[];
+  readonly properties?: Readonly<Record<string, HelpSchema>>;
+  readonly items?: HelpSchema;
+}
+
+export function schemaHelp(schema: HelpSchema, style: TextStyle): string {
+  return [
+    style.heading(schema.title ?? ""),
+    ...wrap(schema.description ?? "", style.width),
+    "",
+    ...keysHelp(schema, 0, style),
+  ].join("\n");
+}
+
+function keysHelp(schema: HelpSchema, depth: number, style: TextStyle): string[] {
+  return Object.entries(schema.properties ?? {}).flatMap(([key, property]) => {
+    const indent = "  ".repeat(depth);
+    const inset = `${indent}    `;
+    const must = schema.required?.includes(key) ? " (needed)" : "";
+    const list = property.type === "array" ? " (a list)" : "";
+    const about = [
+      property.description ?? "",
+      ...(property.enum ? [`One of: ${property.enum.map(String).join(", ")}.`] : []),
+      ...(property.default === undefined ? [] : [`Without it: ${inFlow(property.default)}.`]),
+    ].join(" ");
+    const example = property.examples?.[0];
+    const isNested = property.properties !== undefined || property.items?.properties !== undefined;
+    return [
+      `${indent}${style.heading(`${key}:`)}${must}${list}`,
+      ...wrap(about, style.width - inset.length).map((line) => inset + line),
+      ...(example === undefined || isNested ? [] : [`${inset}${key}: ${inFlow(example)}`]),
+      ...keysHelp(property, depth + 1, style),
+      ...(property.items ? keysHelp(property.items, depth + 1, style) : []),
+    ];
+  });
+}
+
+/** A value as it stands in YAML, on one line. */
+function inFlow(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(inFlow).join(", ")}]`;
+  if (typeof value === "object" && value !== null)
+    return `{ ${Object.entries(value)
+      .map(([key, item]) => `${key}: ${inFlow(item)}`)
+      .join(", ")} }`;
+  return typeof value === "string" && /^\d+:\d+$/.test(value) ? `"${value}"` : String(value);
+}
