@@ -4,7 +4,7 @@ import { didYouMean } from "../suggest.js";
 import { loadTables, readSchema } from "../tables.js";
 import { completionScript, shells, type ShellName } from "./completion.js";
 import type { AddCommand, SetExit } from "./program.js";
-import { schemaHelp, type HelpSchema } from "./schema-help.js";
+import { schemaHelp } from "./schema-help.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 
