@@ -360,12 +360,12 @@ test("stages of any crop follow each other in order, without holes, each with it
       fc.option(fc.integer({ min: 14, max: 400 })),
       fc.infiniteStream(fc.integer({ min: 1, max: 40 })),
       (anyCrop, place, flags, begin, later, daysToHarvest, gaps) => {
-        const next = (): boolean => flags.next().value ?? false;
+        const next = (): boolean => flags.next().value === true;
         const [sown, transplanted] = [next(), next()];
         let on = addDays(begin, 200);
         const seen = Object.fromEntries(
           anyCrop.course.stages.filter(next).map((s) => {
-            on = addDays(on, gaps.next().value ?? 1);
+            on = addDays(on, Number(gaps.next().value));
             return [s.stage, on];
           }),
         );

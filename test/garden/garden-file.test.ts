@@ -40,7 +40,7 @@ function* properties(node: JSONSchema, path = ""): Generator<[string, JSONSchema
     yield [`${path}/${key}`, property];
     yield* properties(property, `${path}/${key}`);
     if (typeof property.items === "object")
-      yield* properties(property.items as JSONSchema, `${path}/${key}`);
+      yield* properties(property.items, `${path}/${key}`);
   }
 }
 

@@ -9,8 +9,10 @@ import {
   type GardenFile,
   type Planting,
 } from "../../src/garden/index.js";
+import type { Day } from "../../src/dates.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine, type Problem, type Result } from "../../src/problem.js";
+import { dayOfFile } from "../../src/rounds/index.js";
 import { mergeRules, readRules, type FeedRule } from "../../src/rules/index.js";
 import type { Plan } from "../../src/season-plan.js";
 import { loadTables } from "../../src/tables.js";
@@ -77,17 +79,23 @@ export function readOwnRules(text: string): Result<FeedRule[]> {
     : source;
 }
 
-/** The whole way from the file to the plan, as the commands go it. */
-export function planFile(file: string | Uint8Array, ownRules?: string): Result<Plan> {
+/** The whole way from the file to the plan, as the commands go it; today is the file's own day. */
+export function planFile(file: string | Uint8Array, ownRules?: string, today?: Day): Result<Plan> {
   const tables = loadTables();
   const garden = readGarden(file);
   if (!garden.ok) return garden;
   const own = ownRules === undefined ? undefined : readOwnRules(ownRules);
   if (own?.ok === false) return own;
   const rules = mergeRules(tables.builtInRules, own?.value ?? []);
-  const plan = planSeason(garden.value, { ...tables, rules });
+  const plan = planSeason(
+    garden.value,
+    { ...tables, rules },
+    { today: today ?? dayOfFile(garden.value) },
+  );
   if (plan.ok) return plan;
-  const source = orThrow(readYaml(typeof file === "string" ? file : "", "garden.yaml"));
+  const source = orThrow(
+    readYaml(typeof file === "string" ? file : new TextDecoder().decode(file), "garden.yaml"),
+  );
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
 }
 
