@@ -9,8 +9,17 @@ export type Content = Html | string | number | undefined | false | readonly Cont
 
 /** html`<p>${anything}</p>`: text is escaped, markup and lists of it are kept, nothing is nothing. */
 export function html(parts: TemplateStringsArray, ...values: readonly Content[]): Html {
-  const markup = parts.reduce((text, part, i) => text + markupOf(values[i - 1]) + part);
+  const markup = unindented(parts).reduce((text, part, i) => text + markupOf(values[i - 1]) + part);
   return { markup };
+}
+
+const known = new WeakMap<TemplateStringsArray, readonly string[]>();
+
+/** A line break and the source's indent mean no more to a reader than a line break. */
+function unindented(parts: TemplateStringsArray): readonly string[] {
+  const lines = known.get(parts) ?? parts.map((part) => part.replace(/\s*\n\s*/g, "\n"));
+  known.set(parts, lines);
+  return lines;
 }
 
 /** Markup from elsewhere, taken as it stands: never for what a user wrote. */

@@ -46,7 +46,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
   const key = pictureKey(plan, options.today !== undefined, widthPx);
   const keyY = marginPx + 28 + strips.heightPx + 12;
   const heightPx = keyY + key.heightPx + marginPx;
-  return html`<svg
+  return `${html`<svg
     xmlns="http://www.w3.org/2000/svg"
     class="picture"
     role="img"
@@ -69,7 +69,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
       ${backgroundLines(context, strips.heightPx)}${strips.body}
     </svg>
     <svg x="${marginPx}" y="${keyY}" width="${widthPx}" height="${key.heightPx}">${key.body}</svg>
-  </svg> `.markup;
+  </svg> `.markup.trimEnd()}\n`;
 }
 
 /**

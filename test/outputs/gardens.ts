@@ -1,10 +1,10 @@
 /** Gardens of our own invention, from garden files to whole plans, stock and all. */
-import { day } from "../../src/dates.js";
+import { addDays, day, type Day } from "../../src/dates.js";
 import { readYaml, validateGarden } from "../../src/garden/index.js";
 import type { BottleInHand } from "../../src/outputs/index.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine } from "../../src/problem.js";
-import type { Plan } from "../../src/season-plan.js";
+import type { Plan, Round } from "../../src/season-plan.js";
 import { loadTables } from "../../src/tables.js";
 
 export const weirCottage = `
@@ -94,7 +94,7 @@ ${beds.join("\n")}
 `;
 }
 
-export function planOf(yaml: string, today = "2027-06-21"): Plan {
+export function planOf(yaml: string, today = "2027-05-15"): Plan {
   const tables = loadTables();
   const source = readYaml(yaml, "garden.yaml");
   const garden = source.ok ? validateGarden(source.value, tables) : source;
@@ -122,3 +122,10 @@ export const bottleB1: BottleInHand = {
   leftMl: 300,
   strengthGPerL: 17.7,
 };
+
+/** The third round of a plan, as no day is the only right one, and two days before it. */
+export function thirdRound({ rounds }: Plan): { round: Round; today: Day } {
+  const round = rounds[2];
+  if (round === undefined) throw new Error("no third round");
+  return { round, today: addDays(round.day, -2) };
+}

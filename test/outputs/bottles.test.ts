@@ -1,0 +1,72 @@
+import { describe, expect, test } from "vitest";
+import { day } from "../../src/dates.js";
+import { bottleLives, stockSteps } from "../../src/outputs/bottles.js";
+import type { Plan, SeasonStock } from "../../src/season-plan.js";
+import { bottleB1, oddNames, planOf, sixtyBeds, weirCottage } from "./gardens.js";
+
+function stockOf({ stock }: Plan): SeasonStock {
+  if (stock === undefined) throw new Error("no stock");
+  return stock;
+}
+
+describe("bottles of the season", () => {
+  const stock = stockOf(planOf(weirCottage));
+
+  test("are those in hand, then those to make, with their days", () => {
+    const [first, second, ...more] = bottleLives(stock);
+    expect(first).toMatchObject({ id: "B1", planned: false, volumeMl: 300 });
+    const [batch] = stock.making.batches;
+    expect(second).toMatchObject({
+      id: batch?.id,
+      planned: true,
+      readyOn: batch?.readyOn,
+      useBy: batch?.useBy,
+    });
+    expect(more).toHaveLength(stock.making.batches.length - 1);
+  });
+
+  test("know when a bottle in hand was made only when they are told", () => {
+    expect(bottleLives(stock)[0]?.readyOn).toBeUndefined();
+    expect(bottleLives(stock, [bottleB1])[0]).toMatchObject({
+      readyOn: bottleB1.madeOn,
+      useBy: bottleB1.useBy,
+      strengthGPerL: bottleB1.strengthGPerL,
+    });
+  });
+});
+
+describe.each([
+  ["one garden", planOf(weirCottage)],
+  ["US measures", planOf(oddNames)],
+  ["sixty beds", planOf(sixtyBeds())],
+])("stock on hand in %s", (_, plan) => {
+  const stock = stockOf(plan);
+  const { account, draws } = stock.making;
+  const steps = stockSteps(stock, day("2027-05-15"));
+
+  test("begins with what is in the bottles and ends with what the ledger says is left", () => {
+    const first = draws.filter((d) => d.day === "2027-05-15").reduce((sum, d) => sum + d.ml, 0);
+    const made = stock.making.batches
+      .filter((b) => b.readyOn === "2027-05-15")
+      .reduce((sum, b) => sum + b.volumeMl, 0);
+    const opening = account.reduce((sum, line) => sum + line.openingMl, 0);
+    expect(steps[0]).toEqual({ from: "2027-05-15", ml: opening + made - first });
+    const closing = account.reduce((sum, line) => sum + line.closingMl, 0);
+    expect(steps.at(-1)?.ml).toBeCloseTo(closing, 6);
+  });
+
+  test("changes on the days of the ledger, in order, and is never less than nothing", () => {
+    const days = steps.map(({ from }) => from);
+    expect(days).toEqual([...days].sort());
+    expect(Math.min(...steps.map(({ ml }) => ml))).toBeGreaterThanOrEqual(0);
+    for (const draw of draws) expect(days).toContain(draw.day);
+  });
+});
+
+test("a plan shown long after it was made begins with what is left by then", () => {
+  const stock = stockOf(planOf(weirCottage));
+  const late = stockSteps(stock, day("2027-09-15"));
+  const all = stockSteps(stock, day("2027-05-15"));
+  expect(late.every(({ from }) => from >= "2027-09-15")).toBe(true);
+  expect(late.at(-1)?.ml).toBe(all.at(-1)?.ml);
+});

@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest";
+import { seasonSheet } from "../../src/outputs/index.js";
+import { aPlan, aRound } from "../support/a-plan.js";
+import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "./gardens.js";
+
+const weir = planOf(weirCottage);
+const count = (text: string, part: RegExp) => text.match(part)?.length ?? 0;
+
+describe("the season sheet", () => {
+  const sheet = seasonSheet(weir, { paper: "a4" });
+
+  test("has a box to tick for each round, each bed of it, and each job of the stock", () => {
+    const mixes = weir.rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+    expect(count(sheet, /class="box round"/g)).toBe(weir.rounds.length);
+    expect(count(sheet, /class="box bed"/g)).toBe(mixes.length);
+    expect(count(sheet, /class="box job"/g)).toBeGreaterThanOrEqual(
+      3 * (weir.stock?.making.batches.length ?? 0),
+    );
+    expect(count(sheet, /What was given/g)).toBe(weir.rounds.length);
+  });
+
+  test("ticks what the log holds already", () => {
+    const done = seasonSheet(aPlan({ notes: [], rounds: [aRound({ given: true })] }), {
+      paper: "a4",
+    });
+    expect(count(done, /✓/g)).toBe(2);
+    expect(sheet).not.toContain("✓");
+  });
+
+  test("says for each bed how many cans, and the stock in each", () => {
+    for (const mix of weir.rounds.flatMap((r) => r.beds.flatMap((bed) => bed.mixes)))
+      for (const fill of mix.fills)
+        expect(sheet).toMatch(new RegExp(`<b>${fill.stockText}</b> in\\s+${fill.waterText}`));
+  });
+
+  test("carries the cautions of feeding, making and keeping", () => {
+    for (const words of [
+      "Wash produce",
+      "carbon dioxide",
+      "salmonella",
+      "away from food",
+      "soil test",
+    ])
+      expect(sheet).toContain(words);
+    const unfed = seasonSheet(planOf(nothingFed), { paper: "a4" });
+    expect(unfed).not.toContain("carbon dioxide");
+    expect(unfed).toContain("soil test");
+  });
+
+  test("is laid out for its paper", () => {
+    expect(sheet).toContain("size:210mm 297mm");
+    expect(seasonSheet(weir, { paper: "letter" })).toContain("size:215.9mm 279.4mm");
+  });
+
+  test("is whole without stock, without feedings, with odd names and sixty beds", () => {
+    expect(seasonSheet(withoutStock(weir), { paper: "a4" })).not.toContain('id="making-head"');
+    expect(seasonSheet(planOf(nothingFed), { paper: "a4" })).toContain("nothing to feed");
+    const odd = seasonSheet(planOf(oddNames), { paper: "letter" });
+    expect(odd).not.toMatch(/<script|<b>Bob/);
+    const sixty = planOf(sixtyBeds());
+    expect(count(seasonSheet(sixty, { paper: "a4" }), /class="box round"/g)).toBe(
+      sixty.rounds.length,
+    );
+  });
+
+  test("has no script and names nothing outside itself", () => {
+    expect(sheet).not.toMatch(/<script| style=|(src|href)="(?!#|data:,)/);
+  });
+});
