@@ -8,6 +8,7 @@ import type { Day, DaySpan } from "./dates.js";
 import type { Acid, Amounts, CalendarWishes, Route } from "./garden/index.js";
 import type { Evidence, FeedRule } from "./rules/index.js";
 import type { StockPlan } from "./stock/making-problem.js";
+import type { RecipeStep } from "./stock/recipe-steps.js";
 
 export interface Plan {
   readonly planVersion: 1;
@@ -132,6 +133,8 @@ export interface Pour {
 export interface SeasonStock {
   /** Draws, batches to make, shortages, changes of bottle, days to use up or throw away, shells. */
   readonly making: StockPlan;
+  /** How each of `making.batches` is made, in the same order. */
+  readonly recipes: readonly BatchRecipe[];
   readonly acid: Acid;
   readonly keep: "fridge" | "shelf";
   readonly pour: "shaken" | "clear";
@@ -141,6 +144,20 @@ export interface SeasonStock {
   readonly newClearStrengthGPerL: number;
   /** pH of a new batch when it is done. */
   readonly newPh: number;
+}
+
+/** Amounts of one batch, and what to do; shells and volume stand in the batch itself. */
+export interface BatchRecipe {
+  readonly batch: string;
+  /** Crystals to weigh; absent for vinegar. */
+  readonly acidG?: number;
+  /** Absent for citric acid. */
+  readonly vinegarMl?: number;
+  /** Water to add; 0 with vinegar. */
+  readonly waterMl: number;
+  /** Smallest open vessel that keeps the foam in. */
+  readonly vesselL: number;
+  readonly steps: readonly RecipeStep[];
 }
 
 export interface CanFill {

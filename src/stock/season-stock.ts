@@ -4,6 +4,7 @@ import { decimal, type BatchInHand, type Garden, type SourceWater } from "../gar
 import type { Finding, Result } from "../problem.js";
 import { canFills, rateFor, type CanDemand, type DemandStock } from "../rounds/index.js";
 import type { MixedCan, PlanWarning, SeasonStock } from "../season-plan.js";
+import { batchRecipes } from "./batch-recipes.js";
 import { planStock } from "./batches.js";
 import { dilute } from "./can.js";
 import type { Chemistry } from "./constants.js";
@@ -86,6 +87,7 @@ export function seasonStock(
     value: {
       stock: {
         making,
+        recipes: batchRecipes(making.batches, garden.stock, tables),
         acid,
         keep,
         pour,

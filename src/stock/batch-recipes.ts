@@ -1,0 +1,31 @@
+/** How each batch of a making plan is made. */
+import type { StockSettings } from "../garden/index.js";
+import type { BatchRecipe } from "../season-plan.js";
+import type { Chemistry } from "./constants.js";
+import type { PlannedBatch } from "./making-problem.js";
+import type { MakingRules } from "./making-rules.js";
+import { recipe, type Recipe } from "./recipe.js";
+import { recipeMeans } from "./usual-stock.js";
+
+/** In the order of the batches. Throws where the garden's own recipe has trouble, which is a bug. */
+export function batchRecipes(
+  batches: readonly PlannedBatch[],
+  settings: StockSettings,
+  { chemistry, making }: { readonly chemistry: Chemistry; readonly making: MakingRules },
+): BatchRecipe[] {
+  const means = recipeMeans(chemistry, settings);
+  const known = new Map<number, Recipe>();
+  const recipeOf = (makeMl: number): Recipe => {
+    const before = known.get(makeMl);
+    if (before) return before;
+    const made = recipe(chemistry, making, { by: "volume", makeMl }, means);
+    if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
+    known.set(makeMl, made.value);
+    return made.value;
+  };
+  return batches.map(({ id, volumeMl }) => {
+    const { acidG, vinegarMl, waterMl, vesselL, steps } = recipeOf(volumeMl);
+    const acid = vinegarMl === undefined ? { acidG } : { vinegarMl };
+    return { batch: id, ...acid, waterMl, vesselL, steps };
+  });
+}
