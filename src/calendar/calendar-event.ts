@@ -5,7 +5,7 @@ import { uuidV5 } from "./uuid.js";
 
 /** One entry of a calendar, free of file formats. */
 export interface CalendarEvent {
-  /** What it is: `feeding`, `notice`; others (a batch to start, a use-by day) may follow. */
+  /** What it is: `feeding`, `feed` (another one), `making`, `use-up`, `notice`. */
   readonly kind: string;
   /** Names the event for as long as it keeps its day: `kind/line/day`. Unique in a calendar. */
   readonly key: string;
@@ -24,6 +24,9 @@ export interface CalendarEvent {
   /** Minutes before the start (all day: before the midnight that begins the day; negative is after it). */
   readonly remindersMinBefore: readonly number[];
 }
+
+/** An event without its names yet, and the row of like events it stands in: see {@link calendarEvent}. */
+export type UnnamedEvent = Omit<CalendarEvent, "key" | "uid"> & { readonly line: string };
 
 export interface EventTime {
   /** `HH:MM` on the wall clock of the zone. */
@@ -65,7 +68,7 @@ export function gardenUid(gardenId: string): string {
  * Fills in key and UID.
  *
  * @param namespace from {@link gardenUid}
- * @param line the row of like events it stands in: a bed's id, or empty for the garden as a whole.
+ * @param line the row of like events it stands in: a bed's id, a step of making, or empty for the garden as a whole.
  *   When a day moves, its earlier event is looked for in the same row.
  */
 export function calendarEvent(

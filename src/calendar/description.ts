@@ -1,58 +1,115 @@
 import type { Amounts } from "../garden/index.js";
-import type { BedRound, CanFill, CanMix, Feeding, PlanWarning } from "../season-plan.js";
-import { cautionsFor } from "./cautions.js";
+import type { BedRound, CanFill, CanMix, Feeding, OtherFeedMix } from "../season-plan.js";
+import { cautionsFor, otherFeedCaution, type PourStyle } from "./cautions.js";
 
-/** The whole truth of a round, or of the beds of one event: plain text lines. */
-export function descriptionOf(
-  beds: readonly BedRound[],
-  warnings: readonly PlanWarning[],
-  amounts: Amounts,
-): string[] {
+/** What is done on one trip, or in one bed of it. */
+export interface TripFacts {
+  readonly beds: readonly BedRound[];
+  readonly feeds: readonly OtherFeedMix[];
+  /** Bottles poured from for the first time, another having been in use before. */
+  readonly newBottles: readonly NewBottle[];
+  /** Lines of warnings and notes. */
+  readonly told: readonly string[];
+  /** It has been done: the log holds it. */
+  readonly given: boolean;
+}
+
+export interface NewBottle {
+  readonly batch: string;
+  readonly strengthGPerL: number;
+  /** Strength of the bottle before it, where it is known. */
+  readonly wasGPerL?: number;
+}
+
+export interface TripWords {
+  readonly amounts: Amounts;
+  readonly nameOf: (planting: string) => string;
+  /** How the garden pours its stock. */
+  readonly pour?: PourStyle;
+}
+
+/** The whole truth of a trip: plain text lines. */
+export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
+  const { beds, feeds, newBottles, told, given } = facts;
   const mixes = beds.flatMap((bed) => bed.mixes);
   return [
-    ...beds.flatMap((bed) => bedLines(bed, amounts)),
-    totalLine(mixes, amounts),
-    ...warnings.flatMap(warningLines),
-    ...cautionsFor(mixes),
-  ];
-}
-
-export function warningLines({ message, mend }: PlanWarning): string[] {
-  return [`Warning: ${message}`, ...(mend === "" ? [] : [`What helps: ${mend}`])];
-}
-
-function bedLines(bed: BedRound, amounts: Amounts): string[] {
-  return [
-    `${bed.bedName}:`,
-    ...bed.mixes.flatMap((mix) => [
-      mixLine(mix),
-      ...mix.fills.map((fill) => `- ${fillLine(fill, mix.route)}`),
-      ...mix.feedings.map((feeding) => `- ${feedingLine(feeding, amounts)}`),
-      ...evidenceLines(mix),
+    ...(given ? ["Given: the log holds it.", ""] : []),
+    ...(newBottles.length > 0 ? [...newBottles.map(newBottleLine), ""] : []),
+    ...beds.flatMap((bed) => [
+      `${bed.bedName}:`,
+      ...bed.mixes.flatMap((mix) => mixLines(mix, given, words)),
+      "",
     ]),
-    "",
+    ...(beds.length > 0 ? [totalLine(mixes, words.amounts)] : []),
+    ...(feeds.length > 0 ? ["Other feeds, each in cans of its own:"] : []),
+    ...feeds.flatMap((feed) => feedLines(feed, words)),
+    ...told,
+    ...(given ? [] : cautionsFor(mixes, words.pour)),
+    ...(feeds.length > 0 ? [otherFeedCaution] : []),
   ];
 }
 
-function mixLine(mix: CanMix): string {
-  const how = mix.route === "foliar" ? "Leaf spray" : "Soil drench";
-  return `${how}, ${number(mix.rateMlPerL)} mL of stock to the litre: ${number(mix.calciumMgPerL)} mg of calcium in each litre`;
+function newBottleLine({ batch, strengthGPerL, wasGPerL }: NewBottle): string {
+  const line = `New bottle: ${batch}, ${number(strengthGPerL)} g of calcium to the litre`;
+  if (wasGPerL === undefined) return line;
+  const same = number(wasGPerL) === number(strengthGPerL);
+  return same
+    ? `${line}, as in the one before`
+    : `${line}, ${number(wasGPerL)} g in the one before: mL differ`;
 }
 
-function fillLine(fill: CanFill, route: CanMix["route"]): string {
+function mixLines(mix: CanMix, given: boolean, { amounts, pour }: TripWords): string[] {
+  const how = mix.route === "foliar" ? "Leaf spray" : "Soil drench";
+  return [
+    `${how}, ${number(mix.rateMlPerL)} mL of stock to the litre`,
+    ...mix.fills.map((fill) => `- ${fillLine(fill, mix.route, "stock")}`),
+    ...bottleLines(mix),
+    `- ${calciumLine(mix, pour)}`,
+    ...mix.feedings.map((feeding) => `- ${feedingLine(feeding, given, amounts)}`),
+    ...evidenceLines(mix),
+  ];
+}
+
+function fillLine(fill: CanFill, route: CanMix["route"], liquid: string): string {
   const vessel = `${route === "foliar" ? "sprayer" : "can"}${fill.count === 1 ? "" : "s"}`;
   const ml = / mL$/.test(fill.stockText) ? "" : ` (${number(fill.stockMl)} mL)`;
   const each = fill.count === 1 ? "" : " each";
-  return `${fill.count} ${fill.full ? "full" : "part"} ${vessel}: ${fill.stockText}${ml} of stock in ${fill.waterText} of water${each}`;
+  return `${fill.count} ${fill.full ? "full" : "part"} ${vessel}: ${fill.stockText}${ml} of ${liquid} in ${fill.waterText} of water${each}`;
 }
 
-function feedingLine(feeding: Feeding, amounts: Amounts): string {
+function bottleLines({ pours = [] }: CanMix): string[] {
+  const [first] = pours;
+  if (first === undefined) return [];
+  if (pours.length === 1) return [`- from bottle ${first.batch}`];
+  return [`- ${pours.map(({ batch, ml }) => `${number(ml)} mL from bottle ${batch}`).join(", ")}`];
+}
+
+/** Less than this short of the shaken stock, the clear one is as good. */
+const clearIsAsGood = 0.95;
+
+function calciumLine(mix: CanMix, pour: PourStyle | undefined): string {
+  const { calciumMgPerL, clearCalciumMgPerL, tapCalciumMgPerL } = mix;
+  const short =
+    pour !== "clear" &&
+    clearCalciumMgPerL !== undefined &&
+    clearCalciumMgPerL < clearIsAsGood * calciumMgPerL
+      ? ` (poured clear only ${number(clearCalciumMgPerL)} mg)`
+      : "";
+  const tap = tapCalciumMgPerL === undefined ? "" : `, ${number(tapCalciumMgPerL)} mg from the tap`;
+  return `calcium in each litre: ${number(calciumMgPerL)} mg from the stock${short}${tap}`;
+}
+
+function feedingLine(feeding: Feeding, given: boolean, amounts: Amounts): string {
   const name =
     feeding.name === feeding.cropName ? feeding.name : `${feeding.name} (${feeding.cropName})`;
   const { earliest, latest } = feeding.window;
-  const due = earliest === latest ? earliest : `${earliest} to ${latest}`;
-  const late = feeding.inWindow ? "" : ", which this day misses";
-  return `${name}: ${waterText(feeding.waterL, amounts)}; ${feeding.stage.replaceAll("-", " ")}; feeding ${feeding.number}, due ${due}${late}`;
+  const days = earliest === latest ? earliest : `${earliest} to ${latest}`;
+  const due = given
+    ? ""
+    : feeding.inWindow
+      ? `, due ${days}`
+      : `, due ${days}, which this day misses`;
+  return `${name}: ${waterText(feeding.waterL, amounts)}; ${feeding.stage.replaceAll("-", " ")}; feeding ${feeding.number}${due}`;
 }
 
 function evidenceLines(mix: CanMix): string[] {
@@ -64,6 +121,14 @@ function evidenceLines(mix: CanMix): string[] {
     const names = mix.feedings.filter((f) => f.evidence === evidence).map(({ name }) => name);
     return names.length === 0 ? [] : [`- ${text}: ${names.join(", ")}`];
   });
+}
+
+function feedLines(mix: OtherFeedMix, { nameOf }: TripWords): string[] {
+  return [
+    `${mix.bedName}: ${mix.feed}, ${number(mix.rateMlPerL)} mL to the litre`,
+    ...mix.fills.map((fill) => `- ${fillLine(fill, "drench", mix.feed)}`),
+    `- for ${mix.plantings.map(nameOf).join(", ")}`,
+  ];
 }
 
 function totalLine(mixes: readonly CanMix[], amounts: Amounts): string {

@@ -1,4 +1,4 @@
-import type { BedRound, CanFill, CanMix } from "../season-plan.js";
+import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season-plan.js";
 
 /** What one line can show; the description holds the rest. */
 const cropsShown = 3;
@@ -20,12 +20,28 @@ export function summaryOf(beds: readonly BedRound[], where?: string): string {
   return capital(where === undefined ? text : `${where}: ${text}`);
 }
 
+/** The same for other feeds: `Seaweed: 2 cans × 45 mL`. */
+export function feedSummary(feeds: readonly OtherFeedMix[], where?: string): string {
+  const names = [...new Set(feeds.map(({ feed }) => feed))];
+  const text = names
+    .map((name) => {
+      const fills = feeds.filter(({ feed }) => feed === name).flatMap((mix) => mix.fills);
+      return `${name}: ${fillsText(fills)}`;
+    })
+    .join("; ");
+  return where === undefined ? text : `${where}: ${text}`;
+}
+
 function groupText(mixes: readonly CanMix[]): string {
-  const fills = mergeFills(mixes.flatMap(fillsOf));
-  const shown = fills.slice(0, fillsShown).map((fill) => fillText(fill, mixes[0]?.route));
-  const left = countCans(fills.slice(fillsShown));
+  return `${cropsText(mixes)}: ${fillsText(mixes.flatMap(fillsOf), mixes[0]?.route)}`;
+}
+
+function fillsText(fills: readonly CanFill[], route?: CanMix["route"]): string {
+  const merged = mergeFills(fills);
+  const shown = merged.slice(0, fillsShown).map((fill) => fillText(fill, route));
+  const left = countCans(merged.slice(fillsShown));
   const rest = left > 0 ? [`${left} more ${cans(left)}`] : [];
-  return `${cropsText(mixes)}: ${[...shown, ...rest].join(", ")}`;
+  return [...shown, ...rest].join(", ");
 }
 
 /** `2 cans × 23 mL`, `1 part sprayer × 4 mL (2 L)`. */
@@ -49,7 +65,8 @@ function cropsText(mixes: readonly CanMix[]): string {
 function byRateAndRoute(mixes: readonly CanMix[]): { readonly mixes: readonly CanMix[] }[] {
   const groups = new Map<string, CanMix[]>();
   for (const mix of mixes) {
-    const key = `${mix.route} ${mix.rateMlPerL}`;
+    // Rates computed from the strength of a bottle differ in their last bits.
+    const key = `${mix.route} ${mix.rateMlPerL.toFixed(2)}`;
     groups.set(key, [...(groups.get(key) ?? []), mix]);
   }
   return [...groups.values()].map((group) => ({ mixes: group }));

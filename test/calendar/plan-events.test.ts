@@ -5,12 +5,14 @@ import type { CalendarWishes } from "../../src/garden/index.js";
 import {
   aBedRound,
   aMix,
+  anOtherFeed,
   aPlan,
   aPlantingInPlan,
   aRound,
   aWarning,
   roundsOn,
 } from "../support/a-plan.js";
+import { aSeasonStock } from "../support/a-stock.js";
 
 const wishes: CalendarWishes = {
   group: "round",
@@ -170,5 +172,122 @@ describe("warnings in the calendar", () => {
 
   it("without a day are left to the plan", () => {
     expect(planEvents(aPlan({ rounds: [], warnings: [aWarning()] }))).toEqual([]);
+  });
+});
+
+describe("other feeds", () => {
+  const feeds = [anOtherFeed(), anOtherFeed({ bed: "north", bedName: "North bed" })];
+
+  it("stand in the round of their day", () => {
+    const events = planEvents(aPlan({ rounds: [aRound({ feeds: feeds.slice(0, 1) })] }));
+    expect(events).toHaveLength(1);
+    expect(events[0]?.summary).toMatch(/^Tomato: .*; comfrey tea: 1 can × 900 mL$/);
+    expect(events[0]?.categories).toEqual(["Feeding", "Soil drench", "Other feed"]);
+  });
+
+  it("have an event of their own on a day without calcium", () => {
+    const events = planEvents(aPlan({ rounds: [aRound({ beds: [], feeds, timeOfDay: "07:00" })] }));
+    expect(events).toMatchObject([
+      {
+        kind: "feed",
+        key: "feed//2027-06-12",
+        summary: "comfrey tea: 2 cans × 900 mL",
+        categories: ["Other feed"],
+        time: { timeOfDay: "07:00" },
+      },
+    ]);
+  });
+
+  it("stand with the calcium of their own bed when events are one a bed", () => {
+    const events = planEvents(aPlan({ rounds: [aRound({ feeds })], garden: byBed }));
+    expect(events.map(({ key, summary }) => [key, summary])).toEqual([
+      ["feed/north/2027-06-12", "North bed: comfrey tea: 1 can × 900 mL"],
+      ["feeding/south/2027-06-12", expect.stringMatching(/^South bed: .*; comfrey tea: 1 can/)],
+    ]);
+  });
+});
+
+describe("a round that the log holds", () => {
+  const events = planEvents(
+    aPlan({ rounds: [aRound({ given: true })], garden: { calendar: wishes } }),
+  );
+
+  it("is kept, and says that it was given", () => {
+    expect(events.map(({ key }) => key)).toEqual(["feeding//2027-06-12"]);
+    expect(events[0]?.summary).toMatch(/^Given: Tomato: 2 cans/);
+    expect(events[0]?.description[0]).toMatch(/^Given/);
+  });
+
+  it("reminds of nothing", () => {
+    expect(events[0]?.remindersMinBefore).toEqual([]);
+  });
+});
+
+describe("bottles", () => {
+  const pouring = (batch: string) =>
+    aBedRound({ mixes: [aMix({ pours: [{ batch, ml: 56, strengthGPerL: 17 }] })] });
+  const change = { need: "n", day: day("2027-06-12"), to: "B2", strengthGPerL: 12 };
+  const draw = {
+    need: "m",
+    day: day("2027-06-05"),
+    batch: "B1",
+    ml: 20,
+    strengthGPerL: 17,
+    calciumMg: 340,
+  };
+
+  it("that are new show in summary and description, with their strength and the one before", () => {
+    const stock = aSeasonStock({ changes: [{ ...change, from: "B1" }], draws: [draw] });
+    const [event] = planEvents(aPlan({ rounds: [aRound({ beds: [pouring("B2")] })], stock }));
+    expect(event?.summary).toMatch(/; new bottle B2$/);
+    expect(event?.description[0]).toBe(
+      "New bottle: B2, 12 g of calcium to the litre, 17 g in the one before: mL differ",
+    );
+  });
+
+  it("show no change at the first of all", () => {
+    const stock = aSeasonStock({ changes: [change] });
+    const [event] = planEvents(aPlan({ rounds: [aRound({ beds: [pouring("B2")] })], stock }));
+    expect(event?.summary).not.toContain("new bottle");
+  });
+
+  it("show a change only in the bed that pours from the new one", () => {
+    const stock = aSeasonStock({ changes: [{ ...change, from: "B1" }], draws: [draw] });
+    const beds = [{ ...pouring("B1"), bed: "north", bedName: "North bed" }, pouring("B2")];
+    const events = planEvents(aPlan({ rounds: [aRound({ beds })], stock, garden: byBed }));
+    expect(events.map(({ summary }) => summary.includes("new bottle B2"))).toEqual([false, true]);
+  });
+
+  it("that do not reach show in the summary", () => {
+    const warnings = [aWarning({ code: "stock-short-away", bed: "south", day: day("2027-06-12") })];
+    expect(planEvents(aPlan({ warnings }))[0]?.summary).toMatch(/; too little stock$/);
+  });
+
+  it("are shaken or poured clear, as the garden does", () => {
+    const stock = aSeasonStock({}, { pour: "clear" });
+    expect(planEvents(aPlan({ stock }))[0]?.description.join("\n")).toMatch(/Do not shake/);
+  });
+});
+
+describe("notes", () => {
+  const note = {
+    code: "sign" as const,
+    planting: "toms",
+    day: day("2027-06-12"),
+    message: "toms: blossom-end rot seen",
+    advice: ["water evenly"],
+  };
+
+  it("stand in the event of their day, with what to do first", () => {
+    const [event] = planEvents(aPlan({ notes: [note] }));
+    expect(event?.description).toContain("Note: toms: blossom-end rot seen");
+    expect(event?.description).toContain("First: water evenly");
+  });
+
+  it("get an event of their own on another day", () => {
+    const events = planEvents(aPlan({ rounds: [], notes: [{ ...note, day: day("2027-06-13") }] }));
+    expect(events).toMatchObject([
+      { key: "notice/sign/toms/2027-06-13", summary: "toms: blossom-end rot seen" },
+    ]);
   });
 });

@@ -4,6 +4,7 @@ import type {
   CanFill,
   CanMix,
   Feeding,
+  OtherFeedMix,
   Plan,
   PlanGarden,
   PlannedPlanting,
@@ -18,9 +19,11 @@ export function aPlan(
   const rounds = differs.rounds ?? [aRound()];
   return {
     planVersion: 1,
+    today: day("2027-01-01"),
     plantings: [aPlantingInPlan()],
     rules: [],
     warnings: [],
+    notes: [],
     assumptions: [],
     totals: {
       rounds: rounds.length,
@@ -132,6 +135,19 @@ export function aFeeding(differs: Partial<Feeding> = {}): Feeding {
     window: { earliest: day("2027-06-10"), latest: day("2027-06-16") },
     inWindow: true,
     waterL: 22,
+    ...differs,
+  };
+}
+
+export function anOtherFeed(differs: Partial<OtherFeedMix> = {}): OtherFeedMix {
+  return {
+    feed: "comfrey tea",
+    bed: "south",
+    bedName: "South bed",
+    plantings: ["toms"],
+    rateMlPerL: 100,
+    waterL: 9,
+    fills: [aFill({ stockMl: 900, stockText: "900 mL" })],
     ...differs,
   };
 }

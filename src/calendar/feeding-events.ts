@@ -1,0 +1,126 @@
+/** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
+import type { Day } from "../dates.js";
+import type { BedRound, OtherFeedMix, Plan, Round } from "../season-plan.js";
+import type { UnnamedEvent } from "./calendar-event.js";
+import { descriptionOf, type NewBottle } from "./description.js";
+import { feedSummary, summaryOf } from "./summary.js";
+import type { Told } from "./told.js";
+
+/** What one event is about: a round, or one bed of it. */
+interface Trip {
+  readonly round: Round;
+  /** Bed of the event where it is one a bed. */
+  readonly bed?: { readonly id: string; readonly name: string };
+  readonly beds: readonly BedRound[];
+  readonly feeds: readonly OtherFeedMix[];
+}
+
+export interface FeedingEvents {
+  readonly events: readonly UnnamedEvent[];
+  /** What no event of its day could tell. */
+  readonly untold: readonly Told[];
+}
+
+export function feedingEvents(plan: Plan, told: readonly Told[]): FeedingEvents {
+  const trips =
+    plan.garden.calendar.group === "bed"
+      ? plan.rounds.flatMap(tripsByBed)
+      : plan.rounds.map((round): Trip => ({ round, beds: round.beds, feeds: round.feeds ?? [] }));
+  const byDay = new Map<Day, Told[]>();
+  for (const item of told) byDay.set(item.day, [...(byDay.get(item.day) ?? []), item]);
+  const said = new Set<Told>();
+  const bottles = bottleChanges(plan);
+  const events = trips.map((trip) => {
+    const here = (byDay.get(trip.round.day) ?? []).filter(
+      ({ bed }) => trip.bed === undefined || bed === undefined || bed === trip.bed.id,
+    );
+    for (const item of here) said.add(item);
+    return tripEvent(plan, trip, here, bottles(trip));
+  });
+  return { events, untold: told.filter((item) => !said.has(item)) };
+}
+
+function tripsByBed(round: Round): Trip[] {
+  const feeds = round.feeds ?? [];
+  const names = new Map([...round.beds, ...feeds].map(({ bed, bedName }) => [bed, bedName]));
+  return [...names].map(([id, name]) => ({
+    round,
+    bed: { id, name },
+    beds: round.beds.filter(({ bed }) => bed === id),
+    feeds: feeds.filter(({ bed }) => bed === id),
+  }));
+}
+
+function tripEvent(
+  { garden, stock, plantings }: Plan,
+  trip: Trip,
+  told: readonly Told[],
+  newBottles: readonly NewBottle[],
+): UnnamedEvent {
+  const { round, bed, beds, feeds } = trip;
+  const { day, timeOfDay, given = false } = round;
+  const routes = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
+  const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));
+  return {
+    kind: beds.length > 0 ? "feeding" : "feed",
+    line: bed?.id ?? "",
+    day,
+    ...(timeOfDay === undefined
+      ? {}
+      : { time: { timeOfDay, timezone: garden.timezone, durationMin: garden.durationMin } }),
+    summary: summaryWith(trip, newBottles, told),
+    description: descriptionOf(
+      { beds, feeds, newBottles, told: told.flatMap(({ lines }) => lines), given },
+      {
+        amounts: garden.amounts,
+        nameOf: (planting) => nameOf.get(planting) ?? planting,
+        ...(stock === undefined ? {} : { pour: stock.pour }),
+      },
+    ),
+    categories: [
+      ...(beds.length > 0 ? ["Feeding"] : []),
+      ...(routes.has("drench") ? ["Soil drench"] : []),
+      ...(routes.has("foliar") ? ["Leaf spray"] : []),
+      ...(feeds.length > 0 ? ["Other feed"] : []),
+    ],
+    color: garden.calendar.color,
+    remindersMinBefore: given ? [] : garden.calendar.remindersMinBefore,
+  };
+}
+
+function summaryWith(
+  { round, bed, beds, feeds }: Trip,
+  newBottles: readonly NewBottle[],
+  told: readonly Told[],
+): string {
+  if (beds.length === 0) return feedSummary(feeds, bed?.name);
+  return [
+    `${round.given ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
+    ...(feeds.length > 0 ? [feedSummary(feeds)] : []),
+    ...newBottles.map(({ batch }) => `new bottle ${batch}`),
+    ...(told.some(({ code }) => code.startsWith("stock-short-")) ? ["too little stock"] : []),
+  ].join("; ");
+}
+
+/** Bottles that a trip is the first to pour from, where another was in use before. */
+function bottleChanges({ stock }: Plan): (trip: Trip) => NewBottle[] {
+  const { changes, draws } = stock?.making ?? { changes: [], draws: [] };
+  const strengths = new Map(draws.map(({ batch, strengthGPerL }) => [batch, strengthGPerL]));
+  return ({ round, beds }) => {
+    const here = changes.filter(({ day, from }) => day === round.day && from !== undefined);
+    if (here.length === 0) return [];
+    const poured = new Set(
+      beds.flatMap(({ mixes }) =>
+        mixes.flatMap(({ pours = [] }) => pours.map(({ batch }) => batch)),
+      ),
+    );
+    const bottles = here
+      .filter(({ to }) => poured.has(to))
+      .map(({ to, from, strengthGPerL }): [string, NewBottle] => {
+        const wasGPerL = strengths.get(from ?? "");
+        const was = wasGPerL === undefined ? {} : { wasGPerL };
+        return [to, { batch: to, strengthGPerL, ...was }];
+      });
+    return [...new Map(bottles).values()];
+  };
+}
