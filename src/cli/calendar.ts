@@ -1,12 +1,19 @@
-import { calendarText } from "../calendar/index.js";
-import { writeWhole } from "./files.js";
+import { calendarChanges, calendarText, planEvents, type CalendarUse } from "../calendar/index.js";
+import type { Day } from "../dates.js";
+import type { Plan } from "../season-plan.js";
+import { changeCounts } from "./changes-text.js";
+import { loadEarlierCalendar, type EarlierFile } from "./earlier-calendar.js";
+import { exists, writeWhole } from "./files.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { count } from "./words.js";
 
 export interface CalendarOptions {
   readonly out?: string;
+  readonly for: CalendarUse;
   readonly stamp?: string;
+  readonly today?: Day;
 }
 
 export async function calendarCommand(
@@ -14,17 +21,48 @@ export async function calendarCommand(
   options: CalendarOptions,
   shell: Shell,
 ): Promise<number> {
-  const loaded = await loadGarden(file, shell);
+  const { today } = options;
+  const loaded = await loadGarden(file, shell, {
+    ...(today === undefined ? {} : { today }),
+    isTimeless: true,
+  });
   if (!loaded.ok) return reportProblems(loaded.problems, {}, shell);
   const { plan } = loaded.value;
   const out = options.out === "-" ? undefined : options.out;
-  const stamp = options.stamp === undefined ? {} : { stamp: options.stamp };
-  const calendar = calendarText(plan, stamp);
-  if (!calendar.ok) throw new CommandError(exitCodes.problems, calendar.problems[0]?.message ?? "");
-  if (out === undefined) shell.stdout(calendar.value);
-  else {
-    const outcome = await writeWhole(out, calendar.value);
-    shell.stderr(`${out}: ${outcome}, ${plan.totals.rounds} rounds\n`);
+  if (out === undefined) {
+    shell.stdout(textOver(undefined, plan, options, shell));
+    return exitCodes.fine;
   }
+  let earlier: EarlierFile | undefined;
+  if (await exists(out)) {
+    const found = await loadEarlierCalendar(out, plan.garden.id, shell);
+    if (!found.ok) return reportProblems(found.problems, {}, shell);
+    earlier = found.value;
+  }
+  const outcome = await writeWhole(out, textOver(earlier, plan, options, shell));
+  const told =
+    earlier === undefined || outcome === "unchanged"
+      ? count(plan.totals.rounds, "round")
+      : changeCounts(calendarChanges(earlier.calendar, planEvents(plan)));
+  shell.stderr(`${out}: ${outcome}, ${told}\n`);
   return exitCodes.fine;
+}
+
+/** A first file bears no time of its making unless one is given; a revision bears its own. */
+function textOver(
+  earlier: EarlierFile | undefined,
+  plan: Plan,
+  options: CalendarOptions,
+  shell: Shell,
+): string {
+  const stamp = options.stamp ?? (earlier === undefined ? undefined : shell.now());
+  const calendar = calendarText(plan, {
+    for: options.for,
+    today: options.today ?? shell.today(plan.garden.timezone),
+    ...(stamp === undefined ? {} : { stamp }),
+    ...(earlier === undefined ? {} : { previous: earlier.text }),
+  });
+  // The earlier file has been read without problems.
+  if (!calendar.ok) throw new CommandError(exitCodes.problems, calendar.problems[0]?.message ?? "");
+  return calendar.value;
 }

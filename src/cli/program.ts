@@ -1,7 +1,8 @@
 /** The commands and their options; each command's work is in a file of its own. */
 import { Command, CommanderError } from "commander";
 import type { Day } from "../dates.js";
-import { dayOption, stampOption } from "./option-values.js";
+import { addCalendarCommands } from "./calendar-commands.js";
+import { dayOption } from "./option-values.js";
 import { addHelpCommands } from "./help-commands.js";
 import { addPrintCommands } from "./print-commands.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
@@ -78,17 +79,6 @@ export function commands(shell: Shell, setExit: SetExit): Command {
       setExit(await checkCommand(file, options, shell));
     });
 
-  command("calendar <garden>", "write the calendar (iCalendar, .ics)", [
-    "calendar garden.yaml --out garden.ics",
-    "calendar garden.yaml > garden.ics",
-  ])
-    .option("--out <file>", "write this file instead of standard output; an earlier one is kept up")
-    .option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption)
-    .action(async (file: string, options: { out?: string; stamp?: string }) => {
-      const { calendarCommand } = await import("./calendar.js");
-      setExit(await calendarCommand(file, options, shell));
-    });
-
   command("why <garden> [planting] [day]", "show the reasons and the arithmetic behind a feeding", [
     "why garden.yaml",
     "why garden.yaml toms",
@@ -128,6 +118,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
       setExit(await newCommand(file, options, shell));
     });
 
+  addCalendarCommands(command, setExit, shell);
   addPrintCommands(command, setExit, shell);
   addHelpCommands(command, program, setExit, shell);
   return program;

@@ -1,0 +1,80 @@
+/** What would change in a calendar, in words. */
+import type { CalendarChange } from "../calendar/index.js";
+import type { Day } from "../dates.js";
+import type { TextStyle } from "./plan-text.js";
+import { table } from "./table.js";
+import { dayText } from "./words.js";
+
+/** One change as `changes --json` prints it. */
+export interface ChangeFacts {
+  readonly change: CalendarChange["change"];
+  /** The day it has now; for what is gone, the day it had. */
+  readonly day: Day;
+  readonly summary: string;
+  /** Absent for what is new. */
+  readonly was?: { readonly uid: string; readonly day: Day; readonly summary: string };
+  /** What else differs: `summary`, `details`, `time`, `reminder`, `colour`, `categories`. */
+  readonly differs?: readonly string[];
+}
+
+export function changeFacts(change: CalendarChange): ChangeFacts {
+  if (change.change === "gone") {
+    const { day, summary } = change.was;
+    return { change: "gone", day, summary, was: change.was };
+  }
+  const { day, summary } = change.event;
+  if (change.change === "new") return { change: "new", day, summary };
+  const differs = [...new Set(change.properties.map(wordOf))];
+  return { change: change.change, day, summary, was: change.was, differs };
+}
+
+export function changesText(changes: readonly CalendarChange[], style: TextStyle): string {
+  if (changes.length === 0) return "Nothing changes.\n";
+  const rows = changes.map(changeFacts).map((facts) => {
+    const { change, day, summary, was, differs = [] } = facts;
+    const before = was !== undefined && was.summary !== summary ? `; was: ${was.summary}` : "";
+    const other = differs.filter((word) => word !== "summary");
+    return [
+      change,
+      dayText(day),
+      change === "moved" && was !== undefined ? `from ${dayText(was.day)}` : "",
+      `${summary}${before}${other.length > 0 ? ` (${other.join(", ")})` : ""}`,
+    ];
+  });
+  return `${table(rows, "", style.width)}\n\n${changeCounts(changes)}\n`;
+}
+
+/** `2 new, 1 moved`, or `no event changed`. */
+export function changeCounts(changes: readonly CalendarChange[]): string {
+  const kinds = ["new", "moved", "changed", "gone"] as const;
+  const counts = kinds
+    .map((kind) => [changes.filter(({ change }) => change === kind).length, kind] as const)
+    .filter(([n]) => n > 0);
+  return counts.length === 0
+    ? "no event changed"
+    : counts.map(([n, kind]) => `${n} ${kind}`).join(", ");
+}
+
+/** Names of iCalendar properties in the grower's words; alarms come as their own lines. */
+function wordOf(property: string): string {
+  switch (property) {
+    case "SUMMARY":
+      return "summary";
+    case "DESCRIPTION":
+      return "details";
+    case "DTSTART":
+    case "DTEND":
+      return "time";
+    case "COLOR":
+      return "colour";
+    case "CATEGORIES":
+      return "categories";
+    case "BEGIN":
+    case "END":
+    case "ACTION":
+    case "TRIGGER":
+      return "reminder";
+    default:
+      return property;
+  }
+}
