@@ -124,7 +124,10 @@ export function planSeason(
         cropName: planting.cropWord,
         stages: life.spans,
         fed: fed.has(planting.id),
-        reason: match.reason,
+        reason:
+          match.spans.length > 0 && !fed.has(planting.id)
+            ? "not fed: the stages in which it is fed fall outside the season"
+            : match.reason,
         rules: rules.map((rule) => rule.id),
       })),
       rounds,
