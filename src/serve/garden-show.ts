@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { problemLine, type Problem } from "../problem.js";
 import type { Plan } from "../season-plan.js";
@@ -155,7 +156,9 @@ export function pageOf(show: GardenShow, context: ShowContext): Representation {
 }
 
 function pageContent(show: GardenShow, context: ShowContext, nowMs: number): string {
-  const { good, problems, title } = show;
+  const { good, title } = show;
+  // Where files lie on this computer is nobody else's business.
+  const problems = show.problems.map((one) => ({ ...one, file: basename(one.file) }));
   if (good?.plan === undefined) return problemPage(title, problems);
   const plan = JSON.parse(gunzipSync(good.plan.gzip).toString()) as Plan;
   const today = todayAt(nowMs, good.plan.timezone);

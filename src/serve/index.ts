@@ -1,7 +1,7 @@
 export { announcement } from "./announcement.js";
 export { batchedLines, type BatchedLines } from "./batched-lines.js";
 export { gardenSource } from "./garden-source.js";
-export type { GardenSource, Loaded, PageView, SourceParts } from "./garden-source.js";
+export type { AsOf, GardenSource, Loaded, PageView, SourceParts } from "./garden-source.js";
 export type { Limits } from "./http-server.js";
 export type { SubscribeLinks } from "./links.js";
 export { publishGardens, type PublishOptions, type Published } from "./publish.js";

@@ -165,6 +165,7 @@ describe("a garden on this computer", () => {
     const page = await get(port, "/b");
     expect(page.status).toBe(200);
     expect(page.body.toString()).toContain("b.yaml:1:1: broken: mend it");
+    expect(page.body.toString()).not.toContain("/b.yaml");
   });
 
   test("one file alone is served as well as a folder", async () => {

@@ -14,13 +14,16 @@ const moved = gardenText("Weir", "2027-06-12", "2027-06-27");
 const oldDay = "DTSTART;VALUE=DATE:20270626";
 const newDay = "DTSTART;VALUE=DATE:20270627";
 
+/** These look at the clock on the wall: other programs can only make them slower. */
+const busyMachine = { retry: 3 };
+
 const textAt = async (port: number, path: string): Promise<string> =>
   (await get(port, path)).body.toString();
 const sequences = (calendar: string): number[] =>
   [...calendar.matchAll(/^SEQUENCE:(\d+)/gm)].map(([, n]) => Number(n)).sort();
 
 describe("an edit of a garden file", () => {
-  test("goes live within a second, with the usual look at the files", async () => {
+  test("goes live within a second, with the usual look at the files", busyMachine, async () => {
     const { port, folder } = await aServer(onEnd, { lookMs: 400 });
     await writeFile(join(folder, "weir.yaml"), moved);
     const beganMs = performance.now();
@@ -90,7 +93,7 @@ describe("an edit of a garden file", () => {
     expect(await textAt(port, "/weir.ics")).toContain(newDay);
   });
 
-  test("that is being written slowly is not taken for a shorter garden", async () => {
+  test("that is being written slowly is not taken for a shorter garden", busyMachine, async () => {
     const days = Array.from({ length: 20 }, (_, i) => `2027-06-${String(i + 1).padStart(2, "0")}`);
     const { port, folder } = await aServer(onEnd);
     let fewest = Infinity;
@@ -151,7 +154,7 @@ describe("a folder of gardens", () => {
     nowMs += 120_000;
     await until("its end", async () => (await get(port, "/weir.ics")).status === 404);
     await writeFile(join(folder, "weir.yaml"), moved);
-    await until("its return", async () => (await get(port, "/weir.ics")).status === 200);
+    await until("its return", async () => (await textAt(port, "/weir.ics")).includes(newDay));
     expect(sequences(await textAt(port, "/weir.ics"))).toEqual([0, 1]);
   });
 
@@ -190,25 +193,29 @@ describe("a folder of gardens", () => {
       expect(isGardenFileName(name), name).toBe(false);
   });
 
-  test("a garden that is not yet read is read for the request that asks for it", async () => {
-    const files = Object.fromEntries(Array.from({ length: 30 }, (_, i) => [`g${i}.yaml`, first]));
-    const load: GardenSource["load"] = async (...given) => {
-      await new Promise((resolve) => setTimeout(resolve, 40));
-      return testSource.load(...given);
-    };
-    const folder = await aFolder(onEnd);
-    for (const [name, text] of Object.entries(files)) await writeFile(join(folder, name), text);
-    const { serveGardens } = await import("../../src/serve/index.js");
-    const log = (): void => undefined;
-    const options = { gardens: [folder], stateDir: join(folder, "state"), version: "1", log };
-    const started = await serveGardens({ ...options, source: { ...testSource, load } });
-    if (!started.ok) throw new Error("not started");
-    onEnd(() => started.value.stop());
-    const beganMs = performance.now();
-    const { status } = await get(Number(new URL(started.value.origins[0] ?? "").port), "/g9.ics");
-    expect(status).toBe(200);
-    expect(performance.now() - beganMs).toBeLessThan(600);
-  });
+  test(
+    "a garden that is not yet read is read for the request that asks for it",
+    busyMachine,
+    async () => {
+      const files = Object.fromEntries(Array.from({ length: 30 }, (_, i) => [`g${i}.yaml`, first]));
+      const load: GardenSource["load"] = async (...given) => {
+        await new Promise((resolve) => setTimeout(resolve, 40));
+        return testSource.load(...given);
+      };
+      const folder = await aFolder(onEnd);
+      for (const [name, text] of Object.entries(files)) await writeFile(join(folder, name), text);
+      const { serveGardens } = await import("../../src/serve/index.js");
+      const log = (): void => undefined;
+      const options = { gardens: [folder], stateDir: join(folder, "state"), version: "1", log };
+      const started = await serveGardens({ ...options, source: { ...testSource, load } });
+      if (!started.ok) throw new Error("not started");
+      onEnd(() => started.value.stop());
+      const beganMs = performance.now();
+      const { status } = await get(Number(new URL(started.value.origins[0] ?? "").port), "/g9.ics");
+      expect(status).toBe(200);
+      expect(performance.now() - beganMs).toBeLessThan(600);
+    },
+  );
 });
 
 test("the garden's own rule file is watched with it", async () => {
