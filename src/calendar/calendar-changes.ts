@@ -44,15 +44,24 @@ function changeOf(event: CalendarEvent, was: WrittenEvent | undefined): Calendar
   return [{ change, event, was: earlierEvent(was), properties }];
 }
 
-/** Names of properties, beside the day, that are not the same in both. */
+/** Names of properties, beside the day, that are not the same in both; `VALARM` for reminders. */
 function differing(a: WrittenEvent, b: WrittenEvent): string[] {
-  const [before, after] = [unfoldedLines(a.text), unfoldedLines(b.text)];
+  const [before, after] = [comparedLines(a.text), comparedLines(b.text)];
   const only = (lines: readonly string[], others: readonly string[]) =>
     lines.filter((line) => !others.includes(line)).map(nameOfLine);
   const names = new Set([...only(before, after), ...only(after, before)]);
   names.delete("X-FEEDROUND-KEY");
   if (a.day !== b.day) for (const name of ["DTSTART", "DTEND"]) names.delete(name);
   return [...names];
+}
+
+/** An alarm counts by its trigger alone, for its text is the summary again. */
+function comparedLines(text: string): string[] {
+  const lines = unfoldedLines(text);
+  const alarms = lines.indexOf("BEGIN:VALARM");
+  if (alarms === -1) return lines.slice(0, -1);
+  const triggers = lines.slice(alarms).filter((line) => nameOfLine(line) === "TRIGGER");
+  return [...lines.slice(0, alarms), ...triggers.map((trigger) => `VALARM:${trigger}`)];
 }
 
 function earlierEvent(was: WrittenEvent): EarlierEvent {

@@ -55,7 +55,7 @@ export function changeCounts(changes: readonly CalendarChange[]): string {
     : counts.map(([n, kind]) => `${n} ${kind}`).join(", ");
 }
 
-/** Names of iCalendar properties in the grower's words; alarms come as their own lines. */
+/** Names of iCalendar properties in the grower's words. */
 function wordOf(property: string): string {
   switch (property) {
     case "SUMMARY":
@@ -69,10 +69,7 @@ function wordOf(property: string): string {
       return "colour";
     case "CATEGORIES":
       return "categories";
-    case "BEGIN":
-    case "END":
-    case "ACTION":
-    case "TRIGGER":
+    case "VALARM":
       return "reminder";
     default:
       return property;

@@ -82,3 +82,26 @@ describe("changes of a calendar", () => {
     expect(changes(plan, next)).toEqual([]);
   });
 });
+
+describe("reminders", () => {
+  const calendar = { group: "round", color: "teal", refreshHours: 12 } as const;
+  const reminding = (minutes: readonly number[], summaryFrom = aRound()) =>
+    aPlan({
+      rounds: [summaryFrom],
+      garden: { calendar: { ...calendar, remindersMinBefore: minutes } },
+    });
+  const properties = (before: Plan, after: Plan) =>
+    changes(after, textOf(before)).flatMap((change) =>
+      "properties" in change ? change.properties : [],
+    );
+
+  it("that differ are named once, and not as a change of the details", () => {
+    expect(properties(reminding([30]), reminding([60, 30]))).toEqual(["VALARM"]);
+    expect(properties(reminding([30]), reminding([]))).toEqual(["VALARM"]);
+  });
+
+  it("are no change of their own where only the summary that they repeat differs", () => {
+    const given = aRound({ beds: stronger });
+    expect(properties(reminding([30]), reminding([30], given))).toEqual(["SUMMARY", "DESCRIPTION"]);
+  });
+});
