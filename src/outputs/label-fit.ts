@@ -43,10 +43,20 @@ export function fitLabel(
     [(pt: number) => withSmallPrint(lines, widthMm / (pt * mmPerPt)), smallestPt],
     [(pt: number) => allShort(lines, widthMm / (pt * mmPerPt)), smallestPt],
   ] as const) {
-    for (let pt = largestPt; pt >= leastPt; pt -= stepPt) {
-      const tried = attempt(pt);
-      if (heightNeededMm(tried, widthMm, pt) <= heightMm) return { letterPt: pt, lines: tried };
+    const fits = (steps: number) => {
+      const pt = leastPt + steps * stepPt;
+      return heightNeededMm(attempt(pt), widthMm, pt) <= heightMm;
+    };
+    if (!fits(0)) continue;
+    // Halving: what fits in large letters fits in small ones.
+    let [most, tooMany] = [0, (largestPt - leastPt) / stepPt + 1];
+    while (tooMany - most > 1) {
+      const middle = Math.floor((most + tooMany) / 2);
+      if (fits(middle)) most = middle;
+      else tooMany = middle;
     }
+    const letterPt = leastPt + most * stepPt;
+    return { letterPt, lines: attempt(letterPt) };
   }
   return undefined;
 }

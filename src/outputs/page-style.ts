@@ -75,6 +75,7 @@ main>section{margin-top:2rem}
 .earlier{margin-top:1.2rem}
 table{border-collapse:collapse;width:100%;margin:.75rem 0;background:var(--card)}
 caption{text-align:start;font-weight:700;padding:.25rem 0;background:var(--paper)}
+thead th,td{overflow-wrap:break-word}
 th,td{text-align:start;vertical-align:top;padding:.4rem .6rem;border:1px solid var(--line)}
 details{border-bottom:1px solid var(--line)}
 summary{padding:.6rem .25rem;cursor:pointer}
@@ -105,14 +106,22 @@ footer .cautions{margin-top:0}
 .bottles table,.bottles{background:none}
 }
 @media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
-@page{margin:14mm}
+@page{margin:12mm}
 @media print{
 :root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}
 body{font-size:10pt}
 nav,.skip,#subscribe .button,details:not([open]),.details-only{display:none}
-section:not(:has(>:not(h2,details:not([open])))){display:none}
+section:not(:has(>:not(h2,.details-only,details:not([open])))){display:none}
 header,main,footer{max-width:none;padding:0}
-main>section{margin-top:6mm}
+main>section{margin-top:5mm}
+.next{padding:3mm 4mm}
+.next .day{font-size:18pt}
+.beds{grid-template-columns:repeat(auto-fill,minmax(56mm,1fr))}
+.count{font-size:11pt}
+.stock{font-size:13pt}
+.cautions{font-size:8.5pt;line-height:1.35}
+h2{font-size:13pt}
+.key{font-size:8.5pt}
 h2,h3,caption{break-after:avoid}
 tr,.jobs li,.calcium li,.warning{break-inside:avoid}
 .picture,.amounts,.sign,.chip{print-color-adjust:exact;-webkit-print-color-adjust:exact}

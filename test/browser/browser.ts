@@ -83,7 +83,7 @@ const axeSource = readFileSync(
 
 /** Violations as axe-core finds them, WCAG 2.2 A and AA and good practice, each in a line. */
 export async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
+  if (!(await page.evaluate(`"axe" in window`))) await page.evaluate(axeSource);
   return page.evaluate(`axe.run(document, { resultTypes: ["violations"] }).then(({ violations }) =>
     violations.flatMap(({ id, nodes }) => nodes.map((n) => id + ": " + n.html.slice(0, 160) + " | " + n.failureSummary)))`);
 }

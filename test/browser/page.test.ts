@@ -1,0 +1,267 @@
+/** The page as people meet it: in Debian's Chromium, on a phone and on a desk. */
+import { createHash } from "node:crypto";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { addDays, dayNumber, type Day } from "../../src/dates.js";
+import { gardenPage, pageScript, pageStyle } from "../../src/outputs/index.js";
+import { dayOfSeason } from "../../src/outputs/words.js";
+import type { Plan } from "../../src/season-plan.js";
+import {
+  bottleB1,
+  nothingFed,
+  oddNames,
+  planOf,
+  sixtyBeds,
+  thirdRound,
+  weirCottage,
+  withoutStock,
+} from "../outputs/gardens.js";
+import { desktop, overflowPx, pdfPages, phone, show, startBrowser, violations } from "./browser.js";
+
+const weir = planOf(weirCottage);
+const { round: third, today } = thirdRound(weir);
+const nothing = planOf(nothingFed);
+const subscribe = {
+  webcal: "webcal://192.168.1.20:8087/kq3J9vWb2mXc7RtY5uZa1Q/weir-cottage.ics",
+  http: "http://192.168.1.20:8087/kq3J9vWb2mXc7RtY5uZa1Q/weir-cottage.ics",
+  qrSvg: '<svg viewBox="0 0 9 9"><path d="M1 1h3v3h-3zM5 5h3v3h-3z"/></svg>',
+};
+const problems = [
+  {
+    code: "x",
+    file: "garden.yaml",
+    at: { line: 3, column: 7 },
+    message: "`can: 9` has no unit",
+    mend: "write `can: 9 L`",
+  },
+];
+
+const plans: Readonly<Record<string, Plan>> = {
+  "a garden": weir,
+  "a garden without stock": withoutStock(weir),
+  "odd names": planOf(oddNames),
+  "sixty beds": planOf(sixtyBeds()),
+  "nothing fed": nothing,
+  "an empty plan": { ...nothing, plantings: [], assumptions: [] },
+};
+const pages = Object.entries(plans).map(([name, plan]) => {
+  const extra = plan === weir ? { subscribe, problems, inHand: [bottleB1] } : {};
+  return { name, document: gardenPage(plan, { today, updated: "this morning", ...extra }) };
+});
+
+const hash = (text: string) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+const policy = `default-src 'none'; img-src data:; style-src ${hash(pageStyle)}; script-src ${hash(pageScript)}; base-uri 'none'; form-action 'none'`;
+
+/** Noon in Dublin or near it. */
+const noon = (day: Day) => new Date(dayNumber(day) * 86_400_000 + 12 * 3_600_000);
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+test.each(pages)(
+  "the page of $name, on a phone and a desktop, in light and dark: no fault that axe-core knows, no complaint, no request, nothing too wide",
+  async ({ document }) => {
+    const { page, complaints, requests, close } = await show(browser, document, {
+      policy,
+      clock: noon(today),
+    });
+    for (const viewport of [phone, desktop]) {
+      await page.setViewportSize(viewport);
+      expect(await overflowPx(page)).toBe(0);
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme });
+        expect(await violations(page)).toEqual([]);
+      }
+    }
+    expect(complaints).toEqual([]);
+    expect(requests).toEqual([]);
+    await close();
+  },
+);
+
+describe("what is opened on demand", () => {
+  test("is as sound as the rest", async () => {
+    for (const colorScheme of ["light", "dark"] as const) {
+      const { page, close } = await show(browser, pages[0]?.document ?? "", {
+        colorScheme,
+        clock: noon(today),
+      });
+      await page.evaluate(`for (const d of document.querySelectorAll("details")) d.open = true`);
+      expect(await violations(page)).toEqual([]);
+      expect(await overflowPx(page)).toBe(0);
+      await close();
+    }
+  });
+});
+
+describe("a person in the garden", () => {
+  const document = pages[0]?.document ?? "";
+
+  test("sees the next round without scrolling: day, first bed, cans, mL", async () => {
+    const sound = gardenPage(weir, { today });
+    const { page, close } = await show(browser, sound, { clock: noon(today) });
+    const [bed] = third.beds;
+    const [fill] = bed?.mixes[0]?.fills ?? [];
+    for (const [selector, words] of [
+      ["#next .day", dayOfSeason(third.day)],
+      ["#next .bed h3", bed?.bedName ?? ""],
+      ["#next .stock", fill?.stockText ?? ""],
+    ] as const) {
+      const place = page.locator(selector).first();
+      expect(await place.textContent()).toContain(words);
+      const box = await place.boundingBox();
+      expect((box?.y ?? Infinity) + (box?.height ?? 0)).toBeLessThan(phone.height);
+    }
+    await close();
+  });
+
+  test("reads it large: amounts at twice the size of the text around them or nearly", async () => {
+    const { page, close } = await show(browser, document, { clock: noon(today) });
+    const px = (selector: string): Promise<number> =>
+      page.evaluate(
+        `parseFloat(getComputedStyle(document.querySelector(${JSON.stringify(selector)})).fontSize)`,
+      );
+    expect(await px("#next .stock")).toBeGreaterThanOrEqual(1.45 * (await px("#next .water")));
+    await close();
+  });
+
+  test("reaches every link and every detail with the keyboard, in the order of the page", async () => {
+    const { page, close } = await show(browser, document, { clock: noon(today) });
+    const wanted: number = await page.evaluate(
+      `document.querySelectorAll("a[href], summary").length - document.querySelectorAll("details:not([open]) a[href]").length`,
+    );
+    const tops: number[] = [];
+    const seen = new Set<string>();
+    for (let i = 0; i < wanted; i++) {
+      await page.keyboard.press("Tab");
+      const at = await page.evaluate<{ key: string; top: number; outline: string }>(
+        `(() => { const e = document.activeElement; const r = e.getBoundingClientRect();
+          return { key: e.tagName + [...document.querySelectorAll("*")].indexOf(e), top: r.top + scrollY, outline: getComputedStyle(e).outlineStyle }; })()`,
+      );
+      expect(at.outline).toBe("solid");
+      seen.add(at.key);
+      tops.push(Math.round(at.top));
+    }
+    expect(seen.size).toBe(wanted);
+    // The first is the link that skips to the round, which shows itself only then.
+    expect(tops.slice(1)).toEqual([...tops.slice(1)].sort((a, b) => a - b));
+    await close();
+  });
+
+  test("opens a reason by its link, script or not", async () => {
+    const { page, close } = await show(browser, document, { javaScriptEnabled: false });
+    const link = page.locator("#next .for a").first();
+    const id = ((await link.getAttribute("href")) ?? "#").slice(1);
+    expect(await page.locator(`[id="${id}"]`).isVisible()).toBe(false);
+    await link.click();
+    await page.locator(`[id="${id}"]`).waitFor({ state: "visible", timeout: 3000 });
+    await close();
+  });
+
+  test("opens a round with the keyboard and finds its cans", async () => {
+    const { page, close } = await show(browser, document, { clock: noon(today) });
+    const summary = page.locator("#rounds summary").nth(1);
+    await summary.focus();
+    await page.keyboard.press("Enter");
+    expect(await page.locator("#rounds details[open] .fills li").count()).toBeGreaterThan(0);
+    await close();
+  });
+});
+
+describe("without script", () => {
+  test.each(pages.slice(0, 3))("the page of $name is whole", async ({ document }) => {
+    const { page, complaints, requests, close } = await show(browser, document, {
+      javaScriptEnabled: false,
+      policy,
+    });
+    expect(await page.locator("#next .day").isVisible()).toBe(true);
+    expect(await page.locator("#next .fills li").count()).toBeGreaterThan(0);
+    expect(await page.locator("svg.picture[role=img]").count()).toBeGreaterThan(1);
+    expect([...complaints, ...requests]).toEqual([]);
+    await close();
+  });
+});
+
+describe("on a day after the page was written", () => {
+  const document = gardenPage(weir, { today });
+  const later = weir.rounds[3];
+  if (later === undefined) throw new Error("no fourth round");
+
+  test("the round that is next by then comes first, with its cans", async () => {
+    const { page, close } = await show(browser, document, { clock: noon(addDays(third.day, 1)) });
+    expect(await page.locator("#next .day").textContent()).toBe(dayOfSeason(later.day));
+    expect(await page.locator("#next .when").textContent()).toBe(
+      `in ${dayNumber(later.day) - dayNumber(third.day) - 1} days`,
+    );
+    expect(await page.locator("#next .fills li").count()).toBe(
+      later.beds.flatMap((bed) => bed.mixes.flatMap((mix) => mix.fills)).length,
+    );
+    await close();
+  });
+
+  test("it is today until the day is over in the garden, wherever the reader is", async () => {
+    const evening = new Date(noon(third.day).getTime() + 10 * 3_600_000);
+    const { page, close } = await show(browser, document, {
+      clock: evening,
+      timezoneId: "Pacific/Auckland",
+    });
+    expect(await page.locator("#next .when").textContent()).toBe("today");
+    await close();
+  });
+
+  test("what the stock wants until then comes with it", async () => {
+    const start = weir.stock?.making.batches[0]?.startOn;
+    if (start === undefined) throw new Error("no batch");
+    const { page, close } = await show(browser, document, { clock: noon(start) });
+    expect(await page.locator("#next .until").isVisible()).toBe(true);
+    expect(await page.locator("#next .until").textContent()).toContain("eggshell");
+    await close();
+  });
+
+  test("after the last round all are done", async () => {
+    const { page, close } = await show(browser, document, { clock: noon(addDays(today, 300)) });
+    expect(await page.locator("#next .day").textContent()).toBe(
+      "All rounds of this season are done",
+    );
+    expect(await page.locator("#next .fills").count()).toBe(0);
+    await close();
+  });
+});
+
+describe("the season as a picture, on a page", () => {
+  test.each([phone, desktop])("keeps every text inside it at $width px", async (viewport) => {
+    for (const name of ["a garden", "odd names"]) {
+      const document = gardenPage(plans[name] ?? weir, { today });
+      const { page, close } = await show(browser, document, { viewport, clock: noon(today) });
+      const outside: string[] = await page.evaluate(`[...document.querySelectorAll(".picture text")]
+        .filter((t) => t.getClientRects().length > 0)
+        .filter((t) => { const a = t.getBoundingClientRect(), b = t.closest(".picture[role=img]").getBoundingClientRect();
+          return a.right > b.right + 0.5 || a.left < b.left - 0.5; })
+        .map((t) => t.textContent)`);
+      expect(outside).toEqual([]);
+      await close();
+    }
+  });
+
+  test("names more stages where there is more room", async () => {
+    const named = async (viewport: typeof phone) => {
+      const { page, close } = await show(browser, pages[0]?.document ?? "", { viewport });
+      const count: number = await page.evaluate(
+        `[...document.querySelectorAll(".picture .inset.halo")].filter((t) => t.getClientRects().length > 0).length`,
+      );
+      await close();
+      return count;
+    };
+    expect(await named(desktop)).toBeGreaterThan(await named(phone));
+  });
+});
+
+test("printed, the page of a garden takes three sheets, with the next round on the first", async () => {
+  const { page, close } = await show(browser, gardenPage(weir, { today }), { clock: noon(today) });
+  const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true, printBackground: true });
+  expect(pdfPages(pdf)).toBe(3);
+  await close();
+});
