@@ -59,8 +59,10 @@ function isEighth(value: number): boolean {
 
 /** Totals of stock over a season: `1.25 L`, `2 cups`. */
 export function totalStockText(ml: number, amounts: Amounts): string {
-  if (ml < 1000 && amounts === "us")
-    return stockText((Math.round((ml / mlPerTeaspoon) * 4) / 4) * mlPerTeaspoon, "us");
+  if (ml < 1000 && amounts === "us") {
+    const quarters = Math.round((ml / mlPerTeaspoon) * 4);
+    return stockText(quarters > 0 ? (quarters / 4) * mlPerTeaspoon : ml, "us");
+  }
   if (ml < 1000) return `${decimal(ml, 0)} mL`;
   if (amounts !== "us") return `${decimal(ml / 1000, 2)} L`;
   const gallons = ml / 1000 / litersPerUsGallon;

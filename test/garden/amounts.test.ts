@@ -91,7 +91,9 @@ describe("a season's stock", () => {
     [730, "imperial", "730 mL"],
     [100, "us", "6 tbsp + 2 1/4 tsp"],
     [473.176473, "us", "2 cups"],
-    [litersPerUsGallon * 500, "us", "1/2 gal"],
+    [0.5, "us", "0.5 mL"],
+    [litersPerUsGallon * 500, "us", "2 qt"],
+    [litersPerUsGallon * 1500, "us", "1 1/2 gal"],
   ])("%d mL in %s measures: %s", (ml, amounts, text) => {
     expect(totalStockText(ml, amounts)).toBe(text);
   });
