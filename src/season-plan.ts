@@ -129,12 +129,25 @@ export interface Pour {
   readonly strengthGPerL: number;
 }
 
+/** A bottle that is there already. */
+export interface InHand {
+  readonly id: string;
+  readonly madeOn: Day;
+  /** The last day it may be used. */
+  readonly useBy: Day;
+  readonly leftMl: number;
+  /** Calcium as poured, g/L. */
+  readonly strengthGPerL: number;
+}
+
 /** The stock side of the plan. */
 export interface SeasonStock {
   /** Draws, batches to make, shortages, changes of bottle, days to use up or throw away, shells. */
   readonly making: StockPlan;
   /** How each of `making.batches` is made, in the same order. */
   readonly recipes: readonly BatchRecipe[];
+  /** Bottles of the garden file as they stand today. */
+  readonly inHand?: readonly InHand[];
   readonly acid: Acid;
   readonly keep: "fridge" | "shelf";
   readonly pour: "shaken" | "clear";

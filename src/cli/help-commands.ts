@@ -34,8 +34,7 @@ export function addHelpCommands(
     }
     const schema = topics[topic];
     const command = program.commands.find((c) => c.name() === topic);
-    if (schema !== undefined)
-      shell.stdout(`${schemaHelp(readSchema(schema), textStyle(shell))}\n`);
+    if (schema !== undefined) shell.stdout(`${schemaHelp(readSchema(schema), textStyle(shell))}\n`);
     else if (command !== undefined) command.outputHelp();
     else
       throw new CommandError(

@@ -26,6 +26,8 @@ const shell: Shell = {
   now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
   localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
+  progress: process.stderr.isTTY,
+  ...(process.env["XDG_STATE_HOME"] ? { stateHome: process.env["XDG_STATE_HOME"] } : {}),
   color: isTerminal && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
 };
 

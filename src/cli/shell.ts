@@ -14,6 +14,10 @@ export interface Shell {
   readonly columns?: number;
   /** Standard output shows colour: a terminal, and NO_COLOR is not set. */
   readonly color: boolean;
+  /** Standard error is a terminal: long work may show how far it is. */
+  readonly progress: boolean;
+  /** XDG_STATE_HOME, when it is set. */
+  readonly stateHome?: string;
 }
 
 /** Exit codes: documented in the README, the same for every command. */

@@ -88,6 +88,13 @@ export function seasonStock(
       stock: {
         making,
         recipes: batchRecipes(making.batches, garden.stock, tables),
+        inHand: inHand.bottles.map(({ id, readyOn, useBy, leftMl, strengthGPerL }) => ({
+          id,
+          madeOn: readyOn,
+          useBy,
+          leftMl,
+          strengthGPerL,
+        })),
         acid,
         keep,
         pour,

@@ -44,6 +44,7 @@ const shell = {
   now: () => new Date(nowMs).toISOString(),
   localTimezone: "Etc/UTC",
   color: false,
+  progress: false,
 };
 const source = gardenSource({
   loadPlan: async (file) => {

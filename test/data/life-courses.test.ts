@@ -66,6 +66,7 @@ function daysTo(cropKey: string, stage: string, given: Dates): number {
     name: "p",
     bed: "b",
     crop: cropKey,
+    cropWord: "word",
     waterL: 1,
     sprayL: 1,
     sprayIsUsual: true,

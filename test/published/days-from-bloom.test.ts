@@ -15,6 +15,7 @@ function daysToFirstPick(cropKey: string, bloom: Day): number {
       name: "p",
       bed: "b",
       crop: cropKey,
+      cropWord: "word",
       bloom,
       waterL: 1,
       sprayL: 1,

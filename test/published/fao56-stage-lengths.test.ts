@@ -122,6 +122,7 @@ test("FAO-56 chapter 6: mid-season, and with it flowering, begins 70 days after 
       name: "t",
       bed: "b",
       crop: "tomato",
+      cropWord: "word",
       waterL: 1,
       sprayL: 1,
       sprayIsUsual: true,

@@ -38,6 +38,7 @@ export async function cli(argv: readonly string[], world: World = {}): Promise<C
     now: () => world.now ?? `${today}T08:00:00Z`,
     localTimezone: world.timezone ?? "Europe/Dublin",
     color: world.color ?? false,
+    progress: false,
     ...(world.columns === undefined ? {} : { columns: world.columns }),
   };
   const code = await run(argv, shell);
