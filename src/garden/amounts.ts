@@ -66,7 +66,9 @@ export function totalStockText(ml: number, amounts: Amounts): string {
   if (ml < 1000) return `${decimal(ml, 0)} mL`;
   if (amounts !== "us") return `${decimal(ml / 1000, 2)} L`;
   const gallons = ml / 1000 / litersPerUsGallon;
-  return gallons >= 1 ? volumeText(ml / 1000, "us") : `${decimal(gallons * quartsPerUsGallon, 1)} qt`;
+  return gallons >= 1
+    ? volumeText(ml / 1000, "us")
+    : `${decimal(gallons * quartsPerUsGallon, 1)} qt`;
 }
 
 /** At most that many places, without trailing zeros. */
