@@ -2,8 +2,7 @@
  * The best feedings of one course when the rounds are fixed: fewest on days not published, then
  * fewest feedings, then gaps nearest target, then earliest. One backward pass over the rounds.
  */
-import { dayNumber } from "../dates.js";
-import { phaseAt, type CourseGraph } from "./course-graph.js";
+import { boundsAt, type CourseGraph } from "./course-graph.js";
 
 /** What stands after the rounds in the order of wishes; compared in this order. */
 export interface ChainCost {
@@ -25,7 +24,7 @@ export function compareCost(a: ChainCost, b: ChainCost): number {
 
 /** Squared difference between target and gap, for a feeding on `toNo` after one on `fromNo`. */
 export function squaredOff(graph: CourseGraph, fromNo: number, toNo: number): number {
-  return (toNo - fromNo - phaseAt(graph.course, fromNo).targetDays) ** 2;
+  return (toNo - fromNo - boundsAt(graph.phases, fromNo).targetDays) ** 2;
 }
 
 /**
@@ -66,7 +65,6 @@ export function bestChain(
     const chain = better(graph.ends[i] ? done : undefined, onward);
     if (chain) best.set(i, chain);
   }
-  const lastFed = graph.course.lastFed;
-  const onward = bestOf(graph.starts, lastFed === undefined ? undefined : dayNumber(lastFed));
+  const onward = bestOf(graph.starts, graph.lastFedNo);
   return better(graph.endsAtStart ? done : undefined, onward);
 }

@@ -18,8 +18,15 @@ export interface BestTerms {
   /** By index, whether a round is published; undefined when that does not matter. */
   readonly publishedRounds: readonly boolean[] | undefined;
   readonly extraRounds: number;
-  /** About how many words of sets and how many regrets may be written. */
-  readonly effort: number;
+  readonly effort: Effort;
+}
+
+/** Bounds of work that are the same on every machine. */
+export interface Effort {
+  /** Words of sets written and compared, for the number of rounds. */
+  readonly rounds: number;
+  /** Regrets written and compared, for the other wishes. */
+  readonly wishes: number;
 }
 
 export interface BestRounds {
@@ -34,7 +41,7 @@ export interface BestRounds {
 export function bestRounds(terms: BestTerms): BestRounds {
   const { graphs, dayNos, publishedRounds, extraRounds, effort } = terms;
   const dayCount = dayNos.length;
-  const fewest = fewestRounds({ graphs, dayCount, effort });
+  const fewest = fewestRounds({ graphs, dayCount, effort: effort.rounds });
   const fewestProven = fewest.atLeast === fewest.count;
   const free = publishedDays(graphs, publishedRounds);
   const keeps = { any: free.includes(true), extraRounds };
@@ -47,8 +54,8 @@ export function bestRounds(terms: BestTerms): BestRounds {
   const courses = graphs.map((g) => costCourse(g, dayNos, weights));
   const costOf = costMeter(courses, roundCosts);
   const starts = [fewest.rounds];
-  if (keeps.any) starts.push(keepingRounds(graphs, free, effort));
-  const tries = Math.floor(effort / (1 + 8 * graphs.length * fewest.count));
+  if (keeps.any) starts.push(keepingRounds(graphs, free, effort.rounds / 4));
+  const tries = Math.ceil(effort.wishes / (1 + 4 * graphs.length * fewest.count));
   const tried = starts
     .filter((rounds) => rounds.length <= maxRounds)
     .map((rounds) => shiftRounds(rounds, costOf, dayCount, tries));
@@ -61,7 +68,7 @@ export function bestRounds(terms: BestTerms): BestRounds {
     maxRounds,
     step: weights.feeding,
     inHand,
-    effort,
+    effort: effort.wishes,
   });
   return {
     rounds: best.rounds,
@@ -118,6 +125,8 @@ const mostRoom = 512;
 
 function search(s: Search): { readonly rounds: readonly number[]; readonly proven: boolean } {
   const { courses, dayCount, roundCosts, maxRounds, step, effort } = s;
+  // Not even one choice could be walked.
+  if (32 * dayCount * courses.length > effort) return { rounds: s.inHand.rounds, proven: false };
   const reversedCourses = courses.map(backwards);
   const reversedCosts = Float64Array.from(roundCosts).reverse();
   const bounds = roundBounds(s.graphs, dayCount, maxRounds);
@@ -140,6 +149,7 @@ function search(s: Search): { readonly rounds: readonly number[]; readonly prove
       room,
       overflow,
       maxCost,
+      maxWork: effort - work,
       toGo,
     });
     work += walked.work;
@@ -148,24 +158,27 @@ function search(s: Search): { readonly rounds: readonly number[]; readonly prove
 
   let least = 0;
   let rise = 0;
-  while (work <= effort) {
+  for (;;) {
     // All that ends with as many feedings as the bound is found together.
     const maxCost = Math.min(cost, Math.floor(least / step) * step + step - 1 + rise);
     let known = behind;
-    for (let room = 64; room <= mostRoom && work <= effort; room *= 2) {
+    for (let room = 64; room <= mostRoom && least <= maxCost; room *= 2) {
       const back = walk(true, "melt", room, maxCost, known);
+      if (work > effort) break;
       least = Math.max(least, Math.min(back.cost, maxCost + 1));
       if (back.cost > maxCost) break;
       const there = walk(false, "melt", room, maxCost, turned(back.soFar, dayCount, maxRounds));
+      if (work > effort) break;
       least = Math.max(least, Math.min(there.cost, maxCost + 1));
-      if (there.cost > maxCost) break;
-      if (there.exact) return { rounds: there.rounds, proven: true };
+      if (there.exact && there.cost <= maxCost) return { rounds: there.rounds, proven: true };
       known = turned(there.soFar, dayCount, maxRounds);
     }
     if (least <= maxCost) break;
     rise = Math.max(step, 2 * rise);
   }
-  const last = walk(false, "drop", 64, cost, ahead);
+  // Not proven within the effort: one more walk that keeps only the cheapest choices.
+  work = 0;
+  const last = walk(false, "drop", 32, cost, ahead);
   if (last.cost < cost) ({ rounds, cost } = last);
   return { rounds, proven: false };
 }

@@ -15,8 +15,7 @@ import type {
   UnmetWindow,
 } from "./schedule-problem.js";
 
-/** Enough to prove the best for a dozen plantings on most gardens, little enough for 50 ms. */
-const effort = 1e7;
+const effort = { rounds: 1e8, wishes: 6e6 };
 
 /**
  * The days that `ScheduleProblem` asks for; see there for what is wanted, in which order.
@@ -60,7 +59,7 @@ function tell(graph: CourseGraph, dayNos: readonly number[], days: readonly numb
   const { id, coverTo } = graph.course;
   const feedings: ScheduledFeeding[] = [];
   const unmet: UnmetWindow[] = [];
-  let due = startWindow(graph.course);
+  let due = startWindow(graph.course, graph.phases);
   for (const i of days) {
     const dayNo = dayNos[i] as number;
     const day = dayFromNumber(dayNo);
@@ -68,7 +67,7 @@ function tell(graph: CourseGraph, dayNos: readonly number[], days: readonly numb
     feedings.push({ course: id, day, window });
     if (dayNo > due.latest)
       unmet.push({ course: id, window, fedOn: day, lateDays: dayNo - due.latest });
-    due = windowAfter(graph.course, dayNo);
+    due = windowAfter(graph.phases, dayNo);
   }
   const end = dayNumber(coverTo) + 1;
   if (due.latest < end) unmet.push({ course: id, window: named(due), lateDays: end - due.latest });

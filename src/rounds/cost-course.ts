@@ -6,8 +6,7 @@
  * are regrets: what a step costs beyond the cheapest way the course would go by itself. So no
  * price is negative, and what a course must cost in any case is left out.
  */
-import { dayNumber } from "../dates.js";
-import { phaseAt, type CourseGraph } from "./course-graph.js";
+import { boundsAt, type CourseGraph } from "./course-graph.js";
 
 export interface Weights {
   readonly feeding: number;
@@ -54,7 +53,7 @@ export function costCourse(g: CourseGraph, dayNos: readonly number[], w: Weights
     const fromNo = dayNos[i] as number;
     const days = g.next[i] as readonly number[];
     if (days.length === 0 && !g.ends[i]) continue;
-    const { targetDays } = phaseAt(g.course, fromNo);
+    const { targetDays } = boundsAt(g.phases, fromNo);
     let least = g.ends[i] ? 0 : Infinity;
     const at = nextFrom[i] as number;
     days.forEach((j, k) => {
@@ -67,8 +66,8 @@ export function costCourse(g: CourseGraph, dayNos: readonly number[], w: Weights
     for (let k = at; k < at + days.length; k++) nextCosts[k] = (nextCosts[k] as number) - least;
     if (g.ends[i]) ends[i] = 0 - least;
   }
-  const lastFed = g.course.lastFed === undefined ? undefined : dayNumber(g.course.lastFed);
-  const target = lastFed === undefined ? 0 : phaseAt(g.course, lastFed).targetDays;
+  const lastFed = g.lastFedNo;
+  const target = lastFed === undefined ? 0 : boundsAt(g.phases, lastFed).targetDays;
   const startCosts = g.starts.map((j) => price(j, lastFed, target));
   const least = Math.min(g.endsAtStart ? 0 : Infinity, ...startCosts);
   return {

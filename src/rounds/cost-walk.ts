@@ -20,6 +20,8 @@ export interface CostTerms {
   readonly maxRounds: number;
   /** No answer with more regret is wanted. */
   readonly maxCost: number;
+  /** The walk gives up, with nothing found, beyond so much work. */
+  readonly maxWork: number;
   /**
    * Regret surely to come from day d on when at most r rounds are left, at d * (maxRounds + 1) + r;
    * Infinity when r rounds cannot do.
@@ -39,7 +41,7 @@ export interface CostWalk {
   readonly soFar: Float64Array;
   /** Nothing had to fall away or melt. */
   readonly exact: boolean;
-  /** Regrets written, as a measure of effort that is the same on every machine. */
+  /** Regrets written and compared, as a measure of effort that is the same on every machine. */
   readonly work: number;
 }
 
@@ -68,7 +70,8 @@ interface Layer {
 }
 
 export function walkCosts(terms: CostTerms): CostWalk {
-  const { courses, dayCount, room, overflow, roundCosts, maxRounds, maxCost, toGo } = terms;
+  const { courses, dayCount, room, overflow, roundCosts, maxRounds, maxCost, maxWork, toGo } =
+    terms;
   const width = 1 + Math.max(1, ...courses.map(longestStep));
   const row = overflow === "melt" ? 2 * width + 2 : width + 1;
   const stride = courses.length * row;
@@ -97,6 +100,10 @@ export function walkCosts(terms: CostTerms): CostWalk {
     selectBest();
     [layer, spare] = [spare, layer];
     note(day + 1);
+    if (work > maxWork) {
+      exact = false;
+      layer.size = 0;
+    }
   }
   let best = -1;
   for (let p = 0; p < layer.size; p++) {
@@ -365,6 +372,7 @@ export function walkCosts(terms: CostTerms): CostWalk {
         const diff = (own < doneMine ? own : doneMine) - their;
         if (diff > most) most = diff;
       }
+      work += row;
       loss += most - base;
       if (loss > 0) return false;
     }

@@ -6,10 +6,13 @@
  * remains to choose is free of lateness: every way from start to end is equally punctual.
  */
 import { dayNumber } from "../dates.js";
-import type { Course, GapPhase } from "./schedule-problem.js";
+import type { Course } from "./schedule-problem.js";
 
 export interface CourseGraph {
   readonly course: Course;
+  readonly phases: readonly GapBounds[];
+  /** Day number of `lastFed`. */
+  readonly lastFedNo: number | undefined;
   /** Allowed days, by index, that can be the next feeding at the start; sorted. */
   readonly starts: readonly number[];
   /** Owes no feeding, or can have none. */
@@ -28,20 +31,33 @@ export interface DueWindow {
   readonly latest: number;
 }
 
-export function phaseAt(course: Course, dayNo: number): GapPhase {
-  let found = course.phases[0];
-  for (const phase of course.phases) if (dayNumber(phase.from) <= dayNo) found = phase;
-  if (!found) throw new RangeError(`course ${course.id} has no phase`);
+/** The bounds of a gap that starts at a feeding. */
+export interface GapBounds {
+  readonly fromNo: number;
+  readonly shortestDays: number;
+  readonly targetDays: number;
+  readonly longestDays: number;
+}
+
+/** The phases with their first days as numbers. */
+export function gapPhases(course: Course): readonly GapBounds[] {
+  if (course.phases.length === 0) throw new RangeError(`course ${course.id} has no phase`);
+  return course.phases.map((phase) => ({ ...phase, fromNo: dayNumber(phase.from) }));
+}
+
+export function boundsAt(phases: readonly GapBounds[], dayNo: number): GapBounds {
+  let found = phases[0] as GapBounds;
+  for (const phase of phases) if (phase.fromNo <= dayNo) found = phase;
   return found;
 }
 
-export function windowAfter(course: Course, dayNo: number): DueWindow {
-  const phase = phaseAt(course, dayNo);
-  return { earliest: dayNo + phase.shortestDays, latest: dayNo + phase.longestDays };
+export function windowAfter(phases: readonly GapBounds[], dayNo: number): DueWindow {
+  const bounds = boundsAt(phases, dayNo);
+  return { earliest: dayNo + bounds.shortestDays, latest: dayNo + bounds.longestDays };
 }
 
-export function startWindow(course: Course): DueWindow {
-  if (course.lastFed !== undefined) return windowAfter(course, dayNumber(course.lastFed));
+export function startWindow(course: Course, phases: readonly GapBounds[]): DueWindow {
+  if (course.lastFed !== undefined) return windowAfter(phases, dayNumber(course.lastFed));
   const earliest = dayNumber(course.first.earliest);
   const coverTo = dayNumber(course.coverTo);
   if (earliest > coverTo) return { earliest, latest: Infinity };
@@ -50,6 +66,7 @@ export function startWindow(course: Course): DueWindow {
 
 /** `dayNos` are the allowed days as day numbers, sorted. */
 export function courseGraph(course: Course, dayNos: readonly number[]): CourseGraph {
+  const phases = gapPhases(course);
   const end = dayNumber(course.coverTo) + 1;
   const avoided = new Set(course.avoidDays?.map(dayNumber));
   const kept = new Set(course.keepDays?.map(dayNumber));
@@ -85,14 +102,16 @@ export function courseGraph(course: Course, dayNos: readonly number[]): CourseGr
   const ends = new Array<boolean>(dayNos.length).fill(false);
   for (let i = dayNos.length - 1; i >= 0; i--) {
     if (!usable[i]) continue;
-    const steps = stepsFrom(windowAfter(course, dayNos[i] as number));
+    const steps = stepsFrom(windowAfter(phases, dayNos[i] as number));
     least[i] = steps.cost;
     next[i] = steps.next;
     ends[i] = steps.ends;
   }
-  const start = stepsFrom(startWindow(course));
+  const start = stepsFrom(startWindow(course, phases));
   return {
     course,
+    phases,
+    lastFedNo: course.lastFed === undefined ? undefined : dayNumber(course.lastFed),
     starts: start.next,
     endsAtStart: start.ends,
     next,

@@ -2,9 +2,8 @@
  * What a choice of rounds costs, in one number whose order is the order of wishes 3 to 5, and small
  * moves that make a choice cheaper.
  */
-import { dayNumber } from "../dates.js";
 import type { CostCourse, Weights } from "./cost-course.js";
-import { phaseAt, type CourseGraph } from "./course-graph.js";
+import { boundsAt, type CourseGraph } from "./course-graph.js";
 
 /**
  * Weights so large that less of an earlier wish always outweighs all of a later one. Where the
@@ -36,14 +35,14 @@ function worstOff(g: CourseGraph, dayNos: readonly number[]): number {
   let worst = 0;
   const look = (fromNo: number, days: readonly number[]): void => {
     if (days.length === 0) return;
-    const { targetDays } = phaseAt(g.course, fromNo);
+    const { targetDays } = boundsAt(g.phases, fromNo);
     for (const j of [days[0] as number, days.at(-1) as number])
       worst = Math.max(worst, ((dayNos[j] as number) - fromNo - targetDays) ** 2);
   };
   g.next.forEach((days, i) => {
     look(dayNos[i] as number, days);
   });
-  if (g.course.lastFed !== undefined) look(dayNumber(g.course.lastFed), g.starts);
+  if (g.lastFedNo !== undefined) look(g.lastFedNo, g.starts);
   return worst;
 }
 

@@ -35,7 +35,7 @@ export interface Walk {
   readonly soFar: Float64Array;
   /** Nothing had to fall away or melt. */
   readonly exact: boolean;
-  /** Words of sets written, as a measure of effort that is the same on every machine. */
+  /** Words of sets written and compared, as a measure of effort that is the same on every machine. */
   readonly work: number;
 }
 
@@ -63,6 +63,7 @@ export function walkRounds(terms: WalkTerms): Walk {
   let work = 0;
   const startWords = courses.map((c) => startBits(c, dayCount));
   const lastStarts = Int32Array.from(courses, (c) => c.starts.at(-1) ?? -1);
+  const underWay = coursesUnderWay(courses, dayCount, top);
   let exact = true;
 
   beginLayer(layer, courses, wordCount, top);
@@ -98,7 +99,7 @@ export function walkRounds(terms: WalkTerms): Walk {
 
   /** Room for so many children. */
   function makeReady(most: number): void {
-    work += most * stride;
+    work += (most * stride) / 2;
     children.size = 0;
     if (most > children.counts.length) {
       const capacity = 2 * most;
@@ -112,39 +113,36 @@ export function walkRounds(terms: WalkTerms): Walk {
 
   /** Writes the sets of a child into the next free place; false when it strands a course. */
   function advance(p: number, day: number, take: boolean): boolean {
-    const { sets } = layer;
     const out = children.sets;
-    let from = p * stride;
-    let to = children.size * stride;
+    const to = children.size * stride;
+    out.set(layer.sets.subarray(p * stride, (p + 1) * stride), to);
     const coming = day + 1 + top;
     let fed = false;
-    for (let c = 0; c < courses.length; c++, from += wordCount, to += wordCount) {
+    for (const c of underWay[day] as Int32Array) {
       const course = courses[c] as BitCourse;
-      if ((sets[from + wordCount - 1] as number) < 0) {
-        for (let w = 0; w < wordCount; w++) out[to + w] = -1;
-        continue;
-      }
-      const feeds = take && ((sets[from] as number) & 1) === 1;
+      const at = to + c * wordCount;
+      if ((out[at + wordCount - 1] as number) < 0) continue;
+      const feeds = take && ((out[at] as number) & 1) === 1;
       if (feeds) {
         fed = true;
         if (course.ends[day] === 1) {
-          for (let w = 0; w < wordCount; w++) out[to + w] = -1;
+          for (let w = 0; w < wordCount; w++) out[at + w] = -1;
           continue;
         }
       }
       let any = 0;
       let carry = 0;
       for (let w = wordCount - 1; w >= 0; w--) {
-        let word = sets[from + w] as number;
+        let word = out[at + w] as number;
         if (feeds) word |= course.next[day * wordCount + w] as number;
         const shifted = (word >>> 1) | carry;
         carry = word << 31;
-        out[to + w] = shifted;
+        out[at + w] = shifted;
         any |= shifted;
       }
       if (coming <= (lastStarts[c] as number)) {
         any = 1;
-        if ((startWords[c] as Uint8Array)[coming] === 1) setBit(out, to, top);
+        if ((startWords[c] as Uint8Array)[coming] === 1) setBit(out, at, top);
       }
       if (any === 0) return false;
     }
@@ -232,6 +230,7 @@ export function walkRounds(terms: WalkTerms): Walk {
     for (let k = 0, base = 0; k < spare.size; k++, base += stride) {
       let s = 0;
       while (s < stride && ((ours[at + s] as number) & ~(theirs[base + s] as number)) === 0) s++;
+      work += s;
       if (s === stride) return true;
     }
     return false;
@@ -260,6 +259,21 @@ function beginLayer(
     if (course.endsAtStart) layer.sets.fill(-1, base, base + wordCount);
     else for (const i of course.starts) if (i <= top) setBit(layer.sets, base, i);
   });
+}
+
+/** By day, the courses that are neither surely done nor so far from their start that nothing shows. */
+function coursesUnderWay(
+  courses: readonly BitCourse[],
+  dayCount: number,
+  top: number,
+): Int32Array[] {
+  const byDay: number[][] = Array.from({ length: dayCount }, () => []);
+  courses.forEach((course, c) => {
+    if (course.endsAtStart) return;
+    const from = Math.max(0, (course.starts[0] ?? 0) - top - 1);
+    for (let day = from; day <= course.ends.lastIndexOf(1); day++) byDay[day]?.push(c);
+  });
+  return byDay.map((list) => Int32Array.from(list));
 }
 
 function startBits(course: BitCourse, dayCount: number): Uint8Array {
