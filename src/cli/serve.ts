@@ -1,5 +1,6 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
 import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season-plan.js";
 import { gardenPage } from "../outputs/index.js";
@@ -41,6 +42,8 @@ export async function serveCommand(
     ...(port === undefined ? {} : { port }),
   });
   if (!server.ok) throw ioTrouble(server.problems);
+  // Gardens are named once they have been read; a folder of very many is not waited for.
+  await Promise.race([server.value.ready, sleep(1500, undefined, { ref: false })]);
   shell.stdout(announcement(server.value, shell.color));
   await stopOnSignals(server.value.stop);
   lines.flush();

@@ -39,8 +39,7 @@ function* properties(node: JSONSchema, path = ""): Generator<[string, JSONSchema
   for (const [key, property] of Object.entries(node.properties ?? {})) {
     yield [`${path}/${key}`, property];
     yield* properties(property, `${path}/${key}`);
-    if (typeof property.items === "object")
-      yield* properties(property.items, `${path}/${key}`);
+    if (typeof property.items === "object") yield* properties(property.items, `${path}/${key}`);
   }
 }
 
