@@ -41,7 +41,7 @@ export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
       "",
     ]),
     ...(beds.length > 0 ? [totalLine(mixes, words.amounts)] : []),
-    ...(feeds.length > 0 ? ["Other feeds, each in cans of its own:"] : []),
+    ...(beds.length > 0 && feeds.length > 0 ? ["Other feeds, each in cans of its own:"] : []),
     ...feeds.flatMap((feed) => feedLines(feed, words)),
     ...told,
     ...(given ? [] : cautionsFor(mixes, words.pour)),

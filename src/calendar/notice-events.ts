@@ -17,7 +17,7 @@ export function noticeEvents(garden: PlanGarden, told: readonly Told[]): Unnamed
       kind: "notice",
       line: `${first.code}/${first.subject}`,
       day: first.day,
-      summary: all.map(({ message }) => message).join("; "),
+      summary: all.map(({ message }) => firstSentence(message)).join("; "),
       description: all.flatMap(({ lines }) => lines),
       categories: ["Garden notice"],
       color: "goldenrod",
@@ -25,4 +25,9 @@ export function noticeEvents(garden: PlanGarden, told: readonly Told[]): Unnamed
       remindersMinBefore: garden.timeOfDay === undefined ? garden.calendar.remindersMinBefore : [],
     };
   });
+}
+
+/** A note may go on for several; the description holds them all. */
+function firstSentence(message: string): string {
+  return message.replace(/\. .*$/s, "");
 }

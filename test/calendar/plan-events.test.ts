@@ -290,4 +290,11 @@ describe("notes", () => {
       { key: "notice/sign/toms/2027-06-13", summary: "toms: blossom-end rot seen" },
     ]);
   });
+
+  it("show their first sentence in the summary of their event, and all in the description", () => {
+    const message = "toms: the rate rises to 2.5 mL. It passes. Mostly.";
+    const [event] = planEvents(aPlan({ rounds: [], notes: [{ ...note, message }] }));
+    expect(event?.summary).toBe("toms: the rate rises to 2.5 mL");
+    expect(event?.description).toContain(`Note: ${message}`);
+  });
 });
