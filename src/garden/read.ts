@@ -65,10 +65,6 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     parseAllDocuments(text, { ...options, lineCounter: lines }),
   );
   if (documents === undefined) return tooDeep();
-  if (!Array.isArray(documents))
-    return fail(
-      refuse("empty", 0, "the file is empty", "run `feedround new` for a first garden file"),
-    );
   const errors = documents
     .flatMap((doc) => [...doc.errors, ...doc.warnings])
     .filter((error, i, all) => error.pos[0] !== all[i - 1]?.pos[0]);

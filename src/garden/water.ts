@@ -37,8 +37,9 @@ export function plantingWater(
     fields.report({
       code: "water",
       path,
-      message: `the water is per ${amount.per}, but ${amount.per === "plant" ? "the number of plants" : "the area"} is not given`,
-      mend: amount.per === "plant" ? "add `plants: 6`" : "add `area: 2 m2` to the planting",
+      message: `the water is per ${amount.per}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
+      mend:
+        amount.per === "plant" ? "add `plants: 6` to it" : "add `area: 2 m2` to it or to its bed",
     });
     return amount.liters;
   };

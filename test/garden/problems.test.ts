@@ -92,6 +92,11 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
   ["no plants", garden({ plants: "plants: 0" }), "schema-minimum 11:17"],
   ["water per plant without plants", garden({ plants: "variety: plum" }), "water 13:16"],
   ["water per area without an area", garden({ water: "water: 4 L per m2" }), "water 13:16"],
+  [
+    "a bed's water per area without any area",
+    garden({ water: "name: by the wall", plantings: "water: 4 L per m2\n    plantings:" }),
+    "water 8:12",
+  ],
   ["water per week", garden({ water: "water: 4 L per week" }), "quantity 13:16"],
   ["a rate without water", garden({ water: "rate: 2.5 mL" }), "quantity 13:15"],
   ["a rate of pure stock", garden({ water: "rate: 1 L per L" }), "absurd-size 13:15"],
