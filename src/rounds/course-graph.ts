@@ -64,6 +64,13 @@ export function startWindow(course: Course, phases: readonly GapBounds[]): DueWi
   return { earliest, latest: Math.min(dayNumber(course.first.latest), coverTo) };
 }
 
+/** More than the windows a course can have: late days count first, then late windows. */
+const lateDayWeight = 1024;
+
+function lateness(lateDays: number): number {
+  return lateDays > 0 ? lateDays * lateDayWeight + 1 : 0;
+}
+
 /** `dayNos` are the allowed days as day numbers, sorted. */
 export function courseGraph(course: Course, dayNos: readonly number[]): CourseGraph {
   const phases = gapPhases(course);
@@ -81,14 +88,14 @@ export function courseGraph(course: Course, dayNos: readonly number[]): CourseGr
     }
     return low;
   };
-  /** Least late days from a feeding to the end, filled from the last day backwards. */
+  /** Least lateness from a feeding to the end, filled from the last day backwards. */
   const least = new Array<number>(dayNos.length).fill(0);
   const stepsFrom = (w: DueWindow): { cost: number; next: number[]; ends: boolean } => {
-    const endCost = Math.max(0, end - w.latest);
+    const endCost = lateness(end - w.latest);
     let cost = endCost;
     let next: number[] = [];
     for (let j = firstAtOrAfter(w.earliest); j < dayNos.length; j++) {
-      const late = Math.max(0, (dayNos[j] as number) - w.latest);
+      const late = lateness((dayNos[j] as number) - w.latest);
       if (late > cost || (dayNos[j] as number) >= end) break;
       if (!usable[j]) continue;
       const through = late + (least[j] as number);

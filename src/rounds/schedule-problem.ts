@@ -23,7 +23,8 @@
  * So the late days are the days, up to `coverTo`, on which a course stands overdue.
  *
  * Wanted: days so that, in this order,
- * 1. late days, summed over the courses, are least;
+ * 1. late days, summed over the courses, are least, and of such schedules the fewest windows are
+ *    served late or not at all;
  * 2. distinct days (rounds) are fewest, or at most `keepExtraRounds` more when that keeps more of 3;
  * 3. published days are kept: first the fewest rounds fall on a day that is not in the problem's
  *    `keepDays`, if it has any that are still allowed; then the fewest feedings fall on a day that is

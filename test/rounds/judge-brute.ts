@@ -60,7 +60,7 @@ export function tryAll(problem: ScheduleProblem): BruteAnswer {
     .filter((a) => a.rounds <= fewest + extra)
     .reduce((a, b) => (compareLists(b.cost, a.cost) < 0 ? b : a));
   return {
-    lateDays,
+    lateDays: Math.floor(lateDays),
     days: new Map(
       courses.map((c, k) => [
         c.id,

@@ -17,10 +17,18 @@ interface Step {
   readonly from: number;
   /** Number of days for the end. */
   readonly to: number;
+  /** Late days, and for each late window a little more. */
   readonly late: number;
 }
 
-/** Every feasible step of a course with its late days, as the statement says. */
+/** A power of two, so that sums stay exact. */
+const lateWindow = 1 / 128;
+
+function lateness(days: number): number {
+  return days > 0 ? days + lateWindow : 0;
+}
+
+/** Every feasible step of a course with its lateness, as the statement says. */
 export function stepsOf(course: Course, days: readonly number[]): Step[] {
   const last = dayNumber(course.coverTo);
   const avoided = (course.avoidDays ?? []).map(dayNumber);
@@ -35,10 +43,10 @@ export function stepsOf(course: Course, days: readonly number[]): Step[] {
   const stepsFrom = (from: number, w: { opens: number; closes: number }): void => {
     days.forEach((d, to) => {
       if (to > from && canFeed[to] && d >= w.opens)
-        steps.push({ from, to, late: Math.max(0, d - w.closes) });
+        steps.push({ from, to, late: lateness(d - w.closes) });
     });
     // Stopping: as late as a feeding on the day after the last one to be covered.
-    steps.push({ from, to: days.length, late: Math.max(0, last + 1 - w.closes) });
+    steps.push({ from, to: days.length, late: lateness(last + 1 - w.closes) });
   };
   if (course.lastFed !== undefined) stepsFrom(-1, after(dayNumber(course.lastFed)));
   else if (dayNumber(course.first.earliest) > last)
@@ -109,7 +117,7 @@ export async function judge(
       const y = `y${c}_${k}`;
       into[s.to]?.push(y);
       outOf[s.from + 1]?.push(y);
-      if (options.weigh && s.late > 0) objective.push(`${s.late * (n + 1)} ${y}`);
+      if (options.weigh && s.late > 0) objective.push(`${(s.late / lateWindow) * (n + 1)} ${y}`);
     });
     rows.push(`${(outOf[0] ?? []).join(" + ")} = 1`);
     for (let d = 0; d < n; d++) {
@@ -139,11 +147,11 @@ export async function judge(
   const lateDays = all.reduce((sum, c) => sum + c.late, 0);
   return options.weigh
     ? {
-        lateDays: Math.floor(value / (n + 1)),
+        lateDays: Math.floor(Math.floor(value / (n + 1)) * lateWindow),
         rounds: value % (n + 1),
         optimal: solution.Status === "Optimal",
       }
-    : { lateDays, rounds: value, optimal: solution.Status === "Optimal" };
+    : { lateDays: Math.floor(lateDays), rounds: value, optimal: solution.Status === "Optimal" };
 }
 
 /** The format allows lines of a few hundred characters only. */

@@ -8,10 +8,24 @@ export interface ProblemShape {
   readonly daysPerWeek: number;
   /** Stretches without allowed days. */
   readonly holes?: number;
+  /** Shortest, target and longest gaps to draw from; any within 5 to 21 days when absent. */
+  readonly gaps?: readonly Gap[];
   /** Share of courses with a feeding already given, and with days to avoid. */
   readonly fedShare?: number;
   readonly avoidShare?: number;
 }
+
+export type Gap = readonly [shortestDays: number, targetDays: number, longestDays: number];
+
+/** Gaps such as a grower's rules have: few kinds, none of them narrow. */
+export const usualGaps: readonly Gap[] = [
+  [5, 7, 10],
+  [7, 7, 10],
+  [7, 10, 14],
+  [10, 14, 21],
+  [12, 14, 16],
+  [14, 14, 21],
+];
 
 export type Dice = (low: number, high: number) => number;
 
@@ -60,14 +74,10 @@ function randomCourse(
   const coverTo = earliest + span - 1;
   const phases: GapPhase[] = [];
   for (let d = earliest; phases.length === 0 || (d < coverTo && phases.length < 3);) {
-    const shortestDays = roll(5, 14);
-    const longestDays = Math.min(21, shortestDays + roll(1, 9));
-    phases.push({
-      from: dayFromNumber(d),
-      shortestDays,
-      targetDays: roll(shortestDays, longestDays),
-      longestDays,
-    });
+    const [shortestDays, targetDays, longestDays] = shape.gaps
+      ? (shape.gaps[roll(0, shape.gaps.length - 1)] as Gap)
+      : anyGap(roll);
+    phases.push({ from: dayFromNumber(d), shortestDays, targetDays, longestDays });
     d += roll(14, 120);
   }
   const percent = (share: number | undefined): boolean => roll(1, 100) <= 100 * (share ?? 0);
@@ -81,6 +91,12 @@ function randomCourse(
       avoidDays: Array.from({ length: 10 }, () => dayFromNumber(earliest + roll(0, span))),
     }),
   };
+}
+
+function anyGap(roll: Dice): Gap {
+  const shortestDays = roll(5, 14);
+  const longestDays = Math.min(21, shortestDays + roll(1, 9));
+  return [shortestDays, roll(shortestDays, longestDays), longestDays];
 }
 
 function shuffled<T>(items: readonly T[], roll: Dice): T[] {
