@@ -35,7 +35,21 @@ const options = {
 /** A finding with its place in the file: a problem. */
 export function located(finding: Finding, source: SourceFile): Problem {
   const { code, message, mend } = finding;
-  return { code, file: source.file, at: source.locate(finding), message, mend };
+  return {
+    code,
+    file: source.file,
+    at: source.locate(finding),
+    message: onOneLine(message),
+    mend: onOneLine(mend),
+  };
+}
+
+const longestMessage = 1000;
+
+/** A finding may quote text of several lines, or megabytes of it, from the file. */
+function onOneLine(text: string): string {
+  const line = text.slice(0, 2 * longestMessage).replace(/\s+/g, " ");
+  return line.length > longestMessage ? `${line.slice(0, longestMessage)}...` : line;
 }
 
 /** One slip often breaks every line after it: beyond these nobody reads on. */
@@ -52,7 +66,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     code,
     file,
     at: at(offset),
-    message,
+    message: onOneLine(message),
     mend,
   });
   const fail = (...problems: Problem[]): Result<SourceFile> => ({ ok: false, problems });

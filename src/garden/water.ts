@@ -39,7 +39,11 @@ export function plantingWater(
       path,
       message: `the water is per ${amount.per}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
       mend:
-        amount.per === "plant" ? "add `plants: 6` to it" : "add `area: 2 m2` to it or to its bed",
+        amount.per === "plant"
+          ? "add `plants: 6` to it"
+          : path === bed.waterPath
+            ? "add `area: 2 m2` to it or to its bed"
+            : "add `area: 2 m2` to it",
     });
     return amount.liters;
   };

@@ -343,6 +343,19 @@ test("all problems are told at once, down the file", () => {
   ]);
 });
 
+test("a problem is one line, however many lines or letters the value has", () => {
+  const zones = [
+    garden({ timezone: 'timezone: "Nowhere\\n/City"' }),
+    garden({ timezone: `timezone: ${"x".repeat(100_000)}` }),
+  ];
+  const [manyLines = "", long = ""] = zones.map((file) => problemsOf(file).map(problemLine).join());
+  expect(manyLines).toBe(
+    "garden.yaml:3:11: `Nowhere /City` is no time zone: write the IANA name, continent and city, like Europe/Dublin",
+  );
+  expect(long.length).toBeLessThan(1200);
+  expect(long).toContain("xxx...: write the IANA name");
+});
+
 test("problems read as file:line:column: what is wrong: how to mend it", async () => {
   const read = cases.map(
     ([title, file]) => `# ${title}\n${problemsOf(file).map(problemLine).join("\n")}\n`,

@@ -124,6 +124,12 @@ describe("what cannot be read", () => {
     expect(refusals(text)).toEqual(expected);
   });
 
+  test("a key of many lines is told on one", () => {
+    expect(words('"a\\nb": 1\n"a\\nb": 2\n')).toBe(
+      "the key `a b` is given twice here: keep one of the two",
+    );
+  });
+
   test("several slips are all told", () => {
     expect(refusals("a: 1\na: 2\nb: { c: 1, c: 2 }\n")).toEqual([
       "yaml-key-twice 2:1",
