@@ -35,7 +35,8 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
           return {
             day,
             words: html`Strain and bottle ${id}: ${amount(batch.volumeMl)} in
-            ${counted(batch.bottles, "bottle")}; label them, use by ${fullDate(batch.useBy)}`,
+            ${counted(batch.bottles, "bottle")}; label ${batch.bottles === 1 ? "it" : "them"}, use
+            by ${fullDate(batch.useBy)}`,
           };
       }
     }),

@@ -87,6 +87,7 @@ dt{font-weight:700}
 .stages,.feedings{padding-left:1.1rem;list-style:disc}
 .reason h3{margin-top:.6rem}
 .sum{color:var(--soft)}
+.reason>p::first-letter{text-transform:uppercase}
 .links{display:flex;flex-wrap:wrap;gap:1rem 2rem;align-items:flex-start}
 .links p{margin-bottom:.6rem}
 .button{display:inline-block;padding:.65rem 1.1rem;border-radius:.5rem;background:var(--accent);color:var(--on-accent);font-weight:700;text-decoration:none}

@@ -32,13 +32,14 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     </summary>
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
-      ${rules.map(ruleBody)}${stagesBody(planting)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason))}${stagesBody(planting)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
 }
 
-function ruleBody(rule: FeedRule): Html {
+function ruleBody(rule: FeedRule, told: string): Html {
   const { shortestDays, targetDays, longestDays } = rule.interval;
+  const why = told.includes(rule.reason) ? [] : [rule.reason];
   const facts: readonly [string, string][] = [
     ["Rule", `${rule.id}${rule.own ? " (your own)" : ""}, against ${rule.disorder}`],
     [
@@ -46,7 +47,7 @@ function ruleBody(rule: FeedRule): Html {
       `${figures(rule.rateMlPerL)} mL of stock per litre, ${figures(rule.calciumMgPerL)} mg of calcium per litre; never above ${figures(rule.highestRateMlPerL)} mL per litre`,
     ],
     ["Every", `${targetDays} days, ${shortestDays} at the least and ${longestDays} at the most`],
-    ["Evidence", `${evidenceWords[rule.evidence]} ${rule.reason}`],
+    ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
     ["Source", rule.source],
   ];
   return html`<dl>
@@ -62,13 +63,13 @@ function ruleBody(rule: FeedRule): Html {
 
 function stagesBody({ stages }: PlannedPlanting): Html | undefined {
   if (stages.length === 0) return undefined;
-  const items = stages.map(
-    ({ stage, from, to, bbch, origin }) =>
-      html`<li>
-        <b>${stageWords(stage)}</b>, ${shortDate(from)} to ${shortDate(to)} (BBCH ${bbch}):
-        ${origin}
-      </li>`,
-  );
+  const items = stages.map(({ stage, from, to, bbch, origin }, i) => {
+    // Most come from the same place as the one before.
+    const source = origin === stages[i - 1]?.origin ? "" : `: ${origin}`;
+    return html`<li>
+      <b>${stageWords(stage)}</b>, ${shortDate(from)} to ${shortDate(to)} (BBCH ${bbch})${source}
+    </li>`;
+  });
   return html`<h3>Stages</h3>
     <ul class="stages">
       ${items}
@@ -110,6 +111,11 @@ function arithmetic({ garden }: Plan, mix: CanMix, feeding: Feeding): string {
       ? ""
       : `, ${figures(mix.rateMlPerL)} mL/L at the strength of this bottle`;
   const ml = mix.rateMlPerL * feeding.waterL;
-  const shared = mix.feedings.length > 1 ? ", in cans shared with the others of the bed" : "";
+  const shared =
+    mix.feedings.length > 1
+      ? ", in cans shared with others of the bed"
+      : Math.abs(mix.stockMl - ml) > 0.05
+        ? `, measured out as ${figures(mix.stockMl)} mL`
+        : "";
   return `${figures(feeding.baseRateMlPerL)} mL/L${level}${strength} × ${volumeText(feeding.waterL, garden.amounts)} = ${figures(ml)} mL${garden.amounts === "metric" ? "" : ` (${figures(feeding.waterL)} L)`}${shared}.`;
 }

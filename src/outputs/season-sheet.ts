@@ -2,7 +2,14 @@
 import { cautionsFor } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { stockText } from "../garden/index.js";
-import type { BedRound, CanMix, Plan, Round } from "../season-plan.js";
+import type {
+  BedRound,
+  CanMix,
+  OtherFeedMix,
+  Plan,
+  PlannedPlanting,
+  Round,
+} from "../season-plan.js";
 import { hasBottles, type BottleInHand } from "./bottles.js";
 import { humilityCautions, keepingCautions, makingCautions } from "./cautions.js";
 import { documentOf } from "./document.js";
@@ -100,6 +107,7 @@ function roundRows(plan: Plan, round: Round): Html {
       </th>
     </tr>
     ${mixes.map(({ bed, mix }) => mixRow(plan, bed, mix, done))}
+    ${(round.feeds ?? []).map((feed) => otherFeedRow(plan, feed, done))}
     <tr class="notes">
       <td></td>
       <td colspan="4">What was given, signs seen:</td>
@@ -127,7 +135,23 @@ function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): 
   </tr>`;
 }
 
-function plantName({ name, cropName }: CanMix["feedings"][number]): Html {
+function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
+  const names = plan.plantings.filter(({ id }) => other.plantings.includes(id)).map(plantName);
+  const fills = other.fills.map(
+    (fill) =>
+      html`${fillWords(fill, "drench")}: <b>${fill.stockText}</b> in
+        ${fill.waterText}${fill.count > 1 && " each"}`,
+  );
+  return html`<tr>
+    <td>${box(done, "bed")}</td>
+    <td>${nameHtml(other.bedName)}</td>
+    <td>${joined(names, ", ")}</td>
+    <td>${joined(fills, html`<br />`)}</td>
+    <td>${nameHtml(other.feed)}, in a can of its own</td>
+  </tr>`;
+}
+
+function plantName({ name, cropName }: Pick<PlannedPlanting, "name" | "cropName">): Html {
   const crop = cropWords(cropName);
   return name === crop || name === cropName ? nameHtml(name) : html`${nameHtml(name)} (${crop})`;
 }

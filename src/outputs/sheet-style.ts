@@ -29,9 +29,9 @@ thead th{border-bottom:1pt solid var(--ink)}
 thead{break-after:avoid}
 tr,tbody.kept{break-inside:avoid}
 thead th:first-child{width:13mm}
-.rounds thead th:nth-child(2){width:22%}
-.rounds thead th:nth-child(3){width:25%}
-.rounds thead th:nth-child(5){width:22%}
+.rounds thead th:nth-child(2){width:21%}
+.rounds thead th:nth-child(3){width:22%}
+.rounds thead th:nth-child(5){width:20%}
 .jobs thead th:nth-child(2){width:26mm}
 .head>*{background:#efece2;border-top:1pt solid var(--ink);break-after:avoid}
 .head th{font-size:11pt}

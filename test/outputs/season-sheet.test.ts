@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { seasonSheet } from "../../src/outputs/index.js";
-import { aPlan, aRound } from "../support/a-plan.js";
+import { aFill, aPlan, aRound } from "../support/a-plan.js";
 import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "./gardens.js";
 
 const weir = planOf(weirCottage);
@@ -25,6 +25,25 @@ describe("the season sheet", () => {
     });
     expect(count(done, /✓/g)).toBe(2);
     expect(sheet).not.toContain("✓");
+  });
+
+  test("has a row for each other feed, in a can of its own", () => {
+    const feeds = [
+      {
+        feed: "nettle tea",
+        bed: "south",
+        bedName: "South bed",
+        plantings: ["toms"],
+        rateMlPerL: 100,
+        waterL: 18,
+        fills: [aFill({ count: 2, stockMl: 900, stockText: "900 mL" })],
+      },
+    ];
+    const plan = aPlan({ notes: [], rounds: [aRound({ feeds })] });
+    const text = seasonSheet(plan, { paper: "a4" })
+      .replace(/<[^>]*>/g, " ")
+      .replace(/\s+/g, " ");
+    expect(text).toMatch(/toms \(tomato\) 2 full cans: 900 mL in 9 L each nettle tea , in a can/);
   });
 
   test("says for each bed how many cans, and the stock in each", () => {
