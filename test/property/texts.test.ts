@@ -25,10 +25,10 @@ test("any bytes give a plan with a calendar, or problems at places in the file",
     fc.property(anyBytes, (bytes) => {
       seen[checkFile(bytes)]++;
     }),
-    { numRuns: 400 },
+    { numRuns: 300 },
   );
   expect(seen.plan).toBeGreaterThan(20);
-  expect(seen.problems).toBeGreaterThan(100);
+  expect(seen.problems).toBeGreaterThan(80);
 });
 
 test("any rule file beside a good garden does, too", () => {
@@ -38,7 +38,7 @@ test("any rule file beside a good garden does, too", () => {
     fc.property(spoiledRules, (rules) => {
       seen[checkFile(garden, rules)]++;
     }),
-    { numRuns: 200 },
+    { numRuns: 150 },
   );
   expect(seen.plan).toBeGreaterThan(10);
   expect(seen.problems).toBeGreaterThan(50);
@@ -50,6 +50,6 @@ test("what is read from any text is plain values with places", () => {
       const read = readYaml(text, "garden.yaml");
       if (read.ok) expect(() => JSON.stringify(read.value.value)).not.toThrow();
     }),
-    { numRuns: 200 },
+    { numRuns: 150 },
   );
 });
