@@ -103,8 +103,11 @@ export function planSeason(
     const span = growing.get(planting.id);
     return span !== undefined && within(day, span);
   });
+  // A day is given once nothing of it is left to feed.
+  const isGiven = (day: Day): boolean =>
+    past.some((demand) => demand.day === day) && !ahead.some((demand) => demand.day === day);
   const rounds = assembleRounds(garden, demands, stockSide.value.stockFor, feeds).map((round) =>
-    past.some((demand) => demand.day === round.day) ? { ...round, given: true as const } : round,
+    isGiven(round.day) ? { ...round, given: true as const } : round,
   );
 
   const fed = new Set(courses.map((course) => course.planting.id));

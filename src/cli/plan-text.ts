@@ -44,7 +44,7 @@ export function planText(plan: Plan, style: TextStyle): string {
       plan.plantings.filter((planting) => !planting.fed),
       style,
     ),
-    listed("Mind", plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds)), style),
+    listed("Mind", plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds), plan.stock?.pour), style),
   ];
   return sections.filter((section) => section !== "").join("\n\n") + "\n";
 }

@@ -67,7 +67,7 @@ export function validateFeeds(
     const holds = list(raw.holds).filter((h) => h === "sulfate" || h === "phosphate");
     return {
       name: text(raw.name) ?? "",
-      ...given({ every: everyDays }),
+      ...given({ everyDays }),
       ...(weekly.length > 0 ? { days: weekly } : {}),
       ...given({ from, to }),
       rateMlPerL: fields.rate(raw.rate, [...path, "rate"]) ?? 0,

@@ -56,7 +56,8 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
 }
 
 function divide(waterL: number, canL: number): { full: number; partL: number } {
-  const full = Math.floor(waterL / canL + 1e-9);
+  // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
+  const full = Math.floor(waterL / canL + 1e-6);
   const partL = waterL - full * canL;
   if (full > 0 && partL < Math.min(leastPartFillL, leastPartShare * waterL))
     return { full, partL: 0 };
