@@ -2,17 +2,6 @@
 import { addDays, type Day } from "../dates.js";
 import type { SeasonStock } from "../season-plan.js";
 
-/** A bottle the grower has, as the stock plan was given it. */
-export interface BottleInHand {
-  readonly id: string;
-  readonly madeOn?: Day;
-  /** The last day it may be used. */
-  readonly useBy: Day;
-  readonly leftMl: number;
-  /** Calcium as poured, g/L. */
-  readonly strengthGPerL: number;
-}
-
 /** In hand first, then in the order they will be ready. */
 export interface BottleLife {
   readonly id: string;
@@ -27,26 +16,20 @@ export interface BottleLife {
   readonly strengthGPerL?: number;
 }
 
-export function bottleLives(
-  { making }: SeasonStock,
-  inHand: readonly BottleInHand[] = [],
-): readonly BottleLife[] {
-  const known = new Map(inHand.map((bottle) => [bottle.id, bottle]));
-  const discards = new Map(making.discards.map(({ batch, useUpBy }) => [batch, useUpBy]));
+export function bottleLives({ making, inHand = [] }: SeasonStock): readonly BottleLife[] {
   const old = making.account
     .filter(({ planned }) => !planned)
     .map(({ batch, openingMl }): BottleLife => {
-      const bottle = known.get(batch);
-      const useBy = bottle?.useBy ?? discards.get(batch);
-      const strengthGPerL =
-        bottle?.strengthGPerL ?? making.draws.find((draw) => draw.batch === batch)?.strengthGPerL;
+      const bottle = inHand.find(({ id }) => id === batch);
       return {
         id: batch,
         planned: false,
         volumeMl: openingMl,
-        ...(bottle?.madeOn === undefined ? {} : { readyOn: bottle.madeOn }),
-        ...(useBy === undefined ? {} : { useBy }),
-        ...(strengthGPerL === undefined ? {} : { strengthGPerL }),
+        ...(bottle && {
+          readyOn: bottle.madeOn,
+          useBy: bottle.useBy,
+          strengthGPerL: bottle.strengthGPerL,
+        }),
       };
     });
   const toMake = making.batches.map(

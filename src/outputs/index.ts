@@ -1,5 +1,4 @@
 export { bottleLabels, type LabelOptions, type LabelTrouble } from "./bottle-labels.js";
-export type { BottleInHand } from "./bottles.js";
 export { labelRows, type BottleLabel, type LabelDose } from "./label-rows.js";
 export {
   labelSheet,

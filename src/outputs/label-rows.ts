@@ -2,7 +2,7 @@
 import type { Day } from "../dates.js";
 import { decimal, mlPerTeaspoon, stockText, volumeText } from "../garden/index.js";
 import type { CanMix, Plan, SeasonStock } from "../season-plan.js";
-import { bottleLives, type BottleInHand, type BottleLife } from "./bottles.js";
+import { bottleLives, type BottleLife } from "./bottles.js";
 import { allMixes, distinct, grouped, vesselL } from "./plan-facts.js";
 import { cropWords, vesselOf } from "./words.js";
 
@@ -31,13 +31,10 @@ export interface LabelDose {
 }
 
 /** One for each bottle in hand and each bottle to be filled, in the order they will be used. */
-export function labelRows(
-  plan: Plan,
-  { inHand = [] }: { readonly inHand?: readonly BottleInHand[] } = {},
-): readonly BottleLabel[] {
+export function labelRows(plan: Plan): readonly BottleLabel[] {
   const { stock } = plan;
   if (stock === undefined) return [];
-  return bottleLives(stock, inHand).flatMap((life) => {
+  return bottleLives(stock).flatMap((life) => {
     const batch = stock.making.batches.find(({ id }) => id === life.id);
     const bottles = batch?.bottles ?? Math.max(1, Math.ceil(life.volumeMl / stock.bottleMl));
     const doses = dosesFrom(plan, life);

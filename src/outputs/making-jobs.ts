@@ -1,9 +1,10 @@
 /** What is to be done for the stock, and when. */
 import type { Day } from "../dates.js";
-import { totalStockText } from "../garden/index.js";
-import type { Plan } from "../season-plan.js";
+import { decimal, totalStockText } from "../garden/index.js";
+import type { Plan, SeasonStock } from "../season-plan.js";
+import type { PlannedBatch } from "../stock/index.js";
 import { html, nameHtml, type Html } from "./html.js";
-import { counted, fullDate, shortDate } from "./words.js";
+import { counted, figures, fullDate, shortDate } from "./words.js";
 
 export interface MakingJob {
   readonly day: Day;
@@ -30,7 +31,7 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
             words: html`Boil ${counted(batch.eggs, "eggshell")} and set them out to dry, for ${id}`,
           };
         case "add-acid":
-          return { day, words: html`Crush the shells and add the acid in an open vessel: ${id}` };
+          return { day, words: html`${mixingWords(stock, batch)}: ${id}` };
         case "strain":
           return {
             day,
@@ -61,4 +62,16 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
 /** Several feedings of one day may change to the same bottle. */
 function dedupedByDayAndWords(jobs: readonly MakingJob[]): readonly MakingJob[] {
   return [...new Map(jobs.map((job) => [`${job.day} ${job.words.markup}`, job])).values()];
+}
+
+/** Amounts as they are weighed and poured, where the recipe is known. */
+function mixingWords({ recipes }: SeasonStock, { id, shellG }: PlannedBatch): string {
+  const recipe = recipes.find(({ batch }) => batch === id);
+  if (recipe === undefined) return "Crush the shells and add the acid in an open vessel";
+  const { acidG, vinegarMl, waterMl, vesselL } = recipe;
+  const liquid =
+    vinegarMl === undefined
+      ? `${figures(acidG ?? 0)} g of citric acid in ${decimal(waterMl, 0)} mL of water`
+      : `${decimal(vinegarMl, 0)} mL of vinegar`;
+  return `Crush the shells; stir ${figures(shellG)} g of them bit by bit into ${liquid}, in an open vessel of ${figures(vesselL)} L at the least`;
 }

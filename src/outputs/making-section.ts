@@ -1,19 +1,20 @@
 /** The making plan: batches with their days, bottles in hand, shells, what will be short. */
 import { decimal, totalStockText } from "../garden/index.js";
 import type { Plan, SeasonStock } from "../season-plan.js";
-import { bottleLives, hasBottles, type BottleInHand, type BottleLife } from "./bottles.js";
+import { bottleLives, hasBottles, type BottleLife } from "./bottles.js";
 import { html, nameHtml, type Html } from "./html.js";
 import { makingCautions } from "./cautions.js";
 import { makingJobs } from "./making-jobs.js";
+import { recipeDetails } from "./recipe-section.js";
 import { dayTime } from "./round-card.js";
 import { counted, figures, shortDate, shortDay } from "./words.js";
 
-export function makingSection(plan: Plan, inHand: readonly BottleInHand[]): Html | undefined {
+export function makingSection(plan: Plan): Html | undefined {
   const { stock } = plan;
   if (stock === undefined) return undefined;
   const { making } = stock;
   if (plan.totals.stockMl === 0 && !hasBottles(stock)) return undefined;
-  const lives = bottleLives(stock, inHand);
+  const lives = bottleLives(stock);
   const jobs = makingJobs(plan);
   return html`<section id="making" aria-labelledby="making-head">
     <h2 id="making-head">Stock and making plan</h2>
@@ -26,6 +27,7 @@ export function makingSection(plan: Plan, inHand: readonly BottleInHand[]): Html
           ${jobs.map(({ day, words }) => html`<li data-day="${day}">${dayTime(day, shortDay(day))}<span>${words}</span></li>`)}
         </ol>`
     }
+    ${recipeDetails(stock)}
     ${
       making.batches.length > 0 &&
       html`<ul class="cautions">

@@ -86,6 +86,10 @@ dl div{padding:.15rem 0}
 dt{font-weight:700}
 .stages,.feedings{padding-left:1.1rem;list-style:disc}
 .reason h3{margin-top:.6rem}
+.steps{padding-left:1.3rem;list-style:decimal}
+.steps>li{margin-top:.5rem}
+.steps time{font-weight:700}
+.steps .cautions{margin-top:.1rem}
 .sum{color:var(--soft)}
 .reason>p::first-letter{text-transform:uppercase}
 .links{display:flex;flex-wrap:wrap;gap:1rem 2rem;align-items:flex-start}

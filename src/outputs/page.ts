@@ -2,7 +2,6 @@
 import type { Day } from "../dates.js";
 import { problemLine, type Problem } from "../problem.js";
 import type { Plan } from "../season-plan.js";
-import type { BottleInHand } from "./bottles.js";
 import { calciumSection } from "./calcium-section.js";
 import { humilityCautions, keepingCautions } from "./cautions.js";
 import { documentOf } from "./document.js";
@@ -28,8 +27,6 @@ export interface PageOptions {
   readonly updated?: string;
   /** When the plan shown was made, if the file is broken since. */
   readonly lastGood?: string;
-  /** Adds made-on and use-by days of bottles in hand. */
-  readonly inHand?: readonly BottleInHand[];
 }
 
 export interface SubscribeLinks {
@@ -50,7 +47,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
     season: seasonSection(plan, options),
     rounds: roundsSection(plan, today),
     calcium: calciumSection(plan),
-    making: makingSection(plan, options.inHand ?? []),
+    making: makingSection(plan),
     notes: notesSection(plan),
     warnings: warningsSection(plan),
     why: reasonsSection(plan),

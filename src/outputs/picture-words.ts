@@ -1,7 +1,7 @@
 /** What the season picture shows, in words, for those who hear it. */
 import { totalStockText } from "../garden/index.js";
 import type { Plan, PlannedPlanting } from "../season-plan.js";
-import { bottleLives, type BottleInHand } from "./bottles.js";
+import { bottleLives } from "./bottles.js";
 import { isolated } from "./html.js";
 import { plantingWords } from "./picture-parts.js";
 import { mixesOf } from "./plan-facts.js";
@@ -31,9 +31,9 @@ export function roundsInWords({ garden, rounds }: Plan): string {
     : `${season} ${counted(rounds.length, "round")}: ${rounds.map(({ day }) => shortDate(day)).join(", ")}.`;
 }
 
-export function stockInWords(plan: Plan, inHand: readonly BottleInHand[]): string {
+export function stockInWords(plan: Plan): string {
   if (plan.stock === undefined) return "";
-  const lives = bottleLives(plan.stock, inHand);
+  const lives = bottleLives(plan.stock);
   if (lives.length === 0) return "No stock.";
   return lives
     .map(({ id, planned, volumeMl, startOn, readyOn, useBy }) => {

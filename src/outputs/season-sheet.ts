@@ -10,7 +10,7 @@ import type {
   PlannedPlanting,
   Round,
 } from "../season-plan.js";
-import { hasBottles, type BottleInHand } from "./bottles.js";
+import { hasBottles } from "./bottles.js";
 import { humilityCautions, keepingCautions, makingCautions } from "./cautions.js";
 import { documentOf } from "./document.js";
 import { html, joined, nameHtml, type Html } from "./html.js";
@@ -28,8 +28,6 @@ export interface SheetOptions {
   readonly paper: Paper;
   /** Marks the day in the picture; leave it out for a sheet that hangs all season. */
   readonly today?: Day;
-  /** Adds made-on and use-by days of bottles in hand. */
-  readonly inHand?: readonly BottleInHand[];
 }
 
 /** One HTML file to print: the season's picture, cautions, every round, and the making of stock. */

@@ -1,7 +1,7 @@
 /** The season as a picture: one drawing for a file, or several that a page can break between. */
 import type { Day } from "../dates.js";
 import type { Plan } from "../season-plan.js";
-import { hasBottles, type BottleInHand } from "./bottles.js";
+import { hasBottles } from "./bottles.js";
 import { fittedTextStyle, type Canvas } from "./fitted-text.js";
 import { html, isolated, trusted, type Html } from "./html.js";
 import { pictureDefs, pictureStyle, stageColours } from "./picture-marks.js";
@@ -21,8 +21,6 @@ import { inkDark, inkLight } from "./theme.js";
 
 export interface PictureOptions {
   readonly today?: Day;
-  /** Adds made-on and use-by days of bottles in hand. */
-  readonly inHand?: readonly BottleInHand[];
 }
 
 const fileWidthPx = 960;
@@ -41,7 +39,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
     monthStrip(context),
     roundStrip(context),
     ...bedStrips(context),
-    ...stockOf(context, options),
+    ...stockOf(context),
   ]);
   const key = pictureKey(plan, options.today !== undefined, widthPx);
   const keyY = marginPx + 28 + strips.heightPx + 12;
@@ -56,7 +54,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
     aria-labelledby="fr-title fr-desc"
   >
     <title id="fr-title">${isolated(plan.garden.name)}: the season</title>
-    <desc id="fr-desc">${inWords(plan, options)}</desc>
+    <desc id="fr-desc">${inWords(plan)}</desc>
     <style>
       ${trusted(fileStyle)}
     </style>
@@ -79,7 +77,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
 export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readonly Html[] {
   const context = contextOf(plan, options, { kind: "page" });
   const beds = bedStrips(context);
-  const stock = stockOf(context, options);
+  const stock = stockOf(context);
   const drawing = (id: string, title: string, desc: string, strips: readonly Strip[]): Html => {
     const { heightPx, body } = stacked([monthStrip(context), ...strips]);
     return html`<svg
@@ -102,9 +100,7 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
       const words = plantingsInWords(plan, plantings.slice(from, to));
       return drawing(`beds-${i + 1}`, "Beds, stages and feedings", words, beds.slice(from, to));
     }),
-    ...(stock.length === 0
-      ? []
-      : [drawing("stock", "Stock on hand", stockInWords(plan, options.inHand ?? []), stock)]),
+    ...(stock.length === 0 ? [] : [drawing("stock", "Stock on hand", stockInWords(plan), stock)]),
   ];
 }
 
@@ -135,17 +131,13 @@ function contextOf(plan: Plan, { today }: PictureOptions, canvas: Canvas): Pictu
   return { plan, scale: timeScale(plan), canvas, ...(today === undefined ? {} : { today }) };
 }
 
-function stockOf(context: PictureContext, { inHand }: PictureOptions): readonly Strip[] {
+function stockOf(context: PictureContext): readonly Strip[] {
   const { stock } = context.plan;
-  return stock === undefined || !hasBottles(stock) ? [] : stockStrips(context, stock, inHand ?? []);
+  return stock === undefined || !hasBottles(stock) ? [] : stockStrips(context, stock);
 }
 
-function inWords(plan: Plan, { inHand }: PictureOptions): string {
-  return [
-    roundsInWords(plan),
-    plantingsInWords(plan, plan.plantings),
-    stockInWords(plan, inHand ?? []),
-  ]
+function inWords(plan: Plan): string {
+  return [roundsInWords(plan), plantingsInWords(plan, plan.plantings), stockInWords(plan)]
     .filter((text) => text !== "")
     .join(" ");
 }

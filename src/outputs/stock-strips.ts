@@ -2,7 +2,7 @@
 import { addDays, later } from "../dates.js";
 import { totalStockText } from "../garden/index.js";
 import type { SeasonStock } from "../season-plan.js";
-import { bottleLives, stockSteps, type BottleInHand, type BottleLife } from "./bottles.js";
+import { bottleLives, stockSteps, type BottleLife } from "./bottles.js";
 import { textInFull } from "./fitted-text.js";
 import { html, isolated } from "./html.js";
 import { mark, spanRect, type PictureContext, type Strip } from "./picture-parts.js";
@@ -10,12 +10,8 @@ import { shortDate } from "./words.js";
 
 const levelHeight = 48;
 
-export function stockStrips(
-  context: PictureContext,
-  stock: SeasonStock,
-  inHand: readonly BottleInHand[],
-): readonly Strip[] {
-  const lives = bottleLives(stock, inHand);
+export function stockStrips(context: PictureContext, stock: SeasonStock): readonly Strip[] {
+  const lives = bottleLives(stock);
   return [levelStrip(context, stock), ...lives.map((life) => bottleStrip(context, life))];
 }
 

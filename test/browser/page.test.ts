@@ -7,7 +7,6 @@ import { gardenPage, pageScript, pageStyle } from "../../src/outputs/index.js";
 import { dayOfSeason } from "../../src/outputs/words.js";
 import type { Plan } from "../../src/season-plan.js";
 import {
-  bottleB1,
   nothingFed,
   oddNames,
   planOf,
@@ -45,7 +44,7 @@ const plans: Readonly<Record<string, Plan>> = {
   "an empty plan": { ...nothing, plantings: [], assumptions: [] },
 };
 const pages = Object.entries(plans).map(([name, plan]) => {
-  const extra = plan === weir ? { subscribe, problems, inHand: [bottleB1] } : {};
+  const extra = plan === weir ? { subscribe, problems } : {};
   return { name, document: gardenPage(plan, { today, updated: "this morning", ...extra }) };
 });
 

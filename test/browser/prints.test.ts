@@ -11,7 +11,6 @@ import {
 } from "../../src/outputs/index.js";
 import { widthEm } from "../../src/outputs/text-width.js";
 import {
-  bottleB1,
   nothingFed,
   oddNames,
   planOf,
@@ -65,7 +64,7 @@ describe("the season sheet", () => {
     ["sixty beds", sixty],
     ["nothing fed", nothing],
   ] as const)("of %s has no fault, no complaint, no request, nothing too wide", async (_, plan) => {
-    const document = seasonSheet(plan, { paper: "a4", inHand: [bottleB1] });
+    const document = seasonSheet(plan, { paper: "a4" });
     const { page, complaints, requests, close } = await show(browser, document, {
       viewport: desktop,
     });
@@ -116,7 +115,7 @@ describe("bottle labels", () => {
   test.each(labelSheets.map((sheet) => ({ sheet })))(
     "of $sheet.name hold all their text, whatever the names",
     async ({ sheet }) => {
-      const labels = [...labelRows(weir, { inHand: [bottleB1] }), ...labelRows(odd)];
+      const labels = [...labelRows(weir), ...labelRows(odd)];
       // A small label may refuse a strange name, but never lets it run over.
       const held = strange.filter((label) => bottleLabels([label], sheet).ok);
       const result = bottleLabels([...labels, ...held], sheet);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
 import { bottleLives, stockSteps } from "../../src/outputs/bottles.js";
 import type { Plan, SeasonStock } from "../../src/season-plan.js";
-import { bottleB1, oddNames, planOf, sixtyBeds, weirCottage } from "./gardens.js";
+import { oddNames, planOf, sixtyBeds, weirCottage } from "./gardens.js";
 
 function stockOf({ stock }: Plan): SeasonStock {
   if (stock === undefined) throw new Error("no stock");
@@ -25,13 +25,11 @@ describe("bottles of the season", () => {
     expect(more).toHaveLength(stock.making.batches.length - 1);
   });
 
-  test("know when a bottle in hand was made only when they are told", () => {
-    expect(bottleLives(stock)[0]?.readyOn).toBeUndefined();
-    expect(bottleLives(stock, [bottleB1])[0]).toMatchObject({
-      readyOn: bottleB1.madeOn,
-      useBy: bottleB1.useBy,
-      strengthGPerL: bottleB1.strengthGPerL,
-    });
+  test("in hand have the days and strength that the garden file gives them", () => {
+    expect(bottleLives(stock)[0]).toMatchObject({ readyOn: "2027-05-08", useBy: "2027-08-06" });
+    const { inHand, ...unknown } = stock;
+    expect(bottleLives(stock)[0]?.strengthGPerL).toBe(inHand?.[0]?.strengthGPerL);
+    expect(bottleLives(unknown)[0]).toEqual({ id: "B1", planned: false, volumeMl: 300 });
   });
 });
 

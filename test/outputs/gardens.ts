@@ -1,7 +1,6 @@
 /** Gardens of our own invention, from garden files to whole plans, stock and all. */
 import { addDays, day, type Day } from "../../src/dates.js";
 import { readYaml, validateGarden } from "../../src/garden/index.js";
-import type { BottleInHand } from "../../src/outputs/index.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine } from "../../src/problem.js";
 import type { Plan, Round } from "../../src/season-plan.js";
@@ -113,15 +112,6 @@ export function withoutStock(plan: Plan): Plan {
   const { stock, ...rest } = plan;
   return stock === undefined ? plan : rest;
 }
-
-/** The bottle of Weir Cottage. */
-export const bottleB1: BottleInHand = {
-  id: "B1",
-  madeOn: day("2027-05-08"),
-  useBy: day("2027-08-06"),
-  leftMl: 300,
-  strengthGPerL: 17.7,
-};
 
 /** The third round of a plan, as no day is the only right one, and two days before it. */
 export function thirdRound({ rounds }: Plan): { round: Round; today: Day } {

@@ -31,7 +31,7 @@ describe.each([
             job.includes(
               {
                 "dry-shells": `${eggs} eggshell`,
-                "add-acid": "add the acid in an open vessel",
+                "add-acid": "in an open vessel",
                 strain: "Strain and bottle",
               }[step],
             ),
@@ -56,4 +56,14 @@ describe.each([
 
 test("there are none without stock", () => {
   expect(makingJobs(withoutStock(planOf(weirCottage)))).toEqual([]);
+});
+
+test("tell vinegar by the millilitre", () => {
+  const plan = planOf(weirCottage.replace("acid: citric", "acid: vinegar"));
+  const said = makingJobs(plan).map(({ words }) => text(words.markup));
+  expect(plan.stock?.recipes.length).toBeGreaterThan(0);
+  for (const { vinegarMl } of plan.stock?.recipes ?? [])
+    expect(
+      said.some((job) => job.includes(`into ${Math.round(vinegarMl ?? 0)} mL of vinegar`)),
+    ).toBe(true);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
 import { gardenPage, pageScript, pageStyle } from "../../src/outputs/index.js";
-import { dayOfSeason } from "../../src/outputs/words.js";
+import { dayOfSeason, shortDay } from "../../src/outputs/words.js";
 import type { Plan, Round } from "../../src/season-plan.js";
 import { aPlan, aRound, aWarning } from "../support/a-plan.js";
 import {
@@ -186,6 +186,22 @@ describe("the rest of the page", () => {
     });
     expect(told(section(gardenPage(plan), "notes"))).toMatch(
       /Sat 12 Jun blossom-end rot seen water evenly/,
+    );
+  });
+
+  test("gives each batch its recipe, step by step on the days of its visits, with the cautions", () => {
+    const making = told(section(gardenPage(weir), "making"));
+    for (const { batch, steps } of weir.stock?.recipes ?? []) {
+      const { steps: planned = [] } =
+        weir.stock?.making.batches.find(({ id }) => id === batch) ?? {};
+      expect(planned).toHaveLength(3);
+      const recipe = making.slice(making.indexOf(`How to make ${batch}`));
+      for (const { text, cautions } of steps)
+        for (const line of [text, ...cautions]) expect(recipe).toContain(line);
+      for (const { day: on } of planned) expect(recipe).toContain(`${shortDay(on)}: `);
+    }
+    expect(making).toMatch(
+      /stir \d+(\.\d)? g of them bit by bit into \d+(\.\d)? g of citric acid in \d+ mL/,
     );
   });
 

@@ -6,7 +6,6 @@ import { seasonSvg } from "../../src/outputs/index.js";
 import { pictureDefs, stageColours } from "../../src/outputs/picture-marks.js";
 import { seasonDrawings } from "../../src/outputs/season-svg.js";
 import {
-  bottleB1,
   nothingFed,
   oddNames,
   planOf,
@@ -19,7 +18,7 @@ import {
 const weir = planOf(weirCottage);
 const { round: third, today } = thirdRound(weir);
 const count = (text: string, part: RegExp) => text.match(part)?.length ?? 0;
-const svg = seasonSvg(weir, { today, inHand: [bottleB1] });
+const svg = seasonSvg(weir, { today });
 
 describe("the season as a picture", () => {
   test("shows a bar for each stage, in the pattern of the stage", () => {
