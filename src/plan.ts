@@ -101,7 +101,8 @@ export function planSeason(
   const growing = new Map(plantings.map((p) => [p.planting.id, lifeSpan(p.life.spans)]));
   const feeds = otherFeedMixes(garden, feedDays, (planting, day) => {
     const span = growing.get(planting.id);
-    return span !== undefined && within(day, span);
+    const isInBed = planting.transplanted === undefined || planting.transplanted <= day;
+    return span !== undefined && within(day, span) && isInBed;
   });
   // A day is given once nothing of it is left to feed.
   const isGiven = (day: Day): boolean =>
