@@ -4,7 +4,7 @@ import { decimal, totalStockText } from "../garden/index.js";
 import type { Plan, SeasonStock } from "../season-plan.js";
 import type { PlannedBatch } from "../stock/index.js";
 import { html, nameHtml, type Html } from "./html.js";
-import { counted, figures, fullDate, shortDate } from "./words.js";
+import { counted, figures, fullDate, gramsText, shortDate } from "./words.js";
 
 export interface MakingJob {
   readonly day: Day;
@@ -71,7 +71,7 @@ function mixingWords({ recipes }: SeasonStock, { id, shellG }: PlannedBatch): st
   const { acidG, vinegarMl, waterMl, vesselL } = recipe;
   const liquid =
     vinegarMl === undefined
-      ? `${figures(acidG ?? 0)} g of citric acid in ${decimal(waterMl, 0)} mL of water`
+      ? `${gramsText(acidG ?? 0)} of citric acid in ${decimal(waterMl, 0)} mL of water`
       : `${decimal(vinegarMl, 0)} mL of vinegar`;
-  return `Crush the shells; stir ${figures(shellG)} g of them bit by bit into ${liquid}, in an open vessel of ${figures(vesselL)} L at the least`;
+  return `Crush the shells; stir ${gramsText(shellG)} of them bit by bit into ${liquid}, in an open vessel of ${figures(vesselL)} L at the least`;
 }

@@ -7,7 +7,7 @@ import { makingCautions } from "./cautions.js";
 import { makingJobs } from "./making-jobs.js";
 import { recipeDetails } from "./recipe-section.js";
 import { dayTime } from "./round-card.js";
-import { counted, figures, shortDate, shortDay } from "./words.js";
+import { counted, gramsText, shortDate, shortDay } from "./words.js";
 
 export function makingSection(plan: Plan): Html | undefined {
   const { stock } = plan;
@@ -42,7 +42,7 @@ function stockSummary({ garden, totals }: Plan, { making, acid, keep, pour }: Se
   const need = `The season takes ${totalStockText(totals.stockMl, garden.amounts)} of stock, poured ${pour}.`;
   if (batches.length === 0) return `${need} No batch needs to be made.`;
   const way = `with ${acid === "citric" ? "citric acid" : "vinegar"}, kept ${keep === "fridge" ? "in the fridge" : "on the shelf"}`;
-  return `${need} ${counted(batches.length, "batch", "batches")} to make ${way}, from ${counted(shells.eggs, "eggshell")} (${figures(shells.shellG)} g when dry).`;
+  return `${need} ${counted(batches.length, "batch", "batches")} to make ${way}, from ${counted(shells.eggs, "eggshell")} (${gramsText(shells.shellG)} when dry).`;
 }
 
 function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly BottleLife[]): Html {
@@ -54,7 +54,7 @@ function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly Bottl
     return html`<tr>
       <th scope="row">${nameHtml(life.id)}</th>
       ${cell("Amount", `${totalStockText(life.volumeMl, garden.amounts)}${batch ? `, ${counted(batch.bottles, "bottle")}` : " in hand"}`)}
-      ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${figures(batch.shellG)} g dry` : "made already")}
+      ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${gramsText(batch.shellG)} dry` : "made already")}
       ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn)) : "–")}
       ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn)) : life.planned ? undefined : "now")}
       ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy)))}

@@ -66,6 +66,11 @@ export function figures(value: number): string {
   return value >= 100 ? decimal(value, 0) : String(Number(value.toPrecision(3)));
 }
 
+/** As the recipe has them: `9.5 g`, `16 g`. */
+export function gramsText(g: number): string {
+  return `${decimal(g, g < 10 ? 1 : 0)} g`;
+}
+
 /** `fruit set` */
 export function stageWords(stage: string): string {
   return stage.replaceAll("-", " ");
