@@ -325,7 +325,7 @@ describe("other feeds, log and signs", () => {
     expect(aGarden(differs).feeds).toMatchObject([
       {
         name: "nettle",
-        every: 14,
+        everyDays: 14,
         rateMlPerL: 100,
         for: ["toms", "tomato", "south"],
         holds: [],
@@ -343,7 +343,7 @@ describe("other feeds, log and signs", () => {
       },
     ]);
     expect(aGarden(differs).feeds[0]).not.toHaveProperty("days");
-    expect(aGarden(differs).feeds[1]).not.toHaveProperty("every");
+    expect(aGarden(differs).feeds[1]).not.toHaveProperty("everyDays");
   });
 
   test("a feed's own gap and shelf life go before the usual ones", () => {
