@@ -45,6 +45,8 @@ interface Layer {
   sets: Int32Array;
   counts: Int32Array;
   trails: Int32Array;
+  /** Bits set: a choice can only cover one that is no fuller. */
+  fullness: Int32Array;
 }
 
 export function walkRounds(terms: WalkTerms): Walk {
@@ -58,7 +60,6 @@ export function walkRounds(terms: WalkTerms): Walk {
   const trailBefore: number[] = [];
   const soFar = new Float64Array(dayCount + 1).fill(Infinity);
   let order = new Int32Array(128);
-  let fullness = new Int32Array(128);
   let table = new Int32Array(256);
   let work = 0;
   const startWords = courses.map((c) => startBits(c, dayCount));
@@ -105,7 +106,6 @@ export function walkRounds(terms: WalkTerms): Walk {
       const capacity = 2 * most;
       children = newLayer(capacity, stride);
       order = new Int32Array(capacity);
-      fullness = new Int32Array(capacity);
       table = new Int32Array(1 << (32 - Math.clz32(2 * capacity)));
     } else table.fill(0);
     if (most > spare.counts.length) spare = newLayer(2 * most, stride);
@@ -181,9 +181,9 @@ export function walkRounds(terms: WalkTerms): Walk {
   function selectBest(): void {
     for (let c = 0; c < children.size; c++) {
       order[c] = c;
-      fullness[c] = bitCount(children.sets, c * stride, stride);
+      children.fullness[c] = bitCount(children.sets, c * stride, stride);
     }
-    const { counts, sets, trails } = children;
+    const { counts, sets, trails, fullness } = children;
     order
       .subarray(0, children.size)
       .sort(
@@ -219,6 +219,7 @@ export function walkRounds(terms: WalkTerms): Walk {
       spare.sets.set(sets.subarray(c * stride, (c + 1) * stride), spare.size * stride);
       spare.counts[spare.size] = counts[c] as number;
       spare.trails[spare.size] = trails[c] as number;
+      spare.fullness[spare.size] = fullness[c] as number;
       spare.size++;
     }
   }
@@ -227,7 +228,9 @@ export function walkRounds(terms: WalkTerms): Walk {
     const ours = children.sets;
     const theirs = spare.sets;
     const at = c * stride;
+    const full = children.fullness[c] as number;
     for (let k = 0, base = 0; k < spare.size; k++, base += stride) {
+      if ((spare.fullness[k] as number) < full) continue;
       let s = 0;
       while (s < stride && ((ours[at + s] as number) & ~(theirs[base + s] as number)) === 0) s++;
       work += s;
@@ -243,6 +246,7 @@ function newLayer(capacity: number, stride: number): Layer {
     sets: new Int32Array(capacity * stride),
     counts: new Int32Array(capacity),
     trails: new Int32Array(capacity),
+    fullness: new Int32Array(capacity),
   };
 }
 

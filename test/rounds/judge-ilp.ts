@@ -12,6 +12,8 @@ import type { Course, ScheduleProblem } from "../../src/rounds/index.js";
 // The package's types describe a CommonJS default export; Node gives the function itself.
 const loadHighs = highsModule as unknown as typeof highsModule.default;
 
+let loaded: ReturnType<typeof loadHighs> | undefined;
+
 interface Step {
   /** -1 for the start. */
   readonly from: number;
@@ -90,7 +92,7 @@ function at(list: readonly number[], i: number): number {
 export interface Verdict {
   readonly lateDays: number;
   readonly rounds: number;
-  /** Whether HiGHS proved it; otherwise `bound` is the most it proved. */
+  /** Whether HiGHS proved it; otherwise it is the best it found in time. */
   readonly optimal: boolean;
 }
 
@@ -137,7 +139,8 @@ export async function judge(
     ...days.map((_, d) => ` x${d}`),
     "End",
   ].join("\n");
-  const highs = await loadHighs();
+  loaded ??= loadHighs();
+  const highs = await loaded;
   const solution = highs.solve(text, {
     ...(options.seconds !== undefined && { time_limit: options.seconds }),
     mip_rel_gap: 0,
