@@ -45,7 +45,17 @@ export {
   type GardenTables,
   type SourceFile,
 } from "./garden/index.js";
-export { bottleLabels, gardenPage, seasonSheet, seasonSvg } from "./outputs/index.js";
+export {
+  bottleLabels,
+  gardenPage,
+  labelRows,
+  labelSheet,
+  ownSheet,
+  pageScript,
+  pageStyle,
+  seasonSheet,
+  seasonSvg,
+} from "./outputs/index.js";
 export { planSeason, type PlanOptions, type PlanTables } from "./plan.js";
 export { planBetween } from "./plan-between.js";
 export { planGarden, type PlanGardenOptions } from "./plan-garden.js";
