@@ -55,15 +55,18 @@ function unbrokenRuns(spans: readonly FedSpan[]): FedSpan[][] {
   return runs;
 }
 
-/** The rule's interval, moved to the planting's own wish and kept within the rule's bounds. */
+/** Around a wish this many days either way: a week in all, so that one feeding day a week serves it. */
+const playDays = 3;
+
+/** The rule's interval, or a week around the planting's own wish within the rule's bounds. */
 export function intervalFor(planting: Planting, rule: FeedRule): FeedInterval {
-  const { shortestDays, targetDays, longestDays } = rule.interval;
+  const { shortestDays, longestDays } = rule.interval;
   const wish = planting.intervalDays;
   if (wish === undefined) return rule.interval;
   return {
-    shortestDays: Math.max(shortestDays, wish - (targetDays - shortestDays)),
+    shortestDays: Math.max(shortestDays, wish - playDays),
     targetDays: wish,
-    longestDays: Math.min(longestDays, wish + (longestDays - targetDays)),
+    longestDays: Math.min(longestDays, wish + playDays),
   };
 }
 

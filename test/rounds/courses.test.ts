@@ -77,18 +77,19 @@ describe("a course", () => {
 });
 
 describe("a planting's own interval", () => {
-  test("is the target, with the rule's play around it", () => {
-    expect(intervalFor(aPlanting({ interval: "14 days" }), rule)).toEqual(rule.interval);
-    expect(intervalFor(aPlanting({ interval: "12 days" }), rule)).toEqual({
-      shortestDays: 10,
-      targetDays: 12,
-      longestDays: 16,
+  test("is the target, with a week around it, so that one feeding day a week serves it", () => {
+    expect(intervalFor(aPlanting({ interval: "14 days" }), rule)).toEqual({
+      shortestDays: 11,
+      targetDays: 14,
+      longestDays: 17,
     });
-    expect(intervalFor(aPlanting({ interval: "17 days" }), rule)).toEqual({
-      shortestDays: 13,
-      targetDays: 17,
-      longestDays: 18,
-    });
+  });
+
+  test("stays within the rule's bounds", () => {
+    const shorter = intervalFor(aPlanting({ interval: "12 days" }), rule);
+    expect(shorter).toEqual({ shortestDays: 10, targetDays: 12, longestDays: 15 });
+    const longer = intervalFor(aPlanting({ interval: "17 days" }), rule);
+    expect(longer).toEqual({ shortestDays: 14, targetDays: 17, longestDays: 18 });
   });
 
   test("is the rule's own where none is wished for", () => {
