@@ -54,7 +54,7 @@ export function bestRounds(terms: BestTerms): BestRounds {
   const courses = graphs.map((g) => costCourse(g, dayNos, weights));
   const costOf = costMeter(courses, roundCosts);
   const starts = [fewest.rounds];
-  if (keeps.any) starts.push(keepingRounds(graphs, free, effort.rounds / 4));
+  if (keeps.any) starts.push(...keepingRounds(graphs, free, effort.rounds / 4));
   const tries = Math.ceil(effort.wishes / (1 + 4 * graphs.length * fewest.count));
   const tried = starts
     .filter((rounds) => rounds.length <= maxRounds)
@@ -93,20 +93,21 @@ function publishedDays(
   return days;
 }
 
-/** Few new rounds beside the published ones, and then as few of all these as will do. */
+/** As few new rounds beside the published ones as will do; and then as few of all these. */
 function keepingRounds(
   graphs: readonly CourseGraph[],
   free: readonly boolean[],
   effort: number,
-): readonly number[] {
+): (readonly number[])[] {
   const dayCount = free.length;
   const few = { graphs, dayCount, effort };
   const added = fewestRounds({ ...few, roundPrices: free.map((f) => (f ? 0 : 1)) });
   const pool = new Set(added.rounds);
-  return fewestRounds({
+  const thinned = fewestRounds({
     ...few,
     roundPrices: free.map((_, i) => (pool.has(i) ? 1 : Infinity)),
-  }).rounds;
+  });
+  return [added.rounds, thinned.rounds];
 }
 
 interface Search {

@@ -7,6 +7,7 @@
  * could lose by the exchange, summed, is not above zero. Of equals the one with earlier days stays.
  */
 import type { CostCourse } from "./cost-course.js";
+import { copyChoice, grown, newLayer } from "./cost-layer.js";
 
 export interface CostTerms {
   readonly courses: readonly CostCourse[];
@@ -43,30 +44,6 @@ export interface CostWalk {
   readonly exact: boolean;
   /** Regrets written and compared, as a measure of effort that is the same on every machine. */
   readonly work: number;
-}
-
-interface Layer {
-  size: number;
-  /**
-   * Per choice and course: regrets of coming to the days ahead (a ring), then that of being done,
-   * then regrets at the last feedings: the days just passed (the same ring, one turn back), and
-   * those it could end with.
-   */
-  values: Float64Array;
-  /** Per choice and course: the least of them. */
-  least: Float64Array;
-  /** Per choice and course: bits for the days ahead that can be reached, 32 days folded onto one. */
-  reach: Int32Array;
-  counts: Int32Array;
-  /** Regret of the rounds taken. */
-  own: Float64Array;
-  /** `own` and all `least`. */
-  total: Float64Array;
-  /** `total` and what is surely to come. */
-  outlook: Float64Array;
-  trails: Int32Array;
-  /** Order of earliness: smaller has the earlier days. */
-  rank: Float64Array;
 }
 
 export function walkCosts(terms: CostTerms): CostWalk {
@@ -172,8 +149,7 @@ export function walkCosts(terms: CostTerms): CostWalk {
     if (count > maxRounds) return;
     const ahead = toGo[(day + 1) * rounds1 + maxRounds - count] as number;
     if (ahead === Infinity) return;
-    if (children.size * stride >= children.values.length)
-      children = grown(children, courseCount, row);
+    if (children.size === children.counts.length) children = grown(children, courseCount, row);
     const k = children.size;
     const { values, least } = children;
     const from = p * stride;
@@ -318,23 +294,8 @@ export function walkCosts(terms: CostTerms): CostWalk {
   }
 
   function put(c: number): void {
-    if (spare.size * stride >= spare.values.length) spare = grown(spare, courseCount, row);
-    const k = spare.size++;
-    spare.values.set(children.values.subarray(c * stride, (c + 1) * stride), k * stride);
-    spare.least.set(
-      children.least.subarray(c * courseCount, (c + 1) * courseCount),
-      k * courseCount,
-    );
-    spare.reach.set(
-      children.reach.subarray(c * courseCount, (c + 1) * courseCount),
-      k * courseCount,
-    );
-    spare.counts[k] = children.counts[c] as number;
-    spare.own[k] = children.own[c] as number;
-    spare.outlook[k] = children.outlook[c] as number;
-    spare.total[k] = children.total[c] as number;
-    spare.trails[k] = children.trails[c] as number;
-    spare.rank[k] = children.rank[c] as number;
+    if (spare.size === spare.counts.length) spare = grown(spare, courseCount, row);
+    copyChoice(children, c, spare, spare.size++, courseCount, row);
   }
 
   function isNeedless(c: number): boolean {
@@ -398,34 +359,4 @@ function startsByDay(course: CostCourse, dayCount: number): Float64Array {
     costs[day] = course.startCosts[k] as number;
   });
   return costs;
-}
-
-function newLayer(capacity: number, courseCount: number, row: number): Layer {
-  return {
-    size: 0,
-    values: new Float64Array(capacity * courseCount * row),
-    least: new Float64Array(capacity * courseCount),
-    reach: new Int32Array(capacity * courseCount),
-    counts: new Int32Array(capacity),
-    own: new Float64Array(capacity),
-    total: new Float64Array(capacity),
-    outlook: new Float64Array(capacity),
-    trails: new Int32Array(capacity),
-    rank: new Float64Array(capacity),
-  };
-}
-
-function grown(layer: Layer, courseCount: number, row: number): Layer {
-  const bigger = newLayer(2 * layer.counts.length, courseCount, row);
-  bigger.size = layer.size;
-  bigger.values.set(layer.values);
-  bigger.least.set(layer.least);
-  bigger.reach.set(layer.reach);
-  bigger.counts.set(layer.counts);
-  bigger.own.set(layer.own);
-  bigger.total.set(layer.total);
-  bigger.outlook.set(layer.outlook);
-  bigger.trails.set(layer.trails);
-  bigger.rank.set(layer.rank);
-  return bigger;
 }
