@@ -10,6 +10,7 @@ import {
   canDemands,
   chooseDays,
   feedingCourses,
+  futureRecords,
   givenFeedings,
   keepDays,
   keepingGaps,
@@ -17,7 +18,6 @@ import {
   otherFeedDays,
   otherFeedMixes,
   resumed,
-  withLogged,
   wishesBeyondLimits,
   type Published,
 } from "./rounds/index.js";
@@ -31,7 +31,7 @@ import {
 } from "./rules/index.js";
 import type { Plan, PlannedPlanting } from "./season-plan.js";
 import { seasonStock, type StockTables } from "./stock/index.js";
-import { seasonTotals, usedDefaults, windowWarnings } from "./told.js";
+import { seasonTotals, strayNotes, usedDefaults, windowWarnings } from "./told.js";
 
 export interface PlanTables extends StockTables {
   readonly catalogue: CropCatalogue;
@@ -64,19 +64,23 @@ export function planSeason(
       const life = plantingLife(planting, crop, garden);
       const match = matchRules(planting, crop, life, tables.rules);
       const rules = [...new Set(match.spans.map((span) => span.rule))];
-      const sightings = sightingsOn(planting, garden.signs, tables.signs);
+      const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
     }),
   );
-  const beyond = plantings.flatMap((p) => wishesBeyondLimits(p.planting, p.rules));
-  if (beyond.length > 0) return { ok: false, problems: beyond };
+  const findings = [
+    ...plantings.flatMap((p) => wishesBeyondLimits(p.planting, p.rules)),
+    ...futureRecords(garden, today),
+  ];
+  if (findings.length > 0) return { ok: false, problems: findings };
 
   // Days: what the log holds is past, what it does not hold was not given.
   const isLogged = keepsLog(garden);
-  const allowed = allowedDays(garden).filter((day) => !isLogged || day >= today);
-  const feedDays = otherFeedDays(garden, allowed);
+  const seasonDays = allowedDays(garden);
+  const allowed = seasonDays.filter((day) => !isLogged || day >= today);
   const whole = plantings.flatMap((p) => feedingCourses(p.planting, p.match.spans, garden.season));
   const given = givenFeedings(garden, whole, today);
+  const feedDays = otherFeedDays(garden, seasonDays, given, today);
   const courses = keepingGaps(resumed(whole, given), feedDays, allowed);
   const problem = { allowedDays: allowed, courses: courses.map((course) => course.course) };
   const schedule = chooseDays(keepDays(problem, courses, keep, today));
@@ -93,23 +97,21 @@ export function planSeason(
       },
     ]),
   );
-  const past = withLogged(canDemands(garden, asScheduled(given, whole), whole, contexts), given);
-  const ahead = canDemands(garden, schedule.feedings, courses, contexts);
-  const demands = [...past, ...ahead];
+  const growing = new Map(plantings.map((p) => [p.planting.id, lifeSpan(p.life.spans)]));
+  const isGrowing = (planting: string, day: Day): boolean => {
+    const span = growing.get(planting);
+    return span !== undefined && within(day, span);
+  };
+  const past = asScheduled(given, whole, isGrowing);
+  const demands = canDemands(garden, [...past.feedings, ...schedule.feedings], whole, contexts);
+  const ahead = demands.filter((demand) => demand.given === undefined);
   const stockSide = seasonStock(garden, ahead, tables, today);
   if (!stockSide.ok) return stockSide;
-  const growing = new Map(plantings.map((p) => [p.planting.id, lifeSpan(p.life.spans)]));
-  const feeds = otherFeedMixes(garden, feedDays, (planting, day) => {
-    const span = growing.get(planting.id);
-    const isInBed = planting.transplanted === undefined || planting.transplanted <= day;
-    return span !== undefined && within(day, span) && isInBed;
+  const feeds = otherFeedMixes(garden, feedDays, ({ id, transplanted }, day) => {
+    const isInBed = transplanted === undefined || transplanted <= day;
+    return isInBed && isGrowing(id, day);
   });
-  // A day is given once nothing of it is left to feed.
-  const isGiven = (day: Day): boolean =>
-    past.some((demand) => demand.day === day) && !ahead.some((demand) => demand.day === day);
-  const rounds = assembleRounds(garden, demands, stockSide.value.stockFor, feeds).map((round) =>
-    isGiven(round.day) ? { ...round, given: true as const } : round,
-  );
+  const rounds = assembleRounds(garden, demands, stockSide.value.stockFor, feeds);
 
   const fed = new Set(courses.map((course) => course.planting.id));
   const told = windowWarnings(schedule, courses, today);
@@ -140,9 +142,10 @@ export function planSeason(
       warnings: [...told.warnings, ...stockSide.value.warnings],
       notes: [
         ...plantings.flatMap((p) =>
-          signNotes(p.sightings, p.planting, p.crop, p.life.spans, p.rules),
+          signNotes(p.sightings, p.planting, p.crop, p.life.spans, p.match.spans),
         ),
         ...told.notes,
+        ...strayNotes(past.strays, garden),
       ],
       assumptions: [
         ...garden.assumptions,

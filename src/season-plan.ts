@@ -62,7 +62,7 @@ export interface Round {
   readonly day: Day;
   /** `HH:MM`, absent for all-day. */
   readonly timeOfDay?: string;
-  /** Written down in the log: what was really given. */
+  /** All of it is written down in the log: what was really given. */
   readonly given?: true;
   readonly beds: readonly BedRound[];
   /** Other liquid feeds of that day. */
@@ -85,8 +85,10 @@ export interface CanMix {
   readonly waterL: number;
   /** Rate times water, before rounding. */
   readonly exactStockMl: number;
-  /** Sum of the fills; within 5 % of the exact figure. */
+  /** Sum of the fills; within 5 % of the exact figure. As the log has it where it was given. */
   readonly stockMl: number;
+  /** Written down in the log: what was really given. */
+  readonly given?: true;
   /** Calcium that the stock brings, mg per litre of can water. */
   readonly calciumMgPerL: number;
   /** Calcium that the source water brings beside it; absent when its hardness is not known. */
@@ -117,6 +119,8 @@ export interface OtherFeedMix {
   readonly plantings: readonly string[];
   readonly rateMlPerL: number;
   readonly waterL: number;
+  /** Written down in the log. */
+  readonly given?: true;
   /** `stockMl` and `stockText` are of that feed. */
   readonly fills: readonly CanFill[];
 }
@@ -220,7 +224,7 @@ export interface PlanWarning {
 
 /** What changed in the plan because of something that happened. */
 export interface PlanNote {
-  readonly code: "sign" | "missed";
+  readonly code: "sign" | "missed" | "log";
   readonly planting: string;
   readonly day: Day;
   readonly message: string;

@@ -1,7 +1,7 @@
 /** What a plan tells beside its rounds: warnings, defaults used, totals. */
 import { decimal, volumeText, type Garden } from "./garden/index.js";
 import type { Day } from "./dates.js";
-import type { FeedingCourse, Schedule, UnmetWindow } from "./rounds/index.js";
+import type { FeedingCourse, GivenFeeding, Schedule, UnmetWindow } from "./rounds/index.js";
 import type { PlanNote, PlanTotals, PlanWarning, Round } from "./season-plan.js";
 
 /**
@@ -42,6 +42,25 @@ function missedNote(unmet: UnmetWindow, courses: readonly FeedingCourse[]): Plan
       advice: [],
     },
   ];
+}
+
+/** What the log gives to a planting that was not growing, or that no rule feeds. */
+export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): PlanNote[] {
+  const plantings = garden.beds.flatMap((bed) => bed.plantings);
+  return strays.flatMap(({ planting: id, day, stockMl }): PlanNote[] => {
+    const planting = plantings.find((p) => p.id === id);
+    if (planting === undefined) return [];
+    const amount = stockMl === undefined ? "stock" : `${decimal(stockMl, 1)} mL of stock`;
+    return [
+      {
+        code: "log",
+        planting: id,
+        day,
+        message: `${id} (${planting.cropWord}): the log gives it ${amount} on ${day}, when it was not growing or no rule feeds it; that comes off the bottle, and changes no day of the plan`,
+        advice: [],
+      },
+    ];
+  });
 }
 
 function unservedWarnings(schedule: Schedule, courses: readonly FeedingCourse[]): PlanWarning[] {

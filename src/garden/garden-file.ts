@@ -488,6 +488,10 @@ export interface LogEntry {
    */
   batch?: string;
   /**
+   * Poured onto the soil, or sprayed on leaves and fruit. Without it, all that the planting was due that day.
+   */
+  route?: "drench" | "foliar";
+  /**
    * Name of another feed, when it was not the calcium feed.
    */
   feed?: string;

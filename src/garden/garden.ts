@@ -174,6 +174,8 @@ export interface LogEntry {
   readonly bed?: string;
   readonly stockMl?: number;
   readonly batch?: string;
+  /** Only for a planting that is fed both ways. */
+  readonly route?: Route;
   readonly feed?: string;
   readonly path: FilePath;
 }

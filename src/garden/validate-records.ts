@@ -99,7 +99,8 @@ export function validateLog(
         message: "the entry names a planting and a bed",
         mend: "keep one of the two",
       });
-    known(raw.planting, references.plantings, "planting", [...path, "planting"], fields);
+    const keep = "; one that is gone stays in its bed, with `removed:` and the day";
+    known(raw.planting, references.plantings, "planting", [...path, "planting"], fields, keep);
     known(raw.bed, references.beds, "bed", [...path, "bed"], fields);
     known(raw.batch, batchIds, "batch", [...path, "batch"], fields);
     known(raw.feed, new Set(feeds.map((feed) => feed.name)), "feed", [...path, "feed"], fields);
@@ -111,7 +112,8 @@ export function validateLog(
     if (on === undefined) return [];
     const entry = { planting: text(raw.planting), bed: text(raw.bed), batch: text(raw.batch) };
     const stockMl = stockL === undefined ? undefined : stockL * 1000;
-    return [{ on, ...given({ ...entry, stockMl, feed: text(raw.feed) }), path }];
+    const route = raw.route === "drench" || raw.route === "foliar" ? raw.route : undefined;
+    return [{ on, ...given({ ...entry, stockMl, route, feed: text(raw.feed) }), path }];
   });
 }
 
@@ -137,6 +139,7 @@ function known(
   kind: string,
   path: FilePath,
   fields: Fields,
+  hint = "",
 ): void {
   if (typeof value !== "string" || ids.has(value)) return;
   fields.report({
@@ -147,7 +150,7 @@ function known(
       value,
       ids,
       ids.size > 0
-        ? `it is one of ${[...ids].slice(0, 8).join(", ")}`
+        ? `it is one of ${[...ids].slice(0, 8).join(", ")}${hint}`
         : `add it, or remove \`${kind}\` here`,
     ),
   });

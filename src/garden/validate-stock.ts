@@ -18,8 +18,8 @@ export function validateStock(
   };
   const vinegar = fields.share(raw.vinegar, ["stock", "vinegar"], {
     least: 0.01,
-    most: 0.3,
-    words: "1 % to 30 %",
+    most: 0.25,
+    words: "1 % to 25 %",
   });
   const settings = {
     acid: raw.acid === "vinegar" ? ("vinegar" as const) : ("citric" as const),

@@ -41,9 +41,11 @@ export function assembleRounds(
     const mixes = beds.flatMap((bed) => bed.mixes);
     const { timeOfDay } = garden.feeding;
     const others = feeds.get(day) ?? [];
+    const isGiven = [...mixes, ...others].every((mix) => mix.given);
     return {
       day,
       ...(timeOfDay === undefined ? {} : { timeOfDay }),
+      ...(isGiven ? { given: true as const } : {}),
       beds,
       ...(others.length === 0 ? {} : { feeds: others }),
       waterL: sum(mixes.map((mix) => mix.waterL)),
@@ -66,7 +68,8 @@ function mixOf(demand: CanDemand, stock: DemandStock, garden: Garden): CanMix {
     feedings,
     waterL,
     exactStockMl: rateMlPerL * waterL,
-    stockMl: sum(fills.map((fill) => fill.count * fill.stockMl)),
+    stockMl: demand.given?.stockMl ?? sum(fills.map((fill) => fill.count * fill.stockMl)),
+    ...(demand.given === undefined ? {} : { given: true as const }),
     calciumMgPerL,
     ...(stock.tapCalciumMgPerL === undefined ? {} : { tapCalciumMgPerL: stock.tapCalciumMgPerL }),
     clearCalciumMgPerL: calciumMgPerL * stock.clearShare(strengthGPerL),

@@ -5,6 +5,7 @@ import type { Garden, Planting, Route } from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
 import type { Feeding } from "../season-plan.js";
 import { ruleOn, type FeedingCourse } from "./courses.js";
+import type { LoggedFeeding } from "./log.js";
 import type { ScheduledFeeding } from "./schedule-problem.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
@@ -18,6 +19,15 @@ export interface CanDemand {
   readonly rate: DemandRate;
   readonly highestRateMlPerL: number;
   readonly feedings: readonly Feeding[];
+  /** Given already, as the log has it. */
+  readonly given?: GivenStock;
+}
+
+export interface GivenStock {
+  /** Absent when no amount was written down. */
+  readonly stockMl?: number;
+  /** The bottles it was poured from, as far as the log says. */
+  readonly pours: readonly { readonly batch: string; readonly ml: number }[];
 }
 
 /** By strength: as many mL as bring the calcium. Fixed: the grower's own mL, whatever the strength. */
@@ -42,10 +52,13 @@ export function rateFor(demand: CanDemand, strengthGPerL: number): number {
     : highestRateMlPerL;
 }
 
-/** In order of days; within a day in the order of the garden's beds, drenches first. */
+/**
+ * In order of days; within a day in the order of the garden's beds, drenches first. What the log
+ * holds keeps its own cans and its own millilitres.
+ */
 export function canDemands(
   garden: Garden,
-  scheduled: readonly ScheduledFeeding[],
+  scheduled: readonly (ScheduledFeeding | LoggedFeeding)[],
   courses: readonly FeedingCourse[],
   contexts: ReadonlyMap<string, PlantingContext>,
 ): CanDemand[] {
@@ -60,7 +73,9 @@ export function canDemands(
     const number = (numbers.get(feeding.course) ?? 0) + 1;
     numbers.set(feeding.course, number);
     const draft = draftOf(feeding, course, context, number);
-    const key = `${draft.day}/${draft.bed}/${draft.route}/${JSON.stringify(draft.rate)}`;
+    const { day, bed, route, rate, given } = draft;
+    const logged = given && [given.stockMl === undefined, given.pours.map((pour) => pour.batch)];
+    const key = JSON.stringify([day, bed, route, rate, logged]);
     groups.set(key, [...(groups.get(key) ?? []), draft]);
   }
   const bedOrder = new Map(garden.beds.map((bed, i) => [bed.id, i]));
@@ -71,11 +86,13 @@ export function canDemands(
 type Draft = Omit<CanDemand, "id" | "feedings"> & { readonly feeding: Feeding };
 
 function draftOf(
-  { day, window }: ScheduledFeeding,
+  scheduled: ScheduledFeeding | LoggedFeeding,
   course: FeedingCourse,
   context: PlantingContext,
   number: number,
 ): Draft {
+  const { day, window } = scheduled;
+  const logged = "logged" in scheduled ? scheduled.logged : undefined;
   const { planting, route } = course;
   const rule = ruleOn(course, day);
   // A log may hold a feeding from before or after the life that is reckoned.
@@ -84,8 +101,11 @@ function draftOf(
   const stage = stageOn(context.spans, day) ?? beyond;
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
-  const rate = demandRate(planting, rule, level);
   const waterL = route === "drench" ? planting.waterL : planting.sprayL;
+  const rate =
+    logged?.stockMl === undefined || waterL === 0
+      ? demandRate(planting, rule, level)
+      : { kind: "fixed" as const, mlPerL: logged.stockMl / waterL };
   return {
     day,
     bed: planting.bed,
@@ -93,6 +113,7 @@ function draftOf(
     waterL,
     rate,
     highestRateMlPerL: rule.highestRateMlPerL,
+    ...(logged === undefined ? {} : { given: logged }),
     feeding: {
       planting: planting.id,
       name: planting.name,
@@ -144,6 +165,26 @@ function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
+/** What several plantings got together. */
+function givenTogether(parts: readonly GivenStock[]): GivenStock {
+  const ml = new Map<string, number>();
+  for (const { batch, ml: part } of parts.flatMap(({ pours }) => pours))
+    ml.set(batch, (ml.get(batch) ?? 0) + part);
+  const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
+  return {
+    ...(amounts.length === 0 ? {} : { stockMl: withoutDust(sum(amounts)) }),
+    pours: [...ml].map(([batch, total]) => ({ batch, ml: withoutDust(total) })),
+  };
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function withoutDust(value: number): number {
+  return Number(value.toFixed(6));
+}
+
 function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
   const counts = new Map<string, number>();
   return groups.flatMap((drafts): CanDemand[] => {
@@ -151,6 +192,7 @@ function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
     if (first === undefined) return [];
     const { day, bed, route, rate } = first;
     const place = `${day}/${bed}/${route}`;
+    const given = drafts.flatMap((draft) => draft.given ?? []);
     const n = (counts.get(place) ?? 0) + 1;
     counts.set(place, n);
     return [
@@ -160,8 +202,9 @@ function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
         bed,
         route,
         rate,
+        ...(first.given === undefined ? {} : { given: givenTogether(given) }),
         highestRateMlPerL: Math.min(...drafts.map((draft) => draft.highestRateMlPerL)),
-        waterL: Number(drafts.reduce((sum, draft) => sum + draft.waterL, 0).toFixed(6)),
+        waterL: withoutDust(sum(drafts.map((draft) => draft.waterL))),
         feedings: drafts.map((draft) => draft.feeding),
       },
     ];

@@ -7,12 +7,12 @@ export { keepDays, type Published } from "./keep.js";
 export {
   asScheduled,
   dayOfFile,
+  futureRecords,
   givenFeedings,
   keepsLog,
   resumed,
   type GivenFeeding,
 } from "./log.js";
-export { withLogged } from "./logged.js";
 export { keepingGaps, otherFeedDays, otherFeedMixes, type FeedDays } from "./other-feeds.js";
 export * from "./schedule-problem.js";
 export { wishesBeyondLimits } from "./wishes.js";

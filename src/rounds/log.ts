@@ -1,7 +1,9 @@
 /** What the log says was given: the past as it was, and where the courses stand now. */
-import { addDays, later, type Day } from "../dates.js";
-import type { Garden, LogEntry, Planting } from "../garden/index.js";
+import { addDays, daysBetween, later, type Day } from "../dates.js";
+import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
+import type { Finding } from "../problem.js";
 import type { FeedingCourse } from "./courses.js";
+import type { GivenStock } from "./demands.js";
 import type { Course, ScheduledFeeding } from "./schedule-problem.js";
 
 /** One planting given stock on a day, as logged. */
@@ -11,6 +13,14 @@ export interface GivenFeeding {
   /** Its share of the entry's stock, by water; absent when no amount was written down. */
   readonly stockMl?: number;
   readonly batch?: string;
+  /** Absent for all that the planting was due. */
+  readonly route?: Route;
+}
+
+/** A logged feeding in its place among the courses. */
+export interface LoggedFeeding extends ScheduledFeeding {
+  /** All entries of that day together. */
+  readonly logged: GivenStock;
 }
 
 /** A grower who logs anything at all keeps a log: what is not in it was not given. */
@@ -23,19 +33,39 @@ const leadDays = 60;
 
 /**
  * The day that the file itself speaks of: for a calendar that is the same whenever it is made. The
- * latest day of anything in hand or given, or else well before the season.
+ * latest day of anything in hand, given or seen, or else well before the season.
  */
 export function dayOfFile(garden: Garden): Day {
   const told = [
     ...garden.log.map((entry) => entry.on),
+    ...garden.signs.map((sign) => sign.on),
     ...garden.stock.batches.flatMap(({ made, leftOn }) => [made, leftOn ?? made]),
   ];
   return told.reduce(later, addDays(garden.season.from, -leadDays));
 }
 
+/** What cannot have been given or seen yet. */
+export function futureRecords(garden: Garden, today: Day): Finding[] {
+  const kinds = [
+    { records: garden.log, code: "log-in-future", done: "given" },
+    { records: garden.signs, code: "sign-in-future", done: "seen" },
+  ];
+  return kinds.flatMap(({ records, code, done }) =>
+    records
+      .filter(({ on }) => on > today)
+      .map(({ on, path }) => ({
+        code,
+        path: [...path, "on"],
+        message: `${done} on ${on}, which is after today, ${today}`,
+        mend: `give the day it was ${done}; what is to come is planned, not written down here`,
+      })),
+  );
+}
+
 /**
  * The log up to today, planting by planting. An entry for a bed, or for the whole round, stands for
- * the plantings there that were due to be fed around that day.
+ * the plantings there that were due to be fed around that day; when none was, for those that are fed
+ * at some time, and else for all.
  */
 export function givenFeedings(
   garden: Garden,
@@ -54,6 +84,7 @@ export function givenFeedings(
           ? {}
           : { stockMl: (entry.stockMl * planting.waterL) / waterL }),
         ...(entry.batch === undefined ? {} : { batch: entry.batch }),
+        ...(entry.route === undefined ? {} : { route: entry.route }),
       }));
     });
 }
@@ -65,12 +96,24 @@ function plantingsOf(
 ): Planting[] {
   const all = garden.beds.flatMap((bed) => bed.plantings);
   if (entry.planting !== undefined) return all.filter((p) => p.id === entry.planting);
-  const open = new Set(
-    courses
-      .filter(({ course }) => course.first.earliest <= entry.on && entry.on <= course.coverTo)
-      .map(({ planting }) => planting.id),
+  const there = all.filter((p) => entry.bed === undefined || p.bed === entry.bed);
+  const fed = (isMeant: (course: FeedingCourse) => boolean): Planting[] => {
+    const ids = new Set(courses.filter(isMeant).map(({ planting }) => planting.id));
+    return there.filter((p) => ids.has(p.id));
+  };
+  const choices = [fed((course) => isOpen(course, entry.on)), fed(() => true), there];
+  return choices.find((plantings) => plantings.length > 0) ?? [];
+}
+
+function isOpen({ course }: FeedingCourse, day: Day): boolean {
+  return course.first.earliest <= day && day <= course.coverTo;
+}
+
+function isOf(given: GivenFeeding, course: FeedingCourse): boolean {
+  return (
+    given.planting === course.planting.id &&
+    (given.route === undefined || given.route === course.route)
   );
-  return all.filter((p) => open.has(p.id) && (entry.bed === undefined || p.bed === entry.bed));
 }
 
 /** Courses that go on from what was really given. */
@@ -80,36 +123,94 @@ export function resumed(
 ): FeedingCourse[] {
   return courses.map((course) => {
     const days = given
-      .filter((g) => g.planting === course.planting.id)
-      .map((g) => g.day)
-      .filter((day) => day <= course.course.coverTo)
-      .sort();
-    const last = days.at(-1);
-    return last === undefined ? course : { ...course, course: after(course.course, last) };
+      .filter((g) => isOf(g, course) && g.day <= course.course.coverTo)
+      .map((g) => g.day);
+    const [first, ...rest] = days;
+    if (first === undefined) return course;
+    return { ...course, course: after(course.course, rest.reduce(later, first)) };
   });
 }
 
 function after(course: Course, lastFed: Day): Course {
   if (lastFed >= course.first.earliest) return { ...course, lastFed };
-  // Given just before the course begins: the first feeding keeps its distance from it.
+  // Given before the course begins: the first feeding keeps its distance from it.
   const shortestDays = course.phases[0]?.shortestDays ?? 0;
   const earliest = later(course.first.earliest, addDays(lastFed, shortestDays));
   return { ...course, first: { earliest, latest: later(earliest, course.first.latest) } };
 }
 
-/** Logged feedings as if they had been scheduled, for the course nearest to each. */
+/**
+ * Logged feedings as if they had been scheduled: for every course open that day or, when none is,
+ * for the nearest. Entries of one day for one course become one feeding.
+ *
+ * @returns also what has no place: entries for a planting without a course, or not growing that day
+ */
 export function asScheduled(
   given: readonly GivenFeeding[],
   courses: readonly FeedingCourse[],
-): ScheduledFeeding[] {
-  const seen = new Set<string>();
-  return given.flatMap(({ planting, day }): ScheduledFeeding[] => {
-    const own = courses.filter((course) => course.planting.id === planting);
-    const course =
-      own.find(({ course: c }) => c.first.earliest <= day && day <= c.coverTo) ?? own[0];
-    const key = `${course?.course.id ?? ""} ${day}`;
-    if (course === undefined || seen.has(key)) return [];
-    seen.add(key);
-    return [{ course: course.course.id, day, window: { earliest: day, latest: day } }];
-  });
+  isGrowing: (planting: string, day: Day) => boolean,
+): { feedings: LoggedFeeding[]; strays: GivenFeeding[] } {
+  const strays: GivenFeeding[] = [];
+  const entries = new Map<string, { course: FeedingCourse; day: Day; parts: GivenFeeding[] }>();
+  for (const feeding of given) {
+    const own = isGrowing(feeding.planting, feeding.day) ? coursesOf(feeding, courses) : [];
+    if (own.length === 0) strays.push(feeding);
+    const parts = sharedOut(feeding, own);
+    own.forEach((course, i) => {
+      const key = `${course.course.id} ${feeding.day}`;
+      const entry = entries.get(key) ?? { course, day: feeding.day, parts: [] };
+      entry.parts.push(parts[i] ?? feeding);
+      entries.set(key, entry);
+    });
+  }
+  return { feedings: [...entries.values()].map(loggedFeeding), strays };
+}
+
+function coursesOf(given: GivenFeeding, courses: readonly FeedingCourse[]): FeedingCourse[] {
+  const own = courses.filter((course) => isOf(given, course));
+  const open = own.filter((course) => isOpen(course, given.day));
+  if (open.length > 0) return open;
+  const awayDays = ({ course }: FeedingCourse): number =>
+    Math.max(daysBetween(given.day, course.first.earliest), daysBetween(course.coverTo, given.day));
+  const [first, ...rest] = own;
+  return first === undefined
+    ? []
+    : [rest.reduce((a, b) => (awayDays(b) < awayDays(a) ? b : a), first)];
+}
+
+/** One amount for a planting fed both ways goes by the water of each. */
+function sharedOut(given: GivenFeeding, courses: readonly FeedingCourse[]): GivenFeeding[] {
+  const { stockMl } = given;
+  if (stockMl === undefined || courses.length < 2) return courses.map(() => given);
+  const waterL = courses.map(({ planting, route }) =>
+    route === "drench" ? planting.waterL : planting.sprayL,
+  );
+  const totalL = waterL.reduce((sum, l) => sum + l, 0);
+  return waterL.map((l) => ({
+    ...given,
+    stockMl: totalL === 0 ? stockMl / courses.length : (stockMl * l) / totalL,
+  }));
+}
+
+function loggedFeeding({
+  course,
+  day,
+  parts,
+}: {
+  readonly course: FeedingCourse;
+  readonly day: Day;
+  readonly parts: readonly GivenFeeding[];
+}): LoggedFeeding {
+  const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
+  return {
+    course: course.course.id,
+    day,
+    window: { earliest: day, latest: day },
+    logged: {
+      ...(amounts.length === 0 ? {} : { stockMl: amounts.reduce((sum, ml) => sum + ml, 0) }),
+      pours: parts.flatMap(({ batch, stockMl }) =>
+        batch === undefined || stockMl === undefined ? [] : [{ batch, ml: stockMl }],
+      ),
+    },
+  };
 }

@@ -1,40 +1,97 @@
 /** Other liquid feeds: their days, their cans, and the days that calcium keeps away from them. */
 import { addDays, dayNumber, daysBetween, earlier, later, weekdayOf, type Day } from "../dates.js";
-import type { Bed, Garden, OtherFeed, Planting } from "../garden/index.js";
+import type { Bed, Garden, LogEntry, OtherFeed, Planting } from "../garden/index.js";
 import type { OtherFeedMix } from "../season-plan.js";
 import { canFills } from "./cans.js";
 import type { FeedingCourse } from "./courses.js";
+import { keepsLog, type GivenFeeding } from "./log.js";
+
+/** One day of a feed: to come, or written down in the log. */
+export interface FeedDay {
+  readonly day: Day;
+  readonly given?: LogEntry;
+}
 
 /** Days of each feed, in the order of the file. */
-export type FeedDays = ReadonlyMap<OtherFeed, readonly Day[]>;
+export type FeedDays = ReadonlyMap<OtherFeed, readonly FeedDay[]>;
 
-/** On its weekdays, or every so many days on the nearest allowed day. */
-export function otherFeedDays(garden: Garden, allowed: readonly Day[]): FeedDays {
+/**
+ * On its weekdays, or every so many days on the nearest feeding day; counted on from the day it was
+ * last given, where the log has one. A day too near to calcium already given is passed over.
+ *
+ * @param seasonDays all days of the season on which the grower can feed
+ * @param calcium what the log says was given
+ */
+export function otherFeedDays(
+  garden: Garden,
+  seasonDays: readonly Day[],
+  calcium: readonly GivenFeeding[],
+  today: Day,
+): FeedDays {
   return new Map(
     garden.feeds.map((feed) => {
+      const given = garden.log
+        .filter((entry) => entry.feed === feed.name && entry.on <= today)
+        .sort((a, b) => dayNumber(a.on) - dayNumber(b.on));
       const from = later(feed.from ?? garden.season.from, garden.season.from);
       const to = earlier(feed.to ?? garden.season.to, garden.season.to);
-      const open = allowed.filter((day) => from <= day && day <= to);
+      const last = given.at(-1)?.on;
+      // What a kept log does not hold was not given.
+      const isLogged = given.length > 0 || keepsLog(garden);
+      const isOpen = (day: Day): boolean =>
+        !isLogged || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
+      const inSpan = seasonDays.filter((day) => from <= day && day <= to);
       const { everyDays } = feed;
       const days =
         everyDays === undefined
-          ? open.filter((day) => feed.days?.includes(weekdayOf(day)))
-          : everySoManyDays(open, from, everyDays);
-      return [feed, days] as const;
+          ? inSpan.filter((day) => feed.days?.includes(weekdayOf(day)) && isOpen(day))
+          : last === undefined
+            ? everySoManyDays(inSpan, from, everyDays, today, isOpen)
+            : everySoManyDays(inSpan, addDays(last, everyDays), everyDays, today, isOpen);
+      return [
+        feed,
+        [
+          ...given.map((entry) => ({ day: entry.on, given: entry })),
+          ...days.map((day) => ({ day })),
+        ],
+      ] as const;
     }),
   );
 }
 
-/** Counted from the day really used, so that a shifted day does not crowd the next one. */
-function everySoManyDays(open: readonly Day[], from: Day, everyDays: number): Day[] {
-  const days: Day[] = [];
+/**
+ * Counted from the day really used, so that a shifted day does not crowd the next one; a day of the
+ * past that was let go keeps its place in the count.
+ */
+function everySoManyDays(
+  days: readonly Day[],
+  from: Day,
+  everyDays: number,
+  today: Day,
+  isOpen: (day: Day) => boolean,
+): Day[] {
+  const used: Day[] = [];
   let due = from;
-  for (const day of open) {
-    if (day < due) continue;
-    days.push(day);
+  for (const day of days) {
+    if (day < due || (day >= today && !isOpen(day))) continue;
+    used.push(day);
     due = addDays(day, everyDays);
   }
-  return days;
+  return used.filter(isOpen);
+}
+
+function isNearCalcium(
+  feed: OtherFeed,
+  day: Day,
+  garden: Garden,
+  calcium: readonly GivenFeeding[],
+): boolean {
+  const near = new Set(
+    calcium
+      .filter((given) => Math.abs(daysBetween(given.day, day)) < feed.gapDays)
+      .map((given) => given.planting),
+  );
+  return garden.beds.some((bed) => bed.plantings.some((p) => near.has(p.id) && isFor(feed, p)));
 }
 
 /** Courses that keep each feed's gap from its days. */
@@ -48,11 +105,22 @@ export function keepingGaps(
       [...feedDays].some(
         ([feed, days]) =>
           isFor(feed, course.planting) &&
-          days.some((d) => Math.abs(daysBetween(d, day)) < feed.gapDays),
+          days.some(
+            (d) =>
+              Math.abs(daysBetween(d.day, day)) < feed.gapDays && isGivenTo(d, course.planting),
+          ),
       ),
     );
     return avoidDays.length === 0 ? course : { ...course, course: { ...course.course, avoidDays } };
   });
+}
+
+/** A log entry may name one planting or bed. */
+function isGivenTo({ given }: FeedDay, { id, bed }: Planting): boolean {
+  return (
+    (given?.planting === undefined || given.planting === id) &&
+    (given?.bed === undefined || given.bed === bed)
+  );
 }
 
 function isFor(feed: OtherFeed, planting: Planting): boolean {
@@ -68,33 +136,45 @@ export function otherFeedMixes(
 ): ReadonlyMap<Day, readonly OtherFeedMix[]> {
   const byDay = new Map<Day, OtherFeedMix[]>();
   for (const [feed, days] of feedDays)
-    for (const day of days) {
-      const mixes = garden.beds.flatMap((bed) => mixFor(feed, bed, day, garden, isGrowing));
+    for (const feedDay of days) {
+      const { day, given } = feedDay;
+      const fed = garden.beds.map((bed): [Bed, Planting[]] => [
+        bed,
+        bed.plantings.filter(
+          (p) => isFor(feed, p) && isGivenTo(feedDay, p) && isGrowing(p, day) && p.waterL > 0,
+        ),
+      ]);
+      const totalL = waterOf(fed.flatMap(([, plantings]) => plantings));
+      const rateMlPerL =
+        given?.stockMl === undefined || totalL === 0 ? feed.rateMlPerL : given.stockMl / totalL;
+      const mixes = fed
+        .filter(([, plantings]) => plantings.length > 0)
+        .map(([bed, plantings]) => mixOf(feed.name, bed, plantings, rateMlPerL, garden))
+        .map((mix) => (given === undefined ? mix : { ...mix, given: true as const }));
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);
     }
   return new Map([...byDay].sort(([a], [b]) => dayNumber(a) - dayNumber(b)));
 }
 
-function mixFor(
-  feed: OtherFeed,
+function waterOf(plantings: readonly Planting[]): number {
+  return Number(plantings.reduce((sum, p) => sum + p.waterL, 0).toFixed(6));
+}
+
+function mixOf(
+  feed: string,
   bed: Bed,
-  day: Day,
-  garden: Garden,
-  isGrowing: (planting: Planting, day: Day) => boolean,
-): OtherFeedMix[] {
-  const plantings = bed.plantings.filter((p) => isFor(feed, p) && isGrowing(p, day));
-  const waterL = Number(plantings.reduce((sum, p) => sum + p.waterL, 0).toFixed(6));
-  if (plantings.length === 0 || waterL === 0) return [];
-  const { rateMlPerL } = feed;
-  return [
-    {
-      feed: feed.name,
-      bed: bed.id,
-      bedName: bed.name,
-      plantings: plantings.map((p) => p.id),
-      rateMlPerL,
-      waterL,
-      fills: canFills({ waterL, rateMlPerL, canL: garden.canL, amounts: garden.amounts }),
-    },
-  ];
+  plantings: readonly Planting[],
+  rateMlPerL: number,
+  { canL, amounts }: Garden,
+): OtherFeedMix {
+  const waterL = waterOf(plantings);
+  return {
+    feed,
+    bed: bed.id,
+    bedName: bed.name,
+    plantings: plantings.map((p) => p.id),
+    rateMlPerL,
+    waterL,
+    fills: canFills({ waterL, rateMlPerL, canL, amounts }),
+  };
 }

@@ -1,8 +1,9 @@
 /** What the grower saw on the plants, and what it does to the rate. */
 import { stageOn, type Crop, type StageName, type StageSpan } from "../crops/index.js";
-import { addDays, type Day } from "../dates.js";
+import { addDays, earlier, later, type Day } from "../dates.js";
 import { decimal, type Planting, type SignSeen } from "../garden/index.js";
 import type { PlanNote } from "../season-plan.js";
+import type { FedSpan } from "./match.js";
 import type { FeedRule } from "./rule.js";
 
 /** A row of `signs.yaml`. */
@@ -21,14 +22,17 @@ export interface Sign {
   readonly source: string;
 }
 
-interface Sighting {
+export interface Sighting {
   readonly seen: SignSeen;
   readonly sign: Sign;
+  /** Whether it is known on this crop; where it is not, it changes nothing. */
+  readonly isKnown: boolean;
 }
 
 /** The signs seen on one planting, in order of their days. */
 export function sightingsOn(
   planting: Planting,
+  crop: Crop,
   seen: readonly SignSeen[],
   signs: readonly Sign[],
 ): Sighting[] {
@@ -36,9 +40,14 @@ export function sightingsOn(
     .filter((s) => s.planting === planting.id)
     .flatMap((s) => {
       const sign = signs.find((row) => row.key === s.sign);
-      return sign === undefined ? [] : [{ seen: s, sign }];
+      return sign === undefined ? [] : [{ seen: s, sign, isKnown: isKnownOn(sign, crop) }];
     })
-    .sort((a, b) => (a.seen.on < b.seen.on ? -1 : 1));
+    .sort((a, b) => (a.seen.on < b.seen.on ? -1 : a.seen.on > b.seen.on ? 1 : 0));
+}
+
+function isKnownOn(sign: Sign, crop: Crop): boolean {
+  if (sign.crops === undefined && sign.groups === undefined) return true;
+  return (sign.crops ?? []).includes(crop.key) || (sign.groups ?? []).includes(crop.group);
 }
 
 /**
@@ -55,44 +64,50 @@ export function signLevel(
   const stage = stageOn(spans, day)?.stage;
   const holding = new Map(
     sightings
-      .filter(({ seen, sign }) => seen.on <= day && day <= heldTo(seen, sign))
+      .filter(({ seen, sign, isKnown }) => isKnown && seen.on <= day && day <= heldTo(seen, sign))
       .filter(({ sign }) => stage !== undefined && sign.stages.includes(stage))
-      .map(({ sign }) => [sign.key, sign.level_factor ** Math.abs(sign.level_steps)]),
+      .map(({ sign }) => [sign.key, stepOf(sign)]),
   );
   const wished = [...holding.values()].reduce((product, factor) => product * factor, 1);
-  const base = (planting.rateMlPerL ?? rule.rateMlPerL) * planting.level;
-  return Math.min(wished, Math.max(1, rule.highestRateMlPerL / base));
+  return Math.min(wished, Math.max(1, rule.highestRateMlPerL / baseRate(planting, rule)));
+}
+
+function stepOf(sign: Sign): number {
+  return sign.level_factor ** Math.abs(sign.level_steps);
+}
+
+function baseRate(planting: Planting, rule: FeedRule): number {
+  return (planting.rateMlPerL ?? rule.rateMlPerL) * planting.level;
 }
 
 function heldTo(seen: SignSeen, sign: Sign): Day {
   return addDays(seen.on, sign.holds_days);
 }
 
-/** For each sighting: what it changed, for how long, why, and what to do first. */
+/**
+ * For each sighting: what it changes, for how long, why, and what to do first.
+ *
+ * @param fed the spans in which the planting is fed, with their rules
+ */
 export function signNotes(
   sightings: readonly Sighting[],
   planting: Planting,
   crop: Crop,
   spans: readonly StageSpan[],
-  rules: readonly FeedRule[],
+  fed: readonly FedSpan[],
 ): PlanNote[] {
-  return sightings.map(({ seen, sign }): PlanNote => {
+  return sightings.map(({ seen, sign, isKnown }): PlanNote => {
     const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
     return {
       code: "sign",
       planting: planting.id,
       day: seen.on,
-      message: isKnownOn(sign, crop)
-        ? `${what}; ${changeText(seen, sign, sightings, planting, spans, rules)} ${sign.reason}`
+      message: isKnown
+        ? `${what}; ${changeText(seen, sign, sightings, planting, spans, fed)}. ${sign.reason}`
         : `${what}, though it is not known on ${crop.name}: look again; the feed stays as it is`,
       advice: sign.first_advice,
     };
   });
-}
-
-function isKnownOn(sign: Sign, crop: Crop): boolean {
-  if (sign.crops === undefined && sign.groups === undefined) return true;
-  return (sign.crops ?? []).includes(crop.key) || (sign.groups ?? []).includes(crop.group);
 }
 
 function changeText(
@@ -101,16 +116,45 @@ function changeText(
   sightings: readonly Sighting[],
   planting: Planting,
   spans: readonly StageSpan[],
-  rules: readonly FeedRule[],
+  fed: readonly FedSpan[],
 ): string {
-  const rule = rules[0];
-  if (rule === undefined) return "it is not fed, so no rate changes.";
-  const level = signLevel(sightings, planting, spans, seen.on, rule);
-  const base = (planting.rateMlPerL ?? rule.rateMlPerL) * planting.level;
-  const stages = sign.stages.map((stage) => stage.replaceAll("-", " ")).join(", ");
-  if (sign.level_steps === 0) return "the rate stays as it is.";
-  const wished = base * sign.level_factor;
-  const capped = wished > rule.highestRateMlPerL ? ", the rule's highest" : "";
-  const isNow = level !== 1;
-  return `the rate ${sign.level_factor > 1 ? "rises" : "falls"} from ${decimal(base, 2)} to ${decimal(Math.min(wished, rule.highestRateMlPerL), 2)} mL per L${capped} until ${heldTo(seen, sign)}${isNow ? "" : `, in the stages ${stages}`}.`;
+  if (fed.length === 0) return "it is not fed, so no rate changes";
+  if (stepOf(sign) === 1) return "the rate stays as it is";
+  const to = heldTo(seen, sign);
+  const first = firstChange(seen.on, to, sign, spans, fed);
+  if (first === undefined)
+    return `until ${to} it is in no stage in which that changes the feed, so the rate stays as it is`;
+  const { day, rule } = first;
+  const before = sightings.filter((s) => s.seen.on < seen.on && s.sign.key !== sign.key);
+  const until = [...before, ...sightings.filter((s) => s.seen === seen)];
+  const rateOn = (holding: readonly Sighting[]): number =>
+    baseRate(planting, rule) * signLevel(holding, planting, spans, day, rule);
+  const [from, now] = [rateOn(before), rateOn(until)];
+  const span = `from ${day} until ${to}`;
+  const capped = now >= rule.highestRateMlPerL - 1e-9 && stepOf(sign) > 1;
+  if (Math.abs(now - from) < 1e-9)
+    return `the rate stays at ${decimal(from, 2)} mL per L, the rule's highest`;
+  return `the rate ${now > from ? "rises" : "falls"} from ${decimal(from, 2)} to ${decimal(now, 2)} mL per L${capped ? ", the rule's highest," : ""} ${span}`;
+}
+
+/** The first day of the sign's time on which the planting is in a fed stage that the sign speaks of. */
+function firstChange(
+  from: Day,
+  to: Day,
+  sign: Sign,
+  spans: readonly StageSpan[],
+  fed: readonly FedSpan[],
+): { readonly day: Day; readonly rule: FeedRule } | undefined {
+  const found = spans
+    .filter(({ stage }) => sign.stages.includes(stage))
+    .flatMap((span) =>
+      fed.map((f) => ({
+        day: later(from, later(span.from, f.from)),
+        to: earlier(to, earlier(span.to, f.to)),
+        rule: f.rule,
+      })),
+    )
+    .filter((f) => f.day <= f.to)
+    .sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  return found[0];
 }

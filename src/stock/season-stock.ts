@@ -103,7 +103,15 @@ export function seasonStock(
         newClearStrengthGPerL: newLiquid.clearGPerL,
         newPh: newLiquid.ph,
       },
-      stockFor: demandStock(making, newGPerL, cans, liquids, water, tables.chemistry),
+      stockFor: demandStock(
+        making,
+        newGPerL,
+        (batch) => bottles.find(({ id }) => id === batch)?.strengthGPerL ?? newGPerL,
+        cans,
+        liquids,
+        water,
+        tables.chemistry,
+      ),
       warnings: [
         ...notReady.warnings,
         ...shortageWarnings(making, demands),
@@ -331,6 +339,7 @@ function phWarning(
 function demandStock(
   making: StockPlan,
   newGPerL: number,
+  inHandGPerL: (batch: string) => number,
   cans: MixedCans,
   liquids: Liquids,
   water: WaterReport | undefined,
@@ -340,11 +349,17 @@ function demandStock(
   for (const draw of making.draws) draws.set(draw.need, [...(draws.get(draw.need) ?? []), draw]);
   const tap = water === undefined ? {} : { tapCalciumMgPerL: tapCalciumMgPerL(chemistry, water) };
   return (demand) => ({
-    pours: (draws.get(demand.id) ?? []).map(({ batch, ml, strengthGPerL }) => ({
-      batch,
-      ml,
-      strengthGPerL,
-    })),
+    pours:
+      demand.given === undefined
+        ? (draws.get(demand.id) ?? []).map(({ batch, ml, strengthGPerL }) => ({
+            batch,
+            ml,
+            strengthGPerL,
+          }))
+        : demand.given.pours.map((pour) => ({
+            ...pour,
+            strengthGPerL: inHandGPerL(pour.batch),
+          })),
     otherwiseGPerL: newGPerL,
     ...tap,
     can: cans.can,
