@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { open, readFile, rename, stat, unlink } from "node:fs/promises";
+import { open, readFile, realpath, rename, stat, unlink } from "node:fs/promises";
 import { dirname, basename, join } from "node:path";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 
@@ -28,15 +28,26 @@ export async function exists(path: string): Promise<boolean> {
 }
 
 /**
- * Writes a file whole or not at all: a new file beside it takes its place once it is complete.
- * The same content leaves the file untouched. Throws CommandError with exit code 3.
+ * Writes a file whole or not at all: a new file beside it takes its place once it is complete. A
+ * link stays one: what it points to is written. The same content leaves the file untouched.
+ *
+ * @param expected what the file held when it was read: it is left alone if it holds anything else
+ *   by now. Throws CommandError with exit code 3.
  */
-export async function writeWhole(path: string, text: string): Promise<"written" | "unchanged"> {
-  const temporary = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString("hex")}.tmp`);
+export async function writeWhole(
+  path: string,
+  text: string,
+  expected?: Uint8Array,
+): Promise<"written" | "unchanged"> {
+  const target = await realpath(path).catch(() => path);
+  const temporary = join(
+    dirname(target),
+    `.${basename(target)}.${randomBytes(6).toString("hex")}.tmp`,
+  );
   try {
-    const before = await readFile(path, "utf8").catch(() => undefined);
+    const before = await readFile(target, "utf8").catch(() => undefined);
     if (before === text) return "unchanged";
-    const mode = before === undefined ? 0o666 : (await stat(path)).mode;
+    const mode = before === undefined ? 0o666 : (await stat(target)).mode;
     const file = await open(temporary, "wx", mode);
     try {
       await file.writeFile(text);
@@ -44,11 +55,13 @@ export async function writeWhole(path: string, text: string): Promise<"written" 
     } finally {
       await file.close();
     }
-    await rename(temporary, path);
+    if (expected !== undefined && !(await readFile(target)).equals(expected))
+      throw ioError(path, "it was changed meanwhile by someone else", "run the command again");
+    await rename(temporary, target);
     return "written";
   } catch (error) {
     await unlink(temporary).catch(() => undefined);
-    throw ioErrorFrom(path, error, "written");
+    throw error instanceof CommandError ? error : ioErrorFrom(path, error, "written");
   }
 }
 

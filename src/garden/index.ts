@@ -9,3 +9,4 @@ export { findUnit, type Unit, type UnitKind, type UnitTable } from "./units.js";
 export { usualValues, type Usual } from "./usual.js";
 export { validateGarden, type GardenTables } from "./validate.js";
 export { knownZone, suggestZone } from "./zones.js";
+export { addToLog, type NewLogEntry } from "./write-log.js";

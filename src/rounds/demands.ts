@@ -95,10 +95,7 @@ function draftOf(
   const logged = "logged" in scheduled ? scheduled.logged : undefined;
   const { planting, route } = course;
   const rule = ruleOn(course, day);
-  // A log may hold a feeding from before or after the life that is reckoned.
-  const [first] = context.spans;
-  const beyond = first !== undefined && day < first.from ? first : context.spans.at(-1);
-  const stage = stageOn(context.spans, day) ?? beyond;
+  const stage = stageOn(context.spans, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
   const waterL = route === "drench" ? planting.waterL : planting.sprayL;

@@ -1,0 +1,267 @@
+/** Writing into the log of a garden file while everything else in it stays as the grower wrote it. */
+import {
+  Document,
+  isMap,
+  isScalar,
+  isSeq,
+  parseDocument,
+  Parser,
+  type Pair,
+  type ParsedNode,
+  type Scalar,
+  type YAMLMap,
+  type YAMLSeq,
+} from "yaml";
+import type { Day } from "../dates.js";
+import type { Problem, Result } from "../problem.js";
+import { readYaml } from "./read.js";
+
+/** One entry of `log` as it is to stand in the file, keys in this order. */
+export interface NewLogEntry {
+  readonly on: Day;
+  readonly planting?: string;
+  readonly bed?: string;
+  /** With its unit. */
+  readonly stock?: string;
+  readonly batch?: string;
+  readonly route?: "drench" | "foliar";
+  readonly feed?: string;
+}
+
+/** A piece of text and the offset before which it goes in; `cut` characters there give way to it. */
+interface Edit {
+  readonly at: number;
+  readonly cut?: number;
+  readonly text: string;
+}
+
+type RootMap = YAMLMap.Parsed;
+type RootPair = Pair<ParsedNode, ParsedNode | null>;
+
+/**
+ * Adds entries at the end of the `log` of a garden file, in the layout that the log has, or as a new
+ * `log:` at the end. Every other byte stays.
+ *
+ * @param text a garden file without a byte order mark
+ * @returns the new text, or what keeps the file from being read, or `log-layout` where the log is
+ *   laid out so that nothing can be added without changing more (an alias, a tag)
+ */
+export function addToLog(
+  text: string,
+  file: string,
+  entries: readonly NewLogEntry[],
+): Result<string> {
+  const before = readYaml(text, file);
+  if (!before.ok) return before;
+  if (entries.length === 0) return { ok: true, value: text };
+  const changed = applied(text, editsFor(text, entries));
+  if (changed !== undefined && holdsJust(changed, before.value.value, entries))
+    return { ok: true, value: changed };
+  const problem: Problem = {
+    code: "log-layout",
+    file,
+    at: before.value.locate({ path: ["log"], atKey: true }),
+    message: "the log is written in a way that nothing can be added to without changing more",
+    mend: `write it yourself: ${entries.map((entry) => `- ${flowText(entry)}`).join("; ")}`,
+  };
+  return { ok: false, problems: [problem] };
+}
+
+function applied(text: string, edits: readonly Edit[] | undefined): string | undefined {
+  if (edits === undefined) return undefined;
+  let changed = text;
+  for (const { at, cut = 0, text: piece } of [...edits].sort((a, b) => b.at - a.at))
+    changed = changed.slice(0, at) + piece + changed.slice(at + cut);
+  return changed;
+}
+
+/** The proof of the edit: read again, the file says what it said before, and the entries. */
+function holdsJust(text: string, before: unknown, entries: readonly NewLogEntry[]): boolean {
+  const after = readYaml(text, "");
+  if (!after.ok || typeof before !== "object" || before === null) return false;
+  const { log } = before as { log?: unknown };
+  if (log !== undefined && log !== null && !Array.isArray(log)) return false;
+  const expected = { ...before, log: [...((log ?? []) as unknown[]), ...entries] };
+  return JSON.stringify(after.value.value) === JSON.stringify(expected);
+}
+
+function editsFor(text: string, entries: readonly NewLogEntry[]): Edit[] | undefined {
+  const doc = parseDocument(text, { keepSourceTokens: true, schema: "core" });
+  const root = doc.contents;
+  if (!isMap(root)) return undefined;
+  const newline = /\r?\n/.exec(text)?.[0] ?? "\n";
+  const pair = (root.items as RootPair[]).find(
+    ({ key }) => isScalar(key) && String(key.value) === "log",
+  );
+  if (pair === undefined)
+    return root.flow
+      ? inFlow(text, root, `log: [${entries.map(flowText).join(", ")}]`)
+      : [atEnd(text, root, entries, newline)];
+  const { value } = pair;
+  if (isSeq(value) && value.flow) return inFlowList(text, value, root, entries, newline);
+  if (isSeq(value)) return inBlockList(text, value, entries, newline);
+  if (isScalar(value) && value.source === "" && !root.flow)
+    return [underKey(text, pair, root, entries, newline)];
+  return undefined;
+}
+
+/** A new key at the end of the file, before a `...` if one ends it. */
+function atEnd(
+  text: string,
+  root: RootMap,
+  entries: readonly NewLogEntry[],
+  newline: string,
+): Edit {
+  const end = [...new Parser().parse(text)].find((token) => token.type === "doc-end");
+  const at = end?.type === "doc-end" ? end.offset : text.length;
+  const indent = " ".repeat(columnOf(root));
+  const lines = [`${indent}log:`, ...blockLines(entries, columnOf(root) + 2, "flow")];
+  const piece = lines.join(newline);
+  return at === 0 || text[at - 1] === "\n"
+    ? { at, text: piece + newline }
+    : { at, text: newline + piece };
+}
+
+/** `log:` with nothing behind it. */
+function underKey(
+  text: string,
+  pair: RootPair,
+  root: RootMap,
+  entries: readonly NewLogEntry[],
+  newline: string,
+): Edit {
+  const at = endOfLine(text, pair.key.range[1]);
+  const lines = blockLines(entries, columnOf(root) + 2, "flow");
+  return { at, text: newline + lines.join(newline) };
+}
+
+function inBlockList(
+  text: string,
+  list: YAMLSeq.Parsed,
+  entries: readonly NewLogEntry[],
+  newline: string,
+): Edit[] | undefined {
+  const last = list.items.at(-1);
+  if (last === undefined) return undefined;
+  const style = isMap(last) && !last.flow ? "block" : "flow";
+  const lines = blockLines(entries, columnOf(list), style);
+  const end = contentEnd(last);
+  // A block of text ends with its own line.
+  const at = text[end - 1] === "\n" ? lineBreakBefore(text, end) : endOfLine(text, end);
+  return [{ at, text: newline + lines.join(newline) }];
+}
+
+function inFlowList(
+  text: string,
+  list: YAMLSeq.Parsed,
+  root: RootMap,
+  entries: readonly NewLogEntry[],
+  newline: string,
+): Edit[] | undefined {
+  const [from, to] = list.range;
+  const first = list.items[0];
+  if (first === undefined && !root.flow && text.slice(from, to) === "[]") {
+    // An empty list becomes one with a line for each entry.
+    const blanks = /[ \t]*$/.exec(text.slice(0, from))?.[0].length ?? 0;
+    const lines = blockLines(entries, columnOf(root) + 2, "flow");
+    return [
+      { at: from - blanks, cut: blanks + 2, text: "" },
+      { at: endOfLine(text, to), text: newline + lines.join(newline) },
+    ];
+  }
+  const last = list.items.at(-1);
+  const hasLines = first !== undefined && lineStart(text, first.range[0]) > from;
+  if (last === undefined || !hasLines) return inFlow(text, list, entries.map(flowText).join(", "));
+  const indent = /^[ \t]*/.exec(text.slice(lineStart(text, last.range[0])))?.[0] ?? "";
+  const lines = entries.map((entry) => indent + flowText(entry));
+  const end = contentEnd(last);
+  const comma = commaAfter(text, end, to - 1);
+  const from2 = comma === undefined ? end : comma + 1;
+  // A bracket on the line of the last item stays behind the new ones.
+  const lineEnd = endOfLine(text, from2);
+  const at = lineEnd < to - 1 ? lineEnd : from2;
+  const piece = newline + lines.join(`,${newline}`);
+  if (comma !== undefined) return [{ at, text: `${piece},` }];
+  return at === end
+    ? [{ at, text: `,${piece}` }]
+    : [
+        { at: end, text: "," },
+        { at, text: piece },
+      ];
+}
+
+/** Behind the last item of a flow map or list, or between its empty brackets. */
+function inFlow(text: string, collection: RootMap | YAMLSeq.Parsed, piece: string): Edit[] {
+  const last = collection.items.at(-1);
+  if (last === undefined) return [{ at: collection.range[1] - 1, text: piece }];
+  const end = contentEnd(last);
+  const comma = commaAfter(text, end, collection.range[1] - 1);
+  return comma === undefined
+    ? [{ at: end, text: `, ${piece}` }]
+    : [{ at: comma + 1, text: ` ${piece},` }];
+}
+
+function blockLines(
+  entries: readonly NewLogEntry[],
+  column: number,
+  style: "flow" | "block",
+): string[] {
+  const indent = " ".repeat(column);
+  return entries.flatMap((entry) => {
+    if (style === "flow") return [`${indent}- ${flowText(entry)}`];
+    return yamlText(entry, false)
+      .split("\n")
+      .map((line, i) => `${indent}${i === 0 ? "- " : "  "}${line}`);
+  });
+}
+
+function flowText(entry: NewLogEntry): string {
+  return yamlText(entry, true);
+}
+
+function yamlText(entry: NewLogEntry, isFlow: boolean): string {
+  const doc = new Document({ ...entry }, { schema: "core" });
+  if (isMap(doc.contents)) doc.contents.flow = isFlow;
+  return doc.toString({ lineWidth: 0, flowCollectionPadding: true }).trimEnd();
+}
+
+/** The column of a block collection, from its token; 0 for one that has none. */
+function columnOf({ srcToken }: RootMap | YAMLSeq.Parsed): number {
+  return srcToken !== undefined && "indent" in srcToken ? srcToken.indent : 0;
+}
+
+/** Where the text of a node ends, comments behind it left aside. */
+function contentEnd(node: ParsedNode | RootPair): number {
+  if ("key" in node) {
+    const { key, value } = node;
+    const isEmpty = value === null || (isScalar(value) && (value as Scalar).source === "");
+    return isEmpty ? key.range[1] + 1 : contentEnd(value);
+  }
+  const isBlock = (isMap(node) || isSeq(node)) && !node.flow;
+  const last = isBlock ? (node.items as (ParsedNode | RootPair)[]).at(-1) : undefined;
+  return last === undefined ? node.range[1] : contentEnd(last);
+}
+
+/** The comma between an item and the closing bracket; comments may stand between. */
+function commaAfter(text: string, from: number, to: number): number | undefined {
+  for (let i = from; i < to; i++) {
+    if (text[i] === ",") return i;
+    if (text[i] === "#") i = endOfLine(text, i);
+  }
+  return undefined;
+}
+
+function lineStart(text: string, at: number): number {
+  return text.lastIndexOf("\n", at - 1) + 1;
+}
+
+/** The offset of the line break that ends a line, or of the end of the text. */
+function endOfLine(text: string, from: number): number {
+  const feed = text.indexOf("\n", from);
+  return feed === -1 ? text.length : lineBreakBefore(text, feed + 1);
+}
+
+/** @param next the offset just behind a line break */
+function lineBreakBefore(text: string, next: number): number {
+  return text[next - 2] === "\r" ? next - 2 : next - 1;
+}
