@@ -1,10 +1,11 @@
 /** A garden file on disk -> garden and plan, or problems with their places. */
 import { dirname, resolve } from "node:path";
+import type { Day } from "../dates.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { gardenOfText, planOfGarden, type ReadGarden } from "../plan-garden.js";
 import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
-import { dayOfFile, keepsLog } from "../rounds/index.js";
+import { dayOfFile, gardenOn, keepsLog } from "../rounds/index.js";
 import type { Plan } from "../season-plan.js";
 import { loadTables } from "../tables.js";
 import { readBytes } from "./files.js";
@@ -19,6 +20,8 @@ export interface LoadedGarden {
 export interface LoadOptions extends Partial<PlanOptions> {
   /** Without a log, plan as of the day that the file speaks of, so that the clock changes nothing. */
   readonly isTimeless?: boolean;
+  /** Plan from this day as the file would have stood then, without what was written down since. */
+  readonly asOf?: Day;
 }
 
 /** Throws CommandError (exit code 3) only for what cannot be read at all. */
@@ -27,19 +30,30 @@ export async function loadGarden(
   shell: Shell,
   options: LoadOptions = {},
 ): Promise<Result<LoadedGarden>> {
-  const tables = loadTables();
   const text = decodeText(await readBytes(path, shell), path === "-" ? "<stdin>" : path);
-  if (!text.ok) return text;
-  const read = gardenOfText(text.value, path === "-" ? "<stdin>" : path, tables);
+  return text.ok ? loadGardenText(text.value, path, shell, options) : text;
+}
+
+/** As {@link loadGarden}, of a text that is to stand in that file. */
+export async function loadGardenText(
+  text: string,
+  path: string,
+  shell: Shell,
+  options: LoadOptions = {},
+): Promise<Result<LoadedGarden>> {
+  const tables = loadTables();
+  const read = gardenOfText(text, path === "-" ? "<stdin>" : path, tables);
   if (!read.ok) return read;
   const ownRules = await ownRulesOf(read.value, path, shell);
   if (!ownRules.ok) return ownRules;
-  const { today, isTimeless, ...planOptions } = options;
-  const plan = planOfGarden(read.value, ownRules.value, tables, {
+  const { today, isTimeless, asOf, ...planOptions } = options;
+  const { source, garden: whole } = read.value;
+  const garden = asOf === undefined ? whole : gardenOn(whole, asOf);
+  const plan = planOfGarden({ source, garden }, ownRules.value, tables, {
     ...planOptions,
-    today: today ?? planningDay(read.value.garden, isTimeless ?? false, shell),
+    today: asOf ?? today ?? planningDay(garden, isTimeless ?? false, shell),
   });
-  return plan.ok ? { ok: true, value: { ...read.value, plan: plan.value } } : plan;
+  return plan.ok ? { ok: true, value: { source, garden, plan: plan.value } } : plan;
 }
 
 function planningDay(garden: Garden, isTimeless: boolean, shell: Shell): PlanOptions["today"] {

@@ -8,6 +8,7 @@ export {
   asScheduled,
   dayOfFile,
   futureRecords,
+  gardenOn,
   givenFeedings,
   keepsLog,
   resumed,

@@ -44,6 +44,25 @@ export function dayOfFile(garden: Garden): Day {
   return told.reduce(later, addDays(garden.season.from, -leadDays));
 }
 
+/** The garden as its file would have stood on a day: without what was given, seen or made later. */
+export function gardenOn(garden: Garden, day: Day): Garden {
+  const batches = garden.stock.batches
+    .filter(({ made }) => made <= day)
+    .map(({ leftOn, ...batch }) =>
+      leftOn === undefined
+        ? batch
+        : leftOn <= day
+          ? { ...batch, leftOn }
+          : { ...batch, leftMl: batch.volumeMl },
+    );
+  return {
+    ...garden,
+    stock: { ...garden.stock, batches },
+    log: garden.log.filter(({ on }) => on <= day),
+    signs: garden.signs.filter(({ on }) => on <= day),
+  };
+}
+
 /** What cannot have been given or seen yet. */
 export function futureRecords(garden: Garden, today: Day): Finding[] {
   const kinds = [
