@@ -5,6 +5,7 @@ import { addCalendarCommands } from "./calendar-commands.js";
 import { dayOption } from "./option-values.js";
 import { addHelpCommands } from "./help-commands.js";
 import { addPrintCommands } from "./print-commands.js";
+import { addSeasonCommands } from "./season-commands.js";
 import { addServeCommands } from "./serve-commands.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
@@ -120,6 +121,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     });
 
   addCalendarCommands(command, setExit, shell);
+  addSeasonCommands(command, setExit, shell);
   addPrintCommands(command, setExit, shell);
   addServeCommands(command, setExit, shell);
   addHelpCommands(command, program, setExit, shell);

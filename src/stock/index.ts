@@ -13,6 +13,7 @@ export { brewAtPh, type BrewAtPh, type Jar } from "./measured-ph.js";
 export { readiness, shellWanted, type JarSeen, type Readiness } from "./readiness.js";
 export { recipe, type BatchSize, type Recipe, type RecipeMeans } from "./recipe.js";
 export { type RecipeStep } from "./recipe-steps.js";
+export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 export { rainWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
 export { atStrength, strained, type PourStyle, type StockLiquid } from "./stock-liquid.js";
 export { type MixResult, type MixTrouble } from "./trouble.js";

@@ -1,4 +1,5 @@
 /** The recipe told step by step, each caution at the step where it counts. */
+import { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 import type { Recipe } from "./recipe.js";
 
 export interface RecipeStep {
@@ -12,11 +13,12 @@ export interface RecipeStep {
 export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
   const mixOn = r.dryDays;
   const strainOn = r.dryDays + r.reactionDays;
+  const { amounts = "metric" } = r.means;
   return [
     {
       key: "dry-shells",
       dayFromStart: 0,
-      text: `Rinse ${r.eggs} eggshells, boil them 10 minutes, and spread them out to dry for ${days(r.dryDays)}.`,
+      text: `Rinse ${count(r.eggs, "eggshell")}, boil them 10 minutes, and spread them out to dry for ${days(r.dryDays)}.`,
       cautions: [
         "Raw shell can carry salmonella: boil it, and wash hands, sink and boards.",
         "Boiling water scalds.",
@@ -25,16 +27,16 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
     {
       key: "crush",
       dayFromStart: mixOn,
-      text: `Crush the shells and weigh out ${grams(r.shellG)}${r.jar.shellPurity < 1 ? " of dry shell" : ""} (about ${r.eggs} large eggs). The finer, the faster.`,
+      text: `Crush the shells and weigh out ${weightText(r.shellG, amounts)}${r.jar.shellPurity < 1 ? " of dry shell" : ""} (about ${count(r.eggs, "large egg")}). The finer, the faster.`,
       cautions: ["Do not breathe the dust: wear a mask, or crush the shells in a closed bag."],
     },
     {
       key: "mix",
       dayFromStart: mixOn,
-      text: `${liquidText(r)} in an open vessel of at least ${litres(r.vesselL)}, then add the shell a spoonful at a time.`,
+      text: `${liquidText(r)} in an open vessel of at least ${vesselText(r.vesselL, amounts)}, then add the shell a spoonful at a time.`,
       cautions: [
         "It foams to several times its height: add slowly, leave the vessel open.",
-        `It gives off about ${litres(r.carbonDioxideL)} of carbon dioxide: air the room, and never close the vessel while it fizzes; it would burst.`,
+        `It gives off about ${vesselText(r.carbonDioxideL, amounts)} of carbon dioxide: air the room, and never close the vessel while it fizzes; it would burst.`,
         r.means.acid === "citric"
           ? "Citric acid hurts eyes and airways: wear glasses, do not breathe the dust, rinse splashes with plenty of water."
           : "Vinegar stings eyes: wear glasses, rinse splashes with plenty of water.",
@@ -55,7 +57,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
     {
       key: "strain",
       dayFromStart: strainOn,
-      text: `Strain it through a cloth into ${bottles(r)}; it makes about ${millilitres(r.makesMl)}.${whiteText(r)}`,
+      text: `Strain it through a cloth into ${bottles(r)}; it makes about ${kitchenVolumeText(r.makesMl, amounts)}.${whiteText(r)}`,
       cautions: ["Close bottles only when the fizzing has quite ended, and not tightly at first."],
     },
     {
@@ -80,14 +82,15 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
 }
 
 function liquidText(r: Omit<Recipe, "steps">): string {
+  const { amounts = "metric" } = r.means;
   if (r.vinegarMl !== undefined)
-    return `Pour ${millilitres(r.vinegarMl)} of vinegar of ${r.means.vinegarPercent} %`;
-  return `Dissolve ${grams(r.acidG)} of citric acid (${r.means.citricForm}; about ${spoons(r.acidTablespoons ?? 0)}, but weigh it) in ${millilitres(r.waterMl)} of water`;
+    return `Pour ${kitchenVolumeText(r.vinegarMl, amounts)} of vinegar of ${r.means.vinegarPercent} %`;
+  return `Dissolve ${weightText(r.acidG, amounts)} of citric acid (${r.means.citricForm}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in ${kitchenVolumeText(r.waterMl, amounts)} of water`;
 }
 
 function whiteText(r: Omit<Recipe, "steps">): string {
   return r.crystalsG > 0
-    ? ` It may run clear for a day or two and then turn white: fine crystals of calcium citrate, ${grams(r.crystalsG)} in all, which hold most of the calcium. Keep them.`
+    ? ` It may run clear for a day or two and then turn white: fine crystals of calcium citrate, ${weightText(r.crystalsG, r.means.amounts ?? "metric")} in all, which hold most of the calcium. Keep them.`
     : "";
 }
 
@@ -98,34 +101,14 @@ function shakeText(r: Omit<Recipe, "steps">): string {
 }
 
 function bottles(r: Omit<Recipe, "steps">): string {
-  const size = millilitres(r.means.bottleMl);
+  const size = bottleText(r.means.bottleMl, r.means.amounts ?? "metric");
   return r.bottles === 1 ? `a bottle of ${size}` : `${r.bottles} bottles of ${size}`;
 }
 
-/** Level US spoons, to the half: three teaspoons to the tablespoon. */
-function spoons(tablespoons: number): string {
-  const [n, spoon] =
-    tablespoons > 0.9 ? [tablespoons, "tablespoon"] : [3 * tablespoons, "teaspoon"];
-  const halves = Math.max(1, Math.round(2 * n)) / 2;
-  return `${halves} level ${spoon}${halves > 1 ? "s" : ""}`;
+function count(n: number, noun: string): string {
+  return `${n} ${noun}${n === 1 ? "" : "s"}`;
 }
 
 function days(n: number): string {
   return n === 1 ? "a day" : `${n} days`;
-}
-
-function grams(g: number): string {
-  return g < 10 ? `${g.toFixed(1)} g` : `${Math.round(g)} g`;
-}
-
-function millilitres(ml: number): string {
-  return ml < 1000 ? `${Math.round(ml)} mL` : `${trimmed(ml / 1000, 2)} L`;
-}
-
-function litres(l: number): string {
-  return `${trimmed(l, l < 10 ? 1 : 0)} L`;
-}
-
-function trimmed(x: number, digits: number): string {
-  return String(Number(x.toFixed(digits)));
 }

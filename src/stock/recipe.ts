@@ -1,5 +1,5 @@
 /** How much of everything for a batch, sized backwards from what is wanted, and what will come of it. */
-import type { Acid } from "../garden/index.js";
+import type { Acid, Amounts } from "../garden/index.js";
 import { type AcidDose, vinegarDensityGPerMl } from "./acid.js";
 import { waterDensityKgPerL } from "./activity.js";
 import { brewBatch, fizzing, openAir } from "./brew.js";
@@ -9,13 +9,15 @@ import type { Jar } from "./measured-ph.js";
 import { shellWanted } from "./readiness.js";
 import { recipeSteps, type RecipeStep } from "./recipe-steps.js";
 import { type StockLiquid, strained } from "./stock-liquid.js";
-import { badQuantities, failed, type MixResult } from "./trouble.js";
+import { badQuantities, failed, type MixResult, trouble } from "./trouble.js";
 
 /** What the batch is sized from. Acid: crystals from the bag, or vinegar, as weighed. */
 export type BatchSize =
   | { readonly by: "volume"; readonly makeMl: number }
   | { readonly by: "shells"; readonly eggs: number }
-  | { readonly by: "acid"; readonly grams: number };
+  | { readonly by: "acid"; readonly grams: number }
+  /** Vinegar as measured out; only where the acid is vinegar. */
+  | { readonly by: "vinegar"; readonly volumeMl: number };
 
 export interface RecipeMeans {
   readonly acid: Acid;
@@ -28,6 +30,8 @@ export interface RecipeMeans {
   readonly temperatureC: number;
   /** Dry shell of one egg; a large hen's egg when not given. */
   readonly gPerShell?: number;
+  /** Measures in which the steps speak; metric when not given. */
+  readonly amounts?: Amounts;
 }
 
 export interface Recipe {
@@ -126,6 +130,14 @@ export function recipe(
       ? { "acid in vinegar (%)": -1 }
       : {}),
   });
+  if (size.by === "vinegar" && means.acid !== "vinegar")
+    problems.push(
+      trouble(
+        "not-a-quantity",
+        "the batch is measured by a volume of acid, and citric acid is weighed",
+        "give the weight of the citric acid, or make the batch with vinegar",
+      ),
+    );
   if (problems.length > 0) return failed(...problems);
 
   const unit = unitJar(chemistry, means);
@@ -133,13 +145,7 @@ export function recipe(
   if (!unitFinished.ok) return unitFinished;
   const kept = 1 - chemistry.practice.strainingLossShare.value;
   const unitMl = kept * strained(chemistry, unitFinished.value).shakenMl;
-  const factor =
-    size.by === "volume"
-      ? size.makeMl / unitMl
-      : size.by === "shells"
-        ? (size.eggs * gPerShell) / unit.shellG
-        : size.grams / weighedAcidG(chemistry, unit.acid);
-
+  const factor = sizeFactor(chemistry, size, unit, unitMl, gPerShell);
   const jar = scaledJar(unit, factor);
   const finished = brewBatch(chemistry, { ...jar, gas: openAir(chemistry) });
   if (!finished.ok) return finished;
@@ -192,11 +198,36 @@ export function recipe(
 
 function sizeQuantity(size: BatchSize): Record<string, number> {
   const positive = (n: number): number => (n > 0 ? n : -1);
-  return size.by === "volume"
-    ? { "batch (mL)": positive(size.makeMl) }
-    : size.by === "shells"
-      ? { "shells (eggs)": positive(size.eggs) }
-      : { "acid (g)": positive(size.grams) };
+  switch (size.by) {
+    case "volume":
+      return { "batch (mL)": positive(size.makeMl) };
+    case "shells":
+      return { "shells (eggs)": positive(size.eggs) };
+    case "acid":
+      return { "acid (g)": positive(size.grams) };
+    case "vinegar":
+      return { "vinegar (mL)": positive(size.volumeMl) };
+  }
+}
+
+/** How many unit jars it takes. */
+function sizeFactor(
+  chemistry: Chemistry,
+  size: BatchSize,
+  unit: Jar,
+  unitMl: number,
+  gPerShell: number,
+): number {
+  switch (size.by) {
+    case "volume":
+      return size.makeMl / unitMl;
+    case "shells":
+      return (size.eggs * gPerShell) / unit.shellG;
+    case "acid":
+      return size.grams / weighedAcidG(chemistry, unit.acid);
+    case "vinegar":
+      return unit.acid.kind === "vinegar" ? size.volumeMl / unit.acid.volumeMl : NaN;
+  }
 }
 
 function weighedAcidG(chemistry: Chemistry, acid: AcidDose): number {

@@ -1,0 +1,198 @@
+/** The report of `batch` as a page for a terminal. */
+import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../batch-report.js";
+import { decimal, totalStockText, type Amounts } from "../garden/index.js";
+import {
+  bottleText,
+  kitchenVolumeText,
+  spoonsText,
+  vesselText,
+  weightText,
+} from "../stock/index.js";
+import type { TextStyle } from "./plan-text.js";
+import { bullet, table, wrap } from "./table.js";
+import { count, dayText, shortDay } from "./words.js";
+
+export function batchText(report: BatchReport, style: TextStyle): string {
+  const { garden, making, recipe, amounts } = report;
+  const sections = [
+    ...(garden !== undefined && making !== undefined
+      ? makingSections(garden.name, making, amounts, style)
+      : []),
+    ...(recipe === undefined ? [] : recipeSections(recipe, amounts, style)),
+  ];
+  return sections.filter((section) => section !== "").join("\n\n") + "\n";
+}
+
+function makingSections(
+  name: string,
+  making: MakingReport,
+  amounts: Amounts,
+  style: TextStyle,
+): string[] {
+  const { batches, inHand, shortages, discards } = making;
+  const ml = (amount: number): string => totalStockText(amount, amounts);
+  const list = (title: string, lines: readonly string[]): string =>
+    lines.length === 0
+      ? ""
+      : [style.heading(title), ...lines.map((line) => bullet(line, style.width))].join("\n");
+  return [
+    style.heading(`${name}: the stock of the season`),
+    inHand.length === 0
+      ? ""
+      : `${style.heading("Bottles in hand")}\n${table(
+          inHand.map((line) => [
+            line.batch,
+            `${ml(line.openingMl)} now`,
+            `${ml(line.givenMl)} to be given`,
+            line.thrownAwayMl > 0 ? `${ml(line.thrownAwayMl)} left over` : "",
+          ]),
+          "  ",
+          style.width,
+        )}`,
+    batches.length === 0
+      ? "No batch is needed: the bottles in hand are enough for every feeding, or there is none."
+      : [
+          style.heading("Batches to make"),
+          table(
+            [
+              ["shells out", "acid in", "ready", "use by", "makes", "from"],
+              ...batches.map((batch) => batchRow(batch, amounts)),
+            ],
+            "  ",
+            style.width,
+          ),
+        ].join("\n"),
+    ...batches.map((batch) => servesText(batch, amounts, style)),
+    list("Shells", shellLines(making)),
+    list(
+      "No stock for",
+      shortages.map(({ message, mend }) => `${message}: ${mend}`),
+    ),
+    list(
+      "To use up or throw away",
+      discards.map(
+        ({ batch, ml: left, useUpBy, doOn }) =>
+          `${batch}: ${ml(left)}, use up by ${dayText(useUpBy)}${doOn > useUpBy ? `; you are back on ${dayText(doOn)}` : ""}`,
+      ),
+    ),
+  ];
+}
+
+function batchRow(batch: BatchToMake, amounts: Amounts): string[] {
+  const acid = batch.steps.find(({ step }) => step === "add-acid")?.day ?? batch.startOn;
+  return [
+    shortDay(batch.startOn),
+    shortDay(acid),
+    shortDay(batch.readyOn),
+    dayText(batch.useBy),
+    totalStockText(batch.volumeMl, amounts),
+    count(batch.eggs, "eggshell"),
+  ];
+}
+
+function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): string {
+  const rows = batch.serves.map(({ day, plantings, ml }) => [
+    shortDay(day),
+    totalStockText(ml, amounts),
+    plantings.join(", "),
+  ]);
+  return `${style.heading(`${batch.id} serves`)}\n${table(rows, "  ", style.width)}`;
+}
+
+function shellLines({ shells, batches }: MakingReport): string[] {
+  const { eggs, saveFrom, shortage } = shells;
+  return [
+    ...(batches.length === 0
+      ? []
+      : [
+          saveFrom === undefined
+            ? `${count(eggs, "eggshell")} in all`
+            : `${count(eggs, "eggshell")} in all: keep every one from ${dayText(saveFrom)} on`,
+        ]),
+    ...(shortage === undefined ? [] : [`${shortage.message}: ${shortage.mend}`]),
+  ];
+}
+
+function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle): string[] {
+  const makes = kitchenVolumeText(recipe.makesMl, amounts);
+  const title =
+    recipe.batch === undefined
+      ? `A batch of ${makes}`
+      : `The next batch, ${recipe.batch}: ${makes}`;
+  return [
+    `${style.heading(title)}\n${table(recipeRows(recipe, amounts), "  ", style.width)}`,
+    [style.heading("Steps"), ...recipe.steps.map((step, i) => stepText(step, i + 1, style))].join(
+      "\n",
+    ),
+  ];
+}
+
+function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
+  const g = (grams: number): string => weightText(grams, amounts);
+  const { shaken, clear, beforeCrystals } = r.strengthGPerL;
+  const crystals = r.crystalsG > 0;
+  return [
+    [
+      "shell",
+      `${g(r.shellG)} dry, the shells of ${count(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when crushed)`,
+    ],
+    r.vinegarMl === undefined
+      ? [
+          "acid",
+          `${g(r.acidG)} of citric acid, ${r.citricForm ?? "anhydrous"} (about ${spoonsText(r.acidTablespoons ?? 0)}; weigh it)`,
+        ]
+      : [
+          "acid",
+          `${kitchenVolumeText(r.vinegarMl, amounts)} of vinegar of ${decimal(r.vinegarPercent ?? 0, 1)} % (${g(r.acidG)} of acetic acid)`,
+        ],
+    [
+      "water",
+      r.waterMl === 0 ? "none: the vinegar brings it" : kitchenVolumeText(r.waterMl, amounts),
+    ],
+    ["vessel", `open, ${vesselText(r.vesselL, amounts)} at the least, as it foams`],
+    [
+      "gas",
+      `${g(r.carbonDioxideG)} of carbon dioxide, about ${vesselText(r.carbonDioxideL, amounts)}`,
+    ],
+    [
+      "pH",
+      `${r.ph.whileFizzing.toFixed(1)} while it fizzes, about ${r.ph.finished.toFixed(1)} when it is done`,
+    ],
+    [
+      "strength",
+      crystals
+        ? `${decimal(shaken, 1)} g of calcium per litre when shaken, ${decimal(clear, 2)} g when poured clear`
+        : `${decimal(shaken, 1)} g of calcium per litre, all dissolved`,
+    ],
+    ...(crystals
+      ? [
+          [
+            "",
+            `It may stay clear for a day or two, with up to ${decimal(beforeCrystals, 1)} g per litre dissolved, more than the water can keep; then ${g(r.crystalsG)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`,
+          ],
+        ]
+      : []),
+    [
+      "waiting",
+      `shells out ${dayText(r.startOn)}, acid in ${dayText(r.acidOn)}, ready ${dayText(r.readyOn)}`,
+    ],
+    ["bottles", `${r.bottles} of ${bottleText(r.bottleMl, amounts)}`],
+    ["use by", `${dayText(r.useBy.shelf)} on the shelf, ${dayText(r.useBy.fridge)} in the fridge`],
+  ];
+}
+
+function stepText(
+  { day, text, cautions }: RecipeReport["steps"][number],
+  number: number,
+  style: TextStyle,
+): string {
+  const mark = `${number}. `.padStart(4);
+  const inset = " ".repeat(mark.length);
+  const warnings = cautions.map((caution) => bullet(caution, style.width, `${inset}! `));
+  return [
+    ...wrap(`${shortDay(day)}: ${text}`, style.width - mark.length).map(
+      (line, i) => (i === 0 ? mark : inset) + line,
+    ),
+    ...warnings,
+  ].join("\n");
+}
