@@ -40,7 +40,7 @@ export function batchSize(
   if (given.length > 1)
     throw refused(`${given.map(([key]) => `--${key}`).join(" and ")}: give one size, not several`);
   if (make !== undefined) {
-    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L" };
+    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L is understood" };
     return {
       by: "volume",
       makeMl: 1000 * quantity("--make", make, "volume", bounds, amounts, tables),
@@ -49,11 +49,11 @@ export function batchSize(
   if (shells !== undefined) return { by: "shells", eggs: eggs(shells) };
   if (acid === undefined) return undefined;
   if (isVinegar && parseQuantity(acid, "volume", { ...tables, amounts }).ok) {
-    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L of vinegar" };
+    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L of vinegar is understood" };
     const liters = quantity("--acid", acid, "volume", bounds, amounts, tables);
     return { by: "vinegar", volumeMl: 1000 * liters };
   }
-  const bounds = { least: 1, most: 100_000, words: "1 g to 100 kg" };
+  const bounds = { least: 1, most: 100_000, words: "1 g to 100 kg is understood" };
   return { by: "acid", grams: quantity("--acid", acid, "mass", bounds, amounts, tables) };
 }
 
@@ -86,11 +86,11 @@ export function batchMeans(
 const acidity: Bounds = {
   least: 1,
   most: 25,
-  words: "the acidity on the bottle, usually 4 % to 8 %; over 25 % acetic acid burns the skin",
+  words: "1 % to 25 % is understood, usually 4 % to 8 %; stronger acetic acid burns the skin",
 };
-const carbonate: Bounds = { least: 50, most: 100, words: "50 % to 100 %" };
-const bottle: Bounds = { least: 0.01, most: 100, words: "10 mL to 100 L" };
-const kitchen: Bounds = { least: 1, most: 60, words: "1 C to 60 C" };
+const carbonate: Bounds = { least: 50, most: 100, words: "50 % to 100 % is understood" };
+const bottle: Bounds = { least: 0.01, most: 100, words: "10 mL to 100 L is understood" };
+const kitchen: Bounds = { least: 1, most: 60, words: "1 C to 60 C is understood" };
 
 function quantity(
   option: string,
@@ -114,7 +114,7 @@ function eggs(text: string): number {
   return inBounds("--shells", text, Number(text), {
     least: 1,
     most: 20_000,
-    words: "1 to 20,000 shells",
+    words: "1 to 20,000 shells is understood",
   });
 }
 
@@ -136,7 +136,7 @@ function accepted<T>(option: string, parsed: Parsed<T>): T {
 function inBounds(option: string, text: string, value: number, bounds: Bounds): number {
   if (value >= bounds.least * (1 - 1e-9) && value <= bounds.most * (1 + 1e-9)) return value;
   throw refused(
-    `${option}: \`${text}\` is too ${value < bounds.least ? "small" : "large"} to be meant: ${bounds.words} is understood`,
+    `${option}: \`${text}\` is too ${value < bounds.least ? "small" : "large"} to be meant: ${bounds.words}`,
   );
 }
 

@@ -91,11 +91,18 @@ function batchRow(batch: BatchToMake, amounts: Amounts): string[] {
 }
 
 function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): string {
-  const rows = batch.serves.map(({ day, plantings, ml }) => [
-    shortDay(day),
-    totalStockText(ml, amounts),
-    plantings.join(", "),
-  ]);
+  const days = [...new Set(batch.serves.map(({ day }) => day))];
+  const rows = days.map((day) => {
+    const served = batch.serves.filter((s) => s.day === day);
+    return [
+      shortDay(day),
+      totalStockText(
+        served.reduce((sum, { ml }) => sum + ml, 0),
+        amounts,
+      ),
+      served.flatMap(({ plantings }) => plantings).join(", "),
+    ];
+  });
   return `${style.heading(`${batch.id} serves`)}\n${table(rows, "  ", style.width)}`;
 }
 

@@ -33,7 +33,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
     {
       key: "mix",
       dayFromStart: mixOn,
-      text: `${liquidText(r)} in an open vessel of at least ${vesselText(r.vesselL, amounts)}, then add the shell a spoonful at a time.`,
+      text: `${liquidText(r)}, in an open vessel of at least ${vesselText(r.vesselL, amounts)}, then add the shell a spoonful at a time.`,
       cautions: [
         "It foams to several times its height: add slowly, leave the vessel open.",
         `It gives off about ${vesselText(r.carbonDioxideL, amounts)} of carbon dioxide: air the room, and never close the vessel while it fizzes; it would burst.`,
