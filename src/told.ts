@@ -84,10 +84,18 @@ function unservedWarnings(schedule: Schedule, courses: readonly FeedingCourse[])
           fedOn === undefined
             ? `${what}, nor later before its feeding ends on ${course.course.coverTo}`
             : `${what}; it is fed on ${fedOn}, ${lateDays} ${lateDays === 1 ? "day" : "days"} late`,
-        mend: "add a feeding day, or have someone feed while you are away",
+        mend: mendFor(course.course.avoidDays ?? [], window),
       },
     ];
   });
+}
+
+function mendFor(avoidDays: readonly Day[], window: UnmetWindow["window"]): string {
+  const avoided = avoidDays.filter((day) => window.earliest <= day && day <= window.latest);
+  const usual = "add a feeding day, or have someone feed while you are away";
+  return avoided.length === 0
+    ? usual
+    : `move the other feed that is too near to ${avoided.join(" and ")}, or ${usual}`;
 }
 
 /** Defaults that matter only because something is sprayed. */

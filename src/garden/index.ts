@@ -2,7 +2,14 @@ export * from "./amounts.js";
 export * from "./decode.js";
 export * from "./garden.js";
 export type { GardenFile } from "./garden-file.js";
-export { parsePercent, parseQuantity, parseRate, parseWater, type Parsed, type UnitContext } from "./quantity.js";
+export {
+  parsePercent,
+  parseQuantity,
+  parseRate,
+  parseWater,
+  type Parsed,
+  type UnitContext,
+} from "./quantity.js";
 export { hemisphereFromZone } from "./hemisphere.js";
 export { located, readYaml, type SourceFile } from "./read.js";
 export { findUnit, type Unit, type UnitKind, type UnitTable } from "./units.js";
