@@ -1,5 +1,5 @@
 /** Why a planting is fed on a day: stage, rule, interval, and the arithmetic to the millilitres. */
-import { stageOn, type StageSpan } from "./crops/index.js";
+import { stageNearest, type StageSpan } from "./crops/index.js";
 import { daysBetween, type Day } from "./dates.js";
 import type { FeedRule } from "./rules/index.js";
 import type { BedRound, CanMix, Feeding, Plan, PlannedPlanting } from "./season-plan.js";
@@ -60,7 +60,7 @@ function feedingsOf(plan: Plan, planting: PlannedPlanting): FeedingReason[] {
 }
 
 function stageOf(planting: PlannedPlanting, day: Day): StageSpan {
-  const stage = stageOn(planting.stages, day);
+  const stage = stageNearest(planting.stages, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   return stage;
 }

@@ -56,7 +56,7 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
         code: "log",
         planting: id,
         day,
-        message: `${id} (${planting.cropWord}): the log gives it ${amount} on ${day}, when it was not growing or no rule feeds it; that comes off the bottle, and changes no day of the plan`,
+        message: `${id} (${planting.cropWord}): the log gives it ${amount} on ${day}, when it was not growing, or no rule feeds it: check the day and the planting; the stock is taken off the bottle all the same`,
         advice: [],
       },
     ];

@@ -274,6 +274,12 @@ export function stageOn(spans: readonly StageSpan[], day: Day): StageSpan | unde
   return spans.find((span) => span.from <= day && day <= span.to);
 }
 
+/** The stage on a day or, before and after the life that is reckoned, its first or last one. */
+export function stageNearest(spans: readonly StageSpan[], day: Day): StageSpan | undefined {
+  const [first] = spans;
+  return stageOn(spans, day) ?? (first !== undefined && day < first.from ? first : spans.at(-1));
+}
+
 /** First to last day of all spans. */
 export function lifeSpan(spans: readonly StageSpan[]): DaySpan | undefined {
   const [first, last] = [spans[0], spans.at(-1)];

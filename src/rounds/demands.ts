@@ -1,5 +1,5 @@
 /** Chosen days -> what each bed needs on each day, before a bottle is chosen. */
-import { stageOn, type Crop, type StageSpan } from "../crops/index.js";
+import { stageNearest, type Crop, type StageSpan } from "../crops/index.js";
 import type { Day } from "../dates.js";
 import type { Garden, Planting, Route } from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
@@ -95,7 +95,8 @@ function draftOf(
   const logged = "logged" in scheduled ? scheduled.logged : undefined;
   const { planting, route } = course;
   const rule = ruleOn(course, day);
-  const stage = stageOn(context.spans, day);
+  // A log may hold a feeding from before or after the life that is reckoned.
+  const stage = stageNearest(context.spans, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
   const waterL = route === "drench" ? planting.waterL : planting.sprayL;

@@ -162,7 +162,8 @@ function after(course: Course, lastFed: Day): Course {
  * Logged feedings as if they had been scheduled: for every course open that day or, when none is,
  * for the nearest. Entries of one day for one course become one feeding.
  *
- * @returns also what has no place: entries for a planting without a course, or not growing that day
+ * @returns also what the grower ought to look at: entries for a planting without a course, which are
+ *   in no feeding, or not growing that day
  */
 export function asScheduled(
   given: readonly GivenFeeding[],
@@ -172,8 +173,8 @@ export function asScheduled(
   const strays: GivenFeeding[] = [];
   const entries = new Map<string, { course: FeedingCourse; day: Day; parts: GivenFeeding[] }>();
   for (const feeding of given) {
-    const own = isGrowing(feeding.planting, feeding.day) ? coursesOf(feeding, courses) : [];
-    if (own.length === 0) strays.push(feeding);
+    const own = coursesOf(feeding, courses);
+    if (own.length === 0 || !isGrowing(feeding.planting, feeding.day)) strays.push(feeding);
     const parts = sharedOut(feeding, own);
     own.forEach((course, i) => {
       const key = `${course.course.id} ${feeding.day}`;

@@ -33,7 +33,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
     {
       key: "mix",
       dayFromStart: mixOn,
-      text: `${liquidText(r)}, in an open vessel of at least ${vesselText(r.vesselL, amounts)}, then add the shell a spoonful at a time.`,
+      text: `${liquidText(r)} an open vessel of at least ${vesselText(r.vesselL, amounts)}, then add the shell a spoonful at a time.`,
       cautions: [
         "It foams to several times its height: add slowly, leave the vessel open.",
         `It gives off about ${vesselText(r.carbonDioxideL, amounts)} of carbon dioxide: air the room, and never close the vessel while it fizzes; it would burst.`,
@@ -84,8 +84,8 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
 function liquidText(r: Omit<Recipe, "steps">): string {
   const { amounts = "metric" } = r.means;
   if (r.vinegarMl !== undefined)
-    return `Pour ${kitchenVolumeText(r.vinegarMl, amounts)} of vinegar of ${r.means.vinegarPercent} %`;
-  return `Dissolve ${weightText(r.acidG, amounts)} of citric acid (${r.means.citricForm}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in ${kitchenVolumeText(r.waterMl, amounts)} of water`;
+    return `Pour ${kitchenVolumeText(r.vinegarMl, amounts)} of vinegar of ${r.means.vinegarPercent} % into`;
+  return `Dissolve ${weightText(r.acidG, amounts)} of citric acid (${r.means.citricForm}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in ${kitchenVolumeText(r.waterMl, amounts)} of water in`;
 }
 
 function whiteText(r: Omit<Recipe, "steps">): string {

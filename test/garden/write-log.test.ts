@@ -173,7 +173,7 @@ const flowEntry = fc
   .tuple(fc.constantFrom("2027-05-01", "'2027-05-02'"), fc.option(word))
   .map(([on, name]) => (name === null ? `{ on: ${on} }` : `{on: ${on}, planting: ${name}}`));
 const filler = fc.constantFrom("", "# a line of its own", "  # indented");
-const otherKey = (key: string): fc.Arbitrary<string[]> =>
+const otherKey = (key: string): fc.Arbitrary<readonly string[]> =>
   fc.oneof(
     fc.tuple(word, comment).map(([value, c]) => [`${key}: ${value}${c}`]),
     fc.tuple(word, comment).map(([value, c]) => [`${key}:${c}`, `  - ${value}`, `  - x: ${value}`]),
