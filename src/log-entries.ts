@@ -1,51 +1,36 @@
 /** The log entries that write down a planned round as given. */
 import type { Day } from "./dates.js";
-import { decimal, type Garden, type NewLogEntry } from "./garden/index.js";
+import { decimal, type NewLogEntry } from "./garden/index.js";
 import type { CanMix, Plan, Pour } from "./season-plan.js";
-
-export interface EntriesOfDay {
-  readonly entries: readonly NewLogEntry[];
-  /** Batches that the plan pours from and the garden file does not list: planned, not yet written in. */
-  readonly unlisted: readonly string[];
-}
 
 /** Written amounts are in steps of this, so that shares of a can add up to it. */
 const stepMl = 0.1;
 
 /**
  * One entry for each planting that the plan feeds on a day and that the log does not hold yet, with
- * its share of the stock by water, and one more where it is poured from a second bottle.
+ * its share of the stock by water, and one more where it is poured from a second bottle. Without a
+ * batch where the plan has no bottle for it.
  *
  * @param of only a planting, or the plantings of a bed
  */
 export function entriesOfDay(
   plan: Plan,
-  garden: Garden,
   day: Day,
   of: { readonly planting?: string; readonly bed?: string } = {},
-): EntriesOfDay {
-  const listed = new Set(garden.stock.batches.map(({ id }) => id));
+): NewLogEntry[] {
   const beds = plan.rounds.find((round) => round.day === day)?.beds ?? [];
-  const poured = beds
-    .flatMap((bed) => bed.mixes.filter((mix) => !mix.given))
+  return beds
+    .filter(({ bed }) => of.bed === undefined || bed === of.bed)
+    .flatMap(({ mixes }) => mixes.filter((mix) => !mix.given))
     .flatMap((mix) => shares(mix).map((share) => ({ ...share, route: mix.route })))
     .filter(({ planting }) => of.planting === undefined || planting === of.planting)
-    .filter(
-      ({ planting }) =>
-        of.bed === undefined || plan.plantings.some((p) => p.id === planting && p.bed === of.bed),
-    );
-  return {
-    entries: poured.map(({ planting, ml, batch, route }) => ({
+    .map(({ planting, ml, batch, route }) => ({
       on: day,
       planting,
       stock: `${decimal(ml, 1)} mL`,
-      ...(batch !== undefined && listed.has(batch) ? { batch } : {}),
+      ...(batch === undefined ? {} : { batch }),
       ...(isFedBothWays(plan, planting) ? { route } : {}),
-    })),
-    unlisted: [...new Set(poured.flatMap(({ batch }) => batch ?? []))].filter(
-      (batch) => !listed.has(batch),
-    ),
-  };
+    }));
 }
 
 interface Share {

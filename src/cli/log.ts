@@ -99,17 +99,14 @@ async function entriesFor(
 
   const then = await loadGardenText(text, file, shell, { asOf: on });
   if (!then.ok) return then;
-  const { garden, plan } = then.value;
-  const { entries, unlisted } = entriesOfDay(plan, garden, on, named);
-  if (entries.length === 0) return nothingPlanned(entry, plan);
-  if (batch === undefined && unlisted.length > 0)
+  const planned = entriesOfDay(then.value.plan, on, named);
+  if (planned.length === 0) return nothingPlanned(entry, then.value.plan);
+  if (batch !== undefined) return { ok: true, value: planned.map((e) => ({ ...e, batch })) };
+  if (planned.some((e) => e.batch === undefined))
     shell.stderr(
-      `the plan pours from ${unlisted.join(", ")}, not yet listed in the file: add it under \`stock: { batches: ... }\` once it is made, or name the bottle with --batch\n`,
+      `${file}: no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch\n`,
     );
-  return {
-    ok: true,
-    value: batch === undefined ? entries : entries.map((planned) => ({ ...planned, batch })),
-  };
+  return { ok: true, value: planned };
 }
 
 function nothingPlanned(entry: NewLogEntry, plan: Plan): Result<readonly NewLogEntry[]> {
