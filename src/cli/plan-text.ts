@@ -44,7 +44,11 @@ export function planText(plan: Plan, style: TextStyle): string {
       plan.plantings.filter((planting) => !planting.fed),
       style,
     ),
-    listed("Mind", plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds), plan.stock?.pour), style),
+    listed(
+      "Mind",
+      plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds), plan.stock?.pour),
+      style,
+    ),
   ];
   return sections.filter((section) => section !== "").join("\n\n") + "\n";
 }
