@@ -24,4 +24,5 @@ export {
   stockAsMeasured,
   type Measured,
 } from "./usual-stock.js";
-export { seasonStock, type StockSide, type StockTables } from "./season-stock.js";
+export type { StockTables } from "./garden-liquids.js";
+export { seasonStock, type StockSide } from "./season-stock.js";

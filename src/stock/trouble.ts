@@ -1,5 +1,5 @@
 /** Why a mixture has no answer: an expected outcome, so a value. */
-import type { Result } from "../problem.js";
+import type { Finding, Result } from "../problem.js";
 
 export interface MixTrouble {
   readonly code:
@@ -31,4 +31,9 @@ export function badQuantities(quantities: Readonly<Record<string, number>>): Mix
     .map(([name, value]) =>
       trouble("not-a-quantity", `${name} is ${value}`, "give a number, nought or more"),
     );
+}
+
+/** A trouble as a finding at its place in the garden file. */
+export function troubleAt({ code, message, mend }: MixTrouble, path: Finding["path"]): Finding {
+  return { code, path, message, mend };
 }
