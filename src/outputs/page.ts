@@ -30,9 +30,11 @@ export interface PageOptions {
 }
 
 export interface SubscribeLinks {
+  /** `webcal://...`, or as `http`. */
   readonly webcal: string;
+  /** Address of the calendar, or its bare file name where it lies beside the page. */
   readonly http: string;
-  /** An `<svg>` element made by the caller, put in as it is. */
+  /** Leads to this page. An `<svg>` element made by the caller, put in as it is. */
   readonly qrSvg?: string;
 }
 
@@ -175,6 +177,7 @@ function subscribeSection({ webcal, http, qrSvg }: SubscribeLinks): Html {
   // Only addresses of a calendar: never one that runs as script.
   const safe = /^webcals?:\/\//i.test(webcal) ? webcal : undefined;
   const link = /^https?:\/\//i.test(http) ? http : undefined;
+  const beside = /^[a-z0-9-]+\.ics$/.test(http) ? http : undefined;
   return html`<section id="subscribe" aria-labelledby="subscribe-head">
     <h2 id="subscribe-head">The calendar</h2>
     <div class="links">
@@ -189,8 +192,13 @@ function subscribeSection({ webcal, http, qrSvg }: SubscribeLinks): Html {
           html`<p>Or put this address into your calendar program:</p>
             <p class="address"><a href="${link}">${link}</a></p>`
         }
+        ${
+          beside !== undefined &&
+          html`<p><a class="button" href="${beside}">The calendar file</a></p>
+            <p>To subscribe, put the address of this link into your calendar program.</p>`
+        }
       </div>
-      ${qrSvg !== undefined && html`<div class="qr" role="img" aria-label="QR code of the calendar's address">${trusted(qrSvg)}</div>`}
+      ${qrSvg !== undefined && html`<div class="qr" role="img" aria-label="QR code of this page's address">${trusted(qrSvg)}</div>`}
     </div>
   </section>`;
 }

@@ -9,6 +9,7 @@ import { manifestName, type Manifest, readManifest, writeManifest } from "./publ
 import { qrSvg } from "./qr.js";
 import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
+import { withPolicy } from "./security-headers.js";
 import { todayAt } from "./today.js";
 import { type Trouble, troubleOf } from "./trouble.js";
 import { writeWhole } from "./write-whole.js";
@@ -88,7 +89,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
       const today = todayAt(nowMs, plan.garden.timezone);
       files.set(calendarName, calendar);
       const view = { today, problems: [], subscribe: linksOf(name, url) };
-      files.set(pageName, source.page(plan, view));
+      files.set(pageName, withPolicy(source.page(plan, view)));
       notices.push(...loaded.notices.map((notice) => `${name}: ${notice}`));
       entries.push({ ...entry, title: plan.garden.name });
     } else {
@@ -98,7 +99,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     }
     onGarden?.(done + 1, gardens.length);
   }
-  if (options.index) files.set("index.html", indexPage(entries));
+  if (options.index) files.set("index.html", withPolicy(indexPage(entries)));
   return { files, kept, problems, notices };
 }
 

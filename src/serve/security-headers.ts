@@ -17,6 +17,17 @@ export const nothingAllowed = "default-src 'none'; frame-ancestors 'none'";
  * `<style>` or `<script>` in it is a block of ours.
  */
 export function pagePolicy(html: string): string {
+  return [...ownPolicy(html), "frame-ancestors 'none'"].join("; ");
+}
+
+/** The page with its policy in it, for hosts whose headers are not ours. */
+export function withPolicy(html: string): string {
+  // Without `frame-ancestors`, which browsers take from headers only.
+  const policy = `<meta http-equiv="Content-Security-Policy" content="${ownPolicy(html).join("; ")}" />`;
+  return html.replace(/<meta charset="utf-8"(?: \/)?>/, (charset) => `${charset}\n${policy}`);
+}
+
+function ownPolicy(html: string): string[] {
   return [
     "default-src 'none'",
     directive("style-src", blocks(html, "style")),
@@ -24,8 +35,7 @@ export function pagePolicy(html: string): string {
     "img-src data:",
     "base-uri 'none'",
     "form-action 'none'",
-    "frame-ancestors 'none'",
-  ].join("; ");
+  ];
 }
 
 function blocks(html: string, tag: "style" | "script"): string[] {

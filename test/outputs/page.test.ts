@@ -253,9 +253,25 @@ describe("what a user wrote", () => {
     expect(page).toContain("<bdi>פלפל אדום מתוק</bdi>");
   });
 
-  test("never becomes an address that runs", () => {
-    const subscribe = { webcal: "javascript:alert(1)", http: "data:text/html,x" };
-    expect(gardenPage(weir, { subscribe })).not.toMatch(/javascript:|data:text/);
+  test.each([
+    ["javascript:alert(1)", "data:text/html,x"],
+    ["javascript:alert(1)//weir.ics", "../weir.ics"],
+    ["//elsewhere.example/weir.ics", "//elsewhere.example/weir.ics"],
+  ])("never becomes an address that runs or leads away: %s, %s", (webcal, http) => {
+    const page = gardenPage(weir, { subscribe: { webcal, http } });
+    expect(page).not.toMatch(/javascript:|data:text|elsewhere|\.\.\//);
+  });
+
+  test("links a calendar beside the page by its name alone", () => {
+    const page = gardenPage(weir, { subscribe: { webcal: "weir.ics", http: "weir.ics" } });
+    expect(section(page, "subscribe")).toContain('href="weir.ics"');
+  });
+
+  test("says of a code that it leads to this page", () => {
+    const links = { webcal: "webcal://x/a.ics", http: "http://x/a.ics", qrSvg: "<svg></svg>" };
+    expect(section(gardenPage(weir, { subscribe: links }), "subscribe")).toContain(
+      'aria-label="QR code of this page\'s address"',
+    );
   });
 });
 

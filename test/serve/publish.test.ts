@@ -1,6 +1,7 @@
 import { readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
+import { gardenPage } from "../../src/outputs/index.js";
 import { publishGardens, type Published, type PublishOptions } from "../../src/serve/index.js";
 import { aFolder, gardenText, testSource } from "./a-server.js";
 
@@ -160,6 +161,21 @@ describe("publishing gardens as files", () => {
     const page = await readFile(join(dir, "weir.html"), "utf8");
     expect(page).toContain("webcal://gardens.example/plans/weir.ics");
     expect(page).toContain("<svg");
+  });
+
+  test("our own page links the calendar that lies beside it, or its address when that is given", async () => {
+    const source = { ...testSource, page: gardenPage };
+    const { dir, published } = await aPublisher({ "weir.yaml": weir });
+    await published({ source, index: true });
+    const page = await readFile(join(dir, "weir.html"), "utf8");
+    expect(page).toContain('href="weir.ics"');
+    expect(page).not.toMatch(/webcal:|QR code/);
+    for (const name of ["weir.html", "index.html"])
+      expect(await readFile(join(dir, name), "utf8")).toContain("default-src 'none'");
+    await published({ source, url: "https://gardens.example" });
+    const placed = await readFile(join(dir, "weir.html"), "utf8");
+    expect(placed).toContain('href="webcal://gardens.example/weir.ics"');
+    expect(placed).toContain('aria-label="QR code of this page\'s address"');
   });
 
   test("tells how far it is, and what can't be read", async () => {

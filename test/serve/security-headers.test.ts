@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
 import { gardenPage } from "../../src/outputs/index.js";
 import { indexPage, problemPage } from "../../src/serve/plain-page.js";
-import { pagePolicy } from "../../src/serve/security-headers.js";
+import { pagePolicy, withPolicy } from "../../src/serve/security-headers.js";
 import { day } from "../../src/dates.js";
 import { aPlan } from "../support/a-plan.js";
 
@@ -58,6 +58,20 @@ describe("the Content-Security-Policy of a page", () => {
       expect(pagePolicy(page).match(/'sha256-/g)?.length).toBe(blocks);
     }
   });
+});
+
+test.each([
+  ["the garden's page", gardenPage(aPlan())],
+  ["the index", indexPage([])],
+])("%s carries the same policy within it, before any block, once", (_, page) => {
+  const own = withPolicy(page);
+  const [before = "", after = ""] = own.split(
+    '<meta http-equiv="Content-Security-Policy" content="',
+  );
+  expect(after.split('"')[0]).toBe(pagePolicy(page).replace("; frame-ancestors 'none'", ""));
+  expect(before).toMatch(/<meta charset="utf-8"(?: \/)?>\s*$/);
+  expect(before).not.toMatch(/<(style|script)/);
+  expect(pagePolicy(own)).toBe(pagePolicy(page));
 });
 
 test("the index lists gardens by title and says which have problems", () => {
