@@ -65,12 +65,21 @@ export { mergeRules, readRules, type FeedRule } from "./rules/index.js";
 export type * from "./season-plan.js";
 export {
   brewBatch,
+  closedVessel,
   dilute,
+  fizzing,
+  openAir,
   prepareChemistry,
+  rainWater,
+  readiness,
   recipe,
+  recipeMeans,
+  strained,
   type BatchSize,
   type Brew,
   type BrewInput,
+  type CanInput,
+  type CanLiquid,
   type Recipe,
 } from "./stock/index.js";
 export { loadTables, type Tables } from "./tables.js";

@@ -11,7 +11,7 @@ import { readiness } from "./readiness.js";
 import { recipe, type Recipe } from "./recipe.js";
 import type { StockLiquid } from "./stock-liquid.js";
 import { troubleAt } from "./trouble.js";
-import { recipeMeans, stockAsMeasured } from "./usual-stock.js";
+import { bottleStock, recipeMeans } from "./usual-stock.js";
 
 export interface StockTables {
   readonly chemistry: Chemistry;
@@ -40,13 +40,14 @@ export function gardenLiquids(garden: Garden, { chemistry, making }: StockTables
     return made.value;
   };
   const usual = usualOf(garden.stock.acid);
+  const recipeOf = (acid: BatchInHand["acid"]): Recipe =>
+    acid === garden.stock.acid ? usual : usualOf(acid);
   const { pour } = garden.stock;
   const liquids = new Map(
     garden.stock.batches.map((batch) => {
-      const recipeUsed = batch.acid === garden.stock.acid ? usual : usualOf(batch.acid);
-      const liquid = stockAsMeasured(chemistry, recipeUsed, batch, pour);
+      const liquid = bottleStock(chemistry, making, garden.stock, batch);
       if (!liquid.ok) findings.push(...liquid.problems.map((t) => troubleAt(t, batch.path)));
-      return [batch.id, liquid.ok ? liquid.value : recipeUsed.stock] as const;
+      return [batch.id, liquid.ok ? liquid.value : recipeOf(batch.acid).stock] as const;
     }),
   );
   const poured = (liquid: StockLiquid): number =>
@@ -54,7 +55,7 @@ export function gardenLiquids(garden: Garden, { chemistry, making }: StockTables
   const all = [usual.stock, ...liquids.values()];
   return {
     usual,
-    recipeOf: (acid) => (acid === garden.stock.acid ? usual : usualOf(acid)),
+    recipeOf,
     of: (batch) => liquids.get(batch.id) ?? usual.stock,
     poured,
     ofStrength: (strengthGPerL) =>
