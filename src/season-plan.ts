@@ -121,6 +121,8 @@ export interface OtherFeedMix {
   readonly waterL: number;
   /** Written down in the log. */
   readonly given?: true;
+  /** A bottle opened before that day is past its shelf life, where the garden file gives one. */
+  readonly openedSince?: Day;
   /** `stockMl` and `stockText` are of that feed. */
   readonly fills: readonly CanFill[];
 }

@@ -128,6 +128,9 @@ function feedLines(mix: OtherFeedMix, { nameOf }: TripWords): string[] {
     `${mix.bedName}: ${mix.feed}, ${number(mix.rateMlPerL)} mL to the litre`,
     ...mix.fills.map((fill) => `- ${fillLine(fill, "drench", mix.feed)}`),
     `- for ${mix.plantings.map(nameOf).join(", ")}`,
+    ...(mix.openedSince === undefined
+      ? []
+      : [`- from a bottle opened on ${mix.openedSince} or later`]),
   ];
 }
 

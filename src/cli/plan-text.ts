@@ -1,10 +1,17 @@
 /** The plan as a page for a terminal. */
 import { cautionsFor } from "../calendar/index.js";
 import { totalStockText, volumeText } from "../garden/index.js";
-import type { CanFill, CanMix, Plan, PlannedPlanting, Round } from "../season-plan.js";
+import type {
+  CanFill,
+  CanMix,
+  OtherFeedMix,
+  Plan,
+  PlannedPlanting,
+  Round,
+} from "../season-plan.js";
 import { stockText } from "./stock-text.js";
 import { bullet, table } from "./table.js";
-import { count, dayText, stageText } from "./words.js";
+import { count, dayText, shortDay, stageText } from "./words.js";
 
 export interface TextStyle {
   readonly width: number;
@@ -76,10 +83,15 @@ function roundText(round: Round, style: TextStyle): string {
       i === 0 ? feed.bedName : "",
       fillText(fill, "can"),
       fill.stockText + (fill.count > 1 ? " each" : ""),
-      i === 0 ? `${feed.feed}, no calcium in these cans (${feed.plantings.join(", ")})` : "",
+      i === 0 ? otherFeedText(feed) : "",
     ]),
   );
   return `${style.heading(dayText(round.day) + time)}${given}${from}\n${table([...rows, ...feedRows], "  ", style.width)}`;
+}
+
+function otherFeedText({ feed, plantings, openedSince }: OtherFeedMix): string {
+  const bottle = openedSince === undefined ? "" : `; bottle opened since ${shortDay(openedSince)}`;
+  return `${feed}, no calcium in these cans (${plantings.join(", ")})${bottle}`;
 }
 
 /** A row for each kind of fill: bed, cans, stock in each, and for whom. */

@@ -11,6 +11,7 @@ import {
   fillWords,
   dayOfSeason,
   routeWords,
+  shortDate,
   stageWords,
   unbroken,
   vesselOf,
@@ -108,12 +109,15 @@ function fillLine(fill: CanFill, mix: CanMix, fullL: number): Html {
 
 function otherFeeds({ feeds = [] }: Round): Html | undefined {
   if (feeds.length === 0) return undefined;
-  const items = feeds.map(({ feed, bedName, fills }) => {
+  const items = feeds.map(({ feed, bedName, fills, openedSince }) => {
     const cans = fills.map(
       (fill) =>
         `${fillWords(fill, "drench")}: ${fill.stockText} in ${fill.waterText}${fill.count > 1 ? " each" : ""}`,
     );
-    return html`<li>${nameHtml(feed)}, ${nameHtml(bedName)}: ${joined(cans, "; ")}</li>`;
+    return html`<li>
+      ${nameHtml(feed)}, ${nameHtml(bedName)}:
+      ${joined(cans, "; ")}${openedSince !== undefined && `, from a bottle opened since ${shortDate(openedSince)}`}
+    </li>`;
   });
   return html`<div class="others">
     <h3>Other feeds, in cans of their own</h3>

@@ -22,7 +22,15 @@ import { allMixes, distinct } from "./plan-facts.js";
 import { dayTime, roundTotals } from "./round-card.js";
 import { seasonDrawings } from "./season-svg.js";
 import { sheetStyle } from "./sheet-style.js";
-import { counted, cropWords, dayOfSeason, fillWords, fullDate, shortDay } from "./words.js";
+import {
+  counted,
+  cropWords,
+  dayOfSeason,
+  fillWords,
+  fullDate,
+  shortDate,
+  shortDay,
+} from "./words.js";
 
 export interface SheetOptions {
   readonly paper: Paper;
@@ -140,12 +148,14 @@ function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
       html`${fillWords(fill, "drench")}: <b>${fill.stockText}</b> in
         ${fill.waterText}${fill.count > 1 && " each"}`,
   );
+  const { openedSince } = other;
+  const opened = openedSince !== undefined && `; opened since ${shortDate(openedSince)}`;
   return html`<tr>
     <td>${box(done, "bed")}</td>
     <td>${nameHtml(other.bedName)}</td>
     <td>${joined(names, ", ")}</td>
     <td>${joined(fills, html`<br />`)}</td>
-    <td>${nameHtml(other.feed)}, in a can of its own</td>
+    <td>${nameHtml(other.feed)}, in a can of its own${opened}</td>
   </tr>`;
 }
 

@@ -150,10 +150,18 @@ export function otherFeedMixes(
       const mixes = fed
         .filter(([, plantings]) => plantings.length > 0)
         .map(([bed, plantings]) => mixOf(feed.name, bed, plantings, rateMlPerL, garden))
-        .map((mix) => (given === undefined ? mix : { ...mix, given: true as const }));
+        .map((mix) =>
+          given === undefined
+            ? { ...mix, ...openedSince(feed, day) }
+            : { ...mix, given: true as const },
+        );
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);
     }
   return new Map([...byDay].sort(([a], [b]) => dayNumber(a) - dayNumber(b)));
+}
+
+function openedSince({ shelfLifeDays }: OtherFeed, day: Day): Pick<OtherFeedMix, "openedSince"> {
+  return shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
 }
 
 function waterOf(plantings: readonly Planting[]): number {

@@ -159,6 +159,14 @@ describe("other feeds", () => {
     ]);
   });
 
+  it("say since when their bottle may be open, where its shelf life is known", () => {
+    const feed = anOtherFeed({ openedSince: day("2027-05-13") });
+    expect(linesFor([], { feeds: [feed] })).toContain(
+      "- from a bottle opened on 2027-05-13 or later",
+    );
+    expect(linesFor([], { feeds: [anOtherFeed()] }).join()).not.toContain("bottle opened");
+  });
+
   it("alone tell neither stock nor how to shake it, but their own caution", () => {
     const text = linesFor([], { feeds: [anOtherFeed()] }).join("\n");
     expect(text).not.toMatch(/In all|Shake|Other feeds/);

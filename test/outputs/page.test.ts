@@ -122,6 +122,7 @@ describe("the next round", () => {
         plantings: ["toms"],
         rateMlPerL: 100,
         waterL: 9,
+        openedSince: day("2027-05-13"),
         fills: [
           { count: 1, full: true, waterL: 9, stockMl: 900, waterText: "9 L", stockText: "900 mL" },
         ],
@@ -131,7 +132,7 @@ describe("the next round", () => {
       section(gardenPage(aPlan({ notes: [], rounds: [aRound({ feeds })] })), "next"),
     );
     expect(page).toMatch(
-      /Other feeds, in cans of their own.*nettle <b>tea<\/b>, South bed: 1 full can: 900 mL in 9 L/,
+      /Other feeds, in cans of their own.*nettle <b>tea<\/b>, South bed: 1 full can: 900 mL in 9 L, from a bottle opened since 13 May/,
     );
   });
 });

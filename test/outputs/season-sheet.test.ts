@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { day } from "../../src/dates.js";
 import { seasonSheet } from "../../src/outputs/index.js";
 import { aFill, aPlan, aRound } from "../support/a-plan.js";
 import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "./gardens.js";
@@ -36,6 +37,7 @@ describe("the season sheet", () => {
         plantings: ["toms"],
         rateMlPerL: 100,
         waterL: 18,
+        openedSince: day("2027-05-13"),
         fills: [aFill({ count: 2, stockMl: 900, stockText: "900 mL" })],
       },
     ];
@@ -43,7 +45,9 @@ describe("the season sheet", () => {
     const text = seasonSheet(plan, { paper: "a4" })
       .replace(/<[^>]*>/g, " ")
       .replace(/\s+/g, " ");
-    expect(text).toMatch(/toms \(tomato\) 2 full cans: 900 mL in 9 L each nettle tea , in a can/);
+    expect(text).toMatch(
+      /toms \(tomato\) 2 full cans: 900 mL in 9 L each nettle tea , in a can of its own; opened since 13 May/,
+    );
   });
 
   test("says for each bed how many cans, and the stock in each", () => {
