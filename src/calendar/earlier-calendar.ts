@@ -1,4 +1,4 @@
-import { parseDay } from "../dates.js";
+import { parseDay, type Day } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import { productId, type RetiredUid } from "./calendar-file.js";
 import { nameOfLine, textOfValue, textValue, valueIn, valueOfLine } from "./content-line.js";
@@ -30,11 +30,11 @@ const mend =
  * Reads a file that {@link calendarFile} wrote, strictly: a file of another program, of another
  * garden, or one that is cut off or edited out of shape is refused with the reason.
  *
- * Problem codes: `not-a-calendar`, `not-ours`, `other-garden`, `damaged`.
+ * Without `gardenId` any garden will do. Problem codes: `not-a-calendar`, `not-ours`, `other-garden`, `damaged`.
  */
 export function readEarlierCalendar(
   text: string,
-  gardenId: string,
+  gardenId?: string,
 ): Result<EarlierCalendar, CalendarProblem> {
   try {
     return { ok: true, value: read(text, gardenId) };
@@ -42,6 +42,16 @@ export function readEarlierCalendar(
     if (error instanceof Refused) return { ok: false, problems: [error.problem] };
     throw error;
   }
+}
+
+/** Days of the calcium feedings that stand in a file of ours, whatever its garden; none in any other text. */
+export function feedingDays(text: string): Day[] {
+  const earlier = readEarlierCalendar(text);
+  if (!earlier.ok) return [];
+  const standing = earlier.value.events.filter(
+    ({ key, cancelled }) => !cancelled && key.startsWith("feeding/"),
+  );
+  return [...new Set(standing.map(({ day }) => day))].sort();
 }
 
 /** Never leaves this file. */
@@ -57,7 +67,7 @@ function damaged(line: number, what: string): Refused {
   return new Refused("damaged", line, `this calendar file is damaged: ${what}`);
 }
 
-function read(text: string, gardenId: string): EarlierCalendar {
+function read(text: string, gardenId: string | undefined): EarlierCalendar {
   if (!/^\ufeff?BEGIN:VCALENDAR\s/.test(text)) {
     throw new Refused("not-a-calendar", 0, "this file is not a calendar");
   }
@@ -69,14 +79,14 @@ function read(text: string, gardenId: string): EarlierCalendar {
   const headTexts = head.map((line) => line.text);
   const garden = textOfValue(valueIn(headTexts, "X-FEEDROUND-GARDEN") ?? "");
   if (garden === "") throw damaged(0, "it does not say which garden it is for");
-  if (garden !== textOfValue(textValue(gardenId))) {
+  if (gardenId !== undefined && garden !== textOfValue(textValue(gardenId))) {
     const message = `this calendar belongs to the garden "${garden}", not to "${gardenId}"`;
     throw new Refused("other-garden", 0, message);
   }
   const written = events.map((lines) => eventOf(lines, physical));
   refuseDoubles(written, events);
   return {
-    gardenId,
+    gardenId: gardenId ?? garden,
     events: written,
     retired: head.filter(({ text }) => nameOfLine(text) === "X-FEEDROUND-RETIRED").map(retiredOf),
   };

@@ -4,7 +4,7 @@ export { calendarEvent, calendarMeta, gardenUid } from "./calendar-event.js";
 export type { CalendarEvent, CalendarMeta, EventTime } from "./calendar-event.js";
 export { calendarFile, type RetiredUid } from "./calendar-file.js";
 export { calendarText, type CalendarTextOptions } from "./calendar-text.js";
-export { readEarlierCalendar } from "./earlier-calendar.js";
+export { feedingDays, readEarlierCalendar } from "./earlier-calendar.js";
 export type { CalendarProblem, EarlierCalendar } from "./earlier-calendar.js";
 export { mergeCalendar } from "./merge-calendar.js";
 export type { CalendarUse, MergedCalendar, MergeOptions } from "./merge-calendar.js";

@@ -1,7 +1,10 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
+import { feedingDays } from "../calendar/index.js";
+import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
+import { publishedBy } from "../rounds/index.js";
 import type { Plan } from "../season-plan.js";
 import { gardenPage } from "../outputs/index.js";
 import {
@@ -11,6 +14,7 @@ import {
   publishGardens,
   serveGardens,
   stopOnSignals,
+  type AsOf,
   type GardenSource,
   type Trouble,
 } from "../serve/index.js";
@@ -80,13 +84,13 @@ export async function publishCommand(
 }
 
 function sourceOf(shell: Shell): GardenSource {
-  return gardenSource({ loadPlan: (file) => loadPlan(file, shell), page: gardenPage });
+  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, shell), page: gardenPage });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
-async function loadPlan(file: string, shell: Shell): Promise<Result<Plan>> {
+async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<Plan>> {
   try {
-    const loaded = await loadGarden(file, shell);
+    const loaded = await loadGarden(file, shell, keepOf(asOf));
     return loaded.ok ? { ok: true, value: loaded.value.plan } : loaded;
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
@@ -99,6 +103,13 @@ async function loadPlan(file: string, shell: Shell): Promise<Result<Plan>> {
     };
     return { ok: false, problems: [problem] };
   }
+}
+
+/** Subscribers have those days in their calendars: they stay, unless moving one saves a round. */
+function keepOf({ previous, previousPlan }: AsOf): Pick<PlanOptions, "keep"> {
+  if (previousPlan !== undefined) return { keep: publishedBy(previousPlan, 0) };
+  if (previous === undefined) return {};
+  return { keep: { days: feedingDays(previous), extraRounds: 0 } };
 }
 
 function ioTrouble(troubles: readonly Trouble[]): CommandError {

@@ -3,7 +3,7 @@ export { canFills, roundingTolerance, type CanRequest } from "./cans.js";
 export { chooseDays } from "./choose-days.js";
 export { feedingCourses, intervalFor, ruleOn, type FeedingCourse } from "./courses.js";
 export { canDemands, rateFor, type CanDemand, type PlantingContext } from "./demands.js";
-export { keepDays, type Published } from "./keep.js";
+export { keepDays, publishedBy, type Published } from "./keep.js";
 export {
   asScheduled,
   dayOfFile,

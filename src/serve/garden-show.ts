@@ -76,7 +76,7 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
   const before = show.good === undefined ? await takeUp(show, context) : [];
   const nowMs = context.nowMs();
   const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
-  const next = await context.source.load(show.file, previous, nowMs);
+  const next = await context.source.load(show.file, previous, nowMs, planOf(show.good));
   show.reads = next.reads.filter((file) => file !== show.file);
   const lines = next.ok
     ? await showNext(show, context, next, nowMs)
@@ -137,6 +137,10 @@ function put(show: GardenShow, plan: Plan | undefined, calendar: Representation)
   show.good = { calendar, plan: { gzip: gzipSync(json), hash: contentHash(json), timezone } };
 }
 
+function planOf(good: Good | undefined): Plan | undefined {
+  return good?.plan && (JSON.parse(gunzipSync(good.plan.gzip).toString()) as Plan);
+}
+
 const always = { fromMs: -Infinity, untilMs: Infinity };
 
 /** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
@@ -159,8 +163,8 @@ function pageContent(show: GardenShow, context: ShowContext, nowMs: number): str
   const { good, title } = show;
   // Where files lie on this computer is nobody else's business.
   const problems = show.problems.map((one) => ({ ...one, file: basename(one.file) }));
-  if (good?.plan === undefined) return problemPage(title, problems);
-  const plan = JSON.parse(gunzipSync(good.plan.gzip).toString()) as Plan;
-  const today = todayAt(nowMs, good.plan.timezone);
+  const plan = planOf(good);
+  if (plan === undefined) return problemPage(title, problems);
+  const today = todayAt(nowMs, plan.garden.timezone);
   return context.source.page(plan, { today, problems, subscribe: context.linksTo(show.name) });
 }

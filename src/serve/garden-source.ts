@@ -31,8 +31,16 @@ export interface PageView {
 
 /** How gardens are read and shown: all that the server and the publisher need to know of them. */
 export interface GardenSource {
-  /** Trouble is a value; throws for bugs only. `previous` is the calendar that this one follows. */
-  readonly load: (file: string, previous: string | undefined, nowMs: number) => Promise<Loaded>;
+  /**
+   * Trouble is a value; throws for bugs only. `previous` is the calendar that this one follows,
+   * `previousPlan` the plan behind it.
+   */
+  readonly load: (
+    file: string,
+    previous: string | undefined,
+    nowMs: number,
+    previousPlan?: Plan,
+  ) => Promise<Loaded>;
   /** A whole HTML page. */
   readonly page: (plan: Plan, view: PageView) => string;
 }
@@ -42,6 +50,8 @@ export interface AsOf {
   readonly nowMs: number;
   /** The calendar served or published before, whose days are to be kept where that costs little. */
   readonly previous?: string;
+  /** The plan behind it, where it is still known. */
+  readonly previousPlan?: Plan;
 }
 
 export interface SourceParts {
@@ -55,9 +65,13 @@ export interface SourceParts {
 export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): GardenSource {
   return {
     page,
-    load: async (file, previous, nowMs) => {
+    load: async (file, previous, nowMs, previousPlan) => {
       const reads = await filesRead(file);
-      const plan = await loadPlan(file, previous === undefined ? { nowMs } : { nowMs, previous });
+      const plan = await loadPlan(file, {
+        nowMs,
+        ...(previous === undefined ? {} : { previous }),
+        ...(previousPlan === undefined ? {} : { previousPlan }),
+      });
       if (!plan.ok) return { ok: false, problems: plan.problems, reads };
       return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, previous, nowMs) };
     },

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ICAL from "ical.js";
 import { afterEach, describe, expect, test } from "vitest";
+import { feedingDays } from "../../src/calendar/index.js";
 import { cli, examplePath, scratchFolder } from "../support/run-cli.js";
 
 const bin = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
@@ -71,6 +72,27 @@ describe("publish", () => {
     const again = await cli(["publish", folder, examplePath("back-garden")]);
     expect(again.stderr).toContain("0 written");
     expect(statSync(join(folder, "back-garden.ics")).mtimeMs).toBe(before);
+  });
+
+  test("after an edit of one planting, the rounds of the others stay where they were published", async () => {
+    const folder = join(scratchFolder(), "public");
+    const garden = readFileSync(examplePath("back-garden"), "utf8").replace(
+      "days: [wed, sat]",
+      "days: [mon, tue, wed, thu, fri, sat, sun]",
+    );
+    const file = join(scratchFolder(), "plot.yaml");
+    const days = async (text: string): Promise<string[]> => {
+      writeFileSync(file, text);
+      expect(await cli(["publish", folder, file])).toMatchObject({ code: 0 });
+      return feedingDays(readFileSync(join(folder, "plot.ics"), "utf8"));
+    };
+    const before = await days(garden);
+    const edited = garden.replace("transplanted: 2027-05-20", "transplanted: 2027-05-13");
+    expect(edited).not.toBe(garden);
+    expect(await days(edited)).toEqual(before);
+    const afresh = await cli(["plan", file, "--json"]);
+    const { rounds } = JSON.parse(afresh.stdout) as { rounds: { day: string }[] };
+    expect(rounds.map(({ day }) => day)).not.toEqual(before);
   });
 
   test("an index is written only when it is asked for", async () => {
