@@ -1,9 +1,11 @@
 import { mkdir, readdir, rename, rm, utimes, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
-import { gardenSource, type GardenSource } from "../../src/serve/index.js";
+import { day } from "../../src/dates.js";
+import { gardenSource, type AsOf, type GardenSource } from "../../src/serve/index.js";
 import { stepOf } from "../../src/serve/watch-step.js";
 import { isGardenFileName } from "../../src/serve/scan.js";
+import { aPlan, roundsOn } from "../support/a-plan.js";
 import { aFolder, aServer, gardenText, get, testSource, until } from "./a-server.js";
 
 const onEnd = onTestFinished;
@@ -338,6 +340,31 @@ test("at midnight in the garden's zone the page moves on to the next day, and it
   expect(after.status).toBe(200);
   expect(after.body.toString()).toContain("today 2027-06-13");
   expect(after.headers["last-modified"]).toBe("Sat, 12 Jun 2027 23:00:00 GMT");
+});
+
+test("an edit is planned with the calendar and the plan that are served, also after a stop", async () => {
+  const asked: AsOf[] = [];
+  const source = gardenSource({
+    loadPlan: (file, asOf) => {
+      asked.push(asOf);
+      const days = asOf.previousPlan?.rounds.map(({ day }) => day) ?? [day("2027-06-12")];
+      return Promise.resolve({ ok: true, value: aPlan({ rounds: roundsOn(days), notes: [] }) });
+    },
+    page: testSource.page,
+  });
+  const { folder, stateDir, port, server } = await aServer(onEnd, { source });
+  const served = await textAt(port, "/weir.ics");
+  expect(asked).toMatchObject([{ nowMs: expect.any(Number) as number }]);
+  expect(asked[0]).not.toHaveProperty("previous");
+  await writeFile(join(folder, "weir.yaml"), moved);
+  await until("the edit", () => asked.length === 2);
+  await server.stop();
+  await aServer(onEnd, { source, stateDir, gardens: [folder] });
+  await until("the reading after the stop", () => asked.length === 3);
+  for (const { previous, previousPlan } of asked.slice(1)) {
+    expect(previous).toBe(served);
+    expect(previousPlan?.rounds.map((round) => round.day)).toEqual(["2027-06-12"]);
+  }
 });
 
 test("at midnight in its zone a garden is planned anew, as what is planned may depend on the day", async () => {
