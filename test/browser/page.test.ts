@@ -6,6 +6,7 @@ import { addDays, dayNumber, type Day } from "../../src/dates.js";
 import { gardenPage, pageScript, pageStyle } from "../../src/outputs/index.js";
 import { dayOfSeason } from "../../src/outputs/words.js";
 import type { Plan } from "../../src/season-plan.js";
+import { withPolicy } from "../../src/serve/security-headers.js";
 import {
   nothingFed,
   oddNames,
@@ -80,6 +81,27 @@ test.each(pages)(
     await close();
   },
 );
+
+test("as published, with its policy within it, the page keeps its style and its script", async () => {
+  const after = third.day;
+  const { page, complaints, requests, close } = await show(
+    browser,
+    withPolicy(pages[0]?.document ?? ""),
+    { clock: noon(addDays(after, 1)) },
+  );
+  expect(await page.locator("#next .day").textContent()).not.toContain(dayOfSeason(after));
+  expect(
+    await page.evaluate(`getComputedStyle(document.querySelector(".button")).fontWeight`),
+  ).toBe("700");
+  await page.evaluate(
+    `document.body.insertAdjacentHTML("beforeend", "<p id=odd style='color:red'>")`,
+  );
+  expect(await page.evaluate(`document.getElementById("odd").style.color`)).toBe("");
+  expect(complaints.filter((line) => !line.includes("inline style"))).toEqual([]);
+  expect(complaints).not.toEqual([]);
+  expect(requests).toEqual([]);
+  await close();
+});
 
 describe("what is opened on demand", () => {
   test("is as sound as the rest", async () => {
