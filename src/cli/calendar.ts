@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import type { Plan } from "../season-plan.js";
 import { changeCounts } from "./changes-text.js";
 import { loadEarlierCalendar, type EarlierFile } from "./earlier-calendar.js";
-import { exists, writeWhole } from "./files.js";
+import { exists, isDevice, writeText } from "./files.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
@@ -34,12 +34,12 @@ export async function calendarCommand(
     return exitCodes.fine;
   }
   let earlier: EarlierFile | undefined;
-  if (await exists(out)) {
+  if ((await exists(out)) && !(await isDevice(out))) {
     const found = await loadEarlierCalendar(out, plan.garden.id, shell);
     if (!found.ok) return reportProblems(found.problems, {}, shell);
     earlier = found.value;
   }
-  const outcome = await writeWhole(out, textOver(earlier, plan, options, shell));
+  const outcome = await writeText(out, textOver(earlier, plan, options, shell));
   const told =
     earlier === undefined || outcome === "unchanged"
       ? count(plan.totals.rounds, "round")

@@ -1,6 +1,5 @@
-import { randomBytes } from "node:crypto";
-import { open, readFile, realpath, rename, stat, unlink } from "node:fs/promises";
-import { dirname, basename, join } from "node:path";
+import { readFile, realpath, stat, writeFile } from "node:fs/promises";
+import { writeWhole } from "../write-whole.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 
 /** Larger than any garden; anything bigger is refused before it fills the memory. */
@@ -27,40 +26,41 @@ export async function exists(path: string): Promise<boolean> {
   );
 }
 
+/** A pipe, a terminal, `/dev/null`: it can be written to, but neither read back nor replaced. */
+export async function isDevice(path: string): Promise<boolean> {
+  return stat(path).then(
+    (info) => !info.isFile() && !info.isDirectory(),
+    () => false,
+  );
+}
+
 /**
- * Writes a file whole or not at all: a new file beside it takes its place once it is complete. A
- * link stays one: what it points to is written. The same content leaves the file untouched.
+ * Gives a file this text, whole or not at all. A link stays one: what it points to is written. The
+ * same content leaves the file untouched. A device is written to as it stands.
  *
  * @param expected what the file held when it was read: it is left alone if it holds anything else
  *   by now. Throws CommandError with exit code 3.
  */
-export async function writeWhole(
+export async function writeText(
   path: string,
   text: string,
   expected?: Uint8Array,
 ): Promise<"written" | "unchanged"> {
-  const target = await realpath(path).catch(() => path);
-  const temporary = join(
-    dirname(target),
-    `.${basename(target)}.${randomBytes(6).toString("hex")}.tmp`,
-  );
   try {
+    if (await isDevice(path)) {
+      await writeFile(path, text);
+      return "written";
+    }
+    const target = await realpath(path).catch(() => path);
     const before = await readFile(target, "utf8").catch(() => undefined);
     if (before === text) return "unchanged";
-    const mode = before === undefined ? 0o666 : (await stat(target)).mode;
-    const file = await open(temporary, "wx", mode);
-    try {
-      await file.writeFile(text);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    if (expected !== undefined && !(await readFile(target)).equals(expected))
-      throw ioError(path, "it was changed meanwhile by someone else", "run the command again");
-    await rename(temporary, target);
+    const mode = before === undefined ? undefined : (await stat(target)).mode;
+    await writeWhole(target, text, mode, async () => {
+      if (expected !== undefined && !(await readFile(target)).equals(expected))
+        throw ioError(path, "it was changed meanwhile by someone else", "run the command again");
+    });
     return "written";
   } catch (error) {
-    await unlink(temporary).catch(() => undefined);
     throw error instanceof CommandError ? error : ioErrorFrom(path, error, "written");
   }
 }

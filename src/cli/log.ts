@@ -5,7 +5,7 @@ import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season-plan.js";
 import { loadTables } from "../tables.js";
-import { readBytes, writeWhole } from "./files.js";
+import { readBytes, writeText } from "./files.js";
 import { loadGardenText, type LoadedGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
@@ -51,7 +51,7 @@ export async function logCommand(file: string, options: LogOptions, shell: Shell
   }
   if (!options.dryRun) {
     const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
-    await writeWhole(file, mark + changed.value, bytes);
+    await writeText(file, mark + changed.value, bytes);
   }
   shell.stdout(writtenText(entries.value, after.value, today, shell));
   shell.stderr(`${file}: ${options.dryRun ? "nothing was written, as asked" : "written"}\n`);

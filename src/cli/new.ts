@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import { exists, writeWhole } from "./files.js";
+import { exists, writeText } from "./files.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { starterGarden, starterProblem } from "./starter.js";
 
@@ -32,7 +32,7 @@ export async function newCommand(
       exitCodes.io,
       `${file}: there is such a file already: choose another name, or remove it first`,
     );
-  await writeWhole(file, text);
+  await writeText(file, text);
   shell.stderr(`${file}: written; change it to your garden, then run \`feedround plan ${file}\`\n`);
   return exitCodes.fine;
 }

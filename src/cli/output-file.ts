@@ -1,4 +1,4 @@
-import { writeWhole } from "./files.js";
+import { writeText } from "./files.js";
 import { exitCodes, type Shell } from "./shell.js";
 
 /** A text to the file asked for, whole or not at all, or to standard output. */
@@ -8,6 +8,6 @@ export async function giveText(
   shell: Shell,
 ): Promise<number> {
   if (out === undefined || out === "-") shell.stdout(text);
-  else shell.stderr(`${out}: ${await writeWhole(out, text)}\n`);
+  else shell.stderr(`${out}: ${await writeText(out, text)}\n`);
   return exitCodes.fine;
 }

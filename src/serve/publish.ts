@@ -12,7 +12,7 @@ import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
 import { todayAt } from "./today.js";
 import { type Trouble, troubleOf } from "./trouble.js";
-import { writeWhole } from "./write-whole.js";
+import { writeWhole } from "../write-whole.js";
 
 export interface PublishOptions {
   /** Garden files, and folders of them. */

@@ -11,7 +11,7 @@ import {
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { writeWhole } from "../../src/cli/files.js";
+import { writeText } from "../../src/cli/files.js";
 import type { Plan } from "../../src/season-plan.js";
 import { gardenText, planted } from "../support/a-garden.js";
 import { cli, examplePath, scratchFile, scratchFolder, type World } from "../support/run-cli.js";
@@ -354,7 +354,7 @@ describe("the file itself", () => {
     const path = garden();
     const read = readFileSync(path);
     writeFileSync(path, "changed by an editor\n");
-    await expect(writeWhole(path, "ours\n", read)).rejects.toMatchObject({
+    await expect(writeText(path, "ours\n", read)).rejects.toMatchObject({
       exitCode: 3,
       message: expect.stringContaining("it was changed meanwhile") as string,
     });

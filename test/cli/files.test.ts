@@ -1,0 +1,76 @@
+import { execFile, execFileSync } from "node:child_process";
+import { chmodSync, lstatSync, readFileSync, statSync, symlinkSync, writeFileSync } from "node:fs";
+import { readdir } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { promisify } from "node:util";
+import { describe, expect, test } from "vitest";
+import { isDevice, writeText } from "../../src/cli/files.js";
+import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
+
+describe("a text is written", () => {
+  test("to a new file, to one that held something else, and not to one that holds it", async () => {
+    const path = join(scratchFolder(), "out.txt");
+    expect(await writeText(path, "one")).toBe("written");
+    expect(await writeText(path, "two")).toBe("written");
+    expect(await writeText(path, "two")).toBe("unchanged");
+    expect(readFileSync(path, "utf8")).toBe("two");
+    expect(await readdir(dirname(path))).toEqual(["out.txt"]);
+  });
+
+  test("with the permissions that the file had", async () => {
+    const path = scratchFile("out.txt", "one");
+    chmodSync(path, 0o600);
+    await writeText(path, "two");
+    expect(statSync(path).mode & 0o777).toBe(0o600);
+  });
+
+  test("through a link, which stays one", async () => {
+    const path = scratchFile("out.txt", "one");
+    const link = join(scratchFolder(), "link.txt");
+    symlinkSync(path, link);
+    await writeText(link, "two");
+    expect(lstatSync(link).isSymbolicLink()).toBe(true);
+    expect(readFileSync(path, "utf8")).toBe("two");
+  });
+
+  test("over nothing but what was read", async () => {
+    const path = scratchFile("out.txt", "one");
+    const read = readFileSync(path);
+    writeFileSync(path, "theirs");
+    await expect(writeText(path, "ours", read)).rejects.toMatchObject({ exitCode: 3 });
+    expect(readFileSync(path, "utf8")).toBe("theirs");
+    expect(await readdir(dirname(path))).toEqual(["out.txt"]);
+  });
+});
+
+describe.skipIf(process.platform === "win32")("a device", () => {
+  test("is told from a file, a folder and nothing at all", async () => {
+    expect(await isDevice("/dev/null")).toBe(true);
+    expect(await isDevice(scratchFile("out.txt", "one"))).toBe(false);
+    expect(await isDevice(scratchFolder())).toBe(false);
+    expect(await isDevice(join(scratchFolder(), "none"))).toBe(false);
+  });
+
+  test("that is a pipe gets the whole text, and stays a pipe", async () => {
+    const path = join(scratchFolder(), "pipe");
+    const text = pipeText(path);
+    expect(await writeText(path, "all of it")).toBe("written");
+    expect(await text).toBe("all of it");
+    expect(lstatSync(path).isFIFO()).toBe(true);
+  });
+
+  test("is no earlier calendar", async () => {
+    const path = join(scratchFolder(), "pipe");
+    const text = pipeText(path);
+    const garden = examplePath("back-garden");
+    const { code, stderr } = await cli(["calendar", garden, "--out", path]);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: `${path}: written, 9 rounds\n` });
+    expect(await text).toBe((await cli(["calendar", garden])).stdout);
+  });
+});
+
+/** Makes a pipe, and reads it to its end. */
+async function pipeText(path: string): Promise<string> {
+  execFileSync("mkfifo", [path]);
+  return promisify(execFile)("cat", [path]).then(({ stdout }) => stdout);
+}
