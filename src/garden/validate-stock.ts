@@ -25,6 +25,7 @@ export function validateStock(
     acid: raw.acid === "vinegar" ? ("vinegar" as const) : ("citric" as const),
     keep: raw.keep === "fridge" ? ("fridge" as const) : ("shelf" as const),
   };
+  const ids = new Set<string>();
   return {
     ...settings,
     citricForm: raw.acid_form === "monohydrate" ? "monohydrate" : "anhydrous",
@@ -42,7 +43,18 @@ export function validateStock(
         most: 1,
         words: "50 % to 100 %",
       }) ?? usual.shell_purity_percent / 100,
-    batches: list(raw.batches).map((batch, i) => validateBatch(batch, i, settings)),
+    batches: list(raw.batches).map((batch, i) => {
+      const valid = validateBatch(batch, i, settings);
+      if (valid.id !== "" && ids.has(valid.id))
+        fields.report({
+          code: "duplicate-batch",
+          path: [...valid.path, "id"],
+          message: `a second batch named ${valid.id}`,
+          mend: "give every batch a name of its own, as on its bottles",
+        });
+      ids.add(valid.id);
+      return valid;
+    }),
   };
 
   function validateBatch(
@@ -61,6 +73,20 @@ export function validateStock(
       most: 100_000,
       words: "0.01 to 100 g/L",
     });
+    if (leftL !== undefined && volumeL !== undefined && leftL > volumeL)
+      fields.report({
+        code: "batch-left-over-volume",
+        path: [...path, "left"],
+        message: `${text(batch.left)} left of a batch of ${text(batch.volume)}`,
+        mend: "correct `left` or `volume`",
+      });
+    if (useBy !== undefined && made !== undefined && useBy < made)
+      fields.report({
+        code: "batch-use-by-before-made",
+        path: [...path, "use_by"],
+        message: `use by ${useBy}, but made on ${made}`,
+        mend: "correct `use_by` or `made`",
+      });
     return {
       id: text(batch.id) ?? "",
       // A file with a wrong date is refused as a whole: this stand-in is never seen.

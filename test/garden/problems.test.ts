@@ -294,6 +294,46 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
     garden({}, "stock: { batches: [{ id: B1, made: 2027-04-31, volume: 1 L }] }"),
     "date 14:36",
   ],
+  [
+    "vinegar of 120 percent",
+    garden({}, "stock: { acid: vinegar, vinegar: 120 % }"),
+    "absurd-size 14:34",
+  ],
+  ["an acid that is none", garden({}, "stock: { acid: citrik }"), "schema-enum 14:16"],
+  [
+    "a batch of less than nothing",
+    garden({}, "stock: { batches: [{ id: B1, made: 2027-04-01, volume: -1 L }] }"),
+    "quantity 14:56",
+  ],
+  [
+    "a batch with more left than was made",
+    garden({}, "stock: { batches: [{ id: B1, made: 2027-04-01, volume: 1 L, left: 1100 mL }] }"),
+    "batch-left-over-volume 14:67",
+  ],
+  [
+    "a batch to use up before it was made",
+    garden(
+      {},
+      "stock: { batches: [{ id: B1, made: 2027-04-01, volume: 1 L, use_by: 2027-03-31 }] }",
+    ),
+    "batch-use-by-before-made 14:69",
+  ],
+  [
+    "a batch id twice",
+    garden(
+      {},
+      "stock:",
+      "  batches:",
+      "    - { id: B1, made: 2027-04-01, volume: 1 L }",
+      "    - { id: B1, made: 2027-04-15, volume: 1 L }",
+    ),
+    "duplicate-batch 17:13",
+  ],
+  [
+    "a batch of no strength",
+    garden({}, "stock: { batches: [{ id: B1, made: 2027-04-01, volume: 1 L, strength: 0 g/L }] }"),
+    "absurd-size 14:71",
+  ],
   ["a group where a list belongs", garden({ "- id: south": "id: south" }), "yaml 7:7"],
   ["a key without a value", garden({ can: "can:" }), "schema-type 5:1"],
   ["a key given twice", garden({ can: "garden: Another" }), "yaml-key-twice 5:1"],
