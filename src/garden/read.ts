@@ -71,6 +71,11 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
   });
   const fail = (...problems: Problem[]): Result<SourceFile> => ({ ok: false, problems });
 
+  if (/^\s*BEGIN:VCALENDAR/i.test(text))
+    return fail(
+      refuse("calendar", 0, "this is a calendar, not a garden file", "give the garden file"),
+    );
+
   const tooDeep = (): Result<SourceFile> =>
     fail(
       refuse("yaml", 0, "the file nests too deeply to be read", "check brackets and indentation"),
@@ -83,8 +88,10 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     .flatMap((doc) => [...doc.errors, ...doc.warnings])
     .filter((error, i, all) => error.pos[0] !== all[i - 1]?.pos[0]);
   const [doc, second] = documents;
+  // A tab breaks what follows it in ways that say nothing of the tab.
+  const tabs = errors.filter((error) => error.code === "TAB_AS_INDENT");
   const found = [
-    ...errors.map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
+    ...(tabs.length > 0 ? tabs : errors).map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
     ...(errors.length === 0 && doc ? repeatedKeys(doc) : []).map(({ offset, key }) =>
       refuse(
         "yaml-key-twice",
@@ -178,8 +185,20 @@ function inOurWords(error: YAMLError): [message: string, mend: string] {
   switch (error.code) {
     case "TAB_AS_INDENT":
       return ["a tab is used to indent", "indent with spaces"];
-    case "BAD_INDENT":
+    case "BAD_INDENT": {
+      const [, bracket] = /end with a ([\]}])/.exec(error.message) ?? [];
+      if (bracket !== undefined)
+        return [
+          `a bracket opened before this is not closed with ${bracket}`,
+          `write the ${bracket}, or set its further lines in`,
+        ];
       return ["this line is indented differently from its neighbours", "line it up with them"];
+    }
+    case "BLOCK_AS_IMPLICIT_KEY":
+      return [
+        "a key stands where none can be",
+        "check the indentation of this line; put the text in quotes if the colon is part of it",
+      ];
     case "MULTILINE_IMPLICIT_KEY":
     case "MISSING_CHAR":
       return [

@@ -139,12 +139,29 @@ describe("what cannot be read", () => {
 
   test("the words speak of the file, not of the parser", () => {
     expect(words("a:\n\tb: 1\n")).toContain("a tab is used to indent: indent with spaces");
-    expect(words("a: 1\n  b: 2\n")).toMatch(/check (colons|indentation)/);
+    expect(words("a: 1\n  b: 2\n")).toContain(
+      "a key stands where none can be: check the indentation of this line",
+    );
     expect(words("a: !crop tomato\n")).toBe(
       "a YAML tag (!name) means nothing here: remove the tag",
     );
     expect(words("? [a, b]\n: 1\n")).toContain("a key is not text: write the key as a word");
     expect(words("x:\n   a: 1\n  b: 2\n")).toContain("indented differently from its neighbours");
+    expect(words("beds: [\n")).toBe(
+      "a bracket opened before this is not closed with ]: write the ], or set its further lines in",
+    );
+    expect(words("a: b: c\n")).toContain("a key stands where none can be");
+  });
+
+  test("a tab is told alone, without the errors that follow from it", () => {
+    expect(words("beds:\n\t- id: south\n\t  name: x\n")).not.toContain("a key stands");
+    expect(refusals("beds:\n\t- id: south\nx: y: z\n")).toEqual(["yaml 2:1"]);
+  });
+
+  test("a calendar given for a garden is called one", () => {
+    expect(words("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n")).toBe(
+      "this is a calendar, not a garden file: give the garden file",
+    );
   });
 
   test("aliases that unfold to billions of values are refused at once", () => {
