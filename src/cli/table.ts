@@ -1,20 +1,37 @@
 import stringWidth from "string-width";
 
-/** Rows of cells -> aligned lines; the last column wraps to what is left of the width. */
+const leastRoom = 20;
+
+/**
+ * Rows of cells -> aligned lines; the last column wraps to what is left of the width. Where that is
+ * too little to read, the last cell goes below the others.
+ */
 export function table(rows: readonly (readonly string[])[], indent: string, width: number): string {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   const widths = Array.from({ length: columns - 1 }, (_, i) =>
     Math.max(0, ...rows.map((row) => stringWidth(row[i] ?? ""))),
   );
   const before = indent.length + widths.reduce((sum, w) => sum + w + 2, 0);
-  const room = Math.max(20, width - before);
+  const room = width - before;
+  const last = (row: readonly string[]): string => row[columns - 1] ?? "";
+  if (room < leastRoom && rows.some((row) => stringWidth(last(row)) > room))
+    return rows
+      .map((row) => stacked(row.slice(0, columns - 1), last(row), indent, width))
+      .join("\n");
   return rows
     .map((row) => {
       const cells = widths.map((w, i) => pad(row[i] ?? "", w) + "  ").join("");
-      const lines = wrap(row[columns - 1] ?? "", room);
+      const lines = wrap(last(row), room);
       return (indent + cells + lines.join(`\n${" ".repeat(before)}`)).trimEnd();
     })
     .join("\n");
+}
+
+function stacked(cells: readonly string[], last: string, indent: string, width: number): string {
+  const inset = `${indent}    `;
+  const above = bullet(cells.filter((cell) => cell.trim() !== "").join("  "), width, indent);
+  const below = wrap(last, width - inset.length).map((line) => inset + line);
+  return [...(above.trim() === "" ? [] : [above]), ...(last === "" ? [] : below)].join("\n");
 }
 
 /** Breaks a text at blanks so that no line is wider than `width`, where words allow. */
