@@ -345,7 +345,7 @@ test("at midnight in the garden's zone the page moves on to the next day, and it
 test("an edit is planned with the calendar and the plan that are served, also after a stop", async () => {
   const asked: AsOf[] = [];
   const source = gardenSource({
-    loadPlan: (file, asOf) => {
+    loadPlan: (_, asOf) => {
       asked.push(asOf);
       const days = asOf.previousPlan?.rounds.map(({ day }) => day) ?? [day("2027-06-12")];
       return Promise.resolve({ ok: true, value: aPlan({ rounds: roundsOn(days), notes: [] }) });
