@@ -3,13 +3,10 @@ import { Option } from "commander";
 import type { CalendarOptions } from "./calendar.js";
 import type { ChangesOptions } from "./changes.js";
 import type { AddCommand, SetExit } from "./program.js";
-import { dayOption, stampOption } from "./option-values.js";
+import { stampOption, todayOption } from "./option-values.js";
 import type { Shell } from "./shell.js";
 
 export function addCalendarCommands(add: AddCommand, setExit: SetExit, shell: Shell): void {
-  const todayOption = () =>
-    new Option("--today <day>", "plan from this day instead of today").argParser(dayOption);
-
   add("calendar <garden>", "write the calendar (iCalendar, .ics)", [
     "calendar garden.yaml --out garden.ics",
     "calendar garden.yaml --out feed.ics --for subscription",

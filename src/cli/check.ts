@@ -1,4 +1,5 @@
 import { gardenAdvice } from "../advice.js";
+import type { Day } from "../dates.js";
 import { loadTables } from "../tables.js";
 import { loadGarden } from "./load.js";
 import { printJson, reportProblems } from "./report.js";
@@ -7,13 +8,19 @@ import { textStyle } from "./style.js";
 import { bullet } from "./table.js";
 import { count } from "./words.js";
 
+export interface CheckOptions {
+  readonly json?: true;
+  readonly today?: Day;
+}
+
 /** Problems end with exit code 1; advice and warnings alone are fine. */
 export async function checkCommand(
   file: string,
-  options: { readonly json?: true },
+  options: CheckOptions,
   shell: Shell,
 ): Promise<number> {
-  const loaded = await loadGarden(file, shell);
+  const { today } = options;
+  const loaded = await loadGarden(file, shell, today === undefined ? {} : { today });
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   const { garden, plan } = loaded.value;
   const advice = gardenAdvice(garden, plan, loadTables().catalogue);

@@ -1,7 +1,7 @@
 /** `sheet` and `labels`: what is printed on paper. */
 import type { Command } from "commander";
 import type { AddCommand, SetExit } from "./program.js";
-import { dayOption, millimetresOption, wholeNumberOption } from "./option-values.js";
+import { millimetresOption, todayOption, wholeNumberOption } from "./option-values.js";
 import type { LabelWishes } from "./labels.js";
 import type { SheetWishes } from "./sheet.js";
 import type { Shell } from "./shell.js";
@@ -10,7 +10,7 @@ export function addPrintCommands(add: AddCommand, setExit: SetExit, shell: Shell
   const common = (command: Command): Command =>
     command
       .option("--out <file>", "write this file instead of standard output")
-      .option("--today <day>", "plan from this day instead of today", dayOption);
+      .addOption(todayOption());
 
   common(
     add("sheet <garden>", "make a season sheet to print (HTML), with boxes to tick", [

@@ -1,14 +1,16 @@
 /** The commands and their options; each command's work is in a file of its own. */
 import { Command, CommanderError } from "commander";
-import type { Day } from "../dates.js";
 import { addCalendarCommands } from "./calendar-commands.js";
-import { dayOption } from "./option-values.js";
+import type { CheckOptions } from "./check.js";
+import { dayOption, todayOption } from "./option-values.js";
 import { addHelpCommands } from "./help-commands.js";
+import type { PlanWishes } from "./plan.js";
 import { addPrintCommands } from "./print-commands.js";
 import { addSeasonCommands } from "./season-commands.js";
 import { addServeCommands } from "./serve-commands.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
+import type { WhyOptions } from "./why.js";
 
 /** Runs one command line; gives the exit code. Throws only for bugs of ours. */
 export async function run(argv: readonly string[], shell: Shell): Promise<number> {
@@ -46,6 +48,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     .helpOption("-h, --help", "print this help")
     .helpCommand(false)
     .showSuggestionAfterError()
+    .showHelpAfterError("(`feedround --help` lists the commands)")
     .exitOverride()
     .configureOutput({ writeOut: shell.stdout, writeErr: shell.stderr });
   // Settings such as exitOverride pass to each command made from the program.
@@ -53,6 +56,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     program
       .command(usage)
       .description(description)
+      .showHelpAfterError(`(\`feedround ${usage.split(" ")[0]} --help\` shows how it is used)`)
       .addHelpText(
         "before",
         `${["Examples:", ...examples.map((e) => `  feedround ${e}`)].join("\n")}\n`,
@@ -66,7 +70,8 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     .option("--json", "print the plan as JSON (schemas/plan.schema.json)")
     .option("--from <day>", "only rounds from this day on", dayOption)
     .option("--to <day>", "only rounds up to this day", dayOption)
-    .action(async (file: string, options: { json?: true; from?: Day; to?: Day }) => {
+    .addOption(todayOption())
+    .action(async (file: string, options: PlanWishes) => {
       const { planCommand } = await import("./plan.js");
       setExit(await planCommand(file, options, shell));
     });
@@ -76,7 +81,8 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     "check - --json < garden.yaml",
   ])
     .option("--json", "print problems and advice as JSON")
-    .action(async (file: string, options: { json?: true }) => {
+    .addOption(todayOption())
+    .action(async (file: string, options: CheckOptions) => {
       const { checkCommand } = await import("./check.js");
       setExit(await checkCommand(file, options, shell));
     });
@@ -87,12 +93,13 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     "why garden.yaml toms 2027-06-26",
   ])
     .option("--json", "print the reasons as JSON")
+    .addOption(todayOption())
     .action(
       async (
         file: string,
         planting: string | undefined,
         day: string | undefined,
-        options: { json?: true },
+        options: WhyOptions,
       ) => {
         const { whyCommand } = await import("./why.js");
         setExit(await whyCommand(file, planting, day, options, shell));

@@ -1,4 +1,4 @@
-import { parseDay } from "../dates.js";
+import { parseDay, type Day } from "../dates.js";
 import { didYouMean } from "../suggest.js";
 import { reasonsFor } from "../reasons.js";
 import { loadGarden } from "./load.js";
@@ -7,11 +7,16 @@ import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { reasonsText } from "./why-text.js";
 
+export interface WhyOptions {
+  readonly json?: true;
+  readonly today?: Day;
+}
+
 export async function whyCommand(
   file: string,
   planting: string | undefined,
   dayText: string | undefined,
-  options: { readonly json?: true },
+  options: WhyOptions,
   shell: Shell,
 ): Promise<number> {
   // `why garden.yaml 2027-06-26`: all that is fed on that day.
@@ -21,7 +26,8 @@ export async function whyCommand(
   const on = onText === undefined ? undefined : parseDay(onText);
   if (onText !== undefined && on === undefined)
     throw new CommandError(exitCodes.usage, `\`${onText}\` is no date: write it like 2027-06-26`);
-  const loaded = await loadGarden(file, shell);
+  const { today } = options;
+  const loaded = await loadGarden(file, shell, today === undefined ? {} : { today });
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   const { plan } = loaded.value;
   const ids = plan.plantings.map((p) => p.id);

@@ -120,3 +120,25 @@ test("no line is wider than the terminal", async () => {
   const { stdout } = await cli(["plan", file], { columns: 72 });
   for (const line of stdout.split("\n")) expect(line.length).toBeLessThanOrEqual(72);
 });
+
+describe("--today", () => {
+  const midSeason = examplePath("mid-season");
+  const today = ["--today", "2027-07-05"];
+
+  test("plans a season under way: the log is past, a missed round and a sign are told", async () => {
+    const { rounds, notes, stock, today: from } = await planOf(midSeason, ...today);
+    expect(from).toBe("2027-07-05");
+    const given = rounds.filter((round) => round.given);
+    expect(given.length).toBeGreaterThan(2);
+    expect(rounds.every((round) => round.given === true || round.day >= from)).toBe(true);
+    expect(notes.map((note) => note.code)).toEqual(expect.arrayContaining(["missed", "sign"]));
+    expect(stock?.inHand?.some((bottle) => bottle.id === "B2")).toBe(true);
+  });
+
+  test("is the day for check and why too; on the day of the clock the log lies ahead", async () => {
+    for (const argv of [["plan"], ["check"], ["why"]]) {
+      expect((await cli([...argv, midSeason, ...today])).code).toBe(0);
+      expect((await cli([...argv, midSeason])).code).toBe(1);
+    }
+  });
+});
