@@ -2,7 +2,7 @@
 import { Command, CommanderError } from "commander";
 import { addCalendarCommands } from "./calendar-commands.js";
 import type { CheckOptions } from "./check.js";
-import { dayOption, todayOption } from "./option-values.js";
+import { dayOption, todayOption, wholeNumberOption } from "./option-values.js";
 import { addHelpCommands } from "./help-commands.js";
 import type { PlanWishes } from "./plan.js";
 import { addPrintCommands } from "./print-commands.js";
@@ -66,10 +66,17 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     "plan garden.yaml",
     "plan garden.yaml --from 2027-06-01 --to 2027-06-30",
     "plan - --json < garden.yaml",
+    "plan garden.yaml --keep garden.ics",
   ])
     .option("--json", "print the plan as JSON (schemas/plan.schema.json)")
     .option("--from <day>", "only rounds from this day on", dayOption)
     .option("--to <day>", "only rounds up to this day", dayOption)
+    .option("--keep <plan>", "keep days of this earlier plan (JSON) or calendar")
+    .option(
+      "--extra-rounds <count>",
+      "rounds that keeping may cost; without it, none",
+      wholeNumberOption,
+    )
     .addOption(todayOption())
     .action(async (file: string, options: PlanWishes) => {
       const { planCommand } = await import("./plan.js");
