@@ -1,5 +1,6 @@
 import type { Amounts } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, Feeding, OtherFeedMix } from "../season-plan.js";
+import { stageWords } from "../words.js";
 import { cautionsFor, otherFeedCaution, type PourStyle } from "./cautions.js";
 
 /** What is done on one trip, or in one bed of it. */
@@ -109,7 +110,7 @@ function feedingLine(feeding: Feeding, given: boolean, amounts: Amounts): string
     : feeding.inWindow
       ? `, due ${days}`
       : `, due ${days}, which this day misses`;
-  return `${name}: ${waterText(feeding.waterL, amounts)}; ${feeding.stage.replaceAll("-", " ")}; feeding ${feeding.number}${due}`;
+  return `${name}: ${waterText(feeding.waterL, amounts)}; ${stageWords(feeding.stage)}; feeding ${feeding.number}${due}`;
 }
 
 function evidenceLines(mix: CanMix): string[] {

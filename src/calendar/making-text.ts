@@ -2,6 +2,7 @@
 import { type Amounts, totalStockText, volumeText } from "../garden/index.js";
 import type { BatchRecipe } from "../season-plan.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../stock/index.js";
+import { counted } from "../words.js";
 
 export type StepName = MakingStep;
 
@@ -102,10 +103,6 @@ function nextLine(step: StepName, { id, steps, useBy, serves }: PlannedBatch): s
       return `On the label: ${id}, use by ${useBy}.${use}`;
     }
   }
-}
-
-export function counted(n: number, noun: string): string {
-  return `${n} ${noun}${n === 1 ? "" : "s"}`;
 }
 
 function liquid(ml: number, amounts: Amounts): string {

@@ -1,25 +1,14 @@
 /** Days and amounts as a grower reads them. */
-import { daysBetween, monthOf, weekdayOf, type Day } from "../dates.js";
+import { daysBetween, type Day } from "../dates.js";
 import { decimal } from "../garden/index.js";
 import type { CanFill, CanMix } from "../season-plan.js";
+import { counted, dayOfMonth, monthName, shortDate, weekdayName } from "../words.js";
 
-const months =
-  "January February March April May June July August September October November December".split(
-    " ",
-  );
-const weekdayNames = {
-  mon: "Monday",
-  tue: "Tuesday",
-  wed: "Wednesday",
-  thu: "Thursday",
-  fri: "Friday",
-  sat: "Saturday",
-  sun: "Sunday",
-} as const;
+export { counted, monthName, shortDate, stageWords } from "../words.js";
 
 /** `Saturday 26 June`, where the season says the year */
 export function dayOfSeason(day: Day): string {
-  return `${weekdayNames[weekdayOf(day)]} ${dayOfMonth(day)} ${monthName(day)}`;
+  return `${weekdayName(day)} ${dayOfMonth(day)} ${monthName(day)}`;
 }
 
 /** `26 June 2027` */
@@ -29,17 +18,7 @@ export function fullDate(day: Day): string {
 
 /** `Sat 26 Jun` */
 export function shortDay(day: Day): string {
-  return `${weekdayNames[weekdayOf(day)].slice(0, 3)} ${shortDate(day)}`;
-}
-
-/** `26 Jun` */
-export function shortDate(day: Day): string {
-  return `${dayOfMonth(day)} ${monthName(day).slice(0, 3)}`;
-}
-
-/** `June` */
-export function monthName(day: Day): string {
-  return months[monthOf(day) - 1] ?? "";
+  return `${weekdayName(day).slice(0, 3)} ${shortDate(day)}`;
 }
 
 /** `today`, `tomorrow`, `in 5 days`, `3 days ago` */
@@ -56,11 +35,6 @@ export function unbroken(text: string): string {
   return text.replaceAll(" ", "\u00a0");
 }
 
-/** `1 can`, `3 cans` */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
-
 /** Three figures are enough for anything measured with a can or a spoon. */
 export function figures(value: number): string {
   return value >= 100 ? decimal(value, 0) : String(Number(value.toPrecision(3)));
@@ -69,11 +43,6 @@ export function figures(value: number): string {
 /** As the recipe has them: `9.5 g`, `16 g`. */
 export function gramsText(g: number): string {
   return `${decimal(g, g < 10 ? 1 : 0)} g`;
-}
-
-/** `fruit set` */
-export function stageWords(stage: string): string {
-  return stage.replaceAll("-", " ");
 }
 
 export function vesselOf(route: CanMix["route"]): "can" | "sprayer" {
@@ -92,8 +61,4 @@ export function fillWords(fill: CanFill, route: CanMix["route"]): string {
 /** `courgette` for `courgette (zucchini)`, where room is short. */
 export function cropWords(cropName: string): string {
   return cropName.replace(/ \(.*\)$/, "");
-}
-
-function dayOfMonth(day: Day): number {
-  return Number(day.slice(8));
 }

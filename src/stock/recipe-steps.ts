@@ -1,5 +1,6 @@
 /** The recipe told step by step, each caution at the step where it counts. */
 import { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
+import { counted } from "../words.js";
 import type { Recipe } from "./recipe.js";
 
 export interface RecipeStep {
@@ -18,7 +19,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
     {
       key: "dry-shells",
       dayFromStart: 0,
-      text: `Rinse ${count(r.eggs, "eggshell")}, boil them 10 minutes, and spread them out to dry for ${days(r.dryDays)}.`,
+      text: `Rinse ${counted(r.eggs, "eggshell")}, boil them 10 minutes, and spread them out to dry for ${days(r.dryDays)}.`,
       cautions: [
         "Raw shell can carry salmonella: boil it, and wash hands, sink and boards.",
         "Boiling water scalds.",
@@ -27,7 +28,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
     {
       key: "crush",
       dayFromStart: mixOn,
-      text: `Crush the shells and weigh out ${weightText(r.shellG, amounts)}${r.jar.shellPurity < 1 ? " of dry shell" : ""} (about ${count(r.eggs, "large egg")}). The finer, the faster.`,
+      text: `Crush the shells and weigh out ${weightText(r.shellG, amounts)}${r.jar.shellPurity < 1 ? " of dry shell" : ""} (about ${counted(r.eggs, "large egg")}). The finer, the faster.`,
       cautions: ["Do not breathe the dust: wear a mask, or crush the shells in a closed bag."],
     },
     {
@@ -103,10 +104,6 @@ function shakeText(r: Omit<Recipe, "steps">): string {
 function bottles(r: Omit<Recipe, "steps">): string {
   const size = bottleText(r.means.bottleMl, r.means.amounts ?? "metric");
   return r.bottles === 1 ? `a bottle of ${size}` : `${r.bottles} bottles of ${size}`;
-}
-
-function count(n: number, noun: string): string {
-  return `${n} ${noun}${n === 1 ? "" : "s"}`;
 }
 
 function days(n: number): string {
