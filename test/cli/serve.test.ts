@@ -101,6 +101,16 @@ describe("publish", () => {
     expect(readdirSync(folder)).toContain("index.html");
   });
 
+  test("counts the gardens of a folder on a terminal, and only there", async () => {
+    const gardens = scratchFolder();
+    for (const name of ["a", "b"])
+      copyFileSync(examplePath("back-garden"), join(gardens, `${name}.yaml`));
+    const publish = async (progress: boolean): Promise<string> =>
+      (await cli(["publish", join(scratchFolder(), "public"), gardens], { progress })).stderr;
+    expect(await publish(true)).toMatch(/\r1 of 2 gardens\r2 of 2 gardens\r\u001b\[K/);
+    expect(await publish(false)).not.toMatch(/of 2 gardens|\r/);
+  });
+
   test("a garden with problems ends with exit code 1, a wrong address is wrong usage", async () => {
     const broken = join(scratchFolder(), "broken.yaml");
     writeFileSync(broken, "version: 1\n");

@@ -18,6 +18,8 @@ export interface World {
   readonly timezone?: string;
   readonly columns?: number;
   readonly color?: boolean;
+  /** Standard error is a terminal. */
+  readonly progress?: boolean;
 }
 
 /** Runs one command line inside this process, with a world of its own. */
@@ -38,7 +40,7 @@ export async function cli(argv: readonly string[], world: World = {}): Promise<C
     now: () => world.now ?? `${today}T08:00:00Z`,
     localTimezone: world.timezone ?? "Europe/Dublin",
     color: world.color ?? false,
-    progress: false,
+    progress: world.progress ?? false,
     ...(world.columns === undefined ? {} : { columns: world.columns }),
   };
   const code = await run(argv, shell);
