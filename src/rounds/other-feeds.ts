@@ -47,7 +47,13 @@ export function otherFeedDays(
           ? inSpan.filter((day) => feed.days?.includes(weekdayOf(day)) && isOpen(day))
           : last === undefined
             ? everySoManyDays(inSpan, from, everyDays, today, isOpen)
-            : everySoManyDays(inSpan, addDays(last, everyDays), everyDays, today, isOpen);
+            : everySoManyDays(
+                inSpan.filter(isOpen),
+                addDays(last, everyDays),
+                everyDays,
+                today,
+                isOpen,
+              );
       return [
         feed,
         [
