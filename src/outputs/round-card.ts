@@ -49,7 +49,7 @@ export function roundBody(plan: Plan, round: Round): Html {
     </ul>
     ${otherFeeds(round)}
     <ul class="cautions">
-      ${cautionsFor(mixesOf(round)).map((line) => html`<li>${line}</li>`)}
+      ${cautionsFor(mixesOf(round), plan.stock?.pour).map((line) => html`<li>${line}</li>`)}
     </ul>`;
 }
 

@@ -72,7 +72,7 @@ function sheetCautions(plan: Plan): readonly string[] {
   const makes = (plan.stock?.making.batches ?? []).length > 0;
   const keeps = plan.stock !== undefined && hasBottles(plan.stock);
   return distinct([
-    ...(plan.rounds.length > 0 ? cautionsFor(allMixes(plan)) : []),
+    ...(plan.rounds.length > 0 ? cautionsFor(allMixes(plan), plan.stock?.pour) : []),
     ...(makes ? makingCautions : []),
     ...(keeps ? keepingCautions : []),
     ...humilityCautions,

@@ -88,6 +88,13 @@ describe("the next round", () => {
     expect(next).toContain("away from food and children");
   });
 
+  test("says to shake, where the garden pours its stock shaken", () => {
+    const page = told(gardenPage(weir, { today: day("2027-06-10") }));
+    expect(weir.stock?.pour).toBe("shaken");
+    expect(page).toContain("Shake the bottle. Measure");
+    expect(page).not.toContain("unless you pour off");
+  });
+
   test("lists what the stock wants until then, and only that", () => {
     const { stock } = weir;
     const start = stock?.making.batches[0]?.startOn;

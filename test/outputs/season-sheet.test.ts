@@ -61,6 +61,9 @@ describe("the season sheet", () => {
       "Wash produce",
       "carbon dioxide",
       "salmonella",
+      "scalds",
+      "glasses",
+      "mask",
       "away from food",
       "soil test",
     ])
@@ -68,6 +71,12 @@ describe("the season sheet", () => {
     const unfed = seasonSheet(planOf(nothingFed), { paper: "a4" });
     expect(unfed).not.toContain("carbon dioxide");
     expect(unfed).toContain("soil test");
+  });
+
+  test("says to shake, where the garden pours its stock shaken", () => {
+    expect(weir.stock?.pour).toBe("shaken");
+    expect(sheet).toContain("Shake the bottle.");
+    expect(sheet).not.toContain("unless you pour off");
   });
 
   test("is laid out for its paper", () => {
