@@ -53,7 +53,7 @@ export async function logCommand(file: string, options: LogOptions, shell: Shell
     const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
     await writeText(file, mark + changed.value, bytes);
   }
-  shell.stdout(writtenText(entries.value, after.value, today, shell));
+  shell.stdout(writtenText(entries.value, after.value, today, options.dryRun ?? false, shell));
   shell.stderr(`${file}: ${options.dryRun ? "nothing was written, as asked" : "written"}\n`);
   return exitCodes.fine;
 }
@@ -128,6 +128,7 @@ function writtenText(
   entries: readonly NewLogEntry[],
   { garden, plan }: LoadedGarden,
   today: Day,
+  isDryRun: boolean,
   shell: Shell,
 ): string {
   const style = textStyle(shell);
@@ -155,7 +156,7 @@ function writtenText(
     (note) => note.code === "log" && entries.some((e) => e.on === note.day),
   );
   return [
-    style.heading(`Written into the log of ${garden.name}`),
+    style.heading(`${isDryRun ? "To be written" : "Written"} into the log of ${garden.name}`),
     table(rows, "  ", style.width),
     ...(due.length === 0 ? [] : [style.heading("Due next"), table(due, "  ", style.width)]),
     ...notes.map((note) => note.message),

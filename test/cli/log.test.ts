@@ -263,6 +263,7 @@ test("--dry-run shows it and writes nothing", async () => {
     world,
   );
   expect(code).toBe(0);
+  expect(stdout).toMatch(/^To be written into the log/);
   expect(stdout).toContain("30 mL");
   expect(stderr).toBe(`${path}: nothing was written, as asked\n`);
   expect([readFileSync(path, "utf8"), statSync(path).mtimeMs]).toEqual([text, before]);
