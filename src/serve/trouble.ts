@@ -10,6 +10,7 @@ const known: Readonly<Record<string, readonly [what: string, mend: string]>> = {
   EADDRNOTAVAIL: ["is no address of this computer", "choose one of its own addresses"],
   ENOTFOUND: ["is not known", "choose one of this computer's own addresses"],
   ENOENT: ["does not exist", "check the path"],
+  EEXIST: ["is a file, where a folder is needed", "give the name of a folder"],
   ENOTDIR: ["is not in a folder", "check the path"],
   ENOSPC: ["could not be written: the disk is full", "make room on the disk"],
   EROFS: ["is on a disk that can only be read", "choose another place"],

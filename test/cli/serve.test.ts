@@ -63,6 +63,13 @@ describe("serve", () => {
 });
 
 describe("publish", () => {
+  test("into what is a file asks for a folder", async () => {
+    const file = examplePath("back-garden");
+    const { code, stderr } = await cli(["publish", file, file]);
+    expect(code).toBe(3);
+    expect(stderr).toContain("is a file, where a folder is needed: give the name of a folder");
+  });
+
   test("writes calendar and page, and leaves unchanged files as they are", async () => {
     const folder = join(scratchFolder(), "public");
     expect(await cli(["publish", folder, examplePath("back-garden")])).toMatchObject({ code: 0 });
