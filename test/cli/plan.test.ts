@@ -97,6 +97,11 @@ test.each([
   expect(stderr).not.toBe("");
 });
 
+test("a wrong usage names the help that shows the right one", async () => {
+  expect((await cli(["plan"])).stderr).toContain("`feedround plan --help`");
+  expect((await cli(["plant", file])).stderr).toContain("`feedround --help`");
+});
+
 test("a garden's own rules are found beside it and used", async () => {
   const plan = await planOf(examplePath("orchard-corner"));
   expect(plan.plantings.find((p) => p.id === "pumpkins")?.rules[0]).toBe("our-pumpkins");

@@ -36,7 +36,7 @@ describe("a table", () => {
 
   test.each([30, 40, 60, 80, 100])("stays within %i columns", (width) => {
     const lines = table(rows, "  ", width).split("\n");
-    expect(Math.max(...lines.map(stringWidth))).toBeLessThanOrEqual(width);
+    expect(Math.max(...lines.map((line) => stringWidth(line)))).toBeLessThanOrEqual(width);
   });
 
   test("stays aligned where all of it is short enough", () => {
