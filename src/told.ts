@@ -111,7 +111,7 @@ export function usedDefaults(garden: Garden, courses: readonly FeedingCourse[]):
       .filter((planting) => planting.sprayIsUsual)
       .map(
         (p) =>
-          `${p.id}: ${decimal(p.sprayL, 2)} L of spray in all, usual for the crop (\`spray:\`)`,
+          `${p.id}: ${volumeText(p.sprayL, garden.amounts)} of spray in all, usual for the crop (\`spray:\`)`,
       ),
   ];
 }

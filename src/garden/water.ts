@@ -2,6 +2,7 @@ import { findCrop } from "../crops/index.js";
 import type { FilePath } from "../problem.js";
 import type { Planting } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
+import { volumeText } from "./amounts.js";
 import type { Validation } from "./validate.js";
 
 interface PlantingNeeds {
@@ -26,7 +27,7 @@ const mostL = 10_000;
 export function plantingWater(
   needs: PlantingNeeds,
   bed: BedWater,
-  { fields, tables, assume }: Validation,
+  { fields, tables, amounts, assume }: Validation,
 ): Pick<Planting, "waterL" | "sprayL" | "sprayIsUsual"> {
   const { planting } = needs;
   const crop = findCrop(planting.crop, tables.catalogue);
@@ -57,16 +58,20 @@ export function plantingWater(
 
   const assumedWater = (): number => {
     if (planting.plants !== undefined && crop) {
-      assume(`${planting.id}: ${crop.waterLPerPlant} L of water a plant, usual for ${crop.name}`);
+      assume(
+        `${planting.id}: ${volumeText(crop.waterLPerPlant, amounts)} of water a plant, usual for ${crop.name}`,
+      );
       return crop.waterLPerPlant * planting.plants;
     }
     if (needs.areaM2 !== undefined) {
-      assume(`${planting.id}: ${tables.usual.water_l_per_m2} L of water per m2, as none is given`);
+      assume(
+        `${planting.id}: ${volumeText(tables.usual.water_l_per_m2, amounts)} of water per m2, as none is given`,
+      );
       return tables.usual.water_l_per_m2 * needs.areaM2;
     }
     const liters = crop?.waterLPerPlant ?? tables.usual.water_l_per_m2;
     assume(
-      `${planting.id}: ${liters} L of water for one plant, as neither water, plants nor area is given`,
+      `${planting.id}: ${volumeText(liters, amounts)} of water for one plant, as neither water, plants nor area is given`,
     );
     return liters;
   };

@@ -113,6 +113,14 @@ describe("without any water given", () => {
   });
 });
 
+test("usual water is told in the garden's own measures", () => {
+  const { assumptions } = aGarden({
+    amounts: "us",
+    beds: [{ id: "b", plantings: [{ id: "p", crop: "tomato", sown: "2027-04-01", plants: 3 }] }],
+  });
+  expect(assumptions).toContain("p: 0.53 gal of water a plant, usual for tomato");
+});
+
 describe("spray liquid", () => {
   const spray = (planting: PlantingDiffers): unknown => {
     const [bed] = aGarden({
