@@ -3,7 +3,7 @@
  * salmonella, acid in eyes, carbon dioxide in closed vessels: the usual cautions of a kitchen.
  */
 export const makingCautions: readonly string[] = [
-  "Boil shells for 10 minutes before you dry them; wash hands, sink and boards. Raw shell can carry salmonella.",
+  "Boil shells for 10 minutes before you dry them: boiling water scalds. Wash hands, sink and boards. Raw shell can carry salmonella.",
   "Wear a mask when you crush shells, and glasses when you add acid. Rinse splashes with plenty of water.",
   "The mix foams and gives off carbon dioxide: use an open vessel of several times its volume, in an airy room. Never close it while it fizzes: it would burst.",
 ];
