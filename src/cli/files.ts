@@ -10,7 +10,7 @@ export async function readBytes(path: string, shell: Shell): Promise<Uint8Array>
   try {
     if (path === "-") return await shell.readStdin();
     const info = await stat(path);
-    if (info.isDirectory()) throw ioError(path, "it is a folder", "give the garden file in it");
+    if (info.isDirectory()) throw ioError(path, "it is a folder", "give the name of a file in it");
     if (info.size > mostBytes)
       throw ioError(path, "it is far too large for a garden", "check that it is the garden file");
     return await readFile(path);

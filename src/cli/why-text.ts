@@ -105,11 +105,19 @@ export function arithmetic(reason: FeedingReason): string[] {
   const liters = (value: number): string => `${decimal(value, 2)} L`;
   const rate = `${ml(mix.rateMlPerL)} per L`;
   const others = mix.feedings.length - 1;
-  return [
-    ...rateLines(reason, rate),
+  const water =
     others === 0
       ? `${liters(mix.waterL)} of water`
-      : `${liters(feeding.waterL)} of water, ${liters(mix.waterL)} with ${others} other planting${others === 1 ? "" : "s"} in the same cans`,
+      : `${liters(feeding.waterL)} of water, ${liters(mix.waterL)} with ${others} other planting${others === 1 ? "" : "s"} in the same cans`;
+  if (mix.given)
+    return [
+      `given, as the log holds it: ${ml(mix.stockMl)} of stock`,
+      water,
+      `${ml(mix.stockMl)} / ${liters(mix.waterL)} = ${rate}`,
+    ];
+  return [
+    ...rateLines(reason, rate),
+    water,
     `${rate} x ${liters(mix.waterL)} = ${ml(mix.exactStockMl)} of stock`,
     ...mix.fills.map(
       (fill) =>

@@ -85,6 +85,14 @@ describe("why", () => {
   });
 });
 
+test("why tells a feeding that was given as the log holds it, not as planned", async () => {
+  const { stdout } = await cli([
+    ...["why", examplePath("mid-season"), "toms", "2027-06-05", "--today", "2027-07-05"],
+  ]);
+  expect(stdout).toContain("given, as the log holds it: 25 mL of stock");
+  expect(stdout).not.toMatch(/fixed in the garden file|measured as/);
+});
+
 describe("crops", () => {
   test("lists at least 30 crops, those that need no feed too", async () => {
     const { stdout } = await cli(["crops", "--json"]);
