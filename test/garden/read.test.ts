@@ -190,8 +190,8 @@ describe("what cannot be read", () => {
 
   test("a file of two hundred thousand keys is searched for repeats within seconds", () => {
     const keys = Array.from({ length: 200_000 }, (_, i) => `k${i}: 1`).join("\n");
-    const started = performance.now();
+    const before = process.cpuUsage();
     expect(refusals(`${keys}\nk0: 2\n`)).toEqual(["yaml-key-twice 200001:1"]);
-    expect(performance.now() - started).toBeLessThan(8000);
+    expect(process.cpuUsage(before).user / 1e6).toBeLessThan(8);
   });
 });
