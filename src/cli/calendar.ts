@@ -2,7 +2,7 @@ import { calendarChanges, calendarText, planEvents, type CalendarUse } from "../
 import type { Day } from "../dates.js";
 import type { Plan } from "../season-plan.js";
 import { changeCounts } from "./changes-text.js";
-import { loadEarlierCalendar, type EarlierFile } from "./earlier-calendar.js";
+import { earlierCalendar, readCalendarFile, type EarlierFile } from "./earlier-calendar.js";
 import { exists, isDevice, writeText } from "./files.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
@@ -22,20 +22,25 @@ export async function calendarCommand(
   shell: Shell,
 ): Promise<number> {
   const { today } = options;
+  const out = options.out === "-" ? undefined : options.out;
+  const before =
+    out !== undefined && (await exists(out)) && !(await isDevice(out))
+      ? await readCalendarFile(out, shell)
+      : undefined;
   const loaded = await loadGarden(file, shell, {
     ...(today === undefined ? {} : { today }),
+    ...(before === undefined ? {} : { keep: before.published }),
     isTimeless: true,
   });
   if (!loaded.ok) return reportProblems(loaded.problems, {}, shell);
   const { plan } = loaded.value;
-  const out = options.out === "-" ? undefined : options.out;
   if (out === undefined) {
     shell.stdout(textOver(undefined, plan, options, shell));
     return exitCodes.fine;
   }
   let earlier: EarlierFile | undefined;
-  if ((await exists(out)) && !(await isDevice(out))) {
-    const found = await loadEarlierCalendar(out, plan.garden.id, shell);
+  if (before !== undefined) {
+    const found = earlierCalendar(before, plan.garden.id);
     if (!found.ok) return reportProblems(found.problems, {}, shell);
     earlier = found.value;
   }

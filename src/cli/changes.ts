@@ -1,7 +1,7 @@
 import { calendarChanges, planEvents } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { changeFacts, changesText } from "./changes-text.js";
-import { loadEarlierCalendar } from "./earlier-calendar.js";
+import { earlierCalendar, readCalendarFile } from "./earlier-calendar.js";
 import { loadGarden } from "./load.js";
 import { printJson, reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
@@ -25,13 +25,15 @@ export async function changesCommand(
       "error: the calendar and the garden cannot both come from standard input: name one of the files",
     );
   const { today } = options;
+  const before = await readCalendarFile(calendarFile, shell);
   const loaded = await loadGarden(gardenFile, shell, {
     ...(today === undefined ? {} : { today }),
+    keep: before.published,
     isTimeless: true,
   });
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   const { plan } = loaded.value;
-  const earlier = await loadEarlierCalendar(calendarFile, plan.garden.id, shell);
+  const earlier = earlierCalendar(before, plan.garden.id);
   if (!earlier.ok) return reportProblems(earlier.problems, options, shell);
   const changes = calendarChanges(earlier.value.calendar, planEvents(plan));
   if (options.json) printJson({ changes: changes.map(changeFacts) }, shell);

@@ -1,10 +1,12 @@
 /** Calendar files that were written before, as they lie on the disk. */
 import {
+  feedingDays,
   readEarlierCalendar,
   type CalendarProblem,
   type EarlierCalendar,
 } from "../calendar/index.js";
 import type { Problem, Result } from "../problem.js";
+import type { Published } from "../rounds/index.js";
 import { readBytes } from "./files.js";
 import type { Shell } from "./shell.js";
 
@@ -13,16 +15,29 @@ export interface EarlierFile {
   readonly calendar: EarlierCalendar;
 }
 
-/** Problems where it is not a whole calendar of that garden. Throws CommandError (exit code 3) where it cannot be read. */
-export async function loadEarlierCalendar(
-  path: string,
-  gardenId: string,
-  shell: Shell,
-): Promise<Result<EarlierFile>> {
-  const file = path === "-" ? "<stdin>" : path;
+/** A file that should be an earlier calendar, before it is known whose. */
+export interface CalendarBytes {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly text: string;
+  /** Its rounds: a new plan leaves them where they are unless moving one saves a round. */
+  readonly published: Published;
+}
+
+/** Throws CommandError (exit code 3) where it cannot be read. */
+export async function readCalendarFile(path: string, shell: Shell): Promise<CalendarBytes> {
   const bytes = await readBytes(path, shell);
   // The mark of byte order stays, so that what is written again is what was read.
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
+  const published = { days: feedingDays(text), extraRounds: 0 };
+  return { file: path === "-" ? "<stdin>" : path, bytes, text, published };
+}
+
+/** Problems where it is not a whole calendar of that garden. */
+export function earlierCalendar(
+  { file, bytes, text }: CalendarBytes,
+  gardenId: string,
+): Result<EarlierFile> {
   const calendar = readEarlierCalendar(text, gardenId);
   if (!calendar.ok) return { ok: false, problems: calendar.problems.map((p) => ({ ...p, file })) };
   if (!Buffer.from(text).equals(bytes)) return { ok: false, problems: [notUtf8(file, text)] };

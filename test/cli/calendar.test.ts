@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSy
 import { join } from "node:path";
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
+import { feedingDays } from "../../src/calendar/index.js";
 import type { Plan } from "../../src/season-plan.js";
 import { gardenText, planted } from "../support/a-garden.js";
 import { eventsIn, valueOf } from "../support/ics.js";
@@ -227,4 +228,24 @@ test("--stamp is the time in the file; a wrong one is wrong usage", async () => 
   const { stdout } = await cli(["calendar", file, "--stamp", "2027-02-01T09:30:00Z"]);
   expect(stdout).toContain("DTSTAMP:20270201T093000Z");
   expect((await cli(["calendar", file, "--stamp", "today"])).code).toBe(2);
+});
+
+test("over an earlier file, an edit of one planting leaves the rounds of the others where they were", async () => {
+  const folder = scratchFolder();
+  const out = join(folder, "plot.ics");
+  const garden = readFileSync(examplePath("back-garden"), "utf8").replace(
+    "days: [wed, sat]",
+    "days: [mon, tue, wed, thu, fri, sat, sun]",
+  );
+  const edited = garden.replace("transplanted: 2027-05-20", "transplanted: 2027-05-13");
+  const daysAfter = async (text: string, to: string): Promise<string[]> => {
+    expect(await cli(["calendar", "-", "--out", to], { stdin: text })).toMatchObject({ code: 0 });
+    return feedingDays(readFileSync(to, "utf8"));
+  };
+  const before = await daysAfter(garden, out);
+  const { stdout } = await cli(["changes", out, "-", "--json"], { stdin: edited });
+  const { changes } = JSON.parse(stdout) as { changes: { change: string; kind: string }[] };
+  expect(changes.filter((c) => c.kind === "feeding" && c.change === "moved")).toEqual([]);
+  expect(await daysAfter(edited, out)).toEqual(before);
+  expect(await daysAfter(edited, join(folder, "afresh.ics"))).not.toEqual(before);
 });
