@@ -69,24 +69,11 @@ export function stepDescription(
     ...makings.flatMap(({ batch, recipe }) => [
       `${batch.id} (${totalStockText(batch.volumeMl, amounts)}):`,
       ...recipe.steps.filter(({ key }) => keys.includes(key)).map(({ text }) => `- ${text}`),
-      ...ownMeasures(step, recipe, amounts),
       `- ${nextLine(step, batch)}`,
       "",
     ]),
     ...[...new Set(cautions)].map((caution) => `Mind: ${caution}`),
   ];
-}
-
-/** The recipe is told in grams and millilitres, which are weighed and measured best. */
-function ownMeasures(step: StepName, recipe: BatchRecipe, amounts: Amounts): string[] {
-  if (amounts === "metric" || step !== "add-acid") return [];
-  const { vinegarMl, waterMl, vesselL } = recipe;
-  const parts = [
-    ...(vinegarMl === undefined ? [] : [`vinegar ${liquid(vinegarMl, amounts)}`]),
-    ...(waterMl > 0 ? [`water ${liquid(waterMl, amounts)}`] : []),
-    `vessel ${volumeText(vesselL, amounts)}`,
-  ];
-  return [`- In your measures: ${parts.join(", ")}.`];
 }
 
 function nextLine(step: StepName, { id, steps, useBy, serves }: PlannedBatch): string {

@@ -1,5 +1,5 @@
 /** How each batch of a making plan is made. */
-import type { StockSettings } from "../garden/index.js";
+import type { Garden } from "../garden/index.js";
 import type { BatchRecipe } from "../season-plan.js";
 import type { Chemistry } from "./constants.js";
 import type { PlannedBatch } from "./making-problem.js";
@@ -10,10 +10,10 @@ import { recipeMeans } from "./usual-stock.js";
 /** In the order of the batches. Throws where the garden's own recipe has trouble, which is a bug. */
 export function batchRecipes(
   batches: readonly PlannedBatch[],
-  settings: StockSettings,
+  { stock, amounts }: Pick<Garden, "stock" | "amounts">,
   { chemistry, making }: { readonly chemistry: Chemistry; readonly making: MakingRules },
 ): BatchRecipe[] {
-  const means = recipeMeans(chemistry, settings);
+  const means = { ...recipeMeans(chemistry, stock), amounts };
   const known = new Map<number, Recipe>();
   const recipeOf = (makeMl: number): Recipe => {
     const before = known.get(makeMl);

@@ -80,7 +80,7 @@ export function seasonStock(
     value: {
       stock: {
         making,
-        recipes: batchRecipes(making.batches, garden.stock, tables),
+        recipes: batchRecipes(making.batches, garden, tables),
         inHand: inHand.bottles.map(({ id, readyOn, useBy, leftMl, strengthGPerL }) => ({
           id,
           madeOn: readyOn,

@@ -70,13 +70,6 @@ describe("a batch to make", () => {
     const stock = aSeasonStock({ batches: [aBatch("2027-06-12")] }, { acid: "vinegar", recipes });
     expect(eventsOf(stock)[1]?.summary).toBe("Start 1 L of stock: 62 g of shell, 1.4 L of vinegar");
   });
-
-  it("adds the grower's own measures where they are not metric", () => {
-    const stock = aSeasonStock({ batches: [aBatch("2027-06-12")] });
-    expect(eventsOf(stock, { amounts: "us" })[1]?.description).toContain(
-      "- In your measures: water 0.27 gal, vessel 1.32 gal.",
-    );
-  });
 });
 
 describe("batches made together", () => {

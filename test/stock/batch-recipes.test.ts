@@ -12,7 +12,11 @@ const batches = [
 ];
 
 describe("recipes of the batches of a making plan", () => {
-  const [first, half, last] = batchRecipes(batches, settings, loadTables());
+  const [first, half, last] = batchRecipes(
+    batches,
+    { stock: settings, amounts: "metric" },
+    loadTables(),
+  );
 
   it("come in the order of the batches and name them", () => {
     expect([first, half, last].map((recipe) => recipe?.batch)).toEqual(batches.map(({ id }) => id));
@@ -38,7 +42,11 @@ describe("recipes of the batches of a making plan", () => {
   });
 
   it("name vinegar and no water where vinegar is the acid", () => {
-    const [recipe] = batchRecipes(batches, { ...settings, acid: "vinegar" }, loadTables());
+    const [recipe] = batchRecipes(
+      batches,
+      { stock: { ...settings, acid: "vinegar" }, amounts: "metric" },
+      loadTables(),
+    );
     expect(recipe).not.toHaveProperty("acidG");
     expect(recipe?.vinegarMl).toBeGreaterThan(1000);
     expect(recipe?.waterMl).toBe(0);
