@@ -1,5 +1,5 @@
 /** What a plan tells beside its rounds: warnings, defaults used, totals. */
-import { decimal, volumeText, type Garden } from "./garden/index.js";
+import { decimal, totalOf, volumeText, type Garden } from "./garden/index.js";
 import type { Day } from "./dates.js";
 import type { FeedingCourse, GivenFeeding, Schedule, UnmetWindow } from "./rounds/index.js";
 import type { PlanNote, PlanTotals, PlanWarning, Round } from "./season-plan.js";
@@ -118,12 +118,10 @@ export function usedDefaults(garden: Garden, courses: readonly FeedingCourse[]):
 
 export function seasonTotals(rounds: readonly Round[]): PlanTotals {
   const mixes = rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
-  const sum = (values: readonly number[]): number =>
-    Number(values.reduce((total, value) => total + value, 0).toFixed(6));
   return {
     rounds: rounds.length,
     feedings: mixes.reduce((count, mix) => count + mix.feedings.length, 0),
-    waterL: sum(mixes.map((mix) => mix.waterL)),
-    stockMl: sum(mixes.map((mix) => mix.stockMl)),
+    waterL: totalOf(mixes.map((mix) => mix.waterL)),
+    stockMl: totalOf(mixes.map((mix) => mix.stockMl)),
   };
 }

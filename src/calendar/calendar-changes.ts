@@ -1,4 +1,5 @@
 import type { Day } from "../dates.js";
+import { byText } from "../order.js";
 import type { CalendarEvent } from "./calendar-event.js";
 import { nameOfLine, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
@@ -33,7 +34,7 @@ export function calendarChanges(
   const ended = gone
     .filter(({ cancelled }) => !cancelled)
     .map((was): CalendarChange => ({ change: "gone", was: earlierEvent(was) }));
-  return [...changes, ...ended].sort((a, b) => compare(dayOf(a), dayOf(b)));
+  return [...changes, ...ended].sort((a, b) => byText(dayOf(a), dayOf(b)));
 }
 
 function changeOf(event: CalendarEvent, was: WrittenEvent | undefined): CalendarChange[] {
@@ -71,8 +72,4 @@ function earlierEvent(was: WrittenEvent): EarlierEvent {
 
 function dayOf(change: CalendarChange): Day {
   return change.change === "gone" ? change.was.day : change.event.day;
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

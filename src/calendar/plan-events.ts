@@ -1,3 +1,4 @@
+import { byText } from "../order.js";
 import type { Plan } from "../season-plan.js";
 import {
   calendarEvent,
@@ -21,9 +22,5 @@ export function planEvents(plan: Plan): CalendarEvent[] {
   const { events, untold } = feedingEvents(plan, toldOf(plan));
   return [...events, ...makingEvents(plan), ...noticeEvents(plan.garden, untold)]
     .map(named)
-    .sort((a, b) => compare(a.day, b.day) || compare(a.key, b.key));
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+    .sort((a, b) => byText(a.day, b.day) || byText(a.key, b.key));
 }

@@ -71,6 +71,16 @@ export function totalStockText(ml: number, amounts: Amounts): string {
     : `${decimal(gallons * quartsPerUsGallon, 1)} qt`;
 }
 
+/** Measured amounts together, free of the dust of binary fractions. */
+export function totalOf(amounts: readonly number[]): number {
+  return withoutDust(amounts.reduce((total, amount) => total + amount, 0));
+}
+
+/** To a millionth: finer than anything that is measured here. */
+export function withoutDust(amount: number): number {
+  return Number(amount.toFixed(6));
+}
+
 /** At most that many places, without trailing zeros. */
 export function decimal(value: number, places: number): string {
   return String(Number(value.toFixed(places)));

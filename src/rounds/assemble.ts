@@ -1,9 +1,8 @@
 /** Demands and the bottles they are poured from -> rounds with beds, cans and amounts. */
 import { eachDay, weekdayOf, within, type Day } from "../dates.js";
-import type { Garden } from "../garden/index.js";
+import { totalOf, type Garden } from "../garden/index.js";
 import type { BedRound, CanMix, MixedCan, OtherFeedMix, Pour, Round } from "../season-plan.js";
-import { canFills } from "./cans.js";
-import { rateFor, type CanDemand } from "./demands.js";
+import { demandFills, rateFor, type CanDemand } from "./demands.js";
 
 /** The days of the season on which the grower feeds and is there. */
 export function allowedDays(garden: Garden): Day[] {
@@ -48,8 +47,8 @@ export function assembleRounds(
       ...(isGiven ? { given: true as const } : {}),
       beds,
       ...(others.length === 0 ? {} : { feeds: others }),
-      waterL: sum(mixes.map((mix) => mix.waterL)),
-      stockMl: sum(mixes.map((mix) => mix.stockMl)),
+      waterL: totalOf(mixes.map((mix) => mix.waterL)),
+      stockMl: totalOf(mixes.map((mix) => mix.stockMl)),
     };
   });
 }
@@ -58,8 +57,7 @@ function mixOf(demand: CanDemand, stock: DemandStock, garden: Garden): CanMix {
   const { route, waterL, feedings } = demand;
   const strengthGPerL = meanStrength(stock);
   const rateMlPerL = rateFor(demand, strengthGPerL);
-  const canL = route === "drench" ? garden.canL : garden.sprayerL;
-  const fills = canFills({ waterL, rateMlPerL, canL, amounts: garden.amounts });
+  const fills = demandFills(demand, rateMlPerL, garden);
   const calciumMgPerL = rateMlPerL * strengthGPerL;
   const can = stock.can?.(rateMlPerL, strengthGPerL);
   return {
@@ -68,7 +66,7 @@ function mixOf(demand: CanDemand, stock: DemandStock, garden: Garden): CanMix {
     feedings,
     waterL,
     exactStockMl: rateMlPerL * waterL,
-    stockMl: demand.given?.stockMl ?? sum(fills.map((fill) => fill.count * fill.stockMl)),
+    stockMl: demand.given?.stockMl ?? totalOf(fills.map((fill) => fill.count * fill.stockMl)),
     ...(demand.given === undefined ? {} : { given: true as const }),
     calciumMgPerL,
     ...(stock.tapCalciumMgPerL === undefined ? {} : { tapCalciumMgPerL: stock.tapCalciumMgPerL }),
@@ -86,9 +84,4 @@ function meanStrength({ pours, otherwiseGPerL }: DemandStock): number {
   if (others.length === 0) return first.strengthGPerL;
   const ml = pours.reduce((total, pour) => total + pour.ml, 0);
   return pours.reduce((total, pour) => total + pour.ml * pour.strengthGPerL, 0) / ml;
-}
-
-/** Sums of measured amounts, free of the dust of binary fractions. */
-function sum(values: readonly number[]): number {
-  return Number(values.reduce((total, value) => total + value, 0).toFixed(6));
 }

@@ -1,5 +1,11 @@
 /** Water and rate -> fillings of the can, with stock that a person can measure. */
-import { mlPerTeaspoon, stockText, volumeText, type Amounts } from "../garden/index.js";
+import {
+  mlPerTeaspoon,
+  stockText,
+  volumeText,
+  withoutDust,
+  type Amounts,
+} from "../garden/index.js";
 import type { CanFill } from "../season-plan.js";
 
 /** How far the stock of one mix may be from the exact figure. */
@@ -66,5 +72,5 @@ function divide(waterL: number, canL: number): { full: number; partL: number } {
 
 function toStep(ml: number, stepMl: number): number {
   // Adding the steps up in whole numbers keeps 0.1 mL from becoming 0.30000000000000004.
-  return Number((Math.round(ml / stepMl + 1e-9) * stepMl).toFixed(6));
+  return withoutDust(Math.round(ml / stepMl + 1e-9) * stepMl);
 }

@@ -1,4 +1,5 @@
 import { dayFromNumber, dayNumber } from "../dates.js";
+import { byText } from "../order.js";
 import { bestChain } from "./best-chain.js";
 import {
   courseGraph,
@@ -86,8 +87,4 @@ function tell(graph: CourseGraph, dayNos: readonly number[], days: readonly numb
 
 function named(w: DueWindow): ScheduledFeeding["window"] {
   return { earliest: dayFromNumber(w.earliest), latest: dayFromNumber(w.latest) };
-}
-
-function byText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,9 +1,11 @@
 /** Chosen days -> what each bed needs on each day, before a bottle is chosen. */
 import { stageNearest, type Crop, type StageSpan } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import type { Garden, Planting, Route } from "../garden/index.js";
+import { totalOf, withoutDust, type Garden, type Planting, type Route } from "../garden/index.js";
+import { byText } from "../order.js";
 import type { FeedRule } from "../rules/index.js";
-import type { Feeding } from "../season-plan.js";
+import type { CanFill, Feeding } from "../season-plan.js";
+import { canFills } from "./cans.js";
 import { ruleOn, type FeedingCourse } from "./courses.js";
 import type { LoggedFeeding } from "./log.js";
 import type { ScheduledFeeding } from "./schedule-problem.js";
@@ -50,6 +52,15 @@ export function rateFor(demand: CanDemand, strengthGPerL: number): number {
   return strengthGPerL > 0
     ? Math.min(rate.targetMgPerL / strengthGPerL, highestRateMlPerL)
     : highestRateMlPerL;
+}
+
+/** Its cans at a rate: the ledger counts the same fills that the round tells. */
+export function demandFills(
+  { route, waterL }: CanDemand,
+  rateMlPerL: number,
+  { canL, sprayerL, amounts }: Garden,
+): CanFill[] {
+  return canFills({ waterL, rateMlPerL, canL: route === "drench" ? canL : sprayerL, amounts });
 }
 
 /**
@@ -148,19 +159,15 @@ function compareDrafts(
   if (!a || !b) return 0;
   const order = (draft: Draft): number => bedOrder.get(draft.bed) ?? 0;
   return (
-    compare(a.day, b.day) ||
+    byText(a.day, b.day) ||
     order(a) - order(b) ||
-    compare(a.route, b.route) ||
+    byText(a.route, b.route) ||
     strengthOf(b.rate) - strengthOf(a.rate)
   );
 }
 
 function strengthOf(rate: DemandRate): number {
   return rate.kind === "fixed" ? rate.mlPerL : rate.targetMgPerL;
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 /** What several plantings got together. */
@@ -170,17 +177,9 @@ function givenTogether(parts: readonly GivenStock[]): GivenStock {
     ml.set(batch, (ml.get(batch) ?? 0) + part);
   const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
   return {
-    ...(amounts.length === 0 ? {} : { stockMl: withoutDust(sum(amounts)) }),
+    ...(amounts.length === 0 ? {} : { stockMl: totalOf(amounts) }),
     pours: [...ml].map(([batch, total]) => ({ batch, ml: withoutDust(total) })),
   };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
-}
-
-function withoutDust(value: number): number {
-  return Number(value.toFixed(6));
 }
 
 function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
@@ -202,7 +201,7 @@ function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
         rate,
         ...(first.given === undefined ? {} : { given: givenTogether(given) }),
         highestRateMlPerL: Math.min(...drafts.map((draft) => draft.highestRateMlPerL)),
-        waterL: withoutDust(sum(drafts.map((draft) => draft.waterL))),
+        waterL: totalOf(drafts.map((draft) => draft.waterL)),
         feedings: drafts.map((draft) => draft.feeding),
       },
     ];

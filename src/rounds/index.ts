@@ -2,7 +2,13 @@ export { allowedDays, assembleRounds, type DemandStock } from "./assemble.js";
 export { canFills, roundingTolerance, type CanRequest } from "./cans.js";
 export { chooseDays } from "./choose-days.js";
 export { feedingCourses, intervalFor, ruleOn, type FeedingCourse } from "./courses.js";
-export { canDemands, rateFor, type CanDemand, type PlantingContext } from "./demands.js";
+export {
+  canDemands,
+  demandFills,
+  rateFor,
+  type CanDemand,
+  type PlantingContext,
+} from "./demands.js";
 export { keepDays, publishedBy, type Published } from "./keep.js";
 export {
   asScheduled,

@@ -1,6 +1,13 @@
 /** Other liquid feeds: their days, their cans, and the days that calcium keeps away from them. */
 import { addDays, dayNumber, daysBetween, earlier, later, weekdayOf, type Day } from "../dates.js";
-import type { Bed, Garden, LogEntry, OtherFeed, Planting } from "../garden/index.js";
+import {
+  totalOf,
+  type Bed,
+  type Garden,
+  type LogEntry,
+  type OtherFeed,
+  type Planting,
+} from "../garden/index.js";
 import type { OtherFeedMix } from "../season-plan.js";
 import { canFills } from "./cans.js";
 import type { FeedingCourse } from "./courses.js";
@@ -171,7 +178,7 @@ function openedSince({ shelfLifeDays }: OtherFeed, day: Day): Pick<OtherFeedMix,
 }
 
 function waterOf(plantings: readonly Planting[]): number {
-  return Number(plantings.reduce((sum, p) => sum + p.waterL, 0).toFixed(6));
+  return totalOf(plantings.map((p) => p.waterL));
 }
 
 function mixOf(

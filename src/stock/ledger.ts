@@ -1,5 +1,6 @@
 /** Which feeding is poured from which bottle, and what becomes of every millilitre. */
 import { later, type Day, type DaySpan } from "../dates.js";
+import { byText } from "../order.js";
 import type {
   AccountLine,
   BottleChange,
@@ -146,8 +147,4 @@ export function closeBooks(
 /** The ledger counts whole mL: a part of one at the bottom of a bottle is not counted on. */
 function filled(bottle: StockBottle): number {
   return Math.max(0, Math.floor(bottle.leftMl + 1e-9));
-}
-
-function byText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

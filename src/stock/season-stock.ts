@@ -2,7 +2,7 @@
 import type { Day } from "../dates.js";
 import type { Garden } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
-import { canFills, rateFor, type CanDemand, type DemandStock } from "../rounds/index.js";
+import { demandFills, rateFor, type CanDemand, type DemandStock } from "../rounds/index.js";
 import type { PlanWarning, SeasonStock } from "../season-plan.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { planStock } from "./batches.js";
@@ -144,12 +144,7 @@ function needOf(demand: CanDemand, newGPerL: number): StockNeed {
 
 /** What the cans of a demand take from a bottle of that strength, whole mL. */
 function measuredMl(demand: CanDemand, strengthGPerL: number, garden: Garden): number {
-  const fills = canFills({
-    waterL: demand.waterL,
-    rateMlPerL: rateFor(demand, strengthGPerL),
-    canL: demand.route === "drench" ? garden.canL : garden.sprayerL,
-    amounts: garden.amounts,
-  });
+  const fills = demandFills(demand, rateFor(demand, strengthGPerL), garden);
   return Math.max(1, wholeMl(fills.reduce((sum, fill) => sum + fill.count * fill.stockMl, 0)));
 }
 
