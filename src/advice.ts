@@ -12,9 +12,6 @@ export interface Advice {
   readonly message: string;
 }
 
-/** mg/L of calcium in water of 1 mg/L hardness as CaCO3, were it all calcium: 40.078 / 100.086 (CIAAW weights). */
-const calciumPerHardness = 40.078 / 100.086;
-
 /** A drier or wetter watering than this share of the other's is uneven: common practice, no source. */
 const unevenRatio = 2;
 
@@ -44,14 +41,14 @@ function needNoFeed(plan: Plan, catalogue: CropCatalogue): Advice[] {
 
 /** Water that brings as much calcium as the feed makes the feed pointless. */
 function calciumInWater(garden: Garden, plan: Plan): Advice[] {
-  const water = garden.sourceWater;
-  const tapMgPerL =
-    water?.calciumMgPerL ??
-    (water?.hardnessMgPerL === undefined ? undefined : water.hardnessMgPerL * calciumPerHardness);
+  const { calciumMgPerL, hardnessMgPerL } = garden.sourceWater ?? {};
+  // Alkalinity alone says too little of the calcium to advise on.
+  if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return [];
   const drenches = plan.rounds
     .flatMap((round) => round.beds.flatMap((bed) => bed.mixes))
     .filter((mix) => mix.route === "drench");
   const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
+  const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
   if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];
   return [
     {

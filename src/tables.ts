@@ -20,7 +20,6 @@ import {
 
 export interface Tables extends GardenTables, RuleTables, StockTables {
   readonly signs: readonly Sign[];
-  readonly labelSheets: readonly LabelSheetRow[];
   readonly builtInRules: readonly FeedRule[];
 }
 
@@ -57,7 +56,6 @@ function readTables(): Tables {
     cssColors: new Set(rows<string>("./garden/css-colors.yaml", "names")),
     builtInRules: builtInRules(ruleTables, units),
     signs: rows("./rules/signs.yaml", "signs"),
-    labelSheets: rows("./outputs/label-sheets.yaml", "label_sheets"),
     ...stock,
   };
 }
@@ -69,6 +67,11 @@ function builtInRules(tables: RuleTables, units: UnitTable): readonly FeedRule[]
     : source;
   if (!rules.ok) throw new Error(rules.problems.map(problemLine).join("\n"));
   return rules.value;
+}
+
+/** Only `labels` asks for them. */
+export function loadLabelSheets(): readonly LabelSheetRow[] {
+  return rows("./outputs/label-sheets.yaml", "label_sheets");
 }
 
 /** `schemas/<name>.schema.json`. */

@@ -1,5 +1,6 @@
 /** Words for days, stages and numbers of things that all outputs share. */
 import { monthOf, weekdayOf, type Day } from "./dates.js";
+import { decimal } from "./garden/index.js";
 
 const months =
   "January February March April May June July August September October November December".split(
@@ -43,4 +44,14 @@ export function stageWords(stage: string): string {
 /** `1 can`, `3 cans` */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
+}
+
+/** `courgette` for `courgette (zucchini)`, where room is short. */
+export function cropWords(cropName: string): string {
+  return cropName.replace(/ \(.*\)$/, "");
+}
+
+/** As the recipe has them: `9.5 g`, `16 g`. */
+export function gramsText(g: number): string {
+  return `${decimal(g, g < 10 ? 1 : 0)} g`;
 }

@@ -1,4 +1,4 @@
-import type { Amounts } from "../garden/index.js";
+import { litersPerImperialGallon, litersPerUsGallon, type Amounts } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, Feeding, OtherFeedMix } from "../season-plan.js";
 import { stageWords } from "../words.js";
 import { cautionsFor, otherFeedCaution, type PourStyle } from "./cautions.js";
@@ -144,8 +144,7 @@ function totalLine(mixes: readonly CanMix[], amounts: Amounts): string {
   )} of water`;
 }
 
-/** Litres in one unit. US gallon: NIST Handbook 44 appendix C; imperial: UK Units of Measurement Regulations 1995; both exact. */
-const litresIn = { metric: 1, us: 3.785411784, imperial: 4.54609 };
+const litresIn = { metric: 1, us: litersPerUsGallon, imperial: litersPerImperialGallon };
 
 function waterText(waterL: number, amounts: Amounts): string {
   return `${number(waterL / litresIn[amounts])} ${amounts === "metric" ? "L" : "gal"}`;

@@ -2,7 +2,7 @@
 import { type Amounts, totalStockText, volumeText } from "../garden/index.js";
 import type { BatchRecipe } from "../season-plan.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../stock/index.js";
-import { counted } from "../words.js";
+import { counted, gramsText } from "../words.js";
 
 export type StepName = MakingStep;
 
@@ -39,8 +39,8 @@ export function stepSummary(step: StepName, makings: Some<Making>, amounts: Amou
       const acidG = sum(({ recipe }) => recipe.acidG ?? 0);
       const waterMl = sum(({ recipe }) => recipe.waterMl);
       const parts = [
-        `${grams(sum(({ batch }) => batch.shellG))} of shell`,
-        ...(acidG > 0 ? [`${grams(acidG)} of citric acid`] : []),
+        `${gramsText(sum(({ batch }) => batch.shellG))} of shell`,
+        ...(acidG > 0 ? [`${gramsText(acidG)} of citric acid`] : []),
         ...(vinegarMl > 0 ? [`${liquid(vinegarMl, amounts)} of vinegar`] : []),
         ...(waterMl > 0 ? [`${liquid(waterMl, amounts)} of water`] : []),
       ];
@@ -94,8 +94,4 @@ function nextLine(step: StepName, { id, steps, useBy, serves }: PlannedBatch): s
 
 function liquid(ml: number, amounts: Amounts): string {
   return volumeText(Math.round(ml) / 1000, amounts);
-}
-
-function grams(g: number): string {
-  return `${Number(g.toFixed(g < 10 ? 1 : 0))} g`;
 }

@@ -1,3 +1,4 @@
+import { cropWords } from "../words.js";
 import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season-plan.js";
 
 /** What one line can show; the description holds the rest. */
@@ -53,10 +54,7 @@ export function fillText(fill: CanFill, route: CanMix["route"] = "drench"): stri
 }
 
 function cropsText(mixes: readonly CanMix[]): string {
-  // `courgette (zucchini)` is `courgette` where room is short.
-  const names = mixes.flatMap(({ feedings }) =>
-    feedings.map(({ cropName }) => cropName.replace(/ \(.*\)$/, "")),
-  );
+  const names = mixes.flatMap(({ feedings }) => feedings.map((f) => cropWords(f.cropName)));
   const crops = [...new Set(names)];
   const left = crops.length - cropsShown;
   return crops.slice(0, cropsShown).join(", ") + (left > 0 ? ` + ${left}` : "");

@@ -8,7 +8,7 @@ import {
   type LabelSheet,
 } from "../outputs/index.js";
 import { didYouMean } from "../suggest.js";
-import { loadTables } from "../tables.js";
+import { loadLabelSheets } from "../tables.js";
 import { loadGarden } from "./load.js";
 import { giveText } from "./output-file.js";
 import { reportProblems } from "./report.js";
@@ -73,7 +73,7 @@ function sheetFor(wishes: LabelWishes, amounts: Amounts): LabelSheet {
     );
   const { paper, columns, rows, marginLeft, marginTop, gapAcross, gapDown } = wishes;
   const own = { columns, rows, marginLeft, marginTop, gapAcross, gapDown };
-  const known = loadTables().labelSheets.find(
+  const known = loadLabelSheets().find(
     (row) => row.name === `${size[1] ?? ""}x${size[2] ?? ""}` && (paper ?? row.paper) === row.paper,
   );
   if (known !== undefined && Object.values(own).every((value) => value === undefined))
@@ -96,7 +96,7 @@ function given<K extends string>(key: K, value: number | undefined): Partial<Rec
 }
 
 function knownSizes(): string {
-  const rows = loadTables().labelSheets.map((row) => [
+  const rows = loadLabelSheets().map((row) => [
     row.name,
     row.paper,
     `${row.columns} x ${row.rows}`,

@@ -4,7 +4,7 @@ import { decimal } from "../garden/index.js";
 import type { CanFill, CanMix } from "../season-plan.js";
 import { counted, dayOfMonth, monthName, shortDate, weekdayName } from "../words.js";
 
-export { counted, monthName, shortDate, stageWords } from "../words.js";
+export { counted, cropWords, gramsText, monthName, shortDate, stageWords } from "../words.js";
 
 /** `Saturday 26 June`, where the season says the year */
 export function dayOfSeason(day: Day): string {
@@ -40,11 +40,6 @@ export function figures(value: number): string {
   return value >= 100 ? decimal(value, 0) : String(Number(value.toPrecision(3)));
 }
 
-/** As the recipe has them: `9.5 g`, `16 g`. */
-export function gramsText(g: number): string {
-  return `${decimal(g, g < 10 ? 1 : 0)} g`;
-}
-
 export function vesselOf(route: CanMix["route"]): "can" | "sprayer" {
   return route === "foliar" ? "sprayer" : "can";
 }
@@ -56,9 +51,4 @@ export function routeWords(route: CanMix["route"]): string {
 /** `2 full cans`, `1 part sprayer` */
 export function fillWords(fill: CanFill, route: CanMix["route"]): string {
   return counted(fill.count, `${fill.full ? "full" : "part"} ${vesselOf(route)}`);
-}
-
-/** `courgette` for `courgette (zucchini)`, where room is short. */
-export function cropWords(cropName: string): string {
-  return cropName.replace(/ \(.*\)$/, "");
 }

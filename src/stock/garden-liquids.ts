@@ -4,7 +4,6 @@ import type { BatchInHand, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { PlanWarning } from "../season-plan.js";
 import type { Chemistry } from "./constants.js";
-import { bottlesInHand } from "./ledger-log.js";
 import type { StockBottle } from "./making-problem.js";
 import type { MakingRules } from "./making-rules.js";
 import { readiness } from "./readiness.js";
@@ -67,30 +66,32 @@ export function gardenLiquids(garden: Garden, { chemistry, making }: StockTables
   };
 }
 
-/** Bottles whose measured pH tells that the reaction or the gas is not done: a warning, and later use. */
-export function unreadyBatches(
+/** The bottles with later days for those whose measured pH tells that the reaction or the gas is not done, and a warning for each. */
+export function waitingBottles(
+  bottles: readonly StockBottle[],
   garden: Garden,
   { chemistry, making }: StockTables,
   liquids: Liquids,
   today: Day,
-): { bottles: ReadonlyMap<string, StockBottle>; warnings: PlanWarning[] } {
-  const bottles = new Map<string, StockBottle>();
+): { bottles: StockBottle[]; warnings: PlanWarning[] } {
+  const readyOn = new Map<string, Day>();
   const warnings: PlanWarning[] = [];
   for (const batch of garden.stock.batches) {
     if (batch.ph === undefined) continue;
     const days = making.reaction[batch.acid].days;
     const state = readiness(chemistry, liquids.recipeOf(batch.acid).jar, { ph: batch.ph }, days);
     if (!state.ok || state.value.ready) continue;
-    const { bottles: found } = bottlesInHand([batch], garden.log, today, making, () =>
-      liquids.poured(liquids.of(batch)),
-    );
-    for (const bottle of found) bottles.set(batch.id, { ...bottle, readyOn: addDays(today, days) });
+    const ready = addDays(today, days);
+    readyOn.set(batch.id, ready);
     warnings.push({
       code: "stock-not-ready",
       day: today,
-      message: `batch ${batch.id}: ${state.value.message}; it is not used before ${addDays(today, days)}`,
+      message: `batch ${batch.id}: ${state.value.message}; it is not used before ${ready}`,
       mend: state.value.mend,
     });
   }
-  return { bottles, warnings };
+  return {
+    bottles: bottles.map((b) => ({ ...b, readyOn: readyOn.get(b.id) ?? b.readyOn })),
+    warnings,
+  };
 }

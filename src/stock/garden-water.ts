@@ -2,16 +2,21 @@
 import type { SourceWater } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { Chemistry } from "./constants.js";
-import { sourceWater, type WaterReport } from "./source-water.js";
+import { calciumOfHardness, sourceWater, type WaterReport } from "./source-water.js";
 import { troubleAt } from "./trouble.js";
 
 /** Hardness, alkalinity and calcium stand in for each other where only one is given. */
-export function waterReport(water: SourceWater | undefined): WaterReport | undefined {
+export function waterReport(
+  chemistry: Chemistry,
+  water: SourceWater | undefined,
+): WaterReport | undefined {
   if (water === undefined) return undefined;
   const { hardnessMgPerL, alkalinityMgPerL, calciumMgPerL } = water;
   const hardness =
     hardnessMgPerL ??
-    (calciumMgPerL === undefined ? alkalinityMgPerL : calciumMgPerL / calciumShareOfHardness);
+    (calciumMgPerL === undefined
+      ? alkalinityMgPerL
+      : calciumMgPerL / calciumOfHardness(chemistry, 1));
   if (hardness === undefined) return undefined;
   return {
     hardnessMgPerL: hardness,
@@ -19,9 +24,6 @@ export function waterReport(water: SourceWater | undefined): WaterReport | undef
     ...(calciumMgPerL === undefined ? {} : { calciumMgPerL }),
   };
 }
-
-// 40.078 / 100.086, from the CIAAW atomic weights.
-const calciumShareOfHardness = 40.078 / 100.086;
 
 export function waterFindings(
   water: WaterReport | undefined,

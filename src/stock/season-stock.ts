@@ -7,7 +7,7 @@ import type { PlanWarning, SeasonStock } from "../season-plan.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { planStock } from "./batches.js";
 import type { Chemistry } from "./constants.js";
-import { gardenLiquids, unreadyBatches, type Liquids, type StockTables } from "./garden-liquids.js";
+import { gardenLiquids, waitingBottles, type Liquids, type StockTables } from "./garden-liquids.js";
 import { waterFindings, waterReport } from "./garden-water.js";
 import { checkBatches } from "./ledger-check.js";
 import { bottlesInHand } from "./ledger-log.js";
@@ -33,7 +33,7 @@ export function seasonStock(
   tables: StockTables,
   today: Day,
 ): Result<StockSide, Finding> {
-  const water = waterReport(garden.sourceWater);
+  const water = waterReport(tables.chemistry, garden.sourceWater);
   const liquids = gardenLiquids(garden, tables);
   const inHand = bottlesInHand(garden.stock.batches, garden.log, today, tables.making, (batch) =>
     liquids.poured(liquids.of(batch)),
@@ -46,8 +46,8 @@ export function seasonStock(
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
 
-  const notReady = unreadyBatches(garden, tables, liquids, today);
-  const bottles = inHand.bottles.map((bottle) => notReady.bottles.get(bottle.id) ?? bottle);
+  const waiting = waitingBottles(inHand.bottles, garden, tables, liquids, today);
+  const { bottles } = waiting;
   const newLiquid = liquids.usual.stock;
   const newGPerL = liquids.poured(newLiquid);
   const way = wayOfMaking(garden.stock, tables.making, newGPerL);
@@ -106,7 +106,7 @@ export function seasonStock(
         tables.chemistry,
       ),
       warnings: [
-        ...notReady.warnings,
+        ...waiting.warnings,
         ...shortageWarnings(making, demands),
         ...cans.warnings(making, byNeed),
       ],
