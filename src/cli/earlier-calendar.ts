@@ -1,13 +1,13 @@
 /** Calendar files that were written before, as they lie on the disk. */
 import {
-  feedingDays,
   readEarlierCalendar,
   type CalendarProblem,
   type EarlierCalendar,
 } from "../calendar/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Published } from "../rounds/index.js";
-import { readBytes } from "./files.js";
+import { readBytes, shownName } from "./files.js";
+import { publishedIn } from "./keep.js";
 import type { Shell } from "./shell.js";
 
 export interface EarlierFile {
@@ -29,8 +29,7 @@ export async function readCalendarFile(path: string, shell: Shell): Promise<Cale
   const bytes = await readBytes(path, shell);
   // The mark of byte order stays, so that what is written again is what was read.
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  const published = { days: feedingDays(text), extraRounds: 0 };
-  return { file: path === "-" ? "<stdin>" : path, bytes, text, published };
+  return { file: shownName(path), bytes, text, published: publishedIn(text) };
 }
 
 /** Problems where it is not a whole calendar of that garden. */

@@ -5,6 +5,11 @@ import { CommandError, exitCodes, type Shell } from "./shell.js";
 /** Larger than any garden; anything bigger is refused before it fills the memory. */
 const mostBytes = 50_000_000;
 
+/** A path as messages name it. */
+export function shownName(path: string): string {
+  return path === "-" ? "<stdin>" : path;
+}
+
 /** Bytes of a file, or of standard input for `-`. Throws CommandError with exit code 3. */
 export async function readBytes(path: string, shell: Shell): Promise<Uint8Array> {
   try {

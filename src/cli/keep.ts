@@ -4,7 +4,7 @@ import { parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import { publishedBy, type Published } from "../rounds/index.js";
 import type { Plan } from "../season-plan.js";
-import { readBytes } from "./files.js";
+import { readBytes, shownName } from "./files.js";
 import type { Shell } from "./shell.js";
 
 export interface KeptDays {
@@ -24,7 +24,7 @@ export async function loadKept(
   extraRounds: number,
   shell: Shell,
 ): Promise<Result<KeptDays>> {
-  const file = path === "-" ? "<stdin>" : path;
+  const file = shownName(path);
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(await readBytes(path, shell));
   if (/^\s*\{/.test(text)) {
     const plan = planIn(text);
@@ -34,8 +34,13 @@ export async function loadKept(
   }
   const calendar = readEarlierCalendar(text);
   if (!calendar.ok) return { ok: false, problems: calendar.problems.map((p) => ({ ...p, file })) };
-  const published = { days: feedingDays(text), extraRounds };
+  const published = publishedIn(text, extraRounds);
   return { ok: true, value: { gardenId: calendar.value.gardenId, published } };
+}
+
+/** The rounds of a calendar of ours; none of any other text. */
+export function publishedIn(calendar: string, extraRounds = 0): Published {
+  return { days: feedingDays(calendar), extraRounds };
 }
 
 /** Its days and names are all that is used of it, and all that is looked at. */
@@ -72,7 +77,7 @@ function notAPlan(file: string): Problem {
 export function keptOfOtherGarden(path: string, theirs: string, ours: string): Problem {
   return {
     code: "other-garden",
-    file: path === "-" ? "<stdin>" : path,
+    file: shownName(path),
     at: { line: 1, column: 1 },
     message: `this is of the garden "${theirs}", not of "${ours}"`,
     mend: "give an earlier plan or calendar of the same garden",

@@ -8,7 +8,7 @@ import type { Problem, Result } from "../problem.js";
 import { dayOfFile, gardenOn, keepsLog } from "../rounds/index.js";
 import type { Plan } from "../season-plan.js";
 import { loadTables } from "../tables.js";
-import { readBytes } from "./files.js";
+import { readBytes, shownName } from "./files.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 
 export interface LoadedGarden {
@@ -30,7 +30,7 @@ export async function loadGarden(
   shell: Shell,
   options: LoadOptions = {},
 ): Promise<Result<LoadedGarden>> {
-  const text = decodeText(await readBytes(path, shell), path === "-" ? "<stdin>" : path);
+  const text = decodeText(await readBytes(path, shell), shownName(path));
   return text.ok ? loadGardenText(text.value, path, shell, options) : text;
 }
 
@@ -42,7 +42,7 @@ export async function loadGardenText(
   options: LoadOptions = {},
 ): Promise<Result<LoadedGarden>> {
   const tables = loadTables();
-  const read = gardenOfText(text, path === "-" ? "<stdin>" : path, tables);
+  const read = gardenOfText(text, shownName(path), tables);
   if (!read.ok) return read;
   const ownRules = await ownRulesOf(read.value, path, shell);
   if (!ownRules.ok) return ownRules;

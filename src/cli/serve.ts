@@ -1,7 +1,6 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { feedingDays } from "../calendar/index.js";
 import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
 import { publishedBy } from "../rounds/index.js";
@@ -18,6 +17,7 @@ import {
   type GardenSource,
   type Trouble,
 } from "../serve/index.js";
+import { publishedIn } from "./keep.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
@@ -109,7 +109,7 @@ async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<
 function keepOf({ previous, previousPlan }: AsOf): Pick<PlanOptions, "keep"> {
   if (previousPlan !== undefined) return { keep: publishedBy(previousPlan, 0) };
   if (previous === undefined) return {};
-  return { keep: { days: feedingDays(previous), extraRounds: 0 } };
+  return { keep: publishedIn(previous) };
 }
 
 function ioTrouble(troubles: readonly Trouble[]): CommandError {
