@@ -42,7 +42,26 @@ export interface ServedFeeding {
   readonly ml: number;
 }
 
-export interface RecipeReport {
+/** What the report tells as the recipe has it. */
+type RecipeAmounts = Pick<
+  Recipe,
+  | "shellG"
+  | "eggs"
+  | "shellTablespoons"
+  | "acidG"
+  | "acidTablespoons"
+  | "vinegarMl"
+  | "waterMl"
+  | "vesselL"
+  | "carbonDioxideG"
+  | "carbonDioxideL"
+  | "makesMl"
+  | "bottles"
+  | "crystalsG"
+  | "shellLeftG"
+>;
+
+export interface RecipeReport extends RecipeAmounts {
   /** Id of the planned batch, where it is one of the making plan. */
   readonly batch?: string;
   readonly acid: Acid;
@@ -53,23 +72,6 @@ export interface RecipeReport {
   /** Calcium carbonate in the dry shell, 0 to 1. */
   readonly shellPurity: number;
   readonly temperatureC: number;
-  readonly shellG: number;
-  readonly eggs: number;
-  /** Level US tablespoons (14.8 mL) of crushed shell. */
-  readonly shellTablespoons: number;
-  /** Citric acid as weighed from the bag; for vinegar, the acetic acid in it. */
-  readonly acidG: number;
-  /** Level US tablespoons of citric acid. */
-  readonly acidTablespoons?: number;
-  readonly vinegarMl?: number;
-  /** Water to add; none with vinegar. */
-  readonly waterMl: number;
-  /** Smallest open vessel that keeps the foam in. */
-  readonly vesselL: number;
-  readonly carbonDioxideG: number;
-  readonly carbonDioxideL: number;
-  readonly makesMl: number;
-  readonly bottles: number;
   readonly bottleMl: number;
   readonly ph: { readonly whileFizzing: number; readonly finished: number };
   /** Calcium, g/L: bottle shaken; poured clear once settled; and clear in the first day or two. */
@@ -78,9 +80,6 @@ export interface RecipeReport {
     readonly clear: number;
     readonly beforeCrystals: number;
   };
-  /** Fine calcium citrate that comes out within days. */
-  readonly crystalsG: number;
-  readonly shellLeftG: number;
   readonly startOn: Day;
   readonly acidOn: Day;
   readonly readyOn: Day;

@@ -39,12 +39,12 @@ export interface Recipe {
   readonly jar: Jar;
   readonly shellG: number;
   readonly eggs: number;
+  /** Level US tablespoons (14.8 mL) of crushed shell. */
   readonly shellTablespoons: number;
-  /** Crystals as in the bag; for vinegar, the acetic acid in it. */
+  /** Citric acid as weighed from the bag; for vinegar, the acetic acid in it. */
   readonly acidG: number;
-  /** Level US tablespoons of crystals (14.8 mL); absent for vinegar. */
+  /** Level US tablespoons of citric acid. */
   readonly acidTablespoons?: number;
-  /** Absent for citric acid. */
   readonly vinegarMl?: number;
   /** Water to add; none with vinegar. */
   readonly waterMl: number;
@@ -52,7 +52,6 @@ export interface Recipe {
   readonly vesselL: number;
   readonly carbonDioxideG: number;
   readonly carbonDioxideL: number;
-  /** Strained and bottled. */
   readonly makesMl: number;
   readonly bottles: number;
   readonly phWhileFizzing: number;
@@ -61,6 +60,7 @@ export interface Recipe {
   readonly shakenGPerL: number;
   readonly clearGPerL: number;
   readonly beforeCrystalsGPerL: number;
+  /** Fine calcium citrate that comes out within days. */
   readonly crystalsG: number;
   readonly shellLeftG: number;
   readonly dryDays: number;
