@@ -1,6 +1,6 @@
 import type { Day } from "./dates.js";
 import type { Plan } from "./season-plan.js";
-import { seasonTotals } from "./told.js";
+import { seasonTotals } from "./totals.js";
 
 /** The plan with only the rounds, and the warnings, of some of its days; both ends count. */
 export function planBetween(plan: Plan, from?: Day, to?: Day): Plan {

@@ -25,13 +25,15 @@ import {
   matchRules,
   sightingsOn,
   signLevel,
-  signNotes,
+  signEffect,
   type FeedRule,
   type Sign,
 } from "./rules/index.js";
 import type { Plan, PlannedPlanting } from "./season-plan.js";
+import { signNote } from "./sign-notes.js";
 import { seasonStock, type StockTables } from "./stock/index.js";
-import { seasonTotals, strayNotes, usedDefaults, windowWarnings } from "./told.js";
+import { strayNotes, usedDefaults, windowWarnings } from "./told.js";
+import { seasonTotals } from "./totals.js";
 
 export interface PlanTables extends StockTables {
   readonly catalogue: CropCatalogue;
@@ -141,8 +143,15 @@ export function planSeason(
       stock: stockSide.value.stock,
       warnings: [...told.warnings, ...stockSide.value.warnings],
       notes: [
-        ...plantings.flatMap((p) =>
-          signNotes(p.sightings, p.planting, p.crop, p.life.spans, p.match.spans),
+        ...plantings.flatMap(({ sightings, planting, crop, life, match }) =>
+          sightings.map((s) =>
+            signNote(
+              s,
+              signEffect(s, sightings, planting, life.spans, match.spans),
+              planting,
+              crop,
+            ),
+          ),
         ),
         ...told.notes,
         ...strayNotes(past.strays, garden),

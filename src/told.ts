@@ -1,8 +1,8 @@
-/** What a plan tells beside its rounds: warnings, defaults used, totals. */
-import { decimal, totalOf, volumeText, type Garden } from "./garden/index.js";
+/** What a plan tells beside its rounds: warnings, notes, defaults used. */
+import { decimal, volumeText, type Garden } from "./garden/index.js";
 import type { Day } from "./dates.js";
 import type { FeedingCourse, GivenFeeding, Schedule, UnmetWindow } from "./rounds/index.js";
-import type { PlanNote, PlanTotals, PlanWarning, Round } from "./season-plan.js";
+import type { PlanNote, PlanWarning } from "./season-plan.js";
 
 /**
  * One warning for each window that no allowed day could serve in time; a note for each that passed
@@ -114,14 +114,4 @@ export function usedDefaults(garden: Garden, courses: readonly FeedingCourse[]):
           `${p.id}: ${volumeText(p.sprayL, garden.amounts)} of spray in all, usual for the crop (\`spray:\`)`,
       ),
   ];
-}
-
-export function seasonTotals(rounds: readonly Round[]): PlanTotals {
-  const mixes = rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
-  return {
-    rounds: rounds.length,
-    feedings: mixes.reduce((count, mix) => count + mix.feedings.length, 0),
-    waterL: totalOf(mixes.map((mix) => mix.waterL)),
-    stockMl: totalOf(mixes.map((mix) => mix.stockMl)),
-  };
 }

@@ -11,4 +11,4 @@ export type { CalendarUse, MergedCalendar, MergeOptions } from "./merge-calendar
 export { planEvents } from "./plan-events.js";
 export type { WrittenEvent } from "./vevent.js";
 export { writeCalendar, type WriteOptions } from "./write-calendar.js";
-export { cautionsFor } from "./cautions.js";
+export { cautionsFor } from "../words/index.js";

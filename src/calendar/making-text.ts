@@ -2,7 +2,7 @@
 import { type Amounts, totalStockText, volumeText } from "../garden/index.js";
 import type { BatchRecipe } from "../season-plan.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../stock/index.js";
-import { counted, gramsText } from "../words.js";
+import { counted, gramsText } from "../garden/index.js";
 
 export type StepName = MakingStep;
 

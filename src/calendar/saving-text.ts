@@ -2,7 +2,7 @@ import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
 import { totalStockText } from "../garden/index.js";
 import type { StockPlan } from "../stock/index.js";
-import { counted } from "../words.js";
+import { counted } from "../garden/index.js";
 import { warningLines } from "./told.js";
 
 export interface SavingText {

@@ -1,4 +1,4 @@
-import { cropWords } from "../words.js";
+import { cropWords } from "../words/index.js";
 import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season-plan.js";
 
 /** What one line can show; the description holds the rest. */

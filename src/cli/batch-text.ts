@@ -8,9 +8,10 @@ import {
   vesselText,
   weightText,
 } from "../stock/index.js";
-import type { TextStyle } from "./plan-text.js";
+import type { TextStyle } from "./style.js";
 import { bullet, table, wrap } from "./table.js";
-import { count, dayText, shortDay } from "./words.js";
+import { counted } from "../garden/index.js";
+import { dayText, shortDate } from "../words/index.js";
 
 export function batchText(report: BatchReport, style: TextStyle): string {
   const { garden, making, recipe, amounts } = report;
@@ -81,12 +82,12 @@ function makingSections(
 function batchRow(batch: BatchToMake, amounts: Amounts): string[] {
   const acid = batch.steps.find(({ step }) => step === "add-acid")?.day ?? batch.startOn;
   return [
-    shortDay(batch.startOn),
-    shortDay(acid),
-    shortDay(batch.readyOn),
+    shortDate(batch.startOn),
+    shortDate(acid),
+    shortDate(batch.readyOn),
     dayText(batch.useBy),
     totalStockText(batch.volumeMl, amounts),
-    count(batch.eggs, "eggshell"),
+    counted(batch.eggs, "eggshell"),
   ];
 }
 
@@ -95,7 +96,7 @@ function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): str
   const rows = days.map((day) => {
     const served = batch.serves.filter((s) => s.day === day);
     return [
-      shortDay(day),
+      shortDate(day),
       totalStockText(
         served.reduce((sum, { ml }) => sum + ml, 0),
         amounts,
@@ -113,8 +114,8 @@ function shellLines({ shells, batches }: MakingReport): string[] {
       ? []
       : [
           saveFrom === undefined
-            ? `${count(eggs, "eggshell")} in all`
-            : `${count(eggs, "eggshell")} in all: keep every one from ${dayText(saveFrom)} on`,
+            ? `${counted(eggs, "eggshell")} in all`
+            : `${counted(eggs, "eggshell")} in all: keep every one from ${dayText(saveFrom)} on`,
         ]),
     ...(shortage === undefined ? [] : [`${shortage.message}: ${shortage.mend}`]),
   ];
@@ -141,7 +142,7 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
   return [
     [
       "shell",
-      `${g(r.shellG)} dry, the shells of ${count(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when crushed)`,
+      `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when crushed)`,
     ],
     r.vinegarMl === undefined
       ? [
@@ -197,7 +198,7 @@ function stepText(
   const inset = " ".repeat(mark.length);
   const warnings = cautions.map((caution) => bullet(caution, style.width, `${inset}! `));
   return [
-    ...wrap(`${shortDay(day)}: ${text}`, style.width - mark.length).map(
+    ...wrap(`${shortDate(day)}: ${text}`, style.width - mark.length).map(
       (line, i) => (i === 0 ? mark : inset) + line,
     ),
     ...warnings,

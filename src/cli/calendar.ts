@@ -7,7 +7,7 @@ import { exists, isDevice, writeText } from "./files.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { count } from "./words.js";
+import { counted } from "../garden/index.js";
 
 export interface CalendarOptions {
   readonly out?: string;
@@ -47,7 +47,7 @@ export async function calendarCommand(
   const outcome = await writeText(out, textOver(earlier, plan, options, shell));
   const told =
     earlier === undefined || outcome === "unchanged"
-      ? count(plan.totals.rounds, "round")
+      ? counted(plan.totals.rounds, "round")
       : changeCounts(calendarChanges(earlier.calendar, planEvents(plan)));
   shell.stderr(`${out}: ${outcome}, ${told}\n`);
   return exitCodes.fine;

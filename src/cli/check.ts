@@ -6,7 +6,7 @@ import { printJson, reportProblems } from "./report.js";
 import { exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { bullet } from "./table.js";
-import { count } from "./words.js";
+import { counted } from "../garden/index.js";
 
 export interface CheckOptions {
   readonly json?: true;
@@ -35,7 +35,7 @@ export async function checkCommand(
       ? ""
       : `\n${heading(title)}\n${lines.map((line) => bullet(line, width)).join("\n")}\n`;
   shell.stdout(
-    `${garden.name}: no problems, ${count(plan.totals.rounds, "round")} planned\n` +
+    `${garden.name}: no problems, ${counted(plan.totals.rounds, "round")} planned\n` +
       section(
         "Warnings",
         warnings.map((w) => `${w.message}: ${w.mend}`),

@@ -6,7 +6,7 @@ import { printJson } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { table } from "./table.js";
-import { stageText } from "./words.js";
+import { stageWords } from "../words/index.js";
 
 export function cropsCommand(
   word: string | undefined,
@@ -54,14 +54,14 @@ function cropText(crop: Crop, rules: readonly FeedRule[], width: number): string
     ],
     ["", crop.reason],
     ["source", `${crop.source} (${crop.sourceStatus})`],
-    ["stages", crop.course.stages.map((s) => `${stageText(s.stage)} (BBCH ${s.bbch})`).join(", ")],
+    ["stages", crop.course.stages.map((s) => `${stageWords(s.stage)} (BBCH ${s.bbch})`).join(", ")],
     ...crop.lengths.map((l, i) => [
       i === 0 ? "days" : "",
       `${l.initialDays}/${l.developmentDays}/${l.midDays}/${l.lateDays} from ${crop.countedFrom}, ${l.region}: ${l.source} (${l.sourceStatus})`,
     ]),
     ...rules.map((rule, i) => [
       i === 0 ? "rules" : "",
-      `${rule.id}: ${rule.route}, ${decimal(rule.rateMlPerL, 2)} mL per L every ${rule.interval.shortestDays} to ${rule.interval.longestDays} days in ${rule.stages.map(stageText).join(", ")}; ${rule.evidence.replaceAll("-", " ")}${rule.byDefault ? "" : ", only when asked for"}`,
+      `${rule.id}: ${rule.route}, ${decimal(rule.rateMlPerL, 2)} mL per L every ${rule.interval.shortestDays} to ${rule.interval.longestDays} days in ${rule.stages.map(stageWords).join(", ")}; ${rule.evidence.replaceAll("-", " ")}${rule.byDefault ? "" : ", only when asked for"}`,
     ]),
   ];
   return table(

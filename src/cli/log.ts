@@ -11,7 +11,7 @@ import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { table } from "./table.js";
-import { dayText } from "./words.js";
+import { dayText } from "../words/index.js";
 
 export interface LogOptions {
   readonly on?: Day;

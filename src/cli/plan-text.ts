@@ -10,14 +10,10 @@ import type {
   Round,
 } from "../season-plan.js";
 import { stockText } from "./stock-text.js";
+import type { TextStyle } from "./style.js";
 import { bullet, table } from "./table.js";
-import { count, dayText, shortDay, stageText } from "./words.js";
-
-export interface TextStyle {
-  readonly width: number;
-  /** Makes a heading stand out. */
-  readonly heading: (text: string) => string;
-}
+import { counted } from "../garden/index.js";
+import { dayText, shortDate, stageWords } from "../words/index.js";
 
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
@@ -26,8 +22,8 @@ export function planText(plan: Plan, style: TextStyle): string {
       style.heading(garden.name),
       `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
       [
-        count(totals.rounds, "round"),
-        count(totals.feedings, "feeding"),
+        counted(totals.rounds, "round"),
+        counted(totals.feedings, "feeding"),
         `${volumeText(totals.waterL, garden.amounts)} of water`,
         `${totalStockText(totals.stockMl, garden.amounts)} of stock`,
       ].join(", "),
@@ -90,7 +86,7 @@ function roundText(round: Round, style: TextStyle): string {
 }
 
 function otherFeedText({ feed, plantings, openedSince }: OtherFeedMix): string {
-  const bottle = openedSince === undefined ? "" : `; bottle opened since ${shortDay(openedSince)}`;
+  const bottle = openedSince === undefined ? "" : `; bottle opened since ${shortDate(openedSince)}`;
   return `${feed}, no calcium in these cans (${plantings.join(", ")})${bottle}`;
 }
 
@@ -98,7 +94,7 @@ function otherFeedText({ feed, plantings, openedSince }: OtherFeedMix): string {
 function mixRows(mix: CanMix, bedName: string): string[][] {
   const vessel = mix.route === "foliar" ? "sprayer" : "can";
   const whom = mix.feedings
-    .map((f) => `${f.name} (${f.cropName}, ${stageText(f.stage)})`)
+    .map((f) => `${f.name} (${f.cropName}, ${stageWords(f.stage)})`)
     .join(", ");
   return mix.fills.map((fill, i) => [
     i === 0 ? bedName : "",
@@ -110,7 +106,7 @@ function mixRows(mix: CanMix, bedName: string): string[][] {
 
 function fillText(fill: CanFill, vessel: string): string {
   return fill.full
-    ? `${count(fill.count, vessel)} of ${fill.waterText}`
+    ? `${counted(fill.count, vessel)} of ${fill.waterText}`
     : `1 part ${vessel} of ${fill.waterText}`;
 }
 

@@ -1,5 +1,5 @@
 /** The manual of a file format, made from its schema, so that it cannot go stale. */
-import type { TextStyle } from "./plan-text.js";
+import type { TextStyle } from "./style.js";
 import { wrap } from "./table.js";
 
 export interface HelpSchema {

@@ -1,9 +1,10 @@
 /** The stock side of the plan for a terminal: what a can carries, batches to make, shells. */
 import { decimal, totalStockText } from "../garden/index.js";
 import type { CanMix, Plan } from "../season-plan.js";
-import type { TextStyle } from "./plan-text.js";
+import type { TextStyle } from "./style.js";
 import { bullet, table } from "./table.js";
-import { count, shortDay } from "./words.js";
+import { counted } from "../garden/index.js";
+import { shortDate } from "../words/index.js";
 
 export function stockText(plan: Plan, style: TextStyle): string {
   const { stock } = plan;
@@ -51,7 +52,7 @@ function strengthLines(plan: Plan): string[] {
 function discardLines({ stock, garden }: Plan): string[] {
   return (stock?.making.discards ?? []).map(
     ({ batch, useUpBy, ml }) =>
-      `${batch}: ${totalStockText(ml, garden.amounts)} is left over; use it up by ${shortDay(useUpBy)}, or throw it away`,
+      `${batch}: ${totalStockText(ml, garden.amounts)} is left over; use it up by ${shortDate(useUpBy)}, or throw it away`,
   );
 }
 
@@ -62,7 +63,7 @@ function shellLines({ stock }: Plan): string[] {
     ...(shells.saveFrom === undefined
       ? []
       : [
-          `save eggshells from ${shortDay(shells.saveFrom)} on: ${count(shells.eggs, "shell")} in all`,
+          `save eggshells from ${shortDate(shells.saveFrom)} on: ${counted(shells.eggs, "shell")} in all`,
         ]),
     ...(shells.shortage === undefined
       ? []
@@ -76,16 +77,16 @@ function batchTable({ stock, garden }: Plan, style: TextStyle): string {
     step: string,
   ): string => {
     const found = batch.steps.find((s) => s.step === step);
-    return found === undefined ? "" : shortDay(found.day as Plan["today"]);
+    return found === undefined ? "" : shortDate(found.day as Plan["today"]);
   };
   const rows = (stock?.making.batches ?? []).map((batch) => [
     batch.id,
-    shortDay(batch.startOn),
+    shortDate(batch.startOn),
     day(batch, "add-acid"),
-    shortDay(batch.readyOn),
-    shortDay(batch.useBy),
+    shortDate(batch.readyOn),
+    shortDate(batch.useBy),
     totalStockText(batch.volumeMl, garden.amounts),
-    count(batch.eggs, "egg"),
+    counted(batch.eggs, "egg"),
   ]);
   return table(
     [["batch", "dry shells", "add acid", "strain", "use by", "makes", "from"], ...rows],

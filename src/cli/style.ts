@@ -1,6 +1,11 @@
 import { styleText } from "node:util";
-import type { TextStyle } from "./plan-text.js";
 import type { Shell } from "./shell.js";
+
+export interface TextStyle {
+  readonly width: number;
+  /** Makes a heading stand out. */
+  readonly heading: (text: string) => string;
+}
 
 const widthWithoutTerminal = 100;
 

@@ -2,9 +2,9 @@ import type { Day } from "../dates.js";
 import { decimal } from "../garden/index.js";
 import type { Plan } from "../season-plan.js";
 import type { FeedingReason, PlantingReasons } from "../reasons.js";
-import type { TextStyle } from "./plan-text.js";
+import type { TextStyle } from "./style.js";
 import { table, wrap } from "./table.js";
-import { dayText, stageText } from "./words.js";
+import { dayText, stageWords } from "../words/index.js";
 
 export function reasonsText(
   reasons: readonly PlantingReasons[],
@@ -31,7 +31,7 @@ function plantingText(
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";
   const stages = table(
-    planting.stages.map((s) => [stageText(s.stage), `${s.from} to ${s.to}`, s.origin]),
+    planting.stages.map((s) => [stageWords(s.stage), `${s.from} to ${s.to}`, s.origin]),
     "  ",
     style.width,
   );
@@ -47,7 +47,7 @@ function feedingText(r: FeedingReason, style: TextStyle): string {
       ? `the first feeding, within ${rule.firstWithinDays} days of the stage`
       : `${r.gapDays} days after the feeding before`;
   const rows = [
-    ["stage", `${stageText(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
+    ["stage", `${stageWords(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
     ["stage from", stage.origin],
     [
       "rule",

@@ -86,6 +86,16 @@ export function decimal(value: number, places: number): string {
   return String(Number(value.toFixed(places)));
 }
 
+/** `1 can`, `3 cans` */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** As the recipe has them: `9.5 g`, `16 g`. */
+export function gramsText(g: number): string {
+  return `${decimal(g, g < 10 ? 1 : 0)} g`;
+}
+
 const fractions: readonly [number, string][] = [
   [0, ""],
   [1 / 8, "1/8"],

@@ -3,9 +3,8 @@ import type { FilePath } from "../problem.js";
 import { given, list, record, text, type Loose } from "./fields.js";
 import type { Bed, Planting } from "./garden.js";
 import type { Bed as BedFile } from "./garden-file.js";
-import type { WaterAmount } from "./quantity.js";
-import { areaBounds, validatePlanting } from "./validate-planting.js";
-import type { Validation } from "./validate.js";
+import { areaBounds, validatePlanting, type PlantingDraft } from "./validate-planting.js";
+import type { Validation } from "./validation.js";
 import { plantingWater } from "./water.js";
 
 /** Beds with their plantings; what a wrong part leaves out is reported, never guessed. */
@@ -98,10 +97,3 @@ function sharesOf(drafts: readonly PlantingDraft[]): {
     ? { by: "plants", parts: byPlants }
     : { by: "equal", parts: drafts.map(() => 1 / drafts.length) };
 }
-
-/** A planting before its water is known, which can depend on its bed. */
-export type PlantingDraft = Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual"> & {
-  readonly waterGiven: WaterAmount | undefined;
-  readonly sprayGiven: WaterAmount | undefined;
-  readonly areaM2: number | undefined;
-};

@@ -2,13 +2,20 @@ import { cropSuggestion, findCrop, stageNames, type Crop } from "../crops/index.
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { given, list, number, record, text, type Loose } from "./fields.js";
-import type { StageSeen } from "./garden.js";
+import type { Planting, StageSeen } from "./garden.js";
 import type { Planting as PlantingFile, StageSeen as StageSeenFile } from "./garden-file.js";
-import type { PlantingDraft } from "./validate-beds.js";
-import type { Validation } from "./validate.js";
+import type { WaterAmount } from "./quantity.js";
+import type { Validation } from "./validation.js";
 
 /** Of a bed, and of a planting in it. */
 export const areaBounds = { least: 0.01, most: 100_000, words: "0.01 to 100,000 m2" };
+
+/** A planting before its water is known, which can depend on its bed. */
+export type PlantingDraft = Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual"> & {
+  readonly waterGiven: WaterAmount | undefined;
+  readonly sprayGiven: WaterAmount | undefined;
+  readonly areaM2: number | undefined;
+};
 
 export function validatePlanting(
   value: unknown,

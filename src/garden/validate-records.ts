@@ -10,7 +10,7 @@ import type {
   OtherFeed as OtherFeedFile,
   Sign as SignFile,
 } from "./garden-file.js";
-import type { References, Validation } from "./validate.js";
+import type { References, Validation } from "./validation.js";
 
 export function validateFeeds(
   feeds: readonly unknown[],

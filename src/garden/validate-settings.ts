@@ -3,7 +3,7 @@ import { didYouMean } from "../suggest.js";
 import { given, list, record, text, type Fields } from "./fields.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
 import type { Calendar, FeedingDays as FeedingFile, GardenFile, Reminder } from "./garden-file.js";
-import type { Validation } from "./validate.js";
+import type { Validation } from "./validation.js";
 
 const hardnessBounds = { least: 0, most: 5000, words: "0 to 5,000 mg/L" };
 

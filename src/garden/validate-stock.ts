@@ -2,7 +2,7 @@ import { dayFromNumber } from "../dates.js";
 import { given, list, number, record, text } from "./fields.js";
 import type { BatchInHand, StockSettings } from "./garden.js";
 import type { Batch, Stock } from "./garden-file.js";
-import type { Validation } from "./validate.js";
+import type { Validation } from "./validation.js";
 
 const volumeBounds = { least: 0.01, most: 1000, words: "10 mL to 1,000 L" };
 const leftBounds = { least: 0, most: 1000, words: "0 to 1,000 L" };

@@ -2,11 +2,9 @@
  * A garden file that could be read -> the Garden, or everything that is wrong with it. The schema
  * says what a value looks like; the code here says what it must mean.
  */
-import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween } from "../dates.js";
 import { volumeText } from "./amounts.js";
 import { inFileOrder, type Finding, type Result } from "../problem.js";
-import type { SchemaCheck } from "../schema-check.js";
 import {
   fieldReaders,
   given,
@@ -21,32 +19,12 @@ import type { Bed, Garden } from "./garden.js";
 import type { GardenFile } from "./garden-file.js";
 import { hemisphereOf } from "./hemisphere.js";
 import { located, type SourceFile } from "./read.js";
-import type { UnitTable } from "./units.js";
-import type { Usual } from "./usual.js";
 import { validateBeds } from "./validate-beds.js";
 import { validateFeeds, validateLog, validateSigns } from "./validate-records.js";
 import { validateCalendar, validateFeeding, validateSourceWater } from "./validate-settings.js";
 import { validateStock } from "./validate-stock.js";
+import type { GardenTables, References, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
-
-export interface GardenTables {
-  /** Check against `schemas/garden.schema.json`. */
-  readonly gardenCheck: SchemaCheck;
-  readonly units: UnitTable;
-  readonly usual: Usual;
-  readonly catalogue: CropCatalogue;
-  /** CSS3 colour names. */
-  readonly cssColors: ReadonlySet<string>;
-}
-
-/** What every part of the validation works with. */
-export interface Validation {
-  readonly fields: Fields;
-  readonly tables: GardenTables;
-  readonly amounts: Garden["amounts"];
-  /** Tells the grower of a default that was used. */
-  readonly assume: (assumption: string) => void;
-}
 
 /** All problems come with their place in the file, sorted down the file. */
 export function validateGarden(source: SourceFile, tables: GardenTables): Result<Garden> {
@@ -172,13 +150,6 @@ function timezoneOf(value: unknown, fields: Fields): string | undefined {
     });
   }
   return zone;
-}
-
-/** Ids that other parts of the file may name. */
-export interface References {
-  readonly plantings: ReadonlySet<string>;
-  readonly beds: ReadonlySet<string>;
-  readonly crops: ReadonlySet<string>;
 }
 
 function referencesOf(beds: readonly Bed[]): References {

@@ -3,7 +3,7 @@ import type { FilePath } from "../problem.js";
 import type { Planting } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
 import { volumeText } from "./amounts.js";
-import type { Validation } from "./validate.js";
+import type { Validation } from "./validation.js";
 
 interface PlantingNeeds {
   readonly planting: Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual">;

@@ -1,13 +1,14 @@
 /** Labels to print and stick on bottles. */
 import type { Result } from "../problem.js";
-import { labelCaution } from "./cautions.js";
+import { labelCaution } from "../words/index.js";
 import { documentOf } from "./document.js";
 import { html, type Html } from "./html.js";
 import { fitLabel, lineHeight, lineSizes, type FittedLabel, type LabelLine } from "./label-fit.js";
 import { strengthText, type BottleLabel } from "./label-rows.js";
 import { sheetTrouble, type LabelSheet } from "./label-sheets.js";
 import { papers } from "./paper.js";
-import { counted, fullDate } from "./words.js";
+import { counted } from "../garden/index.js";
+import { fullDate } from "../words/index.js";
 
 export interface LabelOptions {
   /** Labels of the first sheet that are used up already. */

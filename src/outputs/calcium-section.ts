@@ -3,7 +3,7 @@ import { decimal, volumeText } from "../garden/index.js";
 import type { CanMix, Plan } from "../season-plan.js";
 import { html, joined, type Html } from "./html.js";
 import { allMixes, distinct, grouped, vesselL } from "./plan-facts.js";
-import { cropWords, figures, vesselOf } from "./words.js";
+import { cropWords, figures, vesselOf } from "../words/index.js";
 
 /** Mixes that put the same into the same vessel. */
 export interface CanCalcium {

@@ -4,7 +4,7 @@ import { decimal, mlPerTeaspoon, stockText, volumeText } from "../garden/index.j
 import type { CanMix, Plan, SeasonStock } from "../season-plan.js";
 import { bottleLives, type BottleLife } from "./bottles.js";
 import { allMixes, distinct, grouped, vesselL } from "./plan-facts.js";
-import { cropWords, vesselOf } from "./words.js";
+import { cropWords, vesselOf } from "../words/index.js";
 
 /** The label of one bottle. */
 export interface BottleLabel {

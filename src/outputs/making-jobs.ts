@@ -4,7 +4,8 @@ import { decimal, totalStockText } from "../garden/index.js";
 import type { Plan, SeasonStock } from "../season-plan.js";
 import type { PlannedBatch } from "../stock/index.js";
 import { html, nameHtml, type Html } from "./html.js";
-import { counted, figures, fullDate, gramsText, shortDate } from "./words.js";
+import { counted, gramsText } from "../garden/index.js";
+import { figures, fullDate, shortDate } from "../words/index.js";
 
 export interface MakingJob {
   readonly day: Day;

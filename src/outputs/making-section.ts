@@ -3,11 +3,12 @@ import { decimal, totalStockText } from "../garden/index.js";
 import type { Plan, SeasonStock } from "../season-plan.js";
 import { bottleLives, hasBottles, type BottleLife } from "./bottles.js";
 import { html, nameHtml, type Html } from "./html.js";
-import { makingCautions } from "./cautions.js";
+import { makingCautions } from "../words/index.js";
 import { makingJobs } from "./making-jobs.js";
 import { recipeDetails } from "./recipe-section.js";
 import { dayTime } from "./round-card.js";
-import { counted, gramsText, shortDate, shortDay } from "./words.js";
+import { counted, gramsText } from "../garden/index.js";
+import { shortDate, shortDay } from "../words/index.js";
 
 export function makingSection(plan: Plan): Html | undefined {
   const { stock } = plan;

@@ -1,5 +1,5 @@
 /** The first thing on the page: the next round, and what the stock wants until then. */
-import { dayOfSeason, daysAway, fullDate, shortDay } from "./words.js";
+import { dayOfSeason, daysAway, fullDate, shortDay } from "../words/index.js";
 import type { Day } from "../dates.js";
 import type { Plan, Round } from "../season-plan.js";
 import { html, type Html } from "./html.js";

@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import { problemLine, type Problem } from "../problem.js";
 import type { Plan } from "../season-plan.js";
 import { calciumSection } from "./calcium-section.js";
-import { humilityCautions, keepingCautions } from "./cautions.js";
+import { humilityCautions, keepingCautions } from "../words/index.js";
 import { documentOf } from "./document.js";
 import { html, nameHtml, trusted, type Html } from "./html.js";
 import { makingSection } from "./making-section.js";
@@ -15,7 +15,8 @@ import { pictureDefs } from "./picture-marks.js";
 import { reasonsSection } from "./reasons-section.js";
 import { warningBox } from "./round-card.js";
 import { seasonDrawings } from "./season-svg.js";
-import { counted, fullDate, shortDay } from "./words.js";
+import { counted } from "../garden/index.js";
+import { fullDate, shortDay } from "../words/index.js";
 
 export interface PageOptions {
   /** In the garden's zone. Without it the first round of the season comes first. */

@@ -7,7 +7,7 @@ import type { Strip } from "./picture-parts.js";
 import { mark } from "./picture-parts.js";
 import { allMixes } from "./plan-facts.js";
 import { widthEm } from "./text-width.js";
-import { stageWords } from "./words.js";
+import { stageWords } from "../words/index.js";
 
 interface KeyEntry {
   readonly sign: Html;

@@ -7,7 +7,7 @@ import type { Shape } from "./picture-marks.js";
 import { distinct, grouped, nextRound } from "./plan-facts.js";
 import { widthEm } from "./text-width.js";
 import { monthsOf, type TimeScale } from "./time-scale.js";
-import { cropWords, monthName, shortDate, stageWords } from "./words.js";
+import { cropWords, monthName, shortDate, stageWords } from "../words/index.js";
 
 export interface PictureContext {
   readonly plan: Plan;

@@ -5,7 +5,8 @@ import { bottleLives } from "./bottles.js";
 import { isolated } from "./html.js";
 import { plantingWords } from "./picture-parts.js";
 import { mixesOf } from "./plan-facts.js";
-import { counted, fullDate, shortDate, stageWords } from "./words.js";
+import { counted } from "../garden/index.js";
+import { fullDate, shortDate, stageWords } from "../words/index.js";
 
 export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
   return plantings.map((planting) => plantingInWords(plan, planting)).join(" ");

@@ -4,7 +4,7 @@ import type { CanMix, Feeding, Plan, PlannedPlanting } from "../season-plan.js";
 import type { FeedRule } from "../rules/index.js";
 import { html, nameHtml, type Html } from "./html.js";
 import { dayTime } from "./round-card.js";
-import { cropWords, figures, routeWords, shortDate, shortDay, stageWords } from "./words.js";
+import { cropWords, figures, routeWords, shortDate, shortDay, stageWords } from "../words/index.js";
 
 const evidenceWords: Readonly<Record<FeedRule["evidence"], string>> = {
   published: "Published work found that it helps.",

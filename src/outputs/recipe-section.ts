@@ -4,7 +4,7 @@ import type { BatchRecipe, SeasonStock } from "../season-plan.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../stock/index.js";
 import { html, nameHtml, type Html } from "./html.js";
 import { dayTime } from "./round-card.js";
-import { shortDay } from "./words.js";
+import { shortDay } from "../words/index.js";
 
 /** The visit at which each step is done. */
 const visits: Readonly<Record<RecipeStep["key"], MakingStep>> = {

@@ -5,8 +5,8 @@ import { stockText, totalStockText, volumeText } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, Plan, PlanWarning, Round } from "../season-plan.js";
 import { html, joined, nameHtml, type Content, type Html } from "./html.js";
 import { fillCounts, mixesOf, stockByBatch, vesselL, warningsOn } from "./plan-facts.js";
+import { counted } from "../garden/index.js";
 import {
-  counted,
   cropWords,
   fillWords,
   dayOfSeason,
@@ -15,7 +15,7 @@ import {
   stageWords,
   unbroken,
   vesselOf,
-} from "./words.js";
+} from "../words/index.js";
 
 /** `18:30 · 3 cans · 46 mL of stock · 15 L of water` */
 export function roundTotals({ garden }: Plan, round: Round): readonly string[] {

@@ -11,7 +11,7 @@ import type {
   Round,
 } from "../season-plan.js";
 import { hasBottles } from "./bottles.js";
-import { humilityCautions, keepingCautions, makingCautions } from "./cautions.js";
+import { humilityCautions, keepingCautions, makingCautions } from "../words/index.js";
 import { documentOf } from "./document.js";
 import { html, joined, nameHtml, type Html } from "./html.js";
 import { makingJobs } from "./making-jobs.js";
@@ -22,15 +22,15 @@ import { allMixes, distinct } from "./plan-facts.js";
 import { dayTime, roundTotals } from "./round-card.js";
 import { seasonDrawings } from "./season-svg.js";
 import { sheetStyle } from "./sheet-style.js";
+import { counted } from "../garden/index.js";
 import {
-  counted,
   cropWords,
   dayOfSeason,
   fillWords,
   fullDate,
   shortDate,
   shortDay,
-} from "./words.js";
+} from "../words/index.js";
 
 export interface SheetOptions {
   readonly paper: Paper;

@@ -6,7 +6,7 @@ import { bottleLives, stockSteps, type BottleLife } from "./bottles.js";
 import { textInFull } from "./fitted-text.js";
 import { html, isolated } from "./html.js";
 import { mark, spanRect, type PictureContext, type Strip } from "./picture-parts.js";
-import { shortDate } from "./words.js";
+import { shortDate } from "../words/index.js";
 
 const levelHeight = 48;
 

@@ -1,17 +1,8 @@
 /** Demands and the bottles they are poured from -> rounds with beds, cans and amounts. */
-import { eachDay, weekdayOf, within, type Day } from "../dates.js";
+import type { Day } from "../dates.js";
 import { totalOf, type Garden } from "../garden/index.js";
 import type { BedRound, CanMix, MixedCan, OtherFeedMix, Pour, Round } from "../season-plan.js";
 import { demandFills, rateFor, type CanDemand } from "./demands.js";
-
-/** The days of the season on which the grower feeds and is there. */
-export function allowedDays(garden: Garden): Day[] {
-  return [...eachDay(garden.season)].filter(
-    (day) =>
-      garden.feeding.days.includes(weekdayOf(day)) &&
-      !garden.feeding.away.some((span) => within(day, span)),
-  );
-}
 
 /** What the stock side knows of one demand. */
 export interface DemandStock {

@@ -7,7 +7,7 @@ import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season-plan.js";
 import { canFills } from "./cans.js";
 import { ruleOn, type FeedingCourse } from "./courses.js";
-import type { LoggedFeeding } from "./log.js";
+import type { GivenStock, LoggedFeeding } from "./log.js";
 import type { ScheduledFeeding } from "./schedule-problem.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
@@ -23,13 +23,6 @@ export interface CanDemand {
   readonly feedings: readonly Feeding[];
   /** Given already, as the log has it. */
   readonly given?: GivenStock;
-}
-
-export interface GivenStock {
-  /** Absent when no amount was written down. */
-  readonly stockMl?: number;
-  /** The bottles it was poured from, as far as the log says. */
-  readonly pours: readonly { readonly batch: string; readonly ml: number }[];
 }
 
 /** By strength: as many mL as bring the calcium. Fixed: the grower's own mL, whatever the strength. */

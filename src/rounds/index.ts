@@ -1,4 +1,5 @@
-export { allowedDays, assembleRounds, type DemandStock } from "./assemble.js";
+export { allowedDays } from "./allowed-days.js";
+export { assembleRounds, type DemandStock } from "./assemble.js";
 export { canFills, roundingTolerance, type CanRequest } from "./cans.js";
 export { chooseDays } from "./choose-days.js";
 export { feedingCourses, intervalFor, ruleOn, type FeedingCourse } from "./courses.js";
@@ -9,17 +10,11 @@ export {
   type CanDemand,
   type PlantingContext,
 } from "./demands.js";
-export { keepDays, publishedBy, type Published } from "./keep.js";
-export {
-  asScheduled,
-  dayOfFile,
-  futureRecords,
-  gardenOn,
-  givenFeedings,
-  keepsLog,
-  resumed,
-  type GivenFeeding,
-} from "./log.js";
+export { keepDays } from "./keep.js";
+export { publishedBy } from "./published-by.js";
+export type { Published } from "./published.js";
+export { asScheduled, givenFeedings, resumed, type GivenFeeding } from "./log.js";
+export { dayOfFile, futureRecords, gardenOn, keepsLog } from "./records.js";
 export { keepingGaps, otherFeedDays, otherFeedMixes, type FeedDays } from "./other-feeds.js";
 export * from "./schedule-problem.js";
 export { wishesBeyondLimits } from "./wishes.js";

@@ -1,30 +1,8 @@
-/** Days already published, from an earlier plan or calendar, for the choice of days to keep. */
+/** Published days, for the choice of days to keep. */
 import type { Day } from "../dates.js";
-import type { Plan } from "../season-plan.js";
 import type { FeedingCourse } from "./courses.js";
+import type { Published } from "./published.js";
 import type { ScheduleProblem } from "./schedule-problem.js";
-
-export interface Published {
-  /** Days that had a round. */
-  readonly days: readonly Day[];
-  /** Days of each planting and route, where the earlier plan tells them: `planting/route`. */
-  readonly feedings?: ReadonlyMap<string, readonly Day[]>;
-  /** Rounds above the fewest that may be spent on keeping them. */
-  readonly extraRounds: number;
-}
-
-/** What an earlier plan has published. */
-export function publishedBy(plan: Plan, extraRounds: number): Published {
-  const feedings = new Map<string, Day[]>();
-  for (const { day, beds } of plan.rounds)
-    for (const { route, feedings: fed } of beds.flatMap((bed) => bed.mixes))
-      for (const { planting } of fed) {
-        const line = `${planting}/${route}`;
-        feedings.set(line, [...(feedings.get(line) ?? []), day]);
-      }
-  const days = plan.rounds.filter(({ beds }) => beds.length > 0).map(({ day }) => day);
-  return { days, feedings, extraRounds };
-}
 
 /** The problem with the published days from today on. */
 export function keepDays(

@@ -1,9 +1,7 @@
 /** What the log says was given: the past as it was, and where the courses stand now. */
 import { addDays, daysBetween, later, type Day } from "../dates.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
-import type { Finding } from "../problem.js";
 import type { FeedingCourse } from "./courses.js";
-import type { GivenStock } from "./demands.js";
 import type { Course, ScheduledFeeding } from "./schedule-problem.js";
 
 /** One planting given stock on a day, as logged. */
@@ -17,68 +15,17 @@ export interface GivenFeeding {
   readonly route?: Route;
 }
 
+export interface GivenStock {
+  /** Absent when no amount was written down. */
+  readonly stockMl?: number;
+  /** The bottles it was poured from, as far as the log says. */
+  readonly pours: readonly { readonly batch: string; readonly ml: number }[];
+}
+
 /** A logged feeding in its place among the courses. */
 export interface LoggedFeeding extends ScheduledFeeding {
   /** All entries of that day together. */
   readonly logged: GivenStock;
-}
-
-/** A grower who logs anything at all keeps a log: what is not in it was not given. */
-export function keepsLog(garden: Garden): boolean {
-  return garden.log.some((entry) => entry.feed === undefined);
-}
-
-/** Stock is started well ahead of a season: common practice, no source. */
-const leadDays = 60;
-
-/**
- * The day that the file itself speaks of: for a calendar that is the same whenever it is made. The
- * latest day of anything in hand, given or seen, or else well before the season.
- */
-export function dayOfFile(garden: Garden): Day {
-  const told = [
-    ...garden.log.map((entry) => entry.on),
-    ...garden.signs.map((sign) => sign.on),
-    ...garden.stock.batches.flatMap(({ made, leftOn }) => [made, leftOn ?? made]),
-  ];
-  return told.reduce(later, addDays(garden.season.from, -leadDays));
-}
-
-/** The garden as its file would have stood on a day: without what was given, seen or made later. */
-export function gardenOn(garden: Garden, day: Day): Garden {
-  const batches = garden.stock.batches
-    .filter(({ made }) => made <= day)
-    .map(({ leftOn, ...batch }) =>
-      leftOn === undefined
-        ? batch
-        : leftOn <= day
-          ? { ...batch, leftOn }
-          : { ...batch, leftMl: batch.volumeMl },
-    );
-  return {
-    ...garden,
-    stock: { ...garden.stock, batches },
-    log: garden.log.filter(({ on }) => on <= day),
-    signs: garden.signs.filter(({ on }) => on <= day),
-  };
-}
-
-/** What cannot have been given or seen yet. */
-export function futureRecords(garden: Garden, today: Day): Finding[] {
-  const kinds = [
-    { records: garden.log, code: "log-in-future", done: "given" },
-    { records: garden.signs, code: "sign-in-future", done: "seen" },
-  ];
-  return kinds.flatMap(({ records, code, done }) =>
-    records
-      .filter(({ on }) => on > today)
-      .map(({ on, path }) => ({
-        code,
-        path: [...path, "on"],
-        message: `${done} on ${on}, which is after today, ${today}`,
-        mend: `give the day it was ${done}; what is to come is planned, not written down here`,
-      })),
-  );
 }
 
 /**

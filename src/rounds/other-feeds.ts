@@ -11,7 +11,8 @@ import {
 import type { OtherFeedMix } from "../season-plan.js";
 import { canFills } from "./cans.js";
 import type { FeedingCourse } from "./courses.js";
-import { keepsLog, type GivenFeeding } from "./log.js";
+import type { GivenFeeding } from "./log.js";
+import { keepsLog } from "./records.js";
 
 /** One day of a feed: to come, or written down in the log. */
 export interface FeedDay {

@@ -1,4 +1,11 @@
 export * from "./match.js";
 export * from "./read-rules.js";
 export * from "./rule.js";
-export { sightingsOn, signLevel, signNotes, type Sign } from "./signs.js";
+export {
+  sightingsOn,
+  signEffect,
+  signLevel,
+  type Sighting,
+  type Sign,
+  type SignEffect,
+} from "./signs.js";

@@ -1,8 +1,7 @@
 /** What the grower saw on the plants, and what it does to the rate. */
 import { stageOn, type Crop, type StageName, type StageSpan } from "../crops/index.js";
 import { addDays, earlier, later, type Day } from "../dates.js";
-import { decimal, type Planting, type SignSeen } from "../garden/index.js";
-import type { PlanNote } from "../season-plan.js";
+import type { Planting, SignSeen } from "../garden/index.js";
 import type { FedSpan } from "./match.js";
 import type { FeedRule } from "./rule.js";
 
@@ -84,57 +83,48 @@ function heldTo(seen: SignSeen, sign: Sign): Day {
   return addDays(seen.on, sign.holds_days);
 }
 
+/** What a sighting does to the feed of its planting. */
+export type SignEffect =
+  | { readonly kind: "unknown-on-crop" | "not-fed" | "same-rate" }
+  | { readonly kind: "at-highest"; readonly rateMlPerL: number }
+  /** Until then the planting is in no stage in which the sign changes the feed. */
+  | { readonly kind: "no-stage"; readonly until: Day }
+  | {
+      readonly kind: "rate";
+      readonly fromMlPerL: number;
+      readonly toMlPerL: number;
+      readonly isHighest: boolean;
+      readonly from: Day;
+      readonly until: Day;
+    };
+
 /**
- * For each sighting: what it changes, for how long, why, and what to do first.
+ * What one sighting changes, beside those before it.
  *
  * @param fed the spans in which the planting is fed, with their rules
  */
-export function signNotes(
-  sightings: readonly Sighting[],
-  planting: Planting,
-  crop: Crop,
-  spans: readonly StageSpan[],
-  fed: readonly FedSpan[],
-): PlanNote[] {
-  return sightings.map(({ seen, sign, isKnown }): PlanNote => {
-    const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
-    return {
-      code: "sign",
-      planting: planting.id,
-      day: seen.on,
-      message: isKnown
-        ? `${what}; ${changeText(seen, sign, sightings, planting, spans, fed)}. ${sign.reason}`
-        : `${what}, though it is not known on ${crop.name}: look again; the feed stays as it is`,
-      advice: sign.first_advice,
-    };
-  });
-}
-
-function changeText(
-  seen: SignSeen,
-  sign: Sign,
+export function signEffect(
+  { seen, sign, isKnown }: Sighting,
   sightings: readonly Sighting[],
   planting: Planting,
   spans: readonly StageSpan[],
   fed: readonly FedSpan[],
-): string {
-  if (fed.length === 0) return "it is not fed, so no rate changes";
-  if (stepOf(sign) === 1) return "the rate stays as it is";
-  const to = heldTo(seen, sign);
-  const first = firstChange(seen.on, to, sign, spans, fed);
-  if (first === undefined)
-    return `until ${to} it is in no stage in which that changes the feed, so the rate stays as it is`;
-  const { day, rule } = first;
+): SignEffect {
+  if (!isKnown) return { kind: "unknown-on-crop" };
+  if (fed.length === 0) return { kind: "not-fed" };
+  if (stepOf(sign) === 1) return { kind: "same-rate" };
+  const until = heldTo(seen, sign);
+  const first = firstChange(seen.on, until, sign, spans, fed);
+  if (first === undefined) return { kind: "no-stage", until };
+  const { day: from, rule } = first;
   const before = sightings.filter((s) => s.seen.on < seen.on && s.sign.key !== sign.key);
-  const until = [...before, ...sightings.filter((s) => s.seen === seen)];
+  const withIt = [...before, ...sightings.filter((s) => s.seen === seen)];
   const rateOn = (holding: readonly Sighting[]): number =>
-    baseRate(planting, rule) * signLevel(holding, planting, spans, day, rule);
-  const [from, now] = [rateOn(before), rateOn(until)];
-  const span = `from ${day} until ${to}`;
-  const capped = now >= rule.highestRateMlPerL - 1e-9 && stepOf(sign) > 1;
-  if (Math.abs(now - from) < 1e-9)
-    return `the rate stays at ${decimal(from, 2)} mL per L, the rule's highest`;
-  return `the rate ${now > from ? "rises" : "falls"} from ${decimal(from, 2)} to ${decimal(now, 2)} mL per L${capped ? ", the rule's highest," : ""} ${span}`;
+    baseRate(planting, rule) * signLevel(holding, planting, spans, from, rule);
+  const [fromMlPerL, toMlPerL] = [rateOn(before), rateOn(withIt)];
+  if (Math.abs(toMlPerL - fromMlPerL) < 1e-9) return { kind: "at-highest", rateMlPerL: fromMlPerL };
+  const isHighest = toMlPerL >= rule.highestRateMlPerL - 1e-9 && stepOf(sign) > 1;
+  return { kind: "rate", fromMlPerL, toMlPerL, isHighest, from, until };
 }
 
 /** The first day of the sign's time on which the planting is in a fed stage that the sign speaks of. */

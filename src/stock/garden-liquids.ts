@@ -3,19 +3,13 @@ import { addDays, type Day } from "../dates.js";
 import type { BatchInHand, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { PlanWarning } from "../season-plan.js";
-import type { Chemistry } from "./constants.js";
 import type { StockBottle } from "./making-problem.js";
-import type { MakingRules } from "./making-rules.js";
+import type { StockTables } from "./stock-tables.js";
 import { readiness } from "./readiness.js";
 import { recipe, type Recipe } from "./recipe.js";
 import type { StockLiquid } from "./stock-liquid.js";
 import { troubleAt } from "./trouble.js";
 import { bottleStock, recipeMeans } from "./usual-stock.js";
-
-export interface StockTables {
-  readonly chemistry: Chemistry;
-  readonly making: MakingRules;
-}
 
 export interface Liquids {
   readonly usual: Recipe;

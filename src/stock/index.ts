@@ -1,7 +1,7 @@
 export { brewBatch, closedVessel, fizzing, openAir, type Brew, type BrewInput } from "./brew.js";
 export { dilute, type CanInput, type CanLiquid } from "./can.js";
 export { prepareChemistry, type Chemistry, type ChemistryData } from "./constants.js";
-export type { StockTables } from "./garden-liquids.js";
+export type { StockTables } from "./stock-tables.js";
 export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 export type * from "./making-problem.js";
 export type { MakingRules } from "./making-rules.js";

@@ -1,6 +1,6 @@
 /** The recipe told step by step, each caution at the step where it counts. */
 import { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
-import { counted } from "../words.js";
+import { counted } from "../garden/index.js";
 import type { Recipe } from "./recipe.js";
 
 export interface RecipeStep {

@@ -7,7 +7,7 @@ import type { PlanWarning, SeasonStock } from "../season-plan.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { planStock } from "./batches.js";
 import type { Chemistry } from "./constants.js";
-import { gardenLiquids, waitingBottles, type Liquids, type StockTables } from "./garden-liquids.js";
+import { gardenLiquids, waitingBottles, type Liquids } from "./garden-liquids.js";
 import { waterFindings, waterReport } from "./garden-water.js";
 import { checkBatches } from "./ledger-check.js";
 import { bottlesInHand } from "./ledger-log.js";
@@ -17,6 +17,7 @@ import { wayOfMaking } from "./making-rules.js";
 import { mixedCans, type MixedCans } from "./mixed-cans.js";
 import type { Recipe } from "./recipe.js";
 import { shellsSinceLastBatch } from "./shells.js";
+import type { StockTables } from "./stock-tables.js";
 import { tapCalciumMgPerL, type WaterReport } from "./source-water.js";
 
 export interface StockSide {

@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { addDays, dayNumber, type Day } from "../../src/dates.js";
 import { gardenPage, pageScript, pageStyle } from "../../src/outputs/index.js";
-import { dayOfSeason } from "../../src/outputs/words.js";
+import { dayOfSeason } from "../../src/words/index.js";
 import type { Plan } from "../../src/season-plan.js";
 import { withPolicy } from "../../src/serve/security-headers.js";
 import {

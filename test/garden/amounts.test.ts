@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  counted,
   decimal,
   litersPerImperialGallon,
   litersPerUsGallon,
@@ -116,4 +117,9 @@ test.each([
   [3, "3"],
 ])("%d is read as %s", (value, text) => {
   expect(mixedNumber(value)).toBe(text);
+});
+
+test("things are counted, one alone in the singular", () => {
+  expect([0, 1, 2].map((n) => counted(n, "can"))).toEqual(["0 cans", "1 can", "2 cans"]);
+  expect(counted(2, "batch", "batches")).toBe("2 batches");
 });

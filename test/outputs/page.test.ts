@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
 import { gardenPage, pageScript, pageStyle } from "../../src/outputs/index.js";
-import { dayOfSeason, shortDay } from "../../src/outputs/words.js";
+import { dayOfSeason, shortDay } from "../../src/words/index.js";
 import type { Plan, Round } from "../../src/season-plan.js";
 import { aPlan, aRound, aWarning } from "../support/a-plan.js";
 import {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { stageNames } from "../../src/crops/index.js";
-import { shortDate } from "../../src/outputs/words.js";
+import { shortDate } from "../../src/words/index.js";
 import { html } from "../../src/outputs/html.js";
 import { seasonSvg } from "../../src/outputs/index.js";
 import { pictureDefs, stageColours } from "../../src/outputs/picture-marks.js";

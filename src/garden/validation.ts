@@ -1,0 +1,32 @@
+/** What every part of the validation works with. */
+import type { CropCatalogue } from "../crops/index.js";
+import type { SchemaCheck } from "../schema-check.js";
+import type { Fields } from "./fields.js";
+import type { Garden } from "./garden.js";
+import type { UnitTable } from "./units.js";
+import type { Usual } from "./usual.js";
+
+export interface GardenTables {
+  /** Check against `schemas/garden.schema.json`. */
+  readonly gardenCheck: SchemaCheck;
+  readonly units: UnitTable;
+  readonly usual: Usual;
+  readonly catalogue: CropCatalogue;
+  /** CSS3 colour names. */
+  readonly cssColors: ReadonlySet<string>;
+}
+
+export interface Validation {
+  readonly fields: Fields;
+  readonly tables: GardenTables;
+  readonly amounts: Garden["amounts"];
+  /** Tells the grower of a default that was used. */
+  readonly assume: (assumption: string) => void;
+}
+
+/** Ids that other parts of the file may name. */
+export interface References {
+  readonly plantings: ReadonlySet<string>;
+  readonly beds: ReadonlySet<string>;
+  readonly crops: ReadonlySet<string>;
+}

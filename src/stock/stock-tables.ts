@@ -1,0 +1,8 @@
+import type { Chemistry } from "./constants.js";
+import type { MakingRules } from "./making-rules.js";
+
+/** The data files of stock, read. */
+export interface StockTables {
+  readonly chemistry: Chemistry;
+  readonly making: MakingRules;
+}
