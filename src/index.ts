@@ -25,7 +25,7 @@
  * if (calendar.ok) console.log(calendar.value.split("\r\n")[0]);
  * // BEGIN:VCALENDAR
  */
-export { gardenAdvice, type Advice } from "./advice.js";
+export { gardenAdvice, type Advice } from "./notes/index.js";
 export {
   calendarChanges,
   calendarText,
@@ -57,12 +57,30 @@ export {
   seasonSvg,
 } from "./outputs/index.js";
 export { planSeason, type PlanOptions, type PlanTables } from "./plan.js";
-export { planBetween } from "./plan-between.js";
+export { planBetween } from "./season/index.js";
 export { planGarden, type PlanGardenOptions } from "./plan-garden.js";
 export { problemLine, type Finding, type Problem, type Result } from "./problem.js";
-export { reasonsFor, type FeedingReason, type PlantingReasons } from "./reasons.js";
+export { reasonsFor, type FeedingReason, type PlantingReasons } from "./notes/index.js";
 export { mergeRules, readRules, type FeedRule } from "./rules/index.js";
-export type * from "./season-plan.js";
+export {
+  type Plan,
+  type PlanGarden,
+  type PlannedPlanting,
+  type Round,
+  type BedRound,
+  type CanMix,
+  type MixedCan,
+  type OtherFeedMix,
+  type Pour,
+  type InHand,
+  type SeasonStock,
+  type BatchRecipe,
+  type CanFill,
+  type Feeding,
+  type PlanWarning,
+  type PlanNote,
+  type PlanTotals,
+} from "./season/index.js";
 export {
   brewBatch,
   closedVessel,

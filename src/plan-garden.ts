@@ -4,7 +4,7 @@ import { located, readYaml, validateGarden, type Garden, type SourceFile } from 
 import { planSeason, type PlanOptions } from "./plan.js";
 import type { Result } from "./problem.js";
 import { mergeRules, readRules, type FeedRule } from "./rules/index.js";
-import type { Plan } from "./season-plan.js";
+import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
 
 export interface PlanGardenOptions extends Omit<PlanOptions, "today"> {

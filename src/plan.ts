@@ -1,27 +1,21 @@
 /** The program as a story: a garden becomes the plan of its season, one step after the other. */
-import { lifeSpan, plantingLife, type Crop, type CropCatalogue } from "./crops/index.js";
+import { lifeSpan, plantingLife } from "./stages/index.js";
+import type { Crop, CropCatalogue } from "./crops/index.js";
 import { within, type Day } from "./dates.js";
 import type { Garden } from "./garden/index.js";
 import type { Finding, Result } from "./problem.js";
+import { allowedDays, chooseDays, feedingCourses, keepDays } from "./days/index.js";
+import { asScheduled, futureRecords, givenFeedings, keepsLog, resumed } from "./log/index.js";
 import {
-  allowedDays,
-  asScheduled,
   assembleRounds,
   canDemands,
-  chooseDays,
-  feedingCourses,
-  futureRecords,
-  givenFeedings,
-  keepDays,
   keepingGaps,
-  keepsLog,
   otherFeedDays,
   otherFeedMixes,
-  resumed,
-  wishesBeyondLimits,
-  type Published,
-} from "./rounds/index.js";
+  seasonStock,
+} from "./cans/index.js";
 import {
+  wishesBeyondLimits,
   matchRules,
   sightingsOn,
   signLevel,
@@ -29,11 +23,10 @@ import {
   type FeedRule,
   type Sign,
 } from "./rules/index.js";
-import type { Plan, PlannedPlanting } from "./season-plan.js";
-import { signNote } from "./sign-notes.js";
-import { seasonStock, type StockTables } from "./stock/index.js";
-import { strayNotes, usedDefaults, windowWarnings } from "./told.js";
-import { seasonTotals } from "./totals.js";
+import type { Published } from "./published/index.js";
+import { type Plan, type PlannedPlanting, seasonTotals } from "./season/index.js";
+import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
+import type { StockTables } from "./stock/index.js";
 
 export interface PlanTables extends StockTables {
   readonly catalogue: CropCatalogue;

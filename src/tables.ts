@@ -40,7 +40,9 @@ function readTables(): Tables {
   const units: UnitTable = rows("./garden/units.yaml", "units");
   const usual = usualValues(rows("./garden/usual.yaml", "usual"));
   const stock: StockTables = {
-    chemistry: prepareChemistry(parse(readText("./stock/constants.yaml")) as ChemistryData),
+    chemistry: prepareChemistry(
+      parse(readText("./stock/chemistry/constants.yaml")) as ChemistryData,
+    ),
     making: parse(readText("./stock/making.yaml")) as MakingRules,
   };
   const ruleTables: RuleTables = {
@@ -71,7 +73,7 @@ function builtInRules(tables: RuleTables, units: UnitTable): readonly FeedRule[]
 
 /** Only `labels` asks for them. */
 export function loadLabelSheets(): readonly LabelSheetRow[] {
-  return rows("./outputs/label-sheets.yaml", "label_sheets");
+  return rows("./outputs/print/label-sheets.yaml", "label_sheets");
 }
 
 /** `schemas/<name>.schema.json`. */

@@ -1,8 +1,8 @@
 /** From a garden file to the plan of its season. */
 import { describe, expect, test } from "vitest";
 import { addDays, day, daysBetween, weekdayOf, type Day } from "../src/dates.js";
-import { litersPerUsGallon } from "../src/garden/index.js";
-import type { CanMix, Plan } from "../src/season-plan.js";
+import { litersPerUsGallon } from "../src/garden/amounts.js";
+import type { CanMix, Plan } from "../src/season/season-plan.js";
 import {
   aSeason,
   daysFed,

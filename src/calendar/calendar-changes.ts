@@ -1,5 +1,5 @@
 import type { Day } from "../dates.js";
-import { byText } from "../order.js";
+import { byText } from "../values.js";
 import type { CalendarEvent } from "./calendar-event.js";
 import { nameOfLine, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";

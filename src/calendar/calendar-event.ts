@@ -1,5 +1,5 @@
 import type { Day, DaySpan } from "../dates.js";
-import type { Plan } from "../season-plan.js";
+import type { Plan } from "../season/index.js";
 import { cleanText } from "./content-line.js";
 import { uuidV5 } from "./uuid.js";
 

@@ -1,6 +1,6 @@
 import type { Day } from "../dates.js";
 import type { Result } from "../problem.js";
-import type { Plan } from "../season-plan.js";
+import type { Plan } from "../season/index.js";
 import { calendarMeta } from "./calendar-event.js";
 import { calendarFile } from "./calendar-file.js";
 import { type CalendarProblem, readEarlierCalendar } from "./earlier-calendar.js";

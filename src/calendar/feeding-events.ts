@@ -1,6 +1,6 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
 import type { Day } from "../dates.js";
-import type { BedRound, OtherFeedMix, Plan, Round } from "../season-plan.js";
+import type { BedRound, OtherFeedMix, Plan, Round } from "../season/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import { descriptionOf, type NewBottle } from "./description.js";
 import { feedSummary, summaryOf } from "./summary.js";

@@ -1,14 +1,10 @@
-export { calendarChanges } from "./calendar-changes.js";
-export type { CalendarChange, EarlierEvent } from "./calendar-changes.js";
-export { calendarEvent, calendarMeta, gardenUid } from "./calendar-event.js";
-export type { CalendarEvent, CalendarMeta, EventTime } from "./calendar-event.js";
-export { calendarFile, type RetiredUid } from "./calendar-file.js";
+export { type CalendarChange, calendarChanges } from "./calendar-changes.js";
 export { calendarText, type CalendarTextOptions } from "./calendar-text.js";
-export { feedingDays, readEarlierCalendar } from "./earlier-calendar.js";
-export type { CalendarProblem, EarlierCalendar } from "./earlier-calendar.js";
-export { mergeCalendar } from "./merge-calendar.js";
-export type { CalendarUse, MergedCalendar, MergeOptions } from "./merge-calendar.js";
+export {
+  type CalendarProblem,
+  type EarlierCalendar,
+  feedingDays,
+  readEarlierCalendar,
+} from "./earlier-calendar.js";
+export type { CalendarUse } from "./merge-calendar.js";
 export { planEvents } from "./plan-events.js";
-export type { WrittenEvent } from "./vevent.js";
-export { writeCalendar, type WriteOptions } from "./write-calendar.js";
-export { cautionsFor } from "../words/index.js";

@@ -1,6 +1,6 @@
 /** The stock's own days: shells, acid, straining, using up. All day, for making has no hour. */
 import type { Day } from "../dates.js";
-import type { Plan, PlanGarden } from "../season-plan.js";
+import type { Plan, PlanGarden } from "../season/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import { type Making, stepDescription, stepSummary, type StepName } from "./making-text.js";
 import { savingText } from "./saving-text.js";

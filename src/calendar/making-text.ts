@@ -1,8 +1,7 @@
 /** The steps of a batch in words: what to do, how much of everything, and what to mind. */
-import { type Amounts, totalStockText, volumeText } from "../garden/index.js";
-import type { BatchRecipe } from "../season-plan.js";
+import { type Amounts, totalStockText, volumeText, counted, gramsText } from "../garden/index.js";
+import type { BatchRecipe } from "../season/index.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../stock/index.js";
-import { counted, gramsText } from "../garden/index.js";
 
 export type StepName = MakingStep;
 

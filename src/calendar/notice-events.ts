@@ -1,4 +1,4 @@
-import type { PlanGarden } from "../season-plan.js";
+import type { PlanGarden } from "../season/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import type { Told } from "./told.js";
 

@@ -1,5 +1,5 @@
-import { byText } from "../order.js";
-import type { Plan } from "../season-plan.js";
+import { byText } from "../values.js";
+import type { Plan } from "../season/index.js";
 import {
   calendarEvent,
   type CalendarEvent,

@@ -1,8 +1,6 @@
 import type { Day } from "../dates.js";
-import type { Amounts } from "../garden/index.js";
-import { totalStockText } from "../garden/index.js";
+import { type Amounts, totalStockText, counted } from "../garden/index.js";
 import type { StockPlan } from "../stock/index.js";
-import { counted } from "../garden/index.js";
 import { warningLines } from "./told.js";
 
 export interface SavingText {

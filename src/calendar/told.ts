@@ -1,6 +1,6 @@
 /** What a plan has to tell on a day beside what is to be done. */
 import type { Day } from "../dates.js";
-import type { Plan, PlanNote, PlanWarning } from "../season-plan.js";
+import type { Plan, PlanNote, PlanWarning } from "../season/index.js";
 
 /** A warning, or a note of what the log or a sign changed. */
 export interface Told {

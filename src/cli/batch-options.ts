@@ -1,6 +1,11 @@
 /** The options of `batch` as sizes and means; what cannot be meant is wrong usage. */
-import type { Amounts, Parsed, UnitKind } from "../garden/index.js";
-import { parsePercent, parseQuantity } from "../garden/index.js";
+import {
+  type Amounts,
+  type Parsed,
+  type UnitKind,
+  parsePercent,
+  parseQuantity,
+} from "../garden/index.js";
 import type { BatchSize, RecipeMeans } from "../stock/index.js";
 import type { Tables } from "../tables.js";
 import { CommandError, exitCodes } from "./shell.js";

@@ -1,6 +1,6 @@
 /** The report of `batch` as a page for a terminal. */
-import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../batch-report.js";
-import { decimal, totalStockText, type Amounts } from "../garden/index.js";
+import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../notes/index.js";
+import { decimal, totalStockText, type Amounts, counted } from "../garden/index.js";
 import {
   bottleText,
   kitchenVolumeText,
@@ -10,7 +10,6 @@ import {
 } from "../stock/index.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table, wrap } from "./table.js";
-import { counted } from "../garden/index.js";
 import { dayText, shortDate } from "../words/index.js";
 
 export function batchText(report: BatchReport, style: TextStyle): string {

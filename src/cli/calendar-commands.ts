@@ -1,7 +1,7 @@
 /** `calendar` and `changes`: the calendar file, and what a new one would change in it. */
 import { Option } from "commander";
-import type { CalendarOptions } from "./calendar.js";
-import type { ChangesOptions } from "./changes.js";
+import type { CalendarOptions } from "./calendar-command.js";
+import type { ChangesOptions } from "./changes-command.js";
 import type { AddCommand, SetExit } from "./program.js";
 import { stampOption, todayOption } from "./option-values.js";
 import type { Shell } from "./shell.js";
@@ -24,7 +24,7 @@ export function addCalendarCommands(add: AddCommand, setExit: SetExit, shell: Sh
     .addOption(todayOption())
     .option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption)
     .action(async (file: string, options: CalendarOptions) => {
-      const { calendarCommand } = await import("./calendar.js");
+      const { calendarCommand } = await import("./calendar-command.js");
       setExit(await calendarCommand(file, options, shell));
     });
 
@@ -35,7 +35,7 @@ export function addCalendarCommands(add: AddCommand, setExit: SetExit, shell: Sh
     .option("--json", "print the changes as JSON")
     .addOption(todayOption())
     .action(async (calendar: string, garden: string, options: ChangesOptions) => {
-      const { changesCommand } = await import("./changes.js");
+      const { changesCommand } = await import("./changes-command.js");
       setExit(await changesCommand(calendar, garden, options, shell));
     });
 }

@@ -1,6 +1,6 @@
 /** The plan as a page for a terminal. */
-import { cautionsFor } from "../calendar/index.js";
-import { totalStockText, volumeText } from "../garden/index.js";
+import { cautionsFor, dayText, shortDate, stageWords } from "../words/index.js";
+import { totalStockText, volumeText, counted } from "../garden/index.js";
 import type {
   CanFill,
   CanMix,
@@ -8,12 +8,10 @@ import type {
   Plan,
   PlannedPlanting,
   Round,
-} from "../season-plan.js";
+} from "../season/index.js";
 import { stockText } from "./stock-text.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table } from "./table.js";
-import { counted } from "../garden/index.js";
-import { dayText, shortDate, stageWords } from "../words/index.js";
 
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;

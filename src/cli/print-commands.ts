@@ -2,8 +2,8 @@
 import type { Command } from "commander";
 import type { AddCommand, SetExit } from "./program.js";
 import { millimetresOption, todayOption, wholeNumberOption } from "./option-values.js";
-import type { LabelWishes } from "./labels.js";
-import type { SheetWishes } from "./sheet.js";
+import type { LabelWishes } from "./labels-command.js";
+import type { SheetWishes } from "./sheet-command.js";
 import type { Shell } from "./shell.js";
 
 export function addPrintCommands(add: AddCommand, setExit: SetExit, shell: Shell): void {
@@ -22,7 +22,7 @@ export function addPrintCommands(add: AddCommand, setExit: SetExit, shell: Shell
     .option("--paper <paper>", "a4 or letter; without it, as the garden's amounts suggest")
     .option("--svg", "only the picture of the season, as SVG")
     .action(async (file: string, options: SheetWishes) => {
-      const { sheetCommand } = await import("./sheet.js");
+      const { sheetCommand } = await import("./sheet-command.js");
       setExit(await sheetCommand(file, options, shell));
     });
 
@@ -45,7 +45,7 @@ export function addPrintCommands(add: AddCommand, setExit: SetExit, shell: Shell
     .option("--batch <id>", "only the bottles of this batch")
     .option("--sizes", "list the sheets that are known")
     .action(async (file: string, options: LabelWishes) => {
-      const { labelsCommand } = await import("./labels.js");
+      const { labelsCommand } = await import("./labels-command.js");
       setExit(await labelsCommand(file, options, shell));
     });
 }

@@ -1,16 +1,16 @@
 /** The commands and their options; each command's work is in a file of its own. */
 import { Command, CommanderError } from "commander";
 import { addCalendarCommands } from "./calendar-commands.js";
-import type { CheckOptions } from "./check.js";
+import type { CheckOptions } from "./check-command.js";
 import { dayOption, todayOption, wholeNumberOption } from "./option-values.js";
 import { addHelpCommands } from "./help-commands.js";
-import type { PlanWishes } from "./plan.js";
+import type { PlanWishes } from "./plan-command.js";
 import { addPrintCommands } from "./print-commands.js";
 import { addSeasonCommands } from "./season-commands.js";
 import { addServeCommands } from "./serve-commands.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
-import type { WhyOptions } from "./why.js";
+import type { WhyOptions } from "./why-command.js";
 
 /** Runs one command line; gives the exit code. Throws only for bugs of ours. */
 export async function run(argv: readonly string[], shell: Shell): Promise<number> {
@@ -79,7 +79,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     )
     .addOption(todayOption())
     .action(async (file: string, options: PlanWishes) => {
-      const { planCommand } = await import("./plan.js");
+      const { planCommand } = await import("./plan-command.js");
       setExit(await planCommand(file, options, shell));
     });
 
@@ -90,7 +90,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     .option("--json", "print problems and advice as JSON")
     .addOption(todayOption())
     .action(async (file: string, options: CheckOptions) => {
-      const { checkCommand } = await import("./check.js");
+      const { checkCommand } = await import("./check-command.js");
       setExit(await checkCommand(file, options, shell));
     });
 
@@ -108,7 +108,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
         day: string | undefined,
         options: WhyOptions,
       ) => {
-        const { whyCommand } = await import("./why.js");
+        const { whyCommand } = await import("./why-command.js");
         setExit(await whyCommand(file, planting, day, options, shell));
       },
     );
@@ -119,7 +119,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
   ])
     .option("--json", "print them as JSON")
     .action(async (crop: string | undefined, options: { json?: true }) => {
-      const { cropsCommand } = await import("./crops.js");
+      const { cropsCommand } = await import("./crops-command.js");
       setExit(cropsCommand(crop, options, shell));
     });
 
@@ -130,7 +130,7 @@ export function commands(shell: Shell, setExit: SetExit): Command {
     .option("--name <name>", "name of the garden", "My garden")
     .option("--timezone <zone>", "IANA time zone", shell.localTimezone)
     .action(async (file: string | undefined, options: { name: string; timezone: string }) => {
-      const { newCommand } = await import("./new.js");
+      const { newCommand } = await import("./new-command.js");
       setExit(await newCommand(file, options, shell));
     });
 

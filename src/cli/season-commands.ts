@@ -1,6 +1,6 @@
 /** `batch` and `log`: making the stock, and writing down what was given. */
-import type { BatchOptions } from "./batch.js";
-import type { LogOptions } from "./log.js";
+import type { BatchOptions } from "./batch-command.js";
+import type { LogOptions } from "./log-command.js";
 import { dayOption } from "./option-values.js";
 import type { AddCommand, SetExit } from "./program.js";
 import type { Shell } from "./shell.js";
@@ -29,7 +29,7 @@ export function addSeasonCommands(add: AddCommand, setExit: SetExit, shell: Shel
     .option("--today <day>", "count from this day instead of today", dayOption)
     .option("--json", "print it as JSON (schemas/batch.schema.json)")
     .action(async (file: string | undefined, options: BatchOptions) => {
-      const { batchCommand } = await import("./batch.js");
+      const { batchCommand } = await import("./batch-command.js");
       setExit(await batchCommand(file, options, shell));
     });
 
@@ -48,7 +48,7 @@ export function addSeasonCommands(add: AddCommand, setExit: SetExit, shell: Shel
     .option("--dry-run", "show it, and write nothing")
     .option("--today <day>", "take this day for today", dayOption)
     .action(async (file: string, options: LogOptions) => {
-      const { logCommand } = await import("./log.js");
+      const { logCommand } = await import("./log-command.js");
       setExit(await logCommand(file, options, shell));
     });
 }

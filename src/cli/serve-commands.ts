@@ -1,7 +1,7 @@
 /** `serve` and `publish`: what others subscribe to. */
 import { InvalidArgumentError } from "commander";
 import type { AddCommand, SetExit } from "./program.js";
-import type { PublishWishes, ServeWishes } from "./serve.js";
+import type { PublishWishes, ServeWishes } from "./serve-command.js";
 import type { Shell } from "./shell.js";
 
 export function addServeCommands(add: AddCommand, setExit: SetExit, shell: Shell): void {
@@ -14,7 +14,7 @@ export function addServeCommands(add: AddCommand, setExit: SetExit, shell: Shell
     .option("--port <number>", "port; any free one without it", portOption)
     .option("--state <folder>", "where the secret and the last calendars are kept")
     .action(async (gardens: string[], options: ServeWishes) => {
-      const { serveCommand } = await import("./serve.js");
+      const { serveCommand } = await import("./serve-command.js");
       setExit(await serveCommand(gardens, options, shell));
     });
 
@@ -25,7 +25,7 @@ export function addServeCommands(add: AddCommand, setExit: SetExit, shell: Shell
     .option("--index", "write an index of the gardens too")
     .option("--url <address>", "where the folder will be found, for links on the pages", urlOption)
     .action(async (folder: string, gardens: string[], options: PublishWishes) => {
-      const { publishCommand } = await import("./serve.js");
+      const { publishCommand } = await import("./serve-command.js");
       setExit(await publishCommand(folder, gardens, options, shell));
     });
 }

@@ -1,7 +1,7 @@
 import type { Day } from "../dates.js";
 import { decimal } from "../garden/index.js";
-import type { Plan } from "../season-plan.js";
-import type { FeedingReason, PlantingReasons } from "../reasons.js";
+import type { Plan } from "../season/index.js";
+import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { TextStyle } from "./style.js";
 import { table, wrap } from "./table.js";
 import { dayText, stageWords } from "../words/index.js";

@@ -1,4 +1,8 @@
-export * from "./catalogue.js";
-export * from "./crop.js";
-export * from "./stage-span.js";
-export * from "./stages.js";
+export { type CropCatalogue, cropCatalogue, cropSuggestion, findCrop } from "./catalogue.js";
+export {
+  type CourseStage,
+  type Crop,
+  type StageLengths,
+  type StageName,
+  stageNames,
+} from "./crop.js";

@@ -1,20 +1,46 @@
-export * from "./amounts.js";
-export * from "./decode.js";
-export * from "./garden.js";
-export type { GardenFile } from "./garden-file.js";
 export {
+  counted,
+  decimal,
+  gramsText,
+  litersPerImperialGallon,
+  litersPerUsGallon,
+  mixedNumber,
+  mlPerTeaspoon,
+  stockText,
+  totalOf,
+  totalStockText,
+  volumeText,
+  withoutDust,
+} from "./amounts.js";
+export { decodeText } from "./decode.js";
+export type { GardenFile } from "./garden-file.js";
+export type {
+  Acid,
+  Amounts,
+  BatchInHand,
+  Bed,
+  CalendarWishes,
+  Garden,
+  LogEntry,
+  OtherFeed,
+  Planting,
+  Route,
+  SignSeen,
+  SourceWater,
+  StockSettings,
+} from "./garden.js";
+export { hemisphereFromZone } from "./hemisphere.js";
+export {
+  type Parsed,
   parsePercent,
   parseQuantity,
   parseRate,
-  parseWater,
-  type Parsed,
   type UnitContext,
 } from "./quantity.js";
-export { hemisphereFromZone } from "./hemisphere.js";
 export { located, readYaml, type SourceFile } from "./read.js";
-export { findUnit, type Unit, type UnitKind, type UnitTable } from "./units.js";
-export { usualValues, type Usual } from "./usual.js";
+export type { UnitKind, UnitTable } from "./units.js";
+export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
-export { knownZone, suggestZone } from "./zones.js";
 export { addToLog, type NewLogEntry } from "./write-log.js";
+export { knownZone, suggestZone } from "./zones.js";

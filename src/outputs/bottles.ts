@@ -1,6 +1,6 @@
 /** Bottles and batches through the season, and how much stock there is on each day. */
 import { addDays, type Day } from "../dates.js";
-import type { SeasonStock } from "../season-plan.js";
+import type { SeasonStock } from "../season/index.js";
 
 /** In hand first, then in the order they will be ready. */
 export interface BottleLife {

@@ -1,10 +1,9 @@
 /** What is to be done for the stock, and when. */
 import type { Day } from "../dates.js";
-import { decimal, totalStockText } from "../garden/index.js";
-import type { Plan, SeasonStock } from "../season-plan.js";
+import { decimal, totalStockText, counted, gramsText } from "../garden/index.js";
+import type { Plan, SeasonStock } from "../season/index.js";
 import type { PlannedBatch } from "../stock/index.js";
 import { html, nameHtml, type Html } from "./html.js";
-import { counted, gramsText } from "../garden/index.js";
 import { figures, fullDate, shortDate } from "../words/index.js";
 
 export interface MakingJob {

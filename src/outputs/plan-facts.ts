@@ -1,6 +1,6 @@
 /** What several outputs ask of a plan. */
 import type { Day } from "../dates.js";
-import type { CanMix, Plan, PlanWarning, Round } from "../season-plan.js";
+import type { CanMix, Plan, PlanWarning, Round } from "../season/index.js";
 
 /** The first round on or after the day that is not given yet; the first of all when no day is given. */
 export function nextRound(plan: Plan, today?: Day): Round | undefined {

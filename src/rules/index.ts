@@ -1,11 +1,12 @@
-export * from "./match.js";
-export * from "./read-rules.js";
-export * from "./rule.js";
+export { wishesBeyondLimits } from "./beyond-limits.js";
+export { type FedSpan, matchRules } from "./match.js";
+export { mergeRules, readRules, type RuleTables } from "./read-rules.js";
+export type { Evidence, FeedInterval, FeedRule } from "./rule.js";
 export {
-  sightingsOn,
-  signEffect,
-  signLevel,
   type Sighting,
+  sightingsOn,
   type Sign,
   type SignEffect,
+  signEffect,
+  signLevel,
 } from "./signs.js";

@@ -1,5 +1,6 @@
 /** Which rule feeds a planting in which of its stages. */
-import type { Crop, StageSpan } from "../crops/index.js";
+import type { Crop } from "../crops/index.js";
+import type { StageSpan } from "../stages/index.js";
 import { addDays, daysBetween, type Day, type DaySpan } from "../dates.js";
 import type { Planting, Route } from "../garden/index.js";
 import type { FeedRule } from "./rule.js";

@@ -1,7 +1,7 @@
 import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { problemLine, type Problem } from "../problem.js";
-import type { Plan } from "../season-plan.js";
+import type { Plan } from "../season/index.js";
 import { nextModifiedS } from "./conditional.js";
 import type { GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";

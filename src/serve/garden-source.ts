@@ -4,7 +4,7 @@ import { calendarText } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import { gardenPage } from "../outputs/index.js";
-import type { Plan } from "../season-plan.js";
+import type { Plan } from "../season/index.js";
 import type { SubscribeLinks } from "./links.js";
 import { todayAt } from "./today.js";
 

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdir, readFile, rename } from "node:fs/promises";
 import { join } from "node:path";
-import type { Plan } from "../season-plan.js";
+import type { Plan } from "../season/index.js";
 import { writeWhole } from "../write-whole.js";
 
 /** What was last served of a garden: the next calendar must follow it, a broken edit falls back on it. */

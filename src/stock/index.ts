@@ -1,15 +1,54 @@
-export { brewBatch, closedVessel, fizzing, openAir, type Brew, type BrewInput } from "./brew.js";
-export { dilute, type CanInput, type CanLiquid } from "./can.js";
-export { prepareChemistry, type Chemistry, type ChemistryData } from "./constants.js";
+export {
+  type Brew,
+  brewBatch,
+  type BrewInput,
+  type CanInput,
+  type CanLiquid,
+  type Chemistry,
+  type ChemistryData,
+  closedVessel,
+  dilute,
+  fizzing,
+  openAir,
+  prepareChemistry,
+  rainWater,
+  readiness,
+  type StockLiquid,
+  strained,
+  tapCalciumMgPerL,
+  troubleAt,
+  waterFindings,
+  type WaterReport,
+  waterReport,
+} from "./chemistry/index.js";
+export { bottlesInHand, checkBatches, wholeMl } from "./ledger/index.js";
+export type {
+  AccountLine,
+  Discard,
+  MakingStep,
+  PlannedBatch,
+  ShellPlan,
+  Shortage,
+  StockBottle,
+  StockNeed,
+  StockPlan,
+} from "./making-problem.js";
+export { type MakingRules, wayOfMaking } from "./making-rules.js";
+export {
+  type BatchSize,
+  bottleStock,
+  bottleText,
+  kitchenVolumeText,
+  planStock,
+  recipe,
+  type Recipe,
+  recipeMeans,
+  type RecipeMeans,
+  type RecipeStep,
+  referenceStockGPerL,
+  shellsSinceLastBatch,
+  spoonsText,
+  vesselText,
+  weightText,
+} from "./making/index.js";
 export type { StockTables } from "./stock-tables.js";
-export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
-export type * from "./making-problem.js";
-export type { MakingRules } from "./making-rules.js";
-export { readiness, type JarSeen, type Readiness } from "./readiness.js";
-export { recipe, type BatchSize, type Recipe, type RecipeMeans } from "./recipe.js";
-export { type RecipeStep } from "./recipe-steps.js";
-export { seasonStock, type StockSide } from "./season-stock.js";
-export { rainWater, type WaterReport } from "./source-water.js";
-export { strained, type StockLiquid } from "./stock-liquid.js";
-export { type MixResult, type MixTrouble } from "./trouble.js";
-export { recipeMeans, referenceStockGPerL } from "./usual-stock.js";

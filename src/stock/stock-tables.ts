@@ -1,4 +1,4 @@
-import type { Chemistry } from "./constants.js";
+import type { Chemistry } from "./chemistry/index.js";
 import type { MakingRules } from "./making-rules.js";
 
 /** The data files of stock, read. */

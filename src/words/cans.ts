@@ -1,6 +1,6 @@
 /** Vessels, routes and cans in words. */
 import { counted, decimal, type Route } from "../garden/index.js";
-import type { CanFill } from "../season-plan.js";
+import type { CanFill } from "../season/index.js";
 
 /** Kept on one line. */
 export function unbroken(text: string): string {

@@ -1,5 +1,5 @@
 /** Cautions of feeding, and of making and keeping stock. */
-import type { CanMix, SeasonStock } from "../season-plan.js";
+import type { CanMix, SeasonStock } from "../season/index.js";
 
 export type PourStyle = SeasonStock["pour"];
 

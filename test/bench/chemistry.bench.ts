@@ -3,10 +3,10 @@
  * the plain double bisection (a hundredth as many: it is slow).
  */
 import { bench, describe } from "vitest";
-import { equilibrate } from "../../src/stock/equilibrium.js";
-import { noBystanders, type Contents } from "../../src/stock/contents.js";
-import type { Conditions } from "../../src/stock/equilibrium-types.js";
-import { chemistry } from "../stock/chemistry-fixture.js";
+import { equilibrate } from "../../src/stock/chemistry/equilibrium.js";
+import { noBystanders, type Contents } from "../../src/stock/chemistry/contents.js";
+import type { Conditions } from "../../src/stock/chemistry/equilibrium-types.js";
+import { chemistry } from "../stock/chemistry/chemistry-fixture.js";
 import { doubleBisection } from "./double-bisection.js";
 
 /** A spread of recipes: shell short to ample, two acids, 5 to 40 degC, fizzing, open and closed. */

@@ -4,10 +4,10 @@
  * around both, repeat until the ionic strength stays. No matrix, no logarithms of amounts, no phase
  * switching: a solid that may form simply caps an activity.
  */
-import { waterActivity, debyeHuckelA } from "../../src/stock/activity.js";
-import type { Chemistry } from "../../src/stock/constants.js";
-import type { Contents } from "../../src/stock/contents.js";
-import type { Conditions } from "../../src/stock/equilibrium-types.js";
+import { waterActivity, debyeHuckelA } from "../../src/stock/chemistry/activity.js";
+import type { Chemistry } from "../../src/stock/chemistry/constants.js";
+import type { Contents } from "../../src/stock/chemistry/contents.js";
+import type { Conditions } from "../../src/stock/chemistry/equilibrium-types.js";
 
 export interface Judged {
   readonly ph: number;

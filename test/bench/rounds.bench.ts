@@ -6,9 +6,9 @@
  * is about eight times that for 125.
  */
 import { bench, describe } from "vitest";
-import { chooseDays } from "../../src/rounds/index.js";
-import { judge } from "../rounds/judge-ilp.js";
-import { randomProblem, usualGaps } from "../rounds/random-problem.js";
+import { chooseDays } from "../../src/days/choose-days.js";
+import { judge } from "../days/judge-ilp.js";
+import { randomProblem, usualGaps } from "../days/random-problem.js";
 
 function garden(
   courses: number,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { calendarChanges, planEvents } from "../../src/calendar/index.js";
+import { calendarChanges } from "../../src/calendar/calendar-changes.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
 import { day } from "../../src/dates.js";
-import type { Plan } from "../../src/season-plan.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { aBedRound, aFill, aMix, aPlan, aRound, roundsOn } from "../support/a-plan.js";
 import { earlierOf, textOf } from "../support/calendars.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { descriptionOf, type TripFacts, type TripWords } from "../../src/calendar/description.js";
 import { day } from "../../src/dates.js";
-import type { BedRound, CanMix, Feeding } from "../../src/season-plan.js";
+import type { BedRound, CanMix, Feeding } from "../../src/season/season-plan.js";
 import { aBedRound, aFeeding, aFill, aMix, anOtherFeed } from "../support/a-plan.js";
 
 /** Lines about beds, and what differs from an ordinary trip there. */

@@ -2,11 +2,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { stringify } from "yaml";
-import { calendarChanges, planEvents } from "../../src/calendar/index.js";
+import { calendarChanges } from "../../src/calendar/calendar-changes.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
 import { addDays, day, later, type Day } from "../../src/dates.js";
-import type { GardenFile } from "../../src/garden/index.js";
-import { dayOfFile, keepsLog } from "../../src/rounds/index.js";
-import type { Plan } from "../../src/season-plan.js";
+import type { GardenFile } from "../../src/garden/garden-file.js";
+import { dayOfFile, keepsLog } from "../../src/log/records.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { planFile, readGarden } from "../support/a-garden.js";
 import { earlierOf, textOf } from "../support/calendars.js";
 import { eventsIn, valueOf } from "../support/ics.js";

@@ -1,7 +1,9 @@
 import ical, { ICalAlarmType, ICalCalendar, ICalEvent, type ICalEventData } from "ical-generator";
 import { DateTime } from "luxon";
 import { describe, expect, it } from "vitest";
-import { calendarMeta, planEvents, writeCalendar } from "../../src/calendar/index.js";
+import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
+import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { aBedRound, aPlan, aRound, aWarning } from "../support/a-plan.js";
 import { day } from "../../src/dates.js";
 import { contentLines } from "../support/ics.js";

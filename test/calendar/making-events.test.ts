@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { planEvents } from "../../src/calendar/index.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
 import { day } from "../../src/dates.js";
-import type { CalendarWishes } from "../../src/garden/index.js";
-import type { PlanGarden, SeasonStock } from "../../src/season-plan.js";
+import type { CalendarWishes } from "../../src/garden/garden.js";
+import type { PlanGarden, SeasonStock } from "../../src/season/season-plan.js";
 import { aPlan } from "../support/a-plan.js";
 import { aBatch, aDiscard, aRecipe, aSeasonStock } from "../support/a-stock.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { addDays, day } from "../../src/dates.js";
-import type { Plan } from "../../src/season-plan.js";
-import type { CalendarTextOptions } from "../../src/calendar/index.js";
+import type { Plan } from "../../src/season/season-plan.js";
+import type { CalendarTextOptions } from "../../src/calendar/calendar-text.js";
 import {
   aBedRound,
   aFill,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { planEvents } from "../../src/calendar/index.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
 import { day } from "../../src/dates.js";
-import type { CalendarWishes } from "../../src/garden/index.js";
+import type { CalendarWishes } from "../../src/garden/garden.js";
 import {
   aBedRound,
   aMix,

@@ -2,9 +2,11 @@ import { Temporal } from "@js-temporal/polyfill";
 import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
 import { textOfValue } from "../../src/calendar/content-line.js";
-import { calendarMeta, planEvents, writeCalendar } from "../../src/calendar/index.js";
+import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
+import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { addDays, day } from "../../src/dates.js";
-import type { Plan } from "../../src/season-plan.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { aBedRound, aPlan, aRound, aWarning, daysFrom, roundsOn } from "../support/a-plan.js";
 import { contentLines, eventsIn, linesOf, octets, readIcs, valueOf } from "../support/ics.js";
 

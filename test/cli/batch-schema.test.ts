@@ -6,7 +6,7 @@ import { expect, test } from "vitest";
 test("the schema of the batch report is the one that its types give", async () => {
   const root = new URL("../../", import.meta.url).pathname;
   const schema = createGenerator({
-    path: `${root}src/batch-report.ts`,
+    path: `${root}src/notes/batch-report.ts`,
     type: "BatchReport",
     tsconfig: `${root}tsconfig.json`,
     skipTypeCheck: true,

@@ -6,7 +6,7 @@ import { expect, test } from "vitest";
 test("the schema of the plan is the one that its types give", async () => {
   const root = new URL("../../", import.meta.url).pathname;
   const schema = createGenerator({
-    path: `${root}src/season-plan.ts`,
+    path: `${root}src/season/season-plan.ts`,
     type: "Plan",
     tsconfig: `${root}tsconfig.json`,
     skipTypeCheck: true,

@@ -5,7 +5,7 @@ import {
   findCrop,
   singular,
   type CropRow,
-} from "../../src/crops/index.js";
+} from "../../src/crops/catalogue.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue } = loadTables();

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { findCrop, singular } from "../../src/crops/index.js";
+import { findCrop, singular } from "../../src/crops/catalogue.js";
 import { catalogue, courseRows, cropRows, cropsOf, lengthRows, ruleRows } from "./data-files.js";
 
 /** Every word that stands for a crop, singular, the name in brackets and the one before it too. */

@@ -7,9 +7,10 @@ import {
   type CropRow,
   type LifeCourseRow,
   type StageLengthRow,
-  type StageName,
-} from "../../src/crops/index.js";
-import { parseQuantity, parseRate, type UnitKind, type UnitTable } from "../../src/garden/index.js";
+} from "../../src/crops/catalogue.js";
+import type { StageName } from "../../src/crops/crop.js";
+import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
+import type { UnitKind, UnitTable } from "../../src/garden/units.js";
 
 export interface RuleRow {
   readonly id: string;

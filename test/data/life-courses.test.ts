@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { plantingLife, stageNames } from "../../src/crops/index.js";
+import { plantingLife } from "../../src/stages/planting-life.js";
+import { stageNames } from "../../src/crops/crop.js";
 import { daysBetween, parseDay, type Day } from "../../src/dates.js";
 import { catalogue, courseRows, cropRows, lengthRows } from "./data-files.js";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { stageNames } from "../../src/crops/index.js";
+import { stageNames } from "../../src/crops/crop.js";
 import { courseRows, cropRows, cropsOf, rateMlPerL, ruleRows, signRows } from "./data-files.js";
 
 test("the signs that growers see are all there, under one name each", () => {

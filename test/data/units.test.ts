@@ -1,6 +1,6 @@
 import Qty from "js-quantities";
 import { describe, expect, test } from "vitest";
-import { findUnit, type Unit, type UnitKind } from "../../src/garden/index.js";
+import { findUnit, type Unit, type UnitKind } from "../../src/garden/units.js";
 import { units } from "./data-files.js";
 
 const spelling = (name: string): string => name.toLowerCase().replaceAll(".", "");

@@ -7,12 +7,12 @@ import {
   litersPerUsGallon,
   mixedNumber,
   mlPerTeaspoon,
-  parseQuantity,
   stockText,
   totalStockText,
   volumeText,
-  type Amounts,
-} from "../../src/garden/index.js";
+} from "../../src/garden/amounts.js";
+import { parseQuantity } from "../../src/garden/quantity.js";
+import type { Amounts } from "../../src/garden/garden.js";
 import { loadTables } from "../../src/tables.js";
 
 const { units } = loadTables();

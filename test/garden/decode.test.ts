@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { decodeText, largestFileBytes } from "../../src/garden/index.js";
+import { decodeText, largestFileBytes } from "../../src/garden/decode.js";
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 

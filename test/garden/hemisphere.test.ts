@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { hemisphereFromZone } from "../../src/garden/index.js";
+import { hemisphereFromZone } from "../../src/garden/hemisphere.js";
 import { aGarden, type GardenDiffers } from "../support/a-garden.js";
 
 const half = (differs: GardenDiffers): string => {

@@ -1,6 +1,6 @@
 /** Every kind of problem with its place; how they read is in test/golden/problems.txt. */
 import { describe, expect, test } from "vitest";
-import { largestFileBytes } from "../../src/garden/index.js";
+import { largestFileBytes } from "../../src/garden/decode.js";
 import { problemLine } from "../../src/problem.js";
 import { placesOf, problemsOf } from "../support/a-garden.js";
 

@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { parsePercent } from "../../src/garden/quantity.js";
 import {
+  parsePercent,
   parseQuantity,
   parseRate,
   parseWater,
-  type Amounts,
   type Parsed,
-  type UnitKind,
-} from "../../src/garden/index.js";
+} from "../../src/garden/quantity.js";
+import type { Amounts } from "../../src/garden/garden.js";
+import type { UnitKind } from "../../src/garden/units.js";
 import { loadTables } from "../../src/tables.js";
 
 const { units } = loadTables();

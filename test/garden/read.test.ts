@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { readYaml, type SourceFile } from "../../src/garden/index.js";
+import { readYaml, type SourceFile } from "../../src/garden/read.js";
 import type { FilePath } from "../../src/problem.js";
 
 function source(text: string): SourceFile {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { findUnit } from "../../src/garden/index.js";
+import { findUnit } from "../../src/garden/units.js";
 import { loadTables } from "../../src/tables.js";
 
 const { units } = loadTables();

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
-import { usualKeys } from "../../src/garden/usual.js";
-import { usualValues } from "../../src/garden/index.js";
+import { usualKeys, usualValues } from "../../src/garden/usual.js";
 import { loadTables } from "../../src/tables.js";
 
 test("every usual value is a sensible number", () => {

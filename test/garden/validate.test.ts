@@ -1,6 +1,6 @@
 /** What a valid garden file means: quantities in one unit, defaults filled in and told. */
 import { describe, expect, test } from "vitest";
-import { litersPerImperialGallon, litersPerUsGallon } from "../../src/garden/index.js";
+import { litersPerImperialGallon, litersPerUsGallon } from "../../src/garden/amounts.js";
 import { aGarden, aPlanting, planted, type GardenDiffers } from "../support/a-garden.js";
 
 describe("the garden", () => {

@@ -1,6 +1,7 @@
 /** Water in one feeding: from the planting, its bed, or what is usual. */
 import { describe, expect, test } from "vitest";
-import { litersPerUsGallon, type Garden } from "../../src/garden/index.js";
+import { litersPerUsGallon } from "../../src/garden/amounts.js";
+import type { Garden } from "../../src/garden/garden.js";
 import { aGarden, type PlantingDiffers } from "../support/a-garden.js";
 
 interface Told {

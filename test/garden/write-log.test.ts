@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { day } from "../../src/dates.js";
-import { addToLog, type NewLogEntry } from "../../src/garden/index.js";
+import { addToLog, type NewLogEntry } from "../../src/garden/write-log.js";
 import { problemLine } from "../../src/problem.js";
 
 const entry: NewLogEntry = {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { knownZone, suggestZone } from "../../src/garden/index.js";
+import { knownZone, suggestZone } from "../../src/garden/zones.js";
 
 test.each([
   ["Europe/Dublin", "Europe/Dublin"],

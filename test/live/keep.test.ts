@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { calendarText, feedingDays } from "../../src/calendar/index.js";
+import { calendarText } from "../../src/calendar/calendar-text.js";
+import { feedingDays } from "../../src/calendar/earlier-calendar.js";
 import { addDays, day } from "../../src/dates.js";
-import { publishedBy, type Published } from "../../src/rounds/index.js";
-import type { Plan } from "../../src/season-plan.js";
+import { publishedBy } from "../../src/season/published-by.js";
+import type { Published } from "../../src/published/published.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { cli, examplePath, examples, scratchFile } from "../support/run-cli.js";
 import { aheadDays, growing, planOn } from "./a-live-garden.js";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Plan } from "../../src/season-plan.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { cli, examplePath } from "../support/run-cli.js";
 import { aheadDays, fedOf, givenDays } from "./a-live-garden.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { addDays, day, daysBetween } from "../../src/dates.js";
-import type { OtherFeedMix, Plan } from "../../src/season-plan.js";
+import type { OtherFeedMix, Plan } from "../../src/season/season-plan.js";
 import { aheadDays, growing, planOn } from "./a-live-garden.js";
 
 const nettle = { name: "nettle", every: "14 days", rate: "100 mL per L" };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
 import { bottleLives, stockSteps } from "../../src/outputs/bottles.js";
-import type { Plan, SeasonStock } from "../../src/season-plan.js";
+import type { Plan, SeasonStock } from "../../src/season/season-plan.js";
 import { oddNames, planOf, sixtyBeds, weirCottage } from "./gardens.js";
 
 function stockOf({ stock }: Plan): SeasonStock {

@@ -1,9 +1,10 @@
 /** Gardens of our own invention, from garden files to whole plans, stock and all. */
 import { addDays, day, type Day } from "../../src/dates.js";
-import { readYaml, validateGarden } from "../../src/garden/index.js";
+import { readYaml } from "../../src/garden/read.js";
+import { validateGarden } from "../../src/garden/validate.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine } from "../../src/problem.js";
-import type { Plan, Round } from "../../src/season-plan.js";
+import type { Plan, Round } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
 
 export const weirCottage = `

@@ -2,11 +2,12 @@
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
 import { stringify } from "yaml";
-import { calendarText, planEvents } from "../../src/calendar/index.js";
+import { calendarText } from "../../src/calendar/calendar-text.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
 import { weekdayOf, within, type Day, type DaySpan } from "../../src/dates.js";
-import type { GardenFile } from "../../src/garden/index.js";
+import type { GardenFile } from "../../src/garden/garden-file.js";
 import { problemLine } from "../../src/problem.js";
-import type { Plan } from "../../src/season-plan.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { daysFed, planFile } from "../support/a-garden.js";
 import { anyGarden, anyPlannedGarden } from "../support/arbitrary-garden.js";
 import { eventsIn } from "../support/ics.js";

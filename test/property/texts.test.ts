@@ -1,7 +1,7 @@
 /** Any text at all gives a plan or problems. `npm run fuzz` tries many thousands more. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { readYaml } from "../../src/garden/index.js";
+import { readYaml } from "../../src/garden/read.js";
 import { gardenText } from "../support/a-garden.js";
 import {
   anyBytes,

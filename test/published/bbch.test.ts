@@ -5,7 +5,7 @@
  * 1994, Feller and others 1995). Which growers' word stands for which codes is our own mapping.
  */
 import { describe, expect, test } from "vitest";
-import type { StageName } from "../../src/crops/index.js";
+import type { StageName } from "../../src/crops/crop.js";
 import { courseRows } from "../data/data-files.js";
 
 /** Principal stages: 0 germination, 1 leaves, 2 side shoots, 3 stem or rosette, 4 harvestable vegetative

@@ -1,7 +1,9 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { calendarMeta, planEvents, writeCalendar } from "../../src/calendar/index.js";
+import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
+import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { sha1 } from "../../src/calendar/sha1.js";
 import { uuidV5 } from "../../src/calendar/uuid.js";
 import { aPlan } from "../support/a-plan.js";

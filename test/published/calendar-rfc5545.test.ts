@@ -6,7 +6,9 @@ import {
   textValue,
   unfoldedLines,
 } from "../../src/calendar/content-line.js";
-import { calendarMeta, planEvents, writeCalendar } from "../../src/calendar/index.js";
+import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
+import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { vtimezoneLines } from "../../src/calendar/vtimezone.js";
 import { momentOf } from "../../src/calendar/zone-time.js";
 import { day } from "../../src/dates.js";

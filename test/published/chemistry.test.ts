@@ -3,22 +3,32 @@
  * when it was not the source itself. Tolerances stand beside the values with their reason.
  */
 import { describe, expect, test } from "vitest";
-import { debyeHuckelA, waterDensityKgPerL, waterPermittivity } from "../../src/stock/activity.js";
-import { brewBatch, type BrewInput, closedVessel, fizzing, openAir } from "../../src/stock/brew.js";
-import type { SubstanceKey } from "../../src/stock/constants.js";
+import {
+  debyeHuckelA,
+  waterDensityKgPerL,
+  waterPermittivity,
+} from "../../src/stock/chemistry/activity.js";
+import {
+  brewBatch,
+  type BrewInput,
+  closedVessel,
+  fizzing,
+  openAir,
+} from "../../src/stock/chemistry/brew.js";
+import type { SubstanceKey } from "../../src/stock/chemistry/constants.js";
 import {
   calciumCitrateContents,
   type Contents,
   mixed,
   noBystanders,
   pureWater,
-} from "../../src/stock/contents.js";
-import { equilibrate } from "../../src/stock/equilibrium.js";
-import type { Equilibrium } from "../../src/stock/equilibrium-types.js";
-import { calciumOfHardness, tapCalciumMgPerL } from "../../src/stock/source-water.js";
-import { thermoAt } from "../../src/stock/thermo.js";
-import { good } from "../stock/chemistry-cases.js";
-import { chemistry } from "../stock/chemistry-fixture.js";
+} from "../../src/stock/chemistry/contents.js";
+import { equilibrate } from "../../src/stock/chemistry/equilibrium.js";
+import type { Equilibrium } from "../../src/stock/chemistry/equilibrium-types.js";
+import { calciumOfHardness, tapCalciumMgPerL } from "../../src/stock/chemistry/source-water.js";
+import { thermoAt } from "../../src/stock/chemistry/thermo.js";
+import { good } from "../stock/chemistry/chemistry-cases.js";
+import { chemistry } from "../stock/chemistry/chemistry-fixture.js";
 
 const { gPerMol } = chemistry;
 const rest = (contents: Contents, temperatureC = 25): Equilibrium =>

@@ -1,6 +1,6 @@
 /** Tree fruit counted from full bloom; each title names its source. */
 import { expect, test } from "vitest";
-import { plantingLife } from "../../src/crops/index.js";
+import { plantingLife } from "../../src/stages/planting-life.js";
 import { daysBetween, parseDay, type Day } from "../../src/dates.js";
 import { catalogue } from "../data/data-files.js";
 

@@ -5,13 +5,18 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { brewBatch, type Brew } from "../../src/stock/brew.js";
-import { mixIntoWater } from "../../src/stock/can.js";
-import { type Contents, noBystanders, pureWater, scaled } from "../../src/stock/contents.js";
-import { inAir } from "../../src/stock/source-water.js";
-import { share, strained } from "../../src/stock/stock-liquid.js";
-import { good } from "../stock/chemistry-cases.js";
-import { chemistry } from "../stock/chemistry-fixture.js";
+import { brewBatch, type Brew } from "../../src/stock/chemistry/brew.js";
+import { mixIntoWater } from "../../src/stock/chemistry/can.js";
+import {
+  type Contents,
+  noBystanders,
+  pureWater,
+  scaled,
+} from "../../src/stock/chemistry/contents.js";
+import { inAir } from "../../src/stock/chemistry/source-water.js";
+import { share, strained } from "../../src/stock/chemistry/stock-liquid.js";
+import { good } from "../stock/chemistry/chemistry-cases.js";
+import { chemistry } from "../stock/chemistry/chemistry-fixture.js";
 
 interface Dilution {
   readonly water: "pure" | "tap";

@@ -1,7 +1,7 @@
 /** The trade's rule of thumb through the whole program; each title names its source. */
 import { describe, expect, test } from "vitest";
-import { litersPerUsGallon } from "../../src/garden/index.js";
-import type { CanFill } from "../../src/season-plan.js";
+import { litersPerUsGallon } from "../../src/garden/amounts.js";
+import type { CanFill } from "../../src/season/season-plan.js";
 import { aSeason, planted, type GardenDiffers } from "../support/a-garden.js";
 
 /** Cans of the first round of six tomatoes that get `water` in all. */

@@ -1,6 +1,6 @@
 /** Units against the definitions they rest on; each title names its source. */
 import { expect, test } from "vitest";
-import type { Unit, UnitKind } from "../../src/garden/index.js";
+import type { Unit, UnitKind } from "../../src/garden/units.js";
 import { units } from "../data/data-files.js";
 
 function factor(unit: string, kind: UnitKind, system: Unit["system"] = "any"): number {

@@ -9,11 +9,10 @@ import {
   litersPerImperialGallon,
   litersPerUsGallon,
   mlPerTeaspoon,
-  parseQuantity,
-  parseRate,
-  type Amounts,
-  type UnitKind,
-} from "../../src/garden/index.js";
+} from "../../src/garden/amounts.js";
+import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
+import type { Amounts } from "../../src/garden/garden.js";
+import type { UnitKind } from "../../src/garden/units.js";
 import { loadTables } from "../../src/tables.js";
 
 const { units } = loadTables();

@@ -3,7 +3,8 @@
  * (public domain), signs of the latitudes.
  */
 import { describe, expect, test } from "vitest";
-import { hemisphereFromZone, knownZone } from "../../src/garden/index.js";
+import { hemisphereFromZone } from "../../src/garden/hemisphere.js";
+import { knownZone } from "../../src/garden/zones.js";
 
 // Zone, then latitude as printed: degrees and minutes, + is north. Vancouver is left out: by the
 // newer of the time zone data that Node.js 20 to 24 carry its clocks no longer change.

@@ -1,7 +1,8 @@
 /** A grower's own rule file: read like the built-in one, with all its problems at their places. */
 import { describe, expect, test } from "vitest";
 import { problemLine } from "../../src/problem.js";
-import { mergeRules, type FeedRule } from "../../src/rules/index.js";
+import { mergeRules } from "../../src/rules/read-rules.js";
+import type { FeedRule } from "../../src/rules/rule.js";
 import { loadTables } from "../../src/tables.js";
 import { readOwnRules } from "../support/a-garden.js";
 

@@ -1,7 +1,7 @@
 /** What a grower saw, through the plan of a garden: advice, one step of the rate, and what is told. */
 import { describe, expect, test } from "vitest";
 import type { Day } from "../../src/dates.js";
-import type { Plan, PlanNote } from "../../src/season-plan.js";
+import type { Plan, PlanNote } from "../../src/season/season-plan.js";
 import { gardenText, planFile, planted, type PlantingDiffers } from "../support/a-garden.js";
 
 /** Tomatoes fed from 17 June to 24 July at 2.5 mL to the litre, at most 5. */

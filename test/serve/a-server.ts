@@ -5,13 +5,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { day } from "../../src/dates.js";
 import type { Problem, Result } from "../../src/problem.js";
-import type { Plan } from "../../src/season-plan.js";
-import {
-  gardenSource,
-  type GardenServer,
-  serveGardens,
-  type ServeOptions,
-} from "../../src/serve/index.js";
+import type { Plan } from "../../src/season/season-plan.js";
+import { gardenSource } from "../../src/serve/garden-source.js";
+import { type GardenServer, serveGardens, type ServeOptions } from "../../src/serve/serve.js";
 import { aPlan, aRound } from "../support/a-plan.js";
 
 /** A folder of its own, gone when the test ends. */

@@ -1,8 +1,8 @@
 import { readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
-import { gardenPage } from "../../src/outputs/index.js";
-import { publishGardens, type Published, type PublishOptions } from "../../src/serve/index.js";
+import { gardenPage } from "../../src/outputs/page/page.js";
+import { publishGardens, type Published, type PublishOptions } from "../../src/serve/publish.js";
 import { aFolder, gardenText, testSource } from "./a-server.js";
 
 const onEnd = onTestFinished;

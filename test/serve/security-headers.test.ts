@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
-import { gardenPage } from "../../src/outputs/index.js";
+import { gardenPage } from "../../src/outputs/page/page.js";
 import { indexPage, problemPage } from "../../src/serve/plain-page.js";
 import { pagePolicy, withPolicy } from "../../src/serve/security-headers.js";
 import { day } from "../../src/dates.js";

@@ -4,7 +4,7 @@ import { gunzipSync } from "node:zlib";
 import ICAL from "ical.js";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { parseHttpDate } from "../../src/serve/http-date.js";
-import { serveGardens } from "../../src/serve/index.js";
+import { serveGardens } from "../../src/serve/serve.js";
 import { aFolder, aServer, exchange, gardenText, get, testSource } from "./a-server.js";
 
 const gzip = { "accept-encoding": "gzip, deflate" };

@@ -2,7 +2,7 @@ import { mkdir, readdir, rename, rm, utimes, writeFile } from "node:fs/promises"
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { day } from "../../src/dates.js";
-import { gardenSource, type AsOf, type GardenSource } from "../../src/serve/index.js";
+import { gardenSource, type AsOf, type GardenSource } from "../../src/serve/garden-source.js";
 import { stepOf } from "../../src/serve/watch-step.js";
 import { isGardenFileName } from "../../src/serve/scan.js";
 import { aPlan, roundsOn } from "../support/a-plan.js";

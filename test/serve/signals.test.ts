@@ -1,6 +1,6 @@
 import { connect } from "node:net";
 import { describe, expect, onTestFinished, test } from "vitest";
-import { stopOnSignals } from "../../src/serve/index.js";
+import { stopOnSignals } from "../../src/serve/signals.js";
 import { aServer, get } from "./a-server.js";
 
 const onEnd = onTestFinished;

@@ -10,7 +10,7 @@ import type {
   PlannedPlanting,
   PlanWarning,
   Round,
-} from "../../src/season-plan.js";
+} from "../../src/season/season-plan.js";
 
 /** Each builder gives a valid value; a test states only what differs. */
 export function aPlan(

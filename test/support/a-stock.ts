@@ -1,6 +1,6 @@
 import { addDays, day, type Day } from "../../src/dates.js";
-import type { BatchRecipe, SeasonStock } from "../../src/season-plan.js";
-import type { Discard, PlannedBatch, StockPlan } from "../../src/stock/index.js";
+import type { BatchRecipe, SeasonStock } from "../../src/season/season-plan.js";
+import type { Discard, PlannedBatch, StockPlan } from "../../src/stock/making-problem.js";
 
 /** The stock side of a plan; a test states only what differs. */
 export function aSeasonStock(

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { calendarText } from "../../src/calendar/index.js";
+import { calendarText } from "../../src/calendar/calendar-text.js";
 import { problemLine, type Problem } from "../../src/problem.js";
 import { planFile } from "./a-garden.js";
 import { eventsIn } from "./ics.js";

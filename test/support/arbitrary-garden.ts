@@ -1,8 +1,8 @@
 /** Any garden that is valid: wide in crops, places, seasons, measures and wishes. */
 import fc from "fast-check";
-import type { Crop } from "../../src/crops/index.js";
+import type { Crop } from "../../src/crops/crop.js";
 import { addDays, day, daysBetween, weekdays, type Day, type DaySpan } from "../../src/dates.js";
-import type { GardenFile } from "../../src/garden/index.js";
+import type { GardenFile } from "../../src/garden/garden-file.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue, builtInRules } = loadTables();

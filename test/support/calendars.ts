@@ -1,12 +1,8 @@
-import {
-  calendarFile,
-  calendarMeta,
-  calendarText,
-  type CalendarTextOptions,
-  type EarlierCalendar,
-  readEarlierCalendar,
-} from "../../src/calendar/index.js";
-import type { Plan } from "../../src/season-plan.js";
+import { calendarFile } from "../../src/calendar/calendar-file.js";
+import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { calendarText, type CalendarTextOptions } from "../../src/calendar/calendar-text.js";
+import { type EarlierCalendar, readEarlierCalendar } from "../../src/calendar/earlier-calendar.js";
+import type { Plan } from "../../src/season/season-plan.js";
 
 /** The text of a calendar that must be right. */
 export function textOf(plan: Plan, options: CalendarTextOptions = {}): string {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { figures, fillWords } from "../../src/words/index.js";
+import { figures, fillWords } from "../../src/words/cans.js";
 import { aFill } from "../support/a-plan.js";
 
 test("figures have three figures, and whole numbers from a hundred on", () => {

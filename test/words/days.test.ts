@@ -9,7 +9,7 @@ import {
   shortDate,
   shortDay,
   weekdayName,
-} from "../../src/words/index.js";
+} from "../../src/words/days.js";
 
 const saturday = day("2027-06-26");
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cropWords, stageWords } from "../../src/words/index.js";
+import { cropWords, stageWords } from "../../src/words/plants.js";
 
 test("stages are words, not keys", () => {
   expect(stageWords("fruit-set")).toBe("fruit set");

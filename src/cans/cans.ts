@@ -1,0 +1,76 @@
+/** Water and rate -> fillings of the can, with stock that a person can measure. */
+import {
+  mlPerTeaspoon,
+  stockText,
+  volumeText,
+  withoutDust,
+  type Amounts,
+} from "../garden/index.js";
+import type { CanFill } from "../season/index.js";
+
+/** How far the stock of one mix may be from the exact figure. */
+export const roundingTolerance = 0.05;
+
+/** Coarsest first: whole mL, then what a syringe can do; or quarter teaspoons, then the syringe. */
+const measureStepsMl: Record<"ml" | "spoons", readonly number[]> = {
+  ml: [1, 0.5, 0.1],
+  spoons: [mlPerTeaspoon / 4, mlPerTeaspoon / 8, 0.5, 0.1],
+};
+/** Finer than any syringe; only absurdly small mixes come here. */
+const finestStepMl = 0.001;
+
+/** A part can this small, and this small a share of the water, is not worth a walk. */
+const leastPartFillL = 0.05;
+const leastPartShare = 0.01;
+
+export interface CanRequest {
+  readonly waterL: number;
+  readonly rateMlPerL: number;
+  readonly canL: number;
+  readonly amounts: Amounts;
+}
+
+/**
+ * Full fills, then at most one part fill. Stock is rounded to the coarsest measure that keeps the
+ * sum within {@link roundingTolerance} of rate times water.
+ */
+export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): CanFill[] {
+  const { full, partL } = divide(waterL, canL);
+  const exactMl = rateMlPerL * waterL;
+  const steps = measureStepsMl[amounts === "us" ? "spoons" : "ml"];
+  const rounded = [...steps, finestStepMl].map((stepMl) => ({
+    fullMl: toStep(rateMlPerL * canL, stepMl),
+    partMl: toStep(rateMlPerL * partL, stepMl),
+  }));
+  const isNear = ({ fullMl, partMl }: { fullMl: number; partMl: number }): boolean =>
+    Math.abs(full * fullMl + partMl - exactMl) <= roundingTolerance * exactMl &&
+    (full === 0 || fullMl > 0) &&
+    (partL === 0 || partMl > 0);
+  const best = rounded.find(isNear) ?? { fullMl: rateMlPerL * canL, partMl: rateMlPerL * partL };
+  const fill = (count: number, isFull: boolean, liters: number, stockMl: number): CanFill => ({
+    count,
+    full: isFull,
+    waterL: liters,
+    stockMl,
+    waterText: volumeText(liters, amounts),
+    stockText: stockText(stockMl, amounts),
+  });
+  return [
+    ...(full > 0 ? [fill(full, true, canL, best.fullMl)] : []),
+    ...(partL > 0 ? [fill(1, false, partL, best.partMl)] : []),
+  ];
+}
+
+function divide(waterL: number, canL: number): { full: number; partL: number } {
+  // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
+  const full = Math.floor(waterL / canL + 1e-6);
+  const partL = waterL - full * canL;
+  if (full > 0 && partL < Math.min(leastPartFillL, leastPartShare * waterL))
+    return { full, partL: 0 };
+  return { full, partL };
+}
+
+function toStep(ml: number, stepMl: number): number {
+  // Adding the steps up in whole numbers keeps 0.1 mL from becoming 0.30000000000000004.
+  return withoutDust(Math.round(ml / stepMl + 1e-9) * stepMl);
+}

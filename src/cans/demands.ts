@@ -1,0 +1,202 @@
+/** Chosen days -> what each bed needs on each day, before a bottle is chosen. */
+import { stageNearest, type StageSpan } from "../stages/index.js";
+import type { Crop } from "../crops/index.js";
+import type { Day } from "../dates.js";
+import { totalOf, withoutDust, type Garden, type Planting, type Route } from "../garden/index.js";
+import { byText } from "../values.js";
+import type { FeedRule } from "../rules/index.js";
+import type { CanFill, Feeding } from "../season/index.js";
+import { canFills } from "./cans.js";
+import { ruleOn, type FeedingCourse, type ScheduledFeeding } from "../days/index.js";
+import type { GivenStock, LoggedFeeding } from "../log/index.js";
+
+/** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
+export interface CanDemand {
+  /** `day/bed/route/n`; sorts with the days. */
+  readonly id: string;
+  readonly day: Day;
+  readonly bed: string;
+  readonly route: Route;
+  readonly waterL: number;
+  readonly rate: DemandRate;
+  readonly highestRateMlPerL: number;
+  readonly feedings: readonly Feeding[];
+  /** Given already, as the log has it. */
+  readonly given?: GivenStock;
+}
+
+/** By strength: as many mL as bring the calcium. Fixed: the grower's own mL, whatever the strength. */
+export type DemandRate =
+  | { readonly kind: "by-strength"; readonly targetMgPerL: number }
+  | { readonly kind: "fixed"; readonly mlPerL: number };
+
+/** What a feeding needs to know of its planting. */
+export interface PlantingContext {
+  readonly crop: Crop;
+  readonly spans: readonly StageSpan[];
+  /** What signs multiply the rate by on a day; the rule's highest rate bounds it. */
+  readonly signLevel: (day: Day, rule: FeedRule) => number;
+}
+
+/** mL of stock per litre of water for a bottle of that strength, never above the rule's highest. */
+export function rateFor(demand: CanDemand, strengthGPerL: number): number {
+  const { rate, highestRateMlPerL } = demand;
+  if (rate.kind === "fixed") return rate.mlPerL;
+  return strengthGPerL > 0
+    ? Math.min(rate.targetMgPerL / strengthGPerL, highestRateMlPerL)
+    : highestRateMlPerL;
+}
+
+/** Its cans at a rate: the ledger counts the same fills that the round tells. */
+export function demandFills(
+  { route, waterL }: CanDemand,
+  rateMlPerL: number,
+  { canL, sprayerL, amounts }: Garden,
+): CanFill[] {
+  return canFills({ waterL, rateMlPerL, canL: route === "drench" ? canL : sprayerL, amounts });
+}
+
+/**
+ * In order of days; within a day in the order of the garden's beds, drenches first. What the log
+ * holds keeps its own cans and its own millilitres.
+ */
+export function canDemands(
+  garden: Garden,
+  scheduled: readonly (ScheduledFeeding | LoggedFeeding)[],
+  courses: readonly FeedingCourse[],
+  contexts: ReadonlyMap<string, PlantingContext>,
+): CanDemand[] {
+  const byId = new Map(courses.map((course) => [course.course.id, course]));
+  const numbers = new Map<string, number>();
+  const groups = new Map<string, Draft[]>();
+  const inOrder = [...scheduled].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  for (const feeding of inOrder) {
+    const course = byId.get(feeding.course);
+    const context = course && contexts.get(course.planting.id);
+    if (!course || !context) throw new Error(`no course ${feeding.course}`);
+    const number = (numbers.get(feeding.course) ?? 0) + 1;
+    numbers.set(feeding.course, number);
+    const draft = draftOf(feeding, course, context, number);
+    const { day, bed, route, rate, given } = draft;
+    const logged = given && [given.stockMl === undefined, given.pours.map((pour) => pour.batch)];
+    const key = JSON.stringify([day, bed, route, rate, logged]);
+    groups.set(key, [...(groups.get(key) ?? []), draft]);
+  }
+  const bedOrder = new Map(garden.beds.map((bed, i) => [bed.id, i]));
+  const drafts = [...groups.values()].sort((a, b) => compareDrafts(a[0], b[0], bedOrder));
+  return numbered(drafts);
+}
+
+type Draft = Omit<CanDemand, "id" | "feedings"> & { readonly feeding: Feeding };
+
+function draftOf(
+  scheduled: ScheduledFeeding | LoggedFeeding,
+  course: FeedingCourse,
+  context: PlantingContext,
+  number: number,
+): Draft {
+  const { day, window } = scheduled;
+  const logged = "logged" in scheduled ? scheduled.logged : undefined;
+  const { planting, route } = course;
+  const rule = ruleOn(course, day);
+  // A log may hold a feeding from before or after the life that is reckoned.
+  const stage = stageNearest(context.spans, day);
+  if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
+  const level = planting.level * context.signLevel(day, rule);
+  const waterL = route === "drench" ? planting.waterL : planting.sprayL;
+  const rate =
+    logged?.stockMl === undefined || waterL === 0
+      ? demandRate(planting, rule, level)
+      : { kind: "fixed" as const, mlPerL: logged.stockMl / waterL };
+  return {
+    day,
+    bed: planting.bed,
+    route,
+    waterL,
+    rate,
+    highestRateMlPerL: rule.highestRateMlPerL,
+    ...(logged === undefined ? {} : { given: logged }),
+    feeding: {
+      planting: planting.id,
+      name: planting.name,
+      crop: context.crop.key,
+      cropName: planting.cropWord,
+      rule: rule.id,
+      evidence: rule.evidence,
+      disorder: rule.disorder,
+      stage: stage.stage,
+      stageOrigin: stage.origin,
+      number,
+      window,
+      inWindow: window.earliest <= day && day <= window.latest,
+      waterL,
+      baseRateMlPerL: planting.rateMlPerL ?? rule.rateMlPerL,
+      level,
+      ...(rate.kind === "by-strength" ? { targetMgPerL: rate.targetMgPerL } : {}),
+    },
+  };
+}
+
+function demandRate(planting: Planting, rule: FeedRule, level: number): DemandRate {
+  return planting.rateMlPerL === undefined
+    ? { kind: "by-strength", targetMgPerL: rule.calciumMgPerL * level }
+    : { kind: "fixed", mlPerL: Math.min(planting.rateMlPerL * level, rule.highestRateMlPerL) };
+}
+
+/** Within a bed the stronger mix first. */
+function compareDrafts(
+  a: Draft | undefined,
+  b: Draft | undefined,
+  bedOrder: ReadonlyMap<string, number>,
+): number {
+  if (!a || !b) return 0;
+  const order = (draft: Draft): number => bedOrder.get(draft.bed) ?? 0;
+  return (
+    byText(a.day, b.day) ||
+    order(a) - order(b) ||
+    byText(a.route, b.route) ||
+    strengthOf(b.rate) - strengthOf(a.rate)
+  );
+}
+
+function strengthOf(rate: DemandRate): number {
+  return rate.kind === "fixed" ? rate.mlPerL : rate.targetMgPerL;
+}
+
+/** What several plantings got together. */
+function givenTogether(parts: readonly GivenStock[]): GivenStock {
+  const ml = new Map<string, number>();
+  for (const { batch, ml: part } of parts.flatMap(({ pours }) => pours))
+    ml.set(batch, (ml.get(batch) ?? 0) + part);
+  const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
+  return {
+    ...(amounts.length === 0 ? {} : { stockMl: totalOf(amounts) }),
+    pours: [...ml].map(([batch, total]) => ({ batch, ml: withoutDust(total) })),
+  };
+}
+
+function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
+  const counts = new Map<string, number>();
+  return groups.flatMap((drafts): CanDemand[] => {
+    const first = drafts[0];
+    if (first === undefined) return [];
+    const { day, bed, route, rate } = first;
+    const place = `${day}/${bed}/${route}`;
+    const given = drafts.flatMap((draft) => draft.given ?? []);
+    const n = (counts.get(place) ?? 0) + 1;
+    counts.set(place, n);
+    return [
+      {
+        id: `${place}/${n}`,
+        day,
+        bed,
+        route,
+        rate,
+        ...(first.given === undefined ? {} : { given: givenTogether(given) }),
+        highestRateMlPerL: Math.min(...drafts.map((draft) => draft.highestRateMlPerL)),
+        waterL: totalOf(drafts.map((draft) => draft.waterL)),
+        feedings: drafts.map((draft) => draft.feeding),
+      },
+    ];
+  });
+}

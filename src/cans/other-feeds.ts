@@ -1,0 +1,201 @@
+/** Other liquid feeds: their days, their cans, and the days that calcium keeps away from them. */
+import { addDays, dayNumber, daysBetween, earlier, later, weekdayOf, type Day } from "../dates.js";
+import {
+  totalOf,
+  type Bed,
+  type Garden,
+  type LogEntry,
+  type OtherFeed,
+  type Planting,
+} from "../garden/index.js";
+import type { OtherFeedMix } from "../season/index.js";
+import { canFills } from "./cans.js";
+import type { FeedingCourse } from "../days/index.js";
+import { type GivenFeeding, keepsLog } from "../log/index.js";
+
+/** One day of a feed: to come, or written down in the log. */
+export interface FeedDay {
+  readonly day: Day;
+  readonly given?: LogEntry;
+}
+
+/** Days of each feed, in the order of the file. */
+export type FeedDays = ReadonlyMap<OtherFeed, readonly FeedDay[]>;
+
+/**
+ * On its weekdays, or every so many days on the nearest feeding day; counted on from the day it was
+ * last given, where the log has one. A day too near to calcium already given is passed over.
+ *
+ * @param seasonDays all days of the season on which the grower can feed
+ * @param calcium what the log says was given
+ */
+export function otherFeedDays(
+  garden: Garden,
+  seasonDays: readonly Day[],
+  calcium: readonly GivenFeeding[],
+  today: Day,
+): FeedDays {
+  return new Map(
+    garden.feeds.map((feed) => {
+      const given = garden.log
+        .filter((entry) => entry.feed === feed.name && entry.on <= today)
+        .sort((a, b) => dayNumber(a.on) - dayNumber(b.on));
+      const from = later(feed.from ?? garden.season.from, garden.season.from);
+      const to = earlier(feed.to ?? garden.season.to, garden.season.to);
+      const last = given.at(-1)?.on;
+      // What a kept log does not hold was not given.
+      const isLogged = given.length > 0 || keepsLog(garden);
+      const isOpen = (day: Day): boolean =>
+        !isLogged || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
+      const inSpan = seasonDays.filter((day) => from <= day && day <= to);
+      const { everyDays } = feed;
+      const days =
+        everyDays === undefined
+          ? inSpan.filter((day) => feed.days?.includes(weekdayOf(day)) && isOpen(day))
+          : last === undefined
+            ? everySoManyDays(inSpan, from, everyDays, today, isOpen)
+            : everySoManyDays(
+                inSpan.filter(isOpen),
+                addDays(last, everyDays),
+                everyDays,
+                today,
+                isOpen,
+              );
+      return [
+        feed,
+        [
+          ...given.map((entry) => ({ day: entry.on, given: entry })),
+          ...days.map((day) => ({ day })),
+        ],
+      ] as const;
+    }),
+  );
+}
+
+/**
+ * Counted from the day really used, so that a shifted day does not crowd the next one; a day of the
+ * past that was let go keeps its place in the count.
+ */
+function everySoManyDays(
+  days: readonly Day[],
+  from: Day,
+  everyDays: number,
+  today: Day,
+  isOpen: (day: Day) => boolean,
+): Day[] {
+  const used: Day[] = [];
+  let due = from;
+  for (const day of days) {
+    if (day < due || (day >= today && !isOpen(day))) continue;
+    used.push(day);
+    due = addDays(day, everyDays);
+  }
+  return used.filter(isOpen);
+}
+
+function isNearCalcium(
+  feed: OtherFeed,
+  day: Day,
+  garden: Garden,
+  calcium: readonly GivenFeeding[],
+): boolean {
+  const near = new Set(
+    calcium
+      .filter((given) => Math.abs(daysBetween(given.day, day)) < feed.gapDays)
+      .map((given) => given.planting),
+  );
+  return garden.beds.some((bed) => bed.plantings.some((p) => near.has(p.id) && isFor(feed, p)));
+}
+
+/** Courses that keep each feed's gap from its days. */
+export function keepingGaps(
+  courses: readonly FeedingCourse[],
+  feedDays: FeedDays,
+  allowed: readonly Day[],
+): FeedingCourse[] {
+  return courses.map((course) => {
+    const avoidDays = allowed.filter((day) =>
+      [...feedDays].some(
+        ([feed, days]) =>
+          isFor(feed, course.planting) &&
+          days.some(
+            (d) =>
+              Math.abs(daysBetween(d.day, day)) < feed.gapDays && isGivenTo(d, course.planting),
+          ),
+      ),
+    );
+    return avoidDays.length === 0 ? course : { ...course, course: { ...course.course, avoidDays } };
+  });
+}
+
+/** A log entry may name one planting or bed. */
+function isGivenTo({ given }: FeedDay, { id, bed }: Planting): boolean {
+  return (
+    (given?.planting === undefined || given.planting === id) &&
+    (given?.bed === undefined || given.bed === bed)
+  );
+}
+
+function isFor(feed: OtherFeed, planting: Planting): boolean {
+  const { id, bed, crop } = planting;
+  return feed.for.length === 0 || [id, bed, crop].some((name) => feed.for.includes(name));
+}
+
+/** The cans of each feed on each of its days, for what grows in the beds then. */
+export function otherFeedMixes(
+  garden: Garden,
+  feedDays: FeedDays,
+  isGrowing: (planting: Planting, day: Day) => boolean,
+): ReadonlyMap<Day, readonly OtherFeedMix[]> {
+  const byDay = new Map<Day, OtherFeedMix[]>();
+  for (const [feed, days] of feedDays)
+    for (const feedDay of days) {
+      const { day, given } = feedDay;
+      const fed = garden.beds.map((bed): [Bed, Planting[]] => [
+        bed,
+        bed.plantings.filter(
+          (p) => isFor(feed, p) && isGivenTo(feedDay, p) && isGrowing(p, day) && p.waterL > 0,
+        ),
+      ]);
+      const totalL = waterOf(fed.flatMap(([, plantings]) => plantings));
+      const rateMlPerL =
+        given?.stockMl === undefined || totalL === 0 ? feed.rateMlPerL : given.stockMl / totalL;
+      const mixes = fed
+        .filter(([, plantings]) => plantings.length > 0)
+        .map(([bed, plantings]) => mixOf(feed.name, bed, plantings, rateMlPerL, garden))
+        .map((mix) =>
+          given === undefined
+            ? { ...mix, ...openedSince(feed, day) }
+            : { ...mix, given: true as const },
+        );
+      if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);
+    }
+  return new Map([...byDay].sort(([a], [b]) => dayNumber(a) - dayNumber(b)));
+}
+
+function openedSince({ shelfLifeDays }: OtherFeed, day: Day): Pick<OtherFeedMix, "openedSince"> {
+  return shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
+}
+
+function waterOf(plantings: readonly Planting[]): number {
+  return totalOf(plantings.map((p) => p.waterL));
+}
+
+function mixOf(
+  feed: string,
+  bed: Bed,
+  plantings: readonly Planting[],
+  rateMlPerL: number,
+  { canL, amounts }: Garden,
+): OtherFeedMix {
+  const waterL = waterOf(plantings);
+  return {
+    feed,
+    bed: bed.id,
+    bedName: bed.name,
+    plantings: plantings.map((p) => p.id),
+    rateMlPerL,
+    waterL,
+    fills: canFills({ waterL, rateMlPerL, canL, amounts }),
+  };
+}

@@ -1,0 +1,114 @@
+import { daysFrom, daysOf, makingReport, recipeReport, type BatchReport } from "../notes/index.js";
+import type { Day } from "../dates.js";
+import type { Amounts, Garden } from "../garden/index.js";
+import {
+  recipe,
+  recipeMeans,
+  type BatchSize,
+  type Recipe,
+  type RecipeMeans,
+} from "../stock/index.js";
+import { loadTables, type Tables } from "../tables.js";
+import { batchMeans, batchSize, type BatchSizes, type BatchWays } from "./batch-options.js";
+import { batchText } from "./batch-text.js";
+import { loadGarden } from "./load.js";
+import { printJson, reportProblems } from "./report.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { textStyle } from "./style.js";
+
+export interface BatchOptions extends BatchSizes, BatchWays {
+  readonly amounts?: string;
+  readonly today?: Day;
+  readonly json?: true;
+}
+
+const sizeWithoutWish: BatchSize = { by: "volume", makeMl: 1000 };
+
+/** With a garden and no size: the batches of its season, and the recipe of the next one. */
+export async function batchCommand(
+  file: string | undefined,
+  options: BatchOptions,
+  shell: Shell,
+): Promise<number> {
+  const amounts = amountsOption(options.amounts);
+  const tables = loadTables();
+  const today = options.today === undefined ? {} : { today: options.today };
+  const loaded = file === undefined ? undefined : await loadGarden(file, shell, today);
+  if (loaded?.ok === false) return reportProblems(loaded.problems, options, shell);
+  const known = loaded?.value;
+  const report = known
+    ? gardenReport(known, options, amounts ?? known.garden.amounts, tables)
+    : plainReport(options, amounts ?? "metric", tables, shell);
+  if (options.json) printJson(report, shell);
+  else shell.stdout(batchText(report, textStyle(shell)));
+  return exitCodes.fine;
+}
+
+function plainReport(
+  options: BatchOptions,
+  amounts: Amounts,
+  tables: Tables,
+  shell: Shell,
+): BatchReport {
+  const { usual } = tables;
+  const stock = {
+    acid: "citric" as const,
+    citricForm: "anhydrous" as const,
+    vinegarPercent: usual.vinegar_percent,
+    shellPurity: usual.shell_purity_percent / 100,
+    bottleMl: usual.bottle_ml,
+  };
+  const means = batchMeans(options, recipeMeans(tables.chemistry, stock), amounts, tables);
+  const size = batchSize(options, means.acid === "vinegar", amounts, tables) ?? sizeWithoutWish;
+  const today = options.today ?? shell.today(shell.localTimezone);
+  const made = recipeOrThrow(size, means, tables);
+  const recipeToday = recipeReport(made, daysFrom(today, made));
+  return { batchVersion: 1, today, amounts, recipe: recipeToday };
+}
+
+function gardenReport(
+  { garden, plan }: { readonly garden: Garden; readonly plan: Parameters<typeof makingReport>[0] },
+  options: BatchOptions,
+  amounts: Amounts,
+  tables: Tables,
+): BatchReport {
+  const usual = recipeMeans(tables.chemistry, garden.stock);
+  const means = batchMeans(options, usual, amounts, tables);
+  const size = batchSize(options, means.acid === "vinegar", amounts, tables);
+  const { today } = plan;
+  const { id, name } = garden;
+  const head = { batchVersion: 1 as const, today, amounts, garden: { id, name } };
+  if (size !== undefined) {
+    const made = recipeOrThrow(size, means, tables);
+    return { ...head, recipe: recipeReport(made, daysFrom(today, made)) };
+  }
+  if (means.acid !== usual.acid)
+    throw new CommandError(
+      exitCodes.usage,
+      `the batches of ${name} are planned with ${usual.acid === "citric" ? "citric acid" : "vinegar"}: give a size for a batch with the other acid, or change \`stock: { acid: ... }\``,
+    );
+  const making = makingReport(plan);
+  const next = plan.stock?.making.batches[0];
+  if (making === undefined || next === undefined)
+    return { ...head, ...(making === undefined ? {} : { making }) };
+  const made = recipeOrThrow({ by: "volume", makeMl: next.volumeMl }, means, tables);
+  return { ...head, making, recipe: recipeReport(made, daysOf(next), next.id) };
+}
+
+function recipeOrThrow(size: BatchSize, means: RecipeMeans, tables: Tables): Recipe {
+  const made = recipe(tables.chemistry, tables.making, size, means);
+  if (made.ok) return made.value;
+  const [first] = made.problems;
+  throw new CommandError(
+    exitCodes.usage,
+    `${first?.message ?? "no such batch can be made"}: ${first?.mend ?? "change the size"}`,
+  );
+}
+
+function amountsOption(text: string | undefined): Amounts | undefined {
+  if (text === undefined || text === "metric" || text === "us" || text === "imperial") return text;
+  throw new CommandError(
+    exitCodes.usage,
+    `--amounts: \`${text}\` is not known: write metric, us or imperial`,
+  );
+}

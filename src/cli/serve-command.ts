@@ -1,0 +1,140 @@
+import { homedir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
+import type { PlanOptions } from "../plan.js";
+import type { Problem, Result } from "../problem.js";
+import { publishedBy, type Plan } from "../season/index.js";
+import { gardenPage } from "../outputs/index.js";
+import {
+  announcement,
+  batchedLines,
+  gardenSource,
+  publishGardens,
+  serveGardens,
+  stopOnSignals,
+  type AsOf,
+  type GardenSource,
+  type Trouble,
+} from "../serve/index.js";
+import { publishedIn } from "./kept-plan.js";
+import { loadGarden } from "./load.js";
+import { reportProblems } from "./report.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { version } from "./version.js";
+
+export interface ServeWishes {
+  readonly host?: string;
+  readonly port?: number;
+  readonly state?: string;
+}
+
+/** Runs until it is told to stop (SIGTERM, SIGINT). */
+export async function serveCommand(
+  gardens: readonly string[],
+  { host, port, state }: ServeWishes,
+  shell: Shell,
+): Promise<number> {
+  const lines = batchedLines(shell.stderr);
+  const server = await serveGardens({
+    gardens,
+    source: sourceOf(shell),
+    stateDir: state ?? stateFolder(shell),
+    version: version(),
+    log: lines.log,
+    ...(host === undefined ? {} : { host }),
+    ...(port === undefined ? {} : { port }),
+  });
+  if (!server.ok) throw ioTrouble(server.problems);
+  // Gardens are named once they have been read; a folder of very many is not waited for.
+  await Promise.race([server.value.ready, sleep(1500, undefined, { ref: false })]);
+  shell.stdout(announcement(server.value, shell.color));
+  await stopOnSignals(server.value.stop);
+  lines.flush();
+  return exitCodes.fine;
+}
+
+export interface PublishWishes {
+  readonly index?: true;
+  readonly url?: string;
+}
+
+export async function publishCommand(
+  dir: string,
+  gardens: readonly string[],
+  wishes: PublishWishes,
+  shell: Shell,
+): Promise<number> {
+  const { onGarden, done } = progress(shell);
+  const published = await publishGardens({
+    gardens,
+    dir,
+    source: sourceOf(shell),
+    onGarden,
+    ...wishes,
+  });
+  done();
+  if (!published.ok) throw ioTrouble(published.problems);
+  const { written, unchanged, removed, problems, notices } = published.value;
+  for (const notice of notices) shell.stderr(`${notice}\n`);
+  shell.stderr(
+    `${dir}: ${written.length} written, ${unchanged.length} unchanged, ${removed.length} removed\n`,
+  );
+  return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
+}
+
+function sourceOf(shell: Shell): GardenSource {
+  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, shell), page: gardenPage });
+}
+
+/** A file that cannot be read is a problem of that garden: the others are served on. */
+async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<Plan>> {
+  try {
+    const loaded = await loadGarden(file, shell, keepOf(asOf));
+    return loaded.ok ? { ok: true, value: loaded.value.plan } : loaded;
+  } catch (error) {
+    if (!(error instanceof CommandError)) throw error;
+    const problem: Problem = {
+      code: "cannot-read",
+      file,
+      at: { line: 1, column: 1 },
+      message: "the file cannot be read",
+      mend: "check that it is there and may be read",
+    };
+    return { ok: false, problems: [problem] };
+  }
+}
+
+/** Subscribers have those days in their calendars: they stay, unless moving one saves a round. */
+function keepOf({ previous, previousPlan }: AsOf): Pick<PlanOptions, "keep"> {
+  if (previousPlan !== undefined) return { keep: publishedBy(previousPlan, 0) };
+  if (previous === undefined) return {};
+  return { keep: publishedIn(previous) };
+}
+
+function ioTrouble(troubles: readonly Trouble[]): CommandError {
+  return new CommandError(
+    exitCodes.io,
+    troubles.map(({ message, mend }) => `${message}: ${mend}`).join("\n"),
+  );
+}
+
+/** The XDG Base Directory Specification's place for state. */
+function stateFolder(shell: Shell): string {
+  return join(shell.stateHome ?? join(homedir(), ".local", "state"), "feedround");
+}
+
+/** On a terminal, one line that counts up while a folder of gardens is worked on. */
+function progress(shell: Shell): {
+  onGarden: (done: number, all: number) => void;
+  done: () => void;
+} {
+  const isShown = shell.progress;
+  return {
+    onGarden: (done, all) => {
+      if (isShown && all > 1) shell.stderr(`\r${done} of ${all} gardens`);
+    },
+    done: () => {
+      if (isShown) shell.stderr("\r\u001b[K");
+    },
+  };
+}

@@ -1,0 +1,28 @@
+/** Published days, for the choice of days to keep. */
+import type { Day } from "../dates.js";
+import type { FeedingCourse } from "./courses.js";
+import type { Published } from "../published/index.js";
+import type { ScheduleProblem } from "./schedule-problem.js";
+
+/** The problem with the published days from today on. */
+export function keepDays(
+  problem: ScheduleProblem,
+  courses: readonly FeedingCourse[],
+  published: Published | undefined,
+  today: Day,
+): ScheduleProblem {
+  if (published === undefined) return problem;
+  const ahead = (days: readonly Day[]): Day[] => days.filter((day) => day >= today);
+  const lines = new Map(courses.map((c) => [c.course.id, `${c.planting.id}/${c.route}`]));
+  return {
+    ...problem,
+    keepDays: ahead(published.days),
+    keepExtraRounds: published.extraRounds,
+    courses: problem.courses.map((course) => ({
+      ...course,
+      keepDays: ahead(published.feedings?.get(lines.get(course.id) ?? "") ?? []).filter(
+        (day) => day <= course.coverTo,
+      ),
+    })),
+  };
+}

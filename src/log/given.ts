@@ -1,0 +1,182 @@
+/** What the log says was given: the past as it was, and where the courses stand now. */
+import { addDays, daysBetween, later, type Day } from "../dates.js";
+import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
+import type { FeedingCourse, Course, ScheduledFeeding } from "../days/index.js";
+
+/** One planting given stock on a day, as logged. */
+export interface GivenFeeding {
+  readonly planting: string;
+  readonly day: Day;
+  /** Its share of the entry's stock, by water; absent when no amount was written down. */
+  readonly stockMl?: number;
+  readonly batch?: string;
+  /** Absent for all that the planting was due. */
+  readonly route?: Route;
+}
+
+export interface GivenStock {
+  /** Absent when no amount was written down. */
+  readonly stockMl?: number;
+  /** The bottles it was poured from, as far as the log says. */
+  readonly pours: readonly { readonly batch: string; readonly ml: number }[];
+}
+
+/** A logged feeding in its place among the courses. */
+export interface LoggedFeeding extends ScheduledFeeding {
+  /** All entries of that day together. */
+  readonly logged: GivenStock;
+}
+
+/**
+ * The log up to today, planting by planting. An entry for a bed, or for the whole round, stands for
+ * the plantings there that were due to be fed around that day; when none was, for those that are fed
+ * at some time, and else for all.
+ */
+export function givenFeedings(
+  garden: Garden,
+  courses: readonly FeedingCourse[],
+  today: Day,
+): GivenFeeding[] {
+  return garden.log
+    .filter((entry) => entry.feed === undefined && entry.on <= today)
+    .flatMap((entry) => {
+      const plantings = plantingsOf(entry, garden, courses);
+      const waterL = plantings.reduce((sum, planting) => sum + planting.waterL, 0);
+      return plantings.map((planting): GivenFeeding => ({
+        planting: planting.id,
+        day: entry.on,
+        ...(entry.stockMl === undefined || waterL === 0
+          ? {}
+          : { stockMl: (entry.stockMl * planting.waterL) / waterL }),
+        ...(entry.batch === undefined ? {} : { batch: entry.batch }),
+        ...(entry.route === undefined ? {} : { route: entry.route }),
+      }));
+    });
+}
+
+function plantingsOf(
+  entry: LogEntry,
+  garden: Garden,
+  courses: readonly FeedingCourse[],
+): Planting[] {
+  const all = garden.beds.flatMap((bed) => bed.plantings);
+  if (entry.planting !== undefined) return all.filter((p) => p.id === entry.planting);
+  const there = all.filter((p) => entry.bed === undefined || p.bed === entry.bed);
+  const fed = (isMeant: (course: FeedingCourse) => boolean): Planting[] => {
+    const ids = new Set(courses.filter(isMeant).map(({ planting }) => planting.id));
+    return there.filter((p) => ids.has(p.id));
+  };
+  const choices = [fed((course) => isOpen(course, entry.on)), fed(() => true), there];
+  return choices.find((plantings) => plantings.length > 0) ?? [];
+}
+
+function isOpen({ course }: FeedingCourse, day: Day): boolean {
+  return course.first.earliest <= day && day <= course.coverTo;
+}
+
+function isOf(given: GivenFeeding, course: FeedingCourse): boolean {
+  return (
+    given.planting === course.planting.id &&
+    (given.route === undefined || given.route === course.route)
+  );
+}
+
+/** Courses that go on from what was really given. */
+export function resumed(
+  courses: readonly FeedingCourse[],
+  given: readonly GivenFeeding[],
+): FeedingCourse[] {
+  return courses.map((course) => {
+    const days = given
+      .filter((g) => isOf(g, course) && g.day <= course.course.coverTo)
+      .map((g) => g.day);
+    const [first, ...rest] = days;
+    if (first === undefined) return course;
+    return { ...course, course: after(course.course, rest.reduce(later, first)) };
+  });
+}
+
+function after(course: Course, lastFed: Day): Course {
+  if (lastFed >= course.first.earliest) return { ...course, lastFed };
+  // Given before the course begins: the first feeding keeps its distance from it.
+  const shortestDays = course.phases[0]?.shortestDays ?? 0;
+  const earliest = later(course.first.earliest, addDays(lastFed, shortestDays));
+  return { ...course, first: { earliest, latest: later(earliest, course.first.latest) } };
+}
+
+/**
+ * Logged feedings as if they had been scheduled: for every course open that day or, when none is,
+ * for the nearest. Entries of one day for one course become one feeding.
+ *
+ * @returns also what the grower ought to look at: entries for a planting without a course, which are
+ *   in no feeding, or not growing that day
+ */
+export function asScheduled(
+  given: readonly GivenFeeding[],
+  courses: readonly FeedingCourse[],
+  isGrowing: (planting: string, day: Day) => boolean,
+): { feedings: LoggedFeeding[]; strays: GivenFeeding[] } {
+  const strays: GivenFeeding[] = [];
+  const entries = new Map<string, { course: FeedingCourse; day: Day; parts: GivenFeeding[] }>();
+  for (const feeding of given) {
+    const own = coursesOf(feeding, courses);
+    if (own.length === 0 || !isGrowing(feeding.planting, feeding.day)) strays.push(feeding);
+    const parts = sharedOut(feeding, own);
+    own.forEach((course, i) => {
+      const key = `${course.course.id} ${feeding.day}`;
+      const entry = entries.get(key) ?? { course, day: feeding.day, parts: [] };
+      entry.parts.push(parts[i] ?? feeding);
+      entries.set(key, entry);
+    });
+  }
+  return { feedings: [...entries.values()].map(loggedFeeding), strays };
+}
+
+function coursesOf(given: GivenFeeding, courses: readonly FeedingCourse[]): FeedingCourse[] {
+  const own = courses.filter((course) => isOf(given, course));
+  const open = own.filter((course) => isOpen(course, given.day));
+  if (open.length > 0) return open;
+  const awayDays = ({ course }: FeedingCourse): number =>
+    Math.max(daysBetween(given.day, course.first.earliest), daysBetween(course.coverTo, given.day));
+  const [first, ...rest] = own;
+  return first === undefined
+    ? []
+    : [rest.reduce((a, b) => (awayDays(b) < awayDays(a) ? b : a), first)];
+}
+
+/** One amount for a planting fed both ways goes by the water of each. */
+function sharedOut(given: GivenFeeding, courses: readonly FeedingCourse[]): GivenFeeding[] {
+  const { stockMl } = given;
+  if (stockMl === undefined || courses.length < 2) return courses.map(() => given);
+  const waterL = courses.map(({ planting, route }) =>
+    route === "drench" ? planting.waterL : planting.sprayL,
+  );
+  const totalL = waterL.reduce((sum, l) => sum + l, 0);
+  return waterL.map((l) => ({
+    ...given,
+    stockMl: totalL === 0 ? stockMl / courses.length : (stockMl * l) / totalL,
+  }));
+}
+
+function loggedFeeding({
+  course,
+  day,
+  parts,
+}: {
+  readonly course: FeedingCourse;
+  readonly day: Day;
+  readonly parts: readonly GivenFeeding[];
+}): LoggedFeeding {
+  const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
+  return {
+    course: course.course.id,
+    day,
+    window: { earliest: day, latest: day },
+    logged: {
+      ...(amounts.length === 0 ? {} : { stockMl: amounts.reduce((sum, ml) => sum + ml, 0) }),
+      pours: parts.flatMap(({ batch, stockMl }) =>
+        batch === undefined || stockMl === undefined ? [] : [{ batch, ml: stockMl }],
+      ),
+    },
+  };
+}

@@ -1,0 +1,10 @@
+export { entriesOfDay } from "./entries.js";
+export {
+  asScheduled,
+  type GivenFeeding,
+  givenFeedings,
+  type GivenStock,
+  type LoggedFeeding,
+  resumed,
+} from "./given.js";
+export { dayOfFile, futureRecords, gardenOn, keepsLog } from "./records.js";

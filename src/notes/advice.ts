@@ -1,0 +1,136 @@
+/** What is worth telling a grower although the garden file is right. */
+import { type Garden, decimal } from "../garden/index.js";
+import { daysBetween, earlier, later } from "../dates.js";
+import type { CropCatalogue } from "../crops/index.js";
+import type { Plan } from "../season/index.js";
+
+export interface Advice {
+  readonly code: string;
+  /** Ids of the plantings it is about; empty for the whole garden. */
+  readonly plantings: readonly string[];
+  readonly message: string;
+}
+
+/** A drier or wetter watering than this share of the other's is uneven: common practice, no source. */
+const unevenRatio = 2;
+
+/** Fruit and heads suffer from a dry spell as long as this: common practice, no source. */
+const longAwayDays = 7;
+
+export function gardenAdvice(garden: Garden, plan: Plan, catalogue: CropCatalogue): Advice[] {
+  return [
+    ...needNoFeed(plan, catalogue),
+    ...calciumInWater(garden, plan),
+    ...unevenWater(garden, plan),
+    ...dryWhileAway(garden, plan),
+    ...evenWaterFirst(plan),
+    ...unnamedGarden(garden),
+  ];
+}
+
+function needNoFeed(plan: Plan, catalogue: CropCatalogue): Advice[] {
+  return plan.plantings
+    .filter((p) => catalogue.crops.some((c) => c.key === p.crop && c.disorder === undefined))
+    .map((p) => ({
+      code: "needs-no-feed",
+      plantings: [p.id],
+      message: `${p.id} (${p.cropName}): ${p.reason}`,
+    }));
+}
+
+/** Water that brings as much calcium as the feed makes the feed pointless. */
+function calciumInWater(garden: Garden, plan: Plan): Advice[] {
+  const { calciumMgPerL, hardnessMgPerL } = garden.sourceWater ?? {};
+  // Alkalinity alone says too little of the calcium to advise on.
+  if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return [];
+  const drenches = plan.rounds
+    .flatMap((round) => round.beds.flatMap((bed) => bed.mixes))
+    .filter((mix) => mix.route === "drench");
+  const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
+  const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
+  if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];
+  return [
+    {
+      code: "water-brings-calcium",
+      plantings: [],
+      message: `your water already brings about ${decimal(tapMgPerL, 0)} mg/L of calcium, as much as a feeding adds (${decimal(feedMgPerL, 0)} mg/L): more will hardly help, and even watering will`,
+    },
+  ];
+}
+
+/** Two plantings of one crop, one of them given much less water a plant. */
+function unevenWater(garden: Garden, plan: Plan): Advice[] {
+  const fed = new Set(plan.plantings.filter((p) => p.fed).map((p) => p.id));
+  const counted = garden.beds
+    .flatMap((bed) => bed.plantings)
+    .flatMap((p) =>
+      p.plants === undefined || !fed.has(p.id) ? [] : [{ ...p, perPlantL: p.waterL / p.plants }],
+    );
+  const crops = [...new Set(counted.map((p) => p.crop))];
+  return crops.flatMap((crop) => {
+    const same = counted.filter((p) => p.crop === crop).sort((a, b) => a.perPlantL - b.perPlantL);
+    const [dry, wet] = [same[0], same.at(-1)];
+    if (!dry || !wet || wet.perPlantL < unevenRatio * dry.perPlantL) return [];
+    return [
+      {
+        code: "uneven-water",
+        plantings: [dry.id, wet.id],
+        message: `${dry.id} gets ${decimal(dry.perPlantL, 2)} L a plant and ${wet.id} ${decimal(wet.perPlantL, 2)} L: is that meant? Uneven watering causes what the feed is to prevent`,
+      },
+    ];
+  });
+}
+
+function dryWhileAway(garden: Garden, plan: Plan): Advice[] {
+  return garden.feeding.away.flatMap((away) => {
+    const days = daysBetween(away.from, away.to) + 1;
+    if (days < longAwayDays) return [];
+    const meanwhile = plan.plantings.filter(
+      (p) =>
+        p.fed &&
+        p.stages.some(
+          (span) =>
+            fedStages(plan, p.rules).has(span.stage) &&
+            later(span.from, away.from) <= earlier(span.to, away.to),
+        ),
+    );
+    if (meanwhile.length === 0) return [];
+    return [
+      {
+        code: "dry-while-away",
+        plantings: meanwhile.map((p) => p.id),
+        message: `you are away from ${away.from} to ${away.to} while ${meanwhile.map((p) => p.id).join(", ")} form fruit or heads: have someone water evenly, that matters more than the feed`,
+      },
+    ];
+  });
+}
+
+function fedStages(plan: Plan, ruleIds: readonly string[]): ReadonlySet<string> {
+  return new Set(plan.rules.filter((r) => ruleIds.includes(r.id)).flatMap((r) => r.stages));
+}
+
+// Government of New Brunswick, Vegetables frequently asked questions, undated: 2.5 cm a week.
+function evenWaterFirst(plan: Plan): Advice[] {
+  const fed = plan.plantings.filter((p) => p.fed);
+  if (fed.length === 0) return [];
+  return [
+    {
+      code: "even-water",
+      plantings: fed.map((p) => p.id),
+      message:
+        "water evenly, about 25 mm (25 L per m2, 1 inch) a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all",
+    },
+  ];
+}
+
+function unnamedGarden(garden: Garden): Advice[] {
+  return garden.idIsFromName
+    ? [
+        {
+          code: "no-id",
+          plantings: [],
+          message: `the garden has no id: add \`id: ${garden.id}\`, so that a change of its name does not make all calendar entries new`,
+        },
+      ]
+    : [];
+}

@@ -1,0 +1,14 @@
+export { type Advice, gardenAdvice } from "./advice.js";
+export {
+  type BatchReport,
+  type BatchToMake,
+  daysFrom,
+  daysOf,
+  type MakingReport,
+  makingReport,
+  type RecipeReport,
+  recipeReport,
+} from "./batch-report.js";
+export { strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
+export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";
+export { signNote } from "./sign-notes.js";

@@ -1,0 +1,72 @@
+/** Why a planting is fed on a day: stage, rule, interval, and the arithmetic to the millilitres. */
+import { stageNearest, type StageSpan } from "../stages/index.js";
+import { daysBetween, type Day } from "../dates.js";
+import type { FeedRule } from "../rules/index.js";
+import type { BedRound, CanMix, Feeding, Plan, PlannedPlanting } from "../season/index.js";
+
+export interface FeedingReason {
+  readonly planting: PlannedPlanting;
+  readonly day: Day;
+  readonly feeding: Feeding;
+  readonly stage: StageSpan;
+  readonly rule: FeedRule;
+  /** Days since the feeding before it of the same route. */
+  readonly gapDays?: number;
+  /** The cans it shares with others of its bed. */
+  readonly mix: CanMix;
+  readonly bed: BedRound;
+}
+
+export interface PlantingReasons {
+  readonly planting: PlannedPlanting;
+  readonly feedings: readonly FeedingReason[];
+}
+
+/** For one planting or all, on one day or all. A planting that is not fed has its reason alone. */
+export function reasonsFor(plan: Plan, planting?: string, on?: Day): PlantingReasons[] {
+  return plan.plantings
+    .filter((p) => planting === undefined || p.id === planting)
+    .map((p) => ({
+      planting: p,
+      feedings: feedingsOf(plan, p).filter((f) => on === undefined || f.day === on),
+    }))
+    .filter(({ feedings }) => on === undefined || planting !== undefined || feedings.length > 0);
+}
+
+function feedingsOf(plan: Plan, planting: PlannedPlanting): FeedingReason[] {
+  const before = new Map<string, Day>();
+  return plan.rounds.flatMap(({ day, beds }) =>
+    beds.flatMap((bed) =>
+      bed.mixes.flatMap((mix) =>
+        mix.feedings
+          .filter((feeding) => feeding.planting === planting.id)
+          .map((feeding): FeedingReason => {
+            const last = before.get(mix.route);
+            before.set(mix.route, day);
+            return {
+              planting,
+              day,
+              feeding,
+              stage: stageOf(planting, day),
+              rule: ruleOf(plan, feeding.rule),
+              ...(last === undefined ? {} : { gapDays: daysBetween(last, day) }),
+              mix,
+              bed,
+            };
+          }),
+      ),
+    ),
+  );
+}
+
+function stageOf(planting: PlannedPlanting, day: Day): StageSpan {
+  const stage = stageNearest(planting.stages, day);
+  if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
+  return stage;
+}
+
+function ruleOf(plan: Plan, id: string): FeedRule {
+  const rule = plan.rules.find((r) => r.id === id);
+  if (rule === undefined) throw new Error(`the plan lacks its rule ${id}`);
+  return rule;
+}

@@ -1,0 +1,105 @@
+/** How much calcium a can really carries, and how that compares with the tap water in it. */
+import { decimal, volumeText } from "../../garden/index.js";
+import type { CanMix, Plan } from "../../season/index.js";
+import { html, joined, type Html } from "../html.js";
+import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
+import { cropWords, figures, vesselOf } from "../../words/index.js";
+
+/** Mixes that put the same into the same vessel. */
+export interface CanCalcium {
+  readonly crops: readonly string[];
+  readonly route: CanMix["route"];
+  readonly vesselL: number;
+  /** mg in a full can or sprayer. */
+  readonly fromStockMg: number;
+  readonly fromTapMg?: number;
+  /** From the stock, if it were poured clear. */
+  readonly clearMg?: number;
+  /** Of the mixed can, where the source water is known. */
+  readonly ph?: number;
+  /** Stock in a full can or sprayer, mL. */
+  readonly stockMl: number;
+}
+
+export function canCalcium(plan: Plan): readonly CanCalcium[] {
+  const keyOf = (mix: CanMix) =>
+    `${mix.route} ${figures(mix.rateMlPerL)} ${figures(mix.calciumMgPerL)}`;
+  return grouped(allMixes(plan), keyOf)
+    .flatMap((mixes): CanCalcium[] => {
+      const [mix] = mixes;
+      if (mix === undefined) return [];
+      const full = vesselL(plan, mix.route);
+      return [
+        {
+          crops: distinct(
+            mixes.flatMap((m) => m.feedings.map(({ cropName }) => cropWords(cropName))),
+          ),
+          route: mix.route,
+          vesselL: full,
+          fromStockMg: mix.calciumMgPerL * full,
+          ...(mix.tapCalciumMgPerL === undefined ? {} : { fromTapMg: mix.tapCalciumMgPerL * full }),
+          ...(mix.clearCalciumMgPerL === undefined
+            ? {}
+            : { clearMg: mix.clearCalciumMgPerL * full }),
+          ...(mix.can === undefined ? {} : { ph: mix.can.ph }),
+          stockMl: mix.rateMlPerL * full,
+        },
+      ];
+    })
+    .sort((a, b) =>
+      a.route === b.route ? b.fromStockMg - a.fromStockMg : a.route < b.route ? -1 : 1,
+    );
+}
+
+export function calciumSection(plan: Plan): Html | undefined {
+  const cans = canCalcium(plan);
+  if (cans.length === 0) return undefined;
+  const mostMg = Math.max(...cans.map((c) => c.fromStockMg + (c.fromTapMg ?? 0)));
+  return html`<section id="calcium" aria-labelledby="calcium-head">
+    <h2 id="calcium-head">Calcium in a can</h2>
+    <ul class="calcium">
+      ${cans.map((can) => canRow(plan, can, mostMg))}
+    </ul>
+    ${notes(cans)}
+  </section>`;
+}
+
+function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
+  const { fromStockMg, fromTapMg, clearMg } = can;
+  const percent = (mg: number) => `${Number(((mg / mostMg) * 100).toFixed(1))}%`;
+  return html`<li>
+    <p>
+      <b>${joined(can.crops, ", ")}</b>: a full ${vesselOf(can.route)}
+      (${volumeText(can.vesselL, garden.amounts)}) with
+      ${decimal(can.stockMl, can.stockMl < 10 ? 1 : 0)} mL of
+      stock${can.ph !== undefined && `, about pH ${decimal(can.ph, 1)}`}
+    </p>
+    <svg class="amounts" width="100%" height="22" aria-hidden="true">
+      <rect class="from-stock" width="${percent(fromStockMg)}" height="22" />
+      ${fromTapMg !== undefined && html`<rect class="from-tap" fill="url(#fr-making)" x="${percent(fromStockMg)}" width="${percent(fromTapMg)}" height="22" />`}
+    </svg>
+    <p class="parts">
+      <span><i class="chip from-stock"></i>${mgWords(fromStockMg)} from the stock</span
+      >${fromTapMg !== undefined && html` <span><i class="chip from-tap"></i>${mgWords(fromTapMg)} from the tap water</span>`}${clearMg !== undefined && html` <span class="clear">(poured clear, the stock would bring ${mgWords(clearMg)})</span>`}
+    </p>
+  </li>`;
+}
+
+function notes(cans: readonly CanCalcium[]): Html {
+  const known = cans.filter((can) => can.fromTapMg !== undefined);
+  const outdone = known.filter((can) => (can.fromTapMg ?? 0) >= can.fromStockMg);
+  if (known.length === 0)
+    return html`<p class="note">
+      What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
+      compare.
+    </p>`;
+  if (outdone.length === 0) return html``;
+  return html`<p class="note">
+    ${outdone.length === cans.length ? "The" : "In some cans the"} tap water already brings as much
+    calcium as the stock or more.
+  </p>`;
+}
+
+function mgWords(mg: number): string {
+  return `${decimal(mg, mg < 10 ? 1 : 0)} mg`;
+}

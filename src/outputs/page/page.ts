@@ -1,0 +1,202 @@
+/** The garden's page: the next round first, then the season. */
+import type { Day } from "../../dates.js";
+import { problemLine, type Problem } from "../../problem.js";
+import type { Plan } from "../../season/index.js";
+import { calciumSection } from "./calcium-section.js";
+import { humilityCautions, keepingCautions, fullDate, shortDay } from "../../words/index.js";
+import { documentOf } from "../document.js";
+import { html, nameHtml, trusted, type Html } from "../html.js";
+import { makingSection } from "./making-section.js";
+import { nextSection, roundsSection } from "./next-section.js";
+import { pageScript } from "./page-script.js";
+import { pageStyle } from "./page-style.js";
+import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
+import { reasonsSection } from "./reasons-section.js";
+import { warningBox } from "../round-card.js";
+import { counted } from "../../garden/index.js";
+
+export interface PageOptions {
+  /** In the garden's zone. Without it the first round of the season comes first. */
+  readonly today?: Day;
+  readonly subscribe?: SubscribeLinks;
+  /** Of the garden file as it stands now; the plan is then the last good one. */
+  readonly problems?: readonly Problem[];
+  /** When the garden file was last read, as it is to be shown. */
+  readonly updated?: string;
+  /** When the plan shown was made, if the file is broken since. */
+  readonly lastGood?: string;
+}
+
+export interface SubscribeLinks {
+  /** `webcal://...`, or as `http`. */
+  readonly webcal: string;
+  /** Address of the calendar, or its bare file name where it lies beside the page. */
+  readonly http: string;
+  /** Leads to this page. An `<svg>` element made by the caller, put in as it is. */
+  readonly qrSvg?: string;
+}
+
+/**
+ * One HTML file that asks nothing of the network, works without script, and prints. Its only inline
+ * style is {@link pageStyle}, its only script {@link pageScript}: a Content-Security-Policy of
+ * `default-src 'none'; img-src data:; style-src '<hash>'; script-src '<hash>'` lets all of it through.
+ */
+export function gardenPage(plan: Plan, options: PageOptions = {}): string {
+  const { today } = options;
+  const sections = {
+    season: seasonSection(plan, options),
+    rounds: roundsSection(plan, today),
+    calcium: calciumSection(plan),
+    making: makingSection(plan),
+    notes: notesSection(plan),
+    warnings: warningsSection(plan),
+    why: reasonsSection(plan),
+    assumptions: assumptionsSection(plan),
+    subscribe: options.subscribe && subscribeSection(options.subscribe),
+  };
+  return documentOf({
+    title: `${plan.garden.name}: feeding plan`,
+    style: pageStyle,
+    script: pageScript,
+    data: { zone: plan.garden.timezone, ...(today === undefined ? {} : { today }) },
+    body: html`<a class="skip" href="#next">To the next round</a>
+      <svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
+      <header>
+        <h1>${nameHtml(plan.garden.name)}</h1>
+        <p class="season">
+          ${fullDate(plan.garden.season.from)} to ${fullDate(plan.garden.season.to)}
+        </p>
+        ${troubleBox(options)}
+      </header>
+      <main>
+        ${nextSection(plan, today)}
+        <nav aria-label="On this page">
+          <ul>
+            ${navItems(plan, sections)}
+          </ul>
+        </nav>
+        ${Object.values(sections)}
+      </main>
+      <footer>
+        <ul class="cautions">
+          ${[...keepingCautions, ...humilityCautions].map((line) => html`<li>${line}</li>`)}
+        </ul>
+        <p>
+          ${today !== undefined && `Written on ${fullDate(today)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
+        </p>
+      </footer>`,
+  });
+}
+
+const sectionNames = {
+  season: "Season",
+  rounds: "Rounds",
+  calcium: "Calcium",
+  making: "Stock",
+  notes: "What changed",
+  warnings: "Warnings",
+  why: "Why",
+  assumptions: "Taken as usual",
+  subscribe: "Subscribe",
+} as const;
+type Sections = Readonly<Record<keyof typeof sectionNames, Html | undefined>>;
+
+function navItems(plan: Plan, sections: Sections): readonly Html[] {
+  return Object.entries(sectionNames).flatMap(([id, name]) => {
+    if (sections[id as keyof Sections] === undefined) return [];
+    const words = id === "warnings" ? counted(plan.warnings.length, "warning") : name;
+    return [html`<li><a href="#${id}">${words}</a></li>`];
+  });
+}
+
+function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined {
+  if (problems.length === 0) return undefined;
+  return html`<div class="trouble" role="alert">
+    <p>
+      <b>The garden file has ${counted(problems.length, "problem")}.</b> This is the last good
+      plan${lastGood !== undefined && `, of ${lastGood}`}.
+    </p>
+    <ul>
+      ${problems.map((problem) => html`<li dir="auto">${problemLine(problem)}</li>`)}
+    </ul>
+  </div>`;
+}
+
+function seasonSection(plan: Plan, options: PageOptions): Html {
+  return html`<section id="season" aria-labelledby="season-head">
+    <h2 id="season-head">The season</h2>
+    ${keyList(plan, options.today !== undefined)}
+    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
+  </section>`;
+}
+
+/** What the log and the signs changed, and what to do about it first. */
+function notesSection({ notes }: Plan): Html | undefined {
+  if (notes.length === 0) return undefined;
+  return html`<section id="notes" aria-labelledby="notes-head">
+    <h2 id="notes-head">What changed</h2>
+    ${notes.map(
+      ({ day, message, advice }) =>
+        html`<div class="changed">
+          <p dir="auto"><b>${shortDay(day)}</b> ${message}</p>
+          <ul class="plain">
+            ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
+          </ul>
+        </div>`,
+    )}
+  </section>`;
+}
+
+function warningsSection({ warnings }: Plan): Html | undefined {
+  return warnings.length === 0
+    ? undefined
+    : html`<section id="warnings" aria-labelledby="warnings-head">
+        <h2 id="warnings-head">Warnings</h2>
+        ${warnings.map(warningBox)}
+      </section>`;
+}
+
+function assumptionsSection({ assumptions }: Plan): Html | undefined {
+  if (assumptions.length === 0) return undefined;
+  return html`<section id="assumptions" aria-labelledby="assumptions-head">
+    <h2 id="assumptions-head">Taken as usual</h2>
+    <details>
+      <summary>${counted(assumptions.length, "value")} not given in the garden file</summary>
+      <div>
+        <ul class="plain">
+          ${assumptions.map((line) => html`<li dir="auto">${line}</li>`)}
+        </ul>
+      </div>
+    </details>
+  </section>`;
+}
+
+function subscribeSection({ webcal, http, qrSvg }: SubscribeLinks): Html {
+  // Only addresses of a calendar: never one that runs as script.
+  const safe = /^webcals?:\/\//i.test(webcal) ? webcal : undefined;
+  const link = /^https?:\/\//i.test(http) ? http : undefined;
+  const beside = /^[a-z0-9-]+\.ics$/.test(http) ? http : undefined;
+  return html`<section id="subscribe" aria-labelledby="subscribe-head">
+    <h2 id="subscribe-head">The calendar</h2>
+    <div class="links">
+      <div>
+        ${
+          safe !== undefined &&
+          html`<p><a class="button" href="${safe}">Subscribe to the calendar</a></p>
+            <p class="address">${safe}</p>`
+        }
+        ${
+          link !== undefined &&
+          html`<p>Or put this address into your calendar program:</p>
+            <p class="address"><a href="${link}">${link}</a></p>`
+        }
+        ${
+          beside !== undefined &&
+          html`<p><a class="button" href="${beside}">The calendar file</a></p>
+            <p>To subscribe, put the address of this link into your calendar program.</p>`
+        }
+      </div>
+      ${qrSvg !== undefined && html`<div class="qr" role="img" aria-label="QR code of this page's address">${trusted(qrSvg)}</div>`}
+    </div>
+  </section>`;
+}

@@ -1,0 +1,128 @@
+/** Why each planting is fed or not: rule, source, stages and the arithmetic, on demand. */
+import { volumeText } from "../../garden/index.js";
+import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
+import type { FeedRule } from "../../rules/index.js";
+import { html, nameHtml, type Html } from "../html.js";
+import { dayTime } from "../round-card.js";
+import {
+  cropWords,
+  figures,
+  routeWords,
+  shortDate,
+  shortDay,
+  stageWords,
+} from "../../words/index.js";
+
+const evidenceWords: Readonly<Record<FeedRule["evidence"], string>> = {
+  published: "Published work found that it helps.",
+  "common-practice": "Growers do it; no trial is known.",
+  disputed: "Trials disagree on whether it helps.",
+  "advised-against": "Trials found that it does not help; it is here because you asked for it.",
+};
+
+export function reasonsSection(plan: Plan): Html | undefined {
+  if (plan.plantings.length === 0) return undefined;
+  return html`<section id="why" aria-labelledby="why-head">
+    <h2 id="why-head">Why each planting is fed, or not</h2>
+    ${plan.plantings.map((planting) => reasons(plan, planting))}
+  </section>`;
+}
+
+function reasons(plan: Plan, planting: PlannedPlanting): Html {
+  const crop = cropWords(planting.cropName);
+  const rules = plan.rules.filter(({ id }) => planting.rules.includes(id));
+  // The target is inside, so that a link to it opens the details.
+  return html`<details>
+    <summary>
+      <span class="who">${nameHtml(planting.name)}${planting.name !== crop && ` (${crop})`}</span>
+      <span class="where">${nameHtml(planting.bedName)}, ${planting.fed ? "fed" : "not fed"}</span>
+    </summary>
+    <div id="why-${encodeURIComponent(planting.id)}" class="reason">
+      <p dir="auto">${planting.reason}</p>
+      ${rules.map((rule) => ruleBody(rule, planting.reason))}${stagesBody(planting)}${feedingsBody(plan, planting)}
+    </div>
+  </details>`;
+}
+
+function ruleBody(rule: FeedRule, told: string): Html {
+  const { shortestDays, targetDays, longestDays } = rule.interval;
+  const why = told.includes(rule.reason) ? [] : [rule.reason];
+  const facts: readonly [string, string][] = [
+    ["Rule", `${rule.id}${rule.own ? " (your own)" : ""}, against ${rule.disorder}`],
+    [
+      "Rate",
+      `${figures(rule.rateMlPerL)} mL of stock per litre, ${figures(rule.calciumMgPerL)} mg of calcium per litre; never above ${figures(rule.highestRateMlPerL)} mL per litre`,
+    ],
+    ["Every", `${targetDays} days, ${shortestDays} at the least and ${longestDays} at the most`],
+    ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
+    ["Source", rule.source],
+  ];
+  return html`<dl>
+    ${facts.map(
+      ([term, text]) =>
+        html`<div>
+          <dt>${term}</dt>
+          <dd dir="auto">${text}</dd>
+        </div>`,
+    )}
+  </dl>`;
+}
+
+function stagesBody({ stages }: PlannedPlanting): Html | undefined {
+  if (stages.length === 0) return undefined;
+  const items = stages.map(({ stage, from, to, bbch, origin }, i) => {
+    // Most come from the same place as the one before.
+    const source = origin === stages[i - 1]?.origin ? "" : `: ${origin}`;
+    return html`<li>
+      <b>${stageWords(stage)}</b>, ${shortDate(from)} to ${shortDate(to)} (BBCH ${bbch})${source}
+    </li>`;
+  });
+  return html`<h3>Stages</h3>
+    <ul class="stages">
+      ${items}
+    </ul>`;
+}
+
+function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
+  const rows = plan.rounds.flatMap(({ day, beds }) =>
+    beds.flatMap(({ mixes }) =>
+      mixes.flatMap((mix) =>
+        mix.feedings
+          .filter((feeding) => feeding.planting === planting.id)
+          .map((feeding) => {
+            const { earliest, latest } = feeding.window;
+            return html`<li>
+              ${dayTime(day, shortDay(day))}: ${routeWords(mix.route).toLowerCase()},
+              ${stageWords(feeding.stage)}; due ${shortDate(earliest)} to
+              ${shortDate(latest)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
+              <span class="sum">${arithmetic(plan, mix, feeding)}</span>
+            </li>`;
+          }),
+      ),
+    ),
+  );
+  return rows.length === 0
+    ? undefined
+    : html`<h3>Feedings</h3>
+        <ol class="feedings">
+          ${rows}
+        </ol>`;
+}
+
+/** From the rule's rate to what goes into the cans. */
+function arithmetic({ garden }: Plan, mix: CanMix, feeding: Feeding): string {
+  const ruleRate = feeding.baseRateMlPerL * feeding.level;
+  const level = feeding.level === 1 ? "" : ` × ${figures(feeding.level)} (level)`;
+  const strength =
+    Math.abs(ruleRate - mix.rateMlPerL) < 1e-9
+      ? ""
+      : `, ${figures(mix.rateMlPerL)} mL/L at the strength of this bottle`;
+  const ml = mix.rateMlPerL * feeding.waterL;
+  const shared =
+    mix.feedings.length > 1
+      ? ", in cans shared with others of the bed"
+      : Math.abs(mix.stockMl - ml) > 0.05
+        ? `, measured out as ${figures(mix.stockMl)} mL`
+        : "";
+  return `${figures(feeding.baseRateMlPerL)} mL/L${level}${strength} × ${volumeText(feeding.waterL, garden.amounts)} = ${figures(ml)} mL${garden.amounts === "metric" ? "" : ` (${figures(feeding.waterL)} L)`}${shared}.`;
+}

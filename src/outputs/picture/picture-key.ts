@@ -1,0 +1,68 @@
+/** What the colours, patterns and shapes of the season picture mean. */
+import { stageNames } from "../../crops/index.js";
+import type { Plan } from "../../season/index.js";
+import { hasBottles } from "../bottles.js";
+import { html, type Content, type Html } from "../html.js";
+import { type Strip, mark } from "./picture-parts.js";
+import { allMixes } from "../plan-facts.js";
+import { widthEm } from "../text-width.js";
+import { stageWords } from "../../words/index.js";
+
+interface KeyEntry {
+  readonly sign: Html;
+  readonly words: string;
+}
+
+const todaySign = html`<line class="today" x1="12" x2="12" y1="0" y2="16" />`;
+
+/** Only what this season's picture shows. Signs are drawn in a field of 24 by 16. */
+function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
+  const seen = new Set(plan.plantings.flatMap((p) => p.stages.map(({ stage }) => stage)));
+  const stages = stageNames.filter((stage) => seen.has(stage));
+  const routes = new Set(allMixes(plan).map(({ route }) => route));
+  const batches = plan.stock?.making.batches ?? [];
+  const box = (fill: Content): Html =>
+    html`<rect class="bar" fill="url(#fr-${fill})" x="1" y="1" width="22" height="14" />`;
+  const sign = (shape: Parameters<typeof mark>[0], kind: string, words: string): KeyEntry => ({
+    sign: mark(shape, kind, "12", 8),
+    words,
+  });
+  return [
+    ...stages.map((stage) => ({ sign: box(stage), words: stageWords(stage) })),
+    ...(plan.rounds.length > 0 ? [sign("fr-round", "round-mark", "a round")] : []),
+    ...(routes.has("drench") ? [sign("fr-drop", "drop", "soil drench")] : []),
+    ...(routes.has("foliar") ? [sign("fr-spray", "spray", "leaf spray")] : []),
+    ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
+    ...(plan.stock !== undefined && hasBottles(plan.stock)
+      ? [sign("fr-end", "end", "use-by day")]
+      : []),
+    ...(withToday ? [{ sign: todaySign, words: "today" }] : []),
+  ];
+}
+
+/** As a list that wraps. */
+export function keyList(plan: Plan, withToday: boolean): Html {
+  const items = keyEntries(plan, withToday).map(
+    ({ sign, words }) =>
+      html`<li>
+        <svg class="picture" width="24" height="16" aria-hidden="true">${sign}</svg>${words}
+      </li>`,
+  );
+  return html`<ul class="key">
+    ${items}
+  </ul>`;
+}
+
+/** In rows, for a drawing of that width. */
+export function pictureKey(plan: Plan, withToday: boolean, widthPx: number): Strip {
+  let [x, y] = [0, 0];
+  const entries = keyEntries(plan, withToday).map(({ sign, words }) => {
+    const entryPx = 30 + widthEm(words) * 12 + 14;
+    if (x > 0 && x + entryPx > widthPx) [x, y] = [0, y + 24];
+    const placed = html`<svg x="${x}" y="${y}" width="24" height="16">${sign}</svg
+      ><text x="${x + 30}" y="${y + 12}">${words}</text>`;
+    x += Math.round(entryPx);
+    return placed;
+  });
+  return { heightPx: y + 20, body: html`${entries}` };
+}

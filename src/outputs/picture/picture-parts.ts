@@ -1,0 +1,200 @@
+/** The season as strips, each drawn from its own top edge: the calendar, beds, stock. */
+import type { Day } from "../../dates.js";
+import type { BedRound, Plan, PlannedPlanting } from "../../season/index.js";
+import { textInFull, textThatFits, type Canvas } from "./fitted-text.js";
+import { html, isolated, type Content, type Html } from "../html.js";
+import type { Shape } from "./picture-marks.js";
+import { distinct, grouped, nextRound } from "../plan-facts.js";
+import { widthEm } from "../text-width.js";
+import { monthsOf, type TimeScale } from "./time-scale.js";
+import { cropWords, monthName, shortDate, stageWords } from "../../words/index.js";
+
+export interface PictureContext {
+  readonly plan: Plan;
+  readonly scale: TimeScale;
+  readonly canvas: Canvas;
+  readonly today?: Day;
+}
+
+export interface Strip {
+  readonly heightPx: number;
+  readonly body: Html;
+}
+
+/** What fits on one line of the narrowest picture. */
+const lineEm = 25;
+const nameHeight = 17;
+const barHeight = 14;
+const marksHeight = 18;
+
+/** Month names and a line where each month begins. */
+export function monthStrip({ scale, canvas }: PictureContext): Strip {
+  const names = monthsOf(scale.span).map((month) => {
+    const place = { x: scale.at(month.from), y: 14, share: scale.share(month), kind: "soft inset" };
+    const name = monthName(month.from);
+    const long = canvas.kind === "file" && textThatFits(name, place, canvas);
+    // Three letters are 28 px at the most, and no screen is narrower than 300.
+    const short =
+      place.share * 300 >= 20 && textThatFits(name.slice(0, 3), { ...place, share: 1 }, canvas);
+    return long || short;
+  });
+  return { heightPx: 20, body: html`${names}` };
+}
+
+/** Lines behind all strips of one drawing. */
+export function backgroundLines({ scale, today }: PictureContext, heightPx: number): Html {
+  const months = monthsOf(scale.span).map(
+    ({ from }) =>
+      html`<line
+        class="grid"
+        x1="${scale.at(from)}"
+        x2="${scale.at(from)}"
+        y1="0"
+        y2="${heightPx}"
+      />`,
+  );
+  const now =
+    today !== undefined &&
+    scale.shows({ from: today, to: today }) &&
+    html`<line
+      class="today"
+      x1="${scale.midst(today)}"
+      x2="${scale.midst(today)}"
+      y1="0"
+      y2="${heightPx}"
+    />`;
+  return html`${months}${now}`;
+}
+
+export function roundStrip({ plan, scale, canvas, today }: PictureContext): Strip {
+  const next = today === undefined ? undefined : nextRound(plan, today);
+  const words =
+    plan.rounds.length === 0
+      ? "No rounds in this season"
+      : today === undefined
+        ? "Rounds"
+        : next === undefined
+          ? "Rounds: all done"
+          : `Rounds: the next is on ${shortDate(next.day)}`;
+  const marks = plan.rounds.map(({ day }) =>
+    mark("fr-round", `round-mark${day === next?.day ? " next" : ""}`, scale.midst(day), 27),
+  );
+  return {
+    heightPx: 40,
+    body: html`${textInFull(words, { x: "0", y: 14, share: 1, kind: "strong halo" }, canvas)}${marks}`,
+  };
+}
+
+/** One strip a planting, the first of a bed with several under the name of the bed. */
+export function bedStrips(context: PictureContext): readonly Strip[] {
+  return grouped(context.plan.plantings, ({ bed }) => bed).flatMap((plantings) =>
+    plantings.map((planting, i) => {
+      const alone = plantings.length === 1 && widthEm(bedAndPlanting(planting)) <= lineEm;
+      return plantingStrip(planting, context, alone, !alone && i === 0);
+    }),
+  );
+}
+
+function plantingStrip(
+  planting: PlannedPlanting,
+  context: PictureContext,
+  alone: boolean,
+  bedFirst: boolean,
+): Strip {
+  const { scale, canvas, plan } = context;
+  const top = bedFirst ? nameHeight : 0;
+  const name = plantingWords(planting);
+  const words = alone ? bedAndPlanting(planting) : plantingAndFate(planting);
+  const barY = top + nameHeight;
+  const bars = planting.stages.filter(scale.shows).map((span) => {
+    const title = `${name}: ${stageWords(span.stage)}, ${shortDate(span.from)} to ${shortDate(span.to)}`;
+    const label = textThatFits(
+      stageWords(span.stage),
+      // The text begins a little after the bar does.
+      { x: scale.at(span.from), y: barY + 11, share: scale.share(span), kind: "halo inset" },
+      canvas,
+    );
+    return html`<rect
+        class="bar"
+        fill="url(#fr-${span.stage})"
+        x="${scale.at(span.from)}"
+        y="${barY}"
+        width="${scale.width(span)}"
+        height="${barHeight}"
+        ><title>${title}</title></rect
+      >${label}`;
+  });
+  const feedings = plan.rounds.flatMap(({ day, beds }) =>
+    routesFor(beds, planting.id).map((route) =>
+      mark(
+        route === "foliar" ? "fr-spray" : "fr-drop",
+        route === "foliar" ? "spray" : "drop",
+        scale.midst(day),
+        barY + barHeight + 9,
+        `${name}: ${route === "foliar" ? "leaf spray" : "drench"} on ${shortDate(day)}`,
+      ),
+    ),
+  );
+  const bedLine =
+    bedFirst &&
+    textInFull(planting.bedName, { x: "0", y: 13, share: 1, kind: "strong halo" }, canvas);
+  const line = textInFull(
+    words,
+    { x: "0", y: top + 13, share: 1, kind: alone ? "strong halo" : "halo" },
+    canvas,
+  );
+  return {
+    heightPx: barY + barHeight + (planting.fed ? marksHeight : 0) + 8,
+    body: html`${bedLine}${line}${bars}${feedings}`,
+  };
+}
+
+function bedAndPlanting(planting: PlannedPlanting): string {
+  return `${isolated(planting.bedName)}: ${plantingAndFate(planting)}`;
+}
+
+function plantingAndFate(planting: PlannedPlanting): string {
+  return `${plantingWords(planting)}${planting.fed ? "" : " (not fed)"}`;
+}
+
+/** `toms (tomato)`, or the crop alone where it says the same. */
+export function plantingWords({ name, cropName }: { name: string; cropName: string }): string {
+  return name === cropName || name === cropWords(cropName)
+    ? isolated(name)
+    : `${isolated(name)} (${cropWords(cropName)})`;
+}
+
+function routesFor(beds: readonly BedRound[], planting: string): readonly string[] {
+  return distinct(
+    beds
+      .flatMap(({ mixes }) => mixes)
+      .filter(({ feedings }) => feedings.some((f) => f.planting === planting))
+      .map(({ route }) => route),
+  );
+}
+
+export function mark(shape: Shape, kind: string, x: string, y: number, title?: Content): Html {
+  return html`<use href="#${shape}" class="${kind}" x="${x}" y="${y}"
+    >${title !== undefined && html`<title>${title}</title>`}</use
+  >`;
+}
+
+/** A rectangle over a span, when any of it shows. */
+export function spanRect(
+  scale: TimeScale,
+  span: { readonly from: Day; readonly to: Day },
+  kind: string,
+  y: number,
+  height: number,
+  fill?: string,
+): Html | undefined {
+  if (!scale.shows(span) || span.to < span.from) return undefined;
+  return html`<rect
+    class="${kind}"
+    ${fill !== undefined && html` fill="${fill}"`}
+    x="${scale.at(span.from)}"
+    y="${y}"
+    width="${scale.width(span)}"
+    height="${height}"
+  />`;
+}

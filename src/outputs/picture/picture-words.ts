@@ -1,0 +1,50 @@
+/** What the season picture shows, in words, for those who hear it. */
+import { totalStockText, counted } from "../../garden/index.js";
+import type { Plan, PlannedPlanting } from "../../season/index.js";
+import { bottleLives } from "../bottles.js";
+import { isolated } from "../html.js";
+import { plantingWords } from "./picture-parts.js";
+import { mixesOf } from "../plan-facts.js";
+import { fullDate, shortDate, stageWords } from "../../words/index.js";
+
+export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
+  return plantings.map((planting) => plantingInWords(plan, planting)).join(" ");
+}
+
+function plantingInWords(plan: Plan, planting: PlannedPlanting): string {
+  const stages = planting.stages
+    .map(({ stage, from, to }) => `${stageWords(stage)} ${shortDate(from)} to ${shortDate(to)}`)
+    .join(", ");
+  const days = plan.rounds
+    .filter((round) =>
+      mixesOf(round).some(({ feedings }) => feedings.some((f) => f.planting === planting.id)),
+    )
+    .map(({ day }) => shortDate(day));
+  const fed = days.length === 0 ? "Not fed." : `Fed on ${days.join(", ")}.`;
+  return `${isolated(planting.bedName)}, ${plantingWords(planting)}: ${stages === "" ? "no stages known" : stages}. ${fed}`;
+}
+
+export function roundsInWords({ garden, rounds }: Plan): string {
+  const season = `Season from ${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}.`;
+  return rounds.length === 0
+    ? `${season} No rounds.`
+    : `${season} ${counted(rounds.length, "round")}: ${rounds.map(({ day }) => shortDate(day)).join(", ")}.`;
+}
+
+export function stockInWords(plan: Plan): string {
+  if (plan.stock === undefined) return "";
+  const lives = bottleLives(plan.stock);
+  if (lives.length === 0) return "No stock.";
+  return lives
+    .map(({ id, planned, volumeMl, startOn, readyOn, useBy }) => {
+      const facts = [
+        totalStockText(volumeMl, plan.garden.amounts),
+        planned ? "to be made" : "in hand",
+        startOn && `begun ${shortDate(startOn)}`,
+        readyOn && `ready ${shortDate(readyOn)}`,
+        useBy && `use by ${shortDate(useBy)}`,
+      ];
+      return `${isolated(id)}: ${facts.filter(Boolean).join(", ")}.`;
+    })
+    .join(" ");
+}

@@ -1,0 +1,113 @@
+/** What stands on each bottle. */
+import type { Day } from "../../dates.js";
+import { decimal, mlPerTeaspoon, stockText, volumeText } from "../../garden/index.js";
+import type { CanMix, Plan, SeasonStock } from "../../season/index.js";
+import { bottleLives, type BottleLife } from "../bottles.js";
+import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
+import { cropWords, vesselOf } from "../../words/index.js";
+
+/** The label of one bottle. */
+export interface BottleLabel {
+  readonly garden: string;
+  readonly batch: string;
+  /** 1 for the first of its batch. */
+  readonly bottle: number;
+  readonly bottlesOfBatch: number;
+  readonly madeOn?: Day;
+  readonly useBy?: Day;
+  /** Calcium as poured, g/L. */
+  readonly strengthGPerL?: number;
+  readonly pour: SeasonStock["pour"];
+  /** How much goes into a full can, for whom; empty when nothing is fed from it. */
+  readonly doses: readonly LabelDose[];
+}
+
+export interface LabelDose {
+  /** `9 L can`, `2 L sprayer` */
+  readonly vessel: string;
+  /** `23 mL`, `20 to 23 mL` */
+  readonly stock: string;
+  readonly crops: readonly string[];
+}
+
+/** One for each bottle in hand and each bottle to be filled, in the order they will be used. */
+export function labelRows(plan: Plan): readonly BottleLabel[] {
+  const { stock } = plan;
+  if (stock === undefined) return [];
+  return bottleLives(stock).flatMap((life) => {
+    const batch = stock.making.batches.find(({ id }) => id === life.id);
+    const bottles = batch?.bottles ?? Math.max(1, Math.ceil(life.volumeMl / stock.bottleMl));
+    const doses = dosesFrom(plan, life);
+    return Array.from({ length: bottles }, (_, i): BottleLabel => ({
+      garden: plan.garden.name,
+      batch: life.id,
+      bottle: i + 1,
+      bottlesOfBatch: bottles,
+      ...(life.readyOn === undefined ? {} : { madeOn: life.readyOn }),
+      ...(life.useBy === undefined ? {} : { useBy: life.useBy }),
+      ...(life.strengthGPerL === undefined ? {} : { strengthGPerL: life.strengthGPerL }),
+      pour: stock.pour,
+      doses,
+    }));
+  });
+}
+
+/** The same amount for several crops is told once. */
+function dosesFrom(plan: Plan, life: BottleLife): readonly LabelDose[] {
+  const perCrop = grouped(
+    mixesFrom(plan, life).flatMap((mix) => mix.feedings.map(({ crop }) => ({ crop, mix }))),
+    ({ crop, mix }) => `${mix.route} ${crop}`,
+  ).flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    const { route } = first.mix;
+    const ml = group.map(({ mix }) => fullCanMl(plan, mix, life));
+    const feeding = first.mix.feedings.find(({ crop }) => crop === first.crop);
+    return [
+      {
+        vessel: `${volumeText(vesselL(plan, route), plan.garden.amounts)} ${vesselOf(route)}`,
+        stock: rangeText(Math.min(...ml), Math.max(...ml), plan),
+        crop: cropWords(feeding?.cropName ?? first.crop),
+      },
+    ];
+  });
+  return grouped(perCrop, ({ vessel, stock }) => `${vessel} ${stock}`).flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    return [
+      { vessel: first.vessel, stock: first.stock, crops: distinct(group.map(({ crop }) => crop)) },
+    ];
+  });
+}
+
+/** The cans poured from this bottle; where none is, those of the season, at this bottle's strength. */
+function mixesFrom(plan: Plan, { id, strengthGPerL }: BottleLife): readonly CanMix[] {
+  const all = allMixes(plan);
+  const from = all.filter((mix) => (mix.pours ?? []).some(({ batch }) => batch === id));
+  return from.length > 0 ? from : strengthGPerL === undefined ? [] : all;
+}
+
+function fullCanMl(plan: Plan, mix: CanMix, { id, strengthGPerL }: BottleLife): number {
+  const isOnly = (mix.pours ?? []).every(({ batch }) => batch === id) && mix.pours !== undefined;
+  const full = mix.fills.find((fill) => fill.full);
+  if (isOnly && full !== undefined) return full.stockMl;
+  const rate =
+    isOnly || strengthGPerL === undefined ? mix.rateMlPerL : mix.calciumMgPerL / strengthGPerL;
+  return rate * vesselL(plan, mix.route);
+}
+
+function rangeText(leastMl: number, mostMl: number, { garden }: Plan): string {
+  const stepMl = garden.amounts === "us" ? mlPerTeaspoon / 4 : leastMl < 5 ? 0.5 : 1;
+  const text = (ml: number): string =>
+    stockText(
+      Math.max(stepMl, Number((Math.round(ml / stepMl) * stepMl).toFixed(6))),
+      garden.amounts,
+    );
+  const [least, most] = [text(leastMl), text(mostMl)];
+  return least === most ? least : `${least.replace(/ mL$/, "")} to ${most}`;
+}
+
+/** `Strength 17.8 g calcium per litre` */
+export function strengthText(gPerL: number): string {
+  return `Strength ${decimal(gPerL, 1)} g calcium per litre`;
+}

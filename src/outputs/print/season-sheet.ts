@@ -1,0 +1,198 @@
+/** The season on paper, for the shed wall: what to do on which day, with boxes to tick. */
+import {
+  cautionsFor,
+  humilityCautions,
+  keepingCautions,
+  makingCautions,
+  cropWords,
+  dayOfSeason,
+  fillWords,
+  fullDate,
+  shortDate,
+  shortDay,
+} from "../../words/index.js";
+import type { Day } from "../../dates.js";
+import { stockText, counted } from "../../garden/index.js";
+import type {
+  BedRound,
+  CanMix,
+  OtherFeedMix,
+  Plan,
+  PlannedPlanting,
+  Round,
+} from "../../season/index.js";
+import { hasBottles } from "../bottles.js";
+import { documentOf } from "../document.js";
+import { html, joined, nameHtml, type Html } from "../html.js";
+import { makingJobs } from "../making-jobs.js";
+import { papers, type Paper } from "./paper.js";
+import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
+import { allMixes, distinct } from "../plan-facts.js";
+import { dayTime, roundTotals } from "../round-card.js";
+import { sheetStyle } from "./sheet-style.js";
+
+export interface SheetOptions {
+  readonly paper: Paper;
+  /** Marks the day in the picture; leave it out for a sheet that hangs all season. */
+  readonly today?: Day;
+}
+
+/** One HTML file to print: the season's picture, cautions, every round, and the making of stock. */
+export function seasonSheet(plan: Plan, options: SheetOptions): string {
+  const { garden } = plan;
+  return documentOf({
+    title: `${garden.name}: season sheet`,
+    style: sheetStyle(papers[options.paper]),
+    body: html`<svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
+      <header>
+        <h1>${nameHtml(garden.name)}</h1>
+        <p>
+          Feeding plan, ${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}:
+          ${counted(plan.totals.rounds, "round")}
+        </p>
+      </header>
+      <main>
+        <section class="cautions" aria-label="Cautions">
+          <ul>
+            ${sheetCautions(plan).map((line) => html`<li>${line}</li>`)}
+          </ul>
+        </section>
+        <section class="season" aria-labelledby="season-head">
+          <h2 id="season-head">The season</h2>
+          ${keyList(plan, options.today !== undefined)}
+          <div class="picture-box">${seasonDrawings(plan, options)}</div>
+        </section>
+        ${roundsTable(plan)} ${makingTable(plan)}
+      </main>`,
+  });
+}
+
+function sheetCautions(plan: Plan): readonly string[] {
+  const makes = (plan.stock?.making.batches ?? []).length > 0;
+  const keeps = plan.stock !== undefined && hasBottles(plan.stock);
+  return distinct([
+    ...(plan.rounds.length > 0 ? cautionsFor(allMixes(plan), plan.stock?.pour) : []),
+    ...(makes ? makingCautions : []),
+    ...(keeps ? keepingCautions : []),
+    ...humilityCautions,
+  ]);
+}
+
+function roundsTable(plan: Plan): Html {
+  if (plan.rounds.length === 0)
+    return html`<section>
+      <h2>Rounds</h2>
+      <p>There is nothing to feed in this season.</p>
+    </section>`;
+  const heads = ["Done", "Bed", "For", "Cans and stock", "Bottle"];
+  return html`<section aria-labelledby="rounds-head">
+    <h2 id="rounds-head">Rounds</h2>
+    <table class="rounds">
+      <thead>
+        <tr>
+          ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+        </tr>
+      </thead>
+      ${plan.rounds.map((round) => roundRows(plan, round))}
+    </table>
+  </section>`;
+}
+
+function roundRows(plan: Plan, round: Round): Html {
+  const mixes = round.beds.flatMap((bed) => bed.mixes.map((mix) => ({ bed, mix })));
+  // A round that fits a third of a page stays on one page.
+  const kept = mixes.length <= 10 ? "kept" : "long";
+  const done = round.given === true;
+  return html`<tbody class="${kept}">
+    <tr class="head">
+      <td>${box(done, "round")}</td>
+      <th scope="rowgroup" colspan="4">
+        ${dayTime(round.day, dayOfSeason(round.day))}
+        <span class="totals">${roundTotals(plan, round).join(" · ")}</span>
+      </th>
+    </tr>
+    ${mixes.map(({ bed, mix }) => mixRow(plan, bed, mix, done))}
+    ${(round.feeds ?? []).map((feed) => otherFeedRow(plan, feed, done))}
+    <tr class="notes">
+      <td></td>
+      <td colspan="4">What was given, signs seen:</td>
+    </tr>
+  </tbody>`;
+}
+
+function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): Html {
+  const each = (count: number) => (count > 1 ? " each" : "");
+  const fills = mix.fills.map(
+    (fill) =>
+      html`${fillWords(fill, mix.route)}: <b>${fill.stockText}</b> in
+        ${fill.waterText}${each(fill.count)}`,
+  );
+  const pours = (mix.pours ?? []).map(
+    ({ batch, ml }) =>
+      html`${nameHtml(batch)}${(mix.pours ?? []).length > 1 && `, ${stockText(ml, plan.garden.amounts)}`}`,
+  );
+  return html`<tr>
+    <td>${box(done, "bed")}</td>
+    <td>${nameHtml(bedName)}</td>
+    <td>${joined(mix.feedings.map(plantName), ", ")}</td>
+    <td>${joined(fills, html`<br />`)}</td>
+    <td>${joined(pours, html`<br />`)}</td>
+  </tr>`;
+}
+
+function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
+  const names = plan.plantings.filter(({ id }) => other.plantings.includes(id)).map(plantName);
+  const fills = other.fills.map(
+    (fill) =>
+      html`${fillWords(fill, "drench")}: <b>${fill.stockText}</b> in
+        ${fill.waterText}${fill.count > 1 && " each"}`,
+  );
+  const { openedSince } = other;
+  const opened = openedSince !== undefined && `; opened since ${shortDate(openedSince)}`;
+  return html`<tr>
+    <td>${box(done, "bed")}</td>
+    <td>${nameHtml(other.bedName)}</td>
+    <td>${joined(names, ", ")}</td>
+    <td>${joined(fills, html`<br />`)}</td>
+    <td>${nameHtml(other.feed)}, in a can of its own${opened}</td>
+  </tr>`;
+}
+
+function plantName({ name, cropName }: Pick<PlannedPlanting, "name" | "cropName">): Html {
+  const crop = cropWords(cropName);
+  return name === crop || name === cropName ? nameHtml(name) : html`${nameHtml(name)} (${crop})`;
+}
+
+/** A square to tick; what a log already holds is ticked. */
+function box(done: boolean, kind: "round" | "bed" | "job"): Html {
+  return html`<span class="box ${kind}" role="img" aria-label="${done ? "done" : "to do"}"
+    >${done && "✓"}</span
+  >`;
+}
+
+function makingTable(plan: Plan): Html | undefined {
+  const jobs = makingJobs(plan);
+  if (jobs.length === 0) return undefined;
+  return html`<section aria-labelledby="making-head">
+    <h2 id="making-head">Making and keeping stock</h2>
+    <table class="jobs">
+      <thead>
+        <tr>
+          <th scope="col">Done</th>
+          <th scope="col">Day</th>
+          <th scope="col">What</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${jobs.map(
+          ({ day, words }) =>
+            html`<tr>
+              <td>${box(false, "job")}</td>
+              <th scope="row">${dayTime(day, shortDay(day))}</th>
+              <td>${words}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </section>`;
+}

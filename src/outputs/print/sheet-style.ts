@@ -1,0 +1,46 @@
+import type { papers } from "./paper.js";
+import { stageColours, drawingsStyle } from "../picture/index.js";
+import { inkLight } from "../theme.js";
+
+const marginMm = 12;
+
+/** The season sheet's style: ink on white, whatever the reader's setting. */
+export function sheetStyle({ widthMm, heightMm }: (typeof papers)[keyof typeof papers]): string {
+  return `:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff;${stageColours("light")}}
+@page{size:${widthMm}mm ${heightMm}mm;margin:${marginMm}mm;@bottom-right{content:counter(page) " / " counter(pages);font:8pt sans-serif}}
+*{box-sizing:border-box}
+body{margin:0 auto;max-width:${widthMm - 2 * marginMm}mm;padding:4mm 0;background:#fff;color:var(--ink);font:9.5pt/1.35 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
+h1,h2,p,ul{margin:0;padding:0}
+h1{font-size:18pt;line-height:1.2}
+h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
+h1,h2,p,li,td,th{overflow-wrap:anywhere}
+.defs{position:absolute}
+.cautions{font-size:8.5pt;margin-top:3mm;padding:2mm 3mm;border:1.5pt solid var(--ink)}
+.cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
+.cautions li{break-inside:avoid}
+.picture-box{container:picture/inline-size}
+.picture-box>.picture{break-inside:avoid;margin-bottom:2mm}
+.key{display:flex;flex-wrap:wrap;gap:1mm 4mm;list-style:none;margin-bottom:2mm;break-after:avoid}
+.key li{display:flex;align-items:center;gap:1.5mm}
+table{width:100%;border-collapse:collapse;table-layout:fixed}
+th,td{text-align:start;vertical-align:top;padding:1mm 1.5mm;border-bottom:.4pt solid #999}
+thead th{border-bottom:1pt solid var(--ink)}
+thead{break-after:avoid}
+tr,tbody.kept{break-inside:avoid}
+thead th:first-child{width:13mm}
+.rounds thead th:nth-child(2){width:21%}
+.rounds thead th:nth-child(3){width:22%}
+.rounds thead th:nth-child(5){width:20%}
+.jobs thead th:nth-child(2){width:26mm}
+.head>*{background:#efece2;border-top:1pt solid var(--ink);break-after:avoid}
+.head th{font-size:11pt}
+.totals{font-weight:400;font-size:9pt}
+.notes td{color:var(--soft);font-size:8pt;height:9mm}
+.jobs th[scope=row]{white-space:nowrap}
+.box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center}
+.box.round{width:6mm;height:6mm;line-height:5.4mm;border-width:1.5pt}
+.picture,.box,.head>*{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+@media screen{body{padding:4mm}}
+${drawingsStyle}
+`;
+}

@@ -1,0 +1,1 @@
+export type { Published } from "./published.js";

@@ -1,0 +1,22 @@
+export { planBetween } from "./plan-between.js";
+export { publishedBy } from "./published-by.js";
+export type {
+  BatchRecipe,
+  BedRound,
+  CanFill,
+  CanMix,
+  Feeding,
+  InHand,
+  MixedCan,
+  OtherFeedMix,
+  Plan,
+  PlanGarden,
+  PlannedPlanting,
+  PlanNote,
+  PlanTotals,
+  PlanWarning,
+  Pour,
+  Round,
+  SeasonStock,
+} from "./season-plan.js";
+export { seasonTotals } from "./totals.js";

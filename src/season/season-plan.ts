@@ -1,0 +1,241 @@
+/**
+ * The plan of a season: one plain value, JSON as it stands. Every output (calendar, sheet, labels,
+ * page) is a pure function of it. `schemas/plan.schema.json` documents it for other programs.
+ */
+import type { StageName } from "../crops/index.js";
+import type { StageSpan } from "../stages/index.js";
+import type { Day, DaySpan } from "../dates.js";
+import type { Acid, Amounts, CalendarWishes, Route } from "../garden/index.js";
+import type { Evidence, FeedRule } from "../rules/index.js";
+import type { StockPlan, RecipeStep } from "../stock/index.js";
+
+export interface Plan {
+  readonly planVersion: 1;
+  /** The day it was made for: what lies before it is past. */
+  readonly today: Day;
+  readonly garden: PlanGarden;
+  readonly plantings: readonly PlannedPlanting[];
+  /** Sorted by day. */
+  readonly rounds: readonly Round[];
+  /** The rules behind the feedings. */
+  readonly rules: readonly FeedRule[];
+  /** Bottles in hand, batches to make, and which bottle each feeding is poured from. */
+  readonly stock?: SeasonStock;
+  readonly warnings: readonly PlanWarning[];
+  /** What the log and the signs changed, and why. */
+  readonly notes: readonly PlanNote[];
+  /** Defaults used where the garden file was silent. */
+  readonly assumptions: readonly string[];
+  readonly totals: PlanTotals;
+}
+
+export interface PlanGarden {
+  readonly id: string;
+  readonly name: string;
+  readonly timezone: string;
+  readonly season: DaySpan;
+  readonly amounts: Amounts;
+  readonly canL: number;
+  readonly sprayerL: number;
+  readonly timeOfDay?: string;
+  readonly durationMin: number;
+  readonly calendar: CalendarWishes;
+}
+
+export interface PlannedPlanting {
+  readonly id: string;
+  readonly name: string;
+  readonly bed: string;
+  readonly bedName: string;
+  readonly crop: string;
+  readonly cropName: string;
+  readonly stages: readonly StageSpan[];
+  readonly fed: boolean;
+  /** Why it is fed, or why not. */
+  readonly reason: string;
+  readonly rules: readonly string[];
+}
+
+/** One trip on one day. */
+export interface Round {
+  readonly day: Day;
+  /** `HH:MM`, absent for all-day. */
+  readonly timeOfDay?: string;
+  /** All of it is written down in the log: what was really given. */
+  readonly given?: true;
+  readonly beds: readonly BedRound[];
+  /** Other liquid feeds of that day. */
+  readonly feeds?: readonly OtherFeedMix[];
+  readonly waterL: number;
+  readonly stockMl: number;
+}
+
+export interface BedRound {
+  readonly bed: string;
+  readonly bedName: string;
+  readonly mixes: readonly CanMix[];
+}
+
+/** Plantings of one bed with the same rate and route share cans. */
+export interface CanMix {
+  readonly route: Route;
+  readonly rateMlPerL: number;
+  readonly feedings: readonly Feeding[];
+  readonly waterL: number;
+  /** Rate times water, before rounding. */
+  readonly exactStockMl: number;
+  /** Sum of the fills; within 5 % of the exact figure. As the log has it where it was given. */
+  readonly stockMl: number;
+  /** Written down in the log: what was really given. */
+  readonly given?: true;
+  /** Calcium that the stock brings, mg per litre of can water. */
+  readonly calciumMgPerL: number;
+  /** Calcium that the source water brings beside it; absent when its hardness is not known. */
+  readonly tapCalciumMgPerL?: number;
+  /** What the same mL would bring if the bottle were poured clear. */
+  readonly clearCalciumMgPerL?: number;
+  /** What the mixed can is like, where the source water is known. */
+  readonly can?: MixedCan;
+  /** The bottles it is poured from, in the order of pouring. */
+  readonly pours?: readonly Pour[];
+  /** Full fills first, then at most one part fill. */
+  readonly fills: readonly CanFill[];
+}
+
+export interface MixedCan {
+  readonly ph: number;
+  /** Dissolved, from stock and tap. */
+  readonly dissolvedCalciumMgPerL: number;
+  /** Fine solid that a stirred can still carries, mg/L. */
+  readonly settlesMgPerL: number;
+}
+
+/** Another liquid feed for one bed. */
+export interface OtherFeedMix {
+  readonly feed: string;
+  readonly bed: string;
+  readonly bedName: string;
+  readonly plantings: readonly string[];
+  readonly rateMlPerL: number;
+  readonly waterL: number;
+  /** Written down in the log. */
+  readonly given?: true;
+  /** A bottle opened before that day is past its shelf life, where the garden file gives one. */
+  readonly openedSince?: Day;
+  /** `stockMl` and `stockText` are of that feed. */
+  readonly fills: readonly CanFill[];
+}
+
+/** Stock from one bottle. */
+export interface Pour {
+  /** Id of a batch in hand or to be made. */
+  readonly batch: string;
+  readonly ml: number;
+  readonly strengthGPerL: number;
+}
+
+/** A bottle that is there already. */
+export interface InHand {
+  readonly id: string;
+  readonly madeOn: Day;
+  /** The last day it may be used. */
+  readonly useBy: Day;
+  readonly leftMl: number;
+  /** Calcium as poured, g/L. */
+  readonly strengthGPerL: number;
+}
+
+/** The stock side of the plan. */
+export interface SeasonStock {
+  /** Draws, batches to make, shortages, changes of bottle, days to use up or throw away, shells. */
+  readonly making: StockPlan;
+  /** How each of `making.batches` is made, in the same order. */
+  readonly recipes: readonly BatchRecipe[];
+  /** Bottles of the garden file as they stand today. */
+  readonly inHand?: readonly InHand[];
+  readonly acid: Acid;
+  readonly keep: "fridge" | "shelf";
+  readonly pour: "shaken" | "clear";
+  readonly bottleMl: number;
+  /** Calcium in a new batch as poured, and as it would be if poured clear, g/L. */
+  readonly newStrengthGPerL: number;
+  readonly newClearStrengthGPerL: number;
+  /** pH of a new batch when it is done. */
+  readonly newPh: number;
+}
+
+/** Amounts of one batch, and what to do; shells and volume stand in the batch itself. */
+export interface BatchRecipe {
+  readonly batch: string;
+  /** Crystals to weigh; absent for vinegar. */
+  readonly acidG?: number;
+  /** Absent for citric acid. */
+  readonly vinegarMl?: number;
+  /** Water to add; 0 with vinegar. */
+  readonly waterMl: number;
+  /** Smallest open vessel that keeps the foam in. */
+  readonly vesselL: number;
+  readonly steps: readonly RecipeStep[];
+}
+
+export interface CanFill {
+  /** How many like this. */
+  readonly count: number;
+  readonly full: boolean;
+  readonly waterL: number;
+  readonly stockMl: number;
+  /** As a person reads and measures it: `9 L`, `1 1/2 gal`. */
+  readonly waterText: string;
+  /** `23 mL`, `3 3/4 tsp`. */
+  readonly stockText: string;
+}
+
+/** One planting fed on one day. */
+export interface Feeding {
+  readonly planting: string;
+  readonly name: string;
+  readonly crop: string;
+  readonly cropName: string;
+  readonly rule: string;
+  readonly evidence: Evidence;
+  readonly disorder: string;
+  readonly stage: StageName;
+  readonly stageOrigin: string;
+  /** 1 for the first of its course. */
+  readonly number: number;
+  readonly window: { readonly earliest: Day; readonly latest: Day };
+  readonly inWindow: boolean;
+  readonly waterL: number;
+  /** The rule's rate, or the planting's own. */
+  readonly baseRateMlPerL: number;
+  /** What the planting, and signs seen on it, multiply it by. */
+  readonly level: number;
+  /** Calcium aimed at, mg per litre of can water; absent where the grower fixed the mL. */
+  readonly targetMgPerL?: number;
+}
+
+export interface PlanWarning {
+  readonly code: string;
+  readonly planting?: string;
+  readonly bed?: string;
+  readonly day?: Day;
+  readonly message: string;
+  readonly mend: string;
+}
+
+/** What changed in the plan because of something that happened. */
+export interface PlanNote {
+  readonly code: "sign" | "missed" | "log";
+  readonly planting: string;
+  readonly day: Day;
+  readonly message: string;
+  /** What to do first. */
+  readonly advice: readonly string[];
+}
+
+export interface PlanTotals {
+  readonly rounds: number;
+  readonly feedings: number;
+  readonly waterL: number;
+  readonly stockMl: number;
+}

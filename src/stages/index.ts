@@ -1,0 +1,2 @@
+export { lifeSpan, plantingLife, stageNearest, stageOn } from "./planting-life.js";
+export type { StageSpan } from "./stage-span.js";

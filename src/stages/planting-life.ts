@@ -1,0 +1,287 @@
+/**
+ * Dated stages of one planting: from sowing, planting or bloom, by published stage lengths, moved
+ * by what the grower has seen.
+ */
+import {
+  addDays,
+  dayNumber,
+  daysBetween,
+  earlier,
+  later,
+  monthOf,
+  parseDay,
+  type Day,
+  type DaySpan,
+} from "../dates.js";
+import type { Garden, Planting } from "../garden/index.js";
+import type { CourseStage, Crop, StageLengths } from "../crops/index.js";
+import type { StageSpan } from "./stage-span.js";
+
+export interface PlantingLife {
+  /** In order, without holes; the last day of the last one is the end of its life in the bed. */
+  readonly spans: readonly StageSpan[];
+  /** First day of harvest, or the day on which it is removed if that comes first. */
+  readonly harvestFrom: Day;
+  /** Defaults used, in words for the grower. */
+  readonly assumptions: readonly string[];
+}
+
+type Place = Pick<Garden, "hemisphere" | "season">;
+
+/**
+ * @param planting valid: dates in order, stages seen belong to the crop; see `validateGarden`
+ * @source lengths and courses carry their own, told in each span's `origin`
+ */
+export function plantingLife(planting: Planting, crop: Crop, place: Place): PlantingLife {
+  const begin = beginOfCount(planting, crop, place);
+  const lengths = nearestLengths(crop, begin.day, place.hemisphere);
+  const scale = harvestScale(planting, crop, lengths, begin.day);
+  const offsets = crop.course.stages.map((stage) => Math.round(offsetDays(stage, lengths) * scale));
+  const origin = originText(crop, lengths, scale, planting.daysToHarvest) + begin.how;
+
+  // Bloom fixes the day of flowering, also where other stages come before it.
+  const flowering = crop.course.stages.findIndex((stage) => stage.stage === "flowering");
+  const zero =
+    begin.isBloom && flowering > 0 ? addDays(begin.day, -(offsets[flowering] ?? 0)) : begin.day;
+  const computed = offsets.map((offset) => addDays(zero, offset));
+  const starts = movedBySightings(planting, crop, computed);
+  const lifeDays = Math.round(totalDays(lengths) * scale);
+  const lastStart = starts.at(-1);
+  const lifeEnd = addDays(zero, lifeDays - 1 + (lastStart?.shiftDays ?? 0));
+  const end = lastStart === undefined ? lifeEnd : later(lifeEnd, lastStart.day);
+  const spans = starts.map(({ day, moved }, i): StageSpan => {
+    const stage = crop.course.stages[i] as CourseStage;
+    const next = starts[i + 1]?.day;
+    return {
+      stage: stage.stage,
+      bbch: stage.bbch,
+      from: day,
+      to: next === undefined ? end : addDays(next, -1),
+      origin: moved ?? origin,
+    };
+  });
+  const nursery = begin.sownInNursery;
+  if (nursery !== undefined && spans[0] !== undefined && nursery < spans[0].from)
+    spans.unshift({
+      stage: "seedling",
+      bbch: "00-13",
+      from: nursery,
+      to: addDays(spans[0].from, -1),
+      origin: "between the days given for sowing and transplanting",
+    });
+  const harvest = spans.find((span) => span.stage === "harvest");
+  return {
+    spans: cutToStay(
+      spans.filter((span) => span.from <= span.to),
+      // A perennial is planted in the middle of its year; an annual begins with its first stage.
+      crop.perennial ? (planting.sown ?? planting.transplanted) : undefined,
+      planting.removed,
+    ),
+    harvestFrom: earlier(harvest?.from ?? end, planting.removed ?? end),
+    assumptions: begin.assumption === undefined ? [] : [begin.assumption],
+  };
+}
+
+interface Begin {
+  /** Day 0 of the stage lengths. */
+  readonly day: Day;
+  readonly isBloom: boolean;
+  /** What was derived, as a tail of the origin. */
+  readonly how: string;
+  readonly sownInNursery?: Day;
+  readonly assumption?: string;
+}
+
+function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
+  const { sown, transplanted } = planting;
+  const plain = { isBloom: false, how: "" };
+  const age = crop.transplantAgeDays;
+  if (crop.countedFrom === "bloom") return bloomBegin(planting, crop, place);
+  if (crop.countedFrom !== "transplanting" && sown !== undefined) return { ...plain, day: sown };
+  if (crop.countedFrom === "transplanting" && transplanted !== undefined)
+    return { ...plain, day: transplanted, ...(sown === undefined ? {} : { sownInNursery: sown }) };
+  if (transplanted !== undefined)
+    return {
+      ...plain,
+      day: addDays(transplanted, -age),
+      how: `; sown about ${age} days before transplanting, usual for ${crop.name}`,
+    };
+  if (sown !== undefined)
+    return {
+      ...plain,
+      day: addDays(sown, age),
+      sownInNursery: sown,
+      how: `; transplanted about ${age} days after sowing, usual for ${crop.name}`,
+    };
+  const [seen] = planting.seen;
+  if (seen === undefined) throw new Error(`${planting.id} has no beginning: was it validated?`);
+  return { ...plain, day: beginFromSighting(seen, crop) };
+}
+
+function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {
+  const { sown, transplanted, bloom } = planting;
+  if (bloom !== undefined) return { day: bloom, isBloom: true, how: "" };
+  const [seen] = planting.seen;
+  if (seen !== undefined) return { day: beginFromSighting(seen, crop), isBloom: false, how: "" };
+  const usual = usualBloom(crop, place);
+  const planted = sown ?? transplanted;
+  // Planted after bloom, a strawberry makes leaves first and then flowers; a tree has missed it.
+  if (planted !== undefined && planted > usual && crop.course.stages[0]?.stage !== "flowering")
+    return { day: planted, isBloom: false, how: `; begun by planting on ${planted}` };
+  return {
+    day: usual,
+    isBloom: true,
+    how: "",
+    assumption: `${planting.id}: full bloom on ${usual}, usual for ${crop.name} in temperate gardens, as no \`bloom\` is given`,
+  };
+}
+
+/** Roughly, by the default lengths: what was seen moves the stages to their days afterwards. */
+function beginFromSighting(seen: Planting["seen"][number], crop: Crop): Day {
+  const stage = crop.course.stages.find((s) => s.stage === seen.stage);
+  const [lengths] = crop.lengths;
+  return addDays(seen.on, stage && lengths ? -Math.round(offsetDays(stage, lengths)) : 0);
+}
+
+/** The usual bloom that falls in the season or, failing that, is nearest to its beginning. */
+function usualBloom(crop: Crop, { hemisphere, season }: Place): Day {
+  const [month, dayOfMonth] = (crop.usualBloomNorth ?? "05-01").split("-").map(Number);
+  const shifted = hemisphere === "south" ? (((month ?? 5) + 5) % 12) + 1 : (month ?? 5);
+  const year = Number(season.from.slice(0, 4));
+  const pad = (n: number): string => String(n).padStart(2, "0");
+  const candidates = [year - 1, year, year + 1, year + 2].flatMap(
+    (y) => parseDay(`${y}-${pad(shifted)}-${pad(Math.min(dayOfMonth ?? 1, 28))}`) ?? [],
+  );
+  const middle = Math.round((dayNumber(season.from) + dayNumber(season.to)) / 2);
+  const inSeason = candidates.find((d) => d >= addDays(season.from, -60) && d <= season.to);
+  const byDistance = [...candidates].sort(
+    (a, b) => Math.abs(dayNumber(a) - middle) - Math.abs(dayNumber(b) - middle),
+  );
+  return inSeason ?? byDistance[0] ?? season.from;
+}
+
+/** The published row whose months of planting are nearest; the first of equals is the default. */
+function nearestLengths(crop: Crop, begin: Day, hemisphere: Place["hemisphere"]): StageLengths {
+  const month = hemisphere === "south" ? ((monthOf(begin) + 5) % 12) + 1 : monthOf(begin);
+  const monthsAway = (row: StageLengths): number =>
+    row.plantedMonths.length === 0
+      ? 0
+      : Math.min(
+          ...row.plantedMonths.map((m) => Math.min((m - month + 12) % 12, (month - m + 12) % 12)),
+        );
+  const best = crop.lengths.reduce((a, b) => (monthsAway(b) < monthsAway(a) ? b : a));
+  return best;
+}
+
+function offsetDays({ period, share }: CourseStage, l: StageLengths): number {
+  const periods = {
+    initial: l.initialDays,
+    development: l.developmentDays,
+    mid: l.midDays,
+    late: l.lateDays,
+  };
+  const before = {
+    initial: 0,
+    development: l.initialDays,
+    mid: l.initialDays + l.developmentDays,
+    late: l.initialDays + l.developmentDays + l.midDays,
+  };
+  return before[period] + share * periods[period];
+}
+
+function totalDays(l: StageLengths): number {
+  return l.initialDays + l.developmentDays + l.midDays + l.lateDays;
+}
+
+/** How much longer or shorter this variety's life is than the published lengths. */
+function harvestScale(planting: Planting, crop: Crop, lengths: StageLengths, begin: Day): number {
+  const harvest = crop.course.stages.find((stage) => stage.stage === "harvest");
+  if (planting.daysToHarvest === undefined || harvest === undefined) return 1;
+  const packetBegin =
+    crop.packetDaysFrom === "transplanting" && crop.countedFrom === "sowing"
+      ? daysBetween(begin, planting.transplanted ?? addDays(begin, crop.transplantAgeDays))
+      : 0;
+  return (packetBegin + planting.daysToHarvest) / offsetDays(harvest, lengths);
+}
+
+function originText(
+  crop: Crop,
+  lengths: StageLengths,
+  scale: number,
+  daysToHarvest: number | undefined,
+): string {
+  const scaled =
+    daysToHarvest === undefined
+      ? ""
+      : `; scaled by ${Number(scale.toFixed(2))} to ${daysToHarvest} days to harvest`;
+  return `${lengths.source} (${lengths.region}; counted from ${crop.countedFrom})${scaled}`;
+}
+
+interface Start {
+  readonly day: Day;
+  readonly shiftDays: number;
+  /** Why it is not where the lengths put it. */
+  readonly moved?: string;
+}
+
+/** Each stage seen begins when it was seen, and moves all that come after it as far. */
+function movedBySightings(planting: Planting, crop: Crop, computed: readonly Day[]): Start[] {
+  let shiftDays = 0;
+  let moved: string | undefined;
+  // A stage that was seen lasts a day at least, however short the variety's life is reckoned.
+  let earliest: Day | undefined;
+  const starts = computed.map((day, i): Start => {
+    const stage = crop.course.stages[i]?.stage;
+    const sighting = planting.seen.find((seen) => seen.stage === stage);
+    if (sighting) {
+      shiftDays = daysBetween(day, sighting.on);
+      earliest = addDays(sighting.on, 1);
+      moved = `counted from ${sighting.stage} seen on ${sighting.on}`;
+      return { day: sighting.on, shiftDays, moved: `seen on ${sighting.on}` };
+    }
+    const shifted = addDays(day, shiftDays);
+    return {
+      day: earliest === undefined ? shifted : later(shifted, earliest),
+      shiftDays,
+      ...(moved === undefined ? {} : { moved }),
+    };
+  });
+  // A stage seen early cuts short, or leaves out, the stages before it.
+  for (let i = starts.length - 2; i >= 0; i--) {
+    const [start, next] = [starts[i] as Start, starts[i + 1] as Start];
+    starts[i] = { ...start, day: earlier(start.day, next.day) };
+  }
+  return starts;
+}
+
+/** Only while it is in the bed. */
+function cutToStay(
+  spans: readonly StageSpan[],
+  planted: Day | undefined,
+  removed: Day | undefined,
+): StageSpan[] {
+  return spans
+    .map((span) => ({
+      ...span,
+      from: planted === undefined ? span.from : later(span.from, planted),
+      to: removed === undefined ? span.to : earlier(span.to, addDays(removed, -1)),
+    }))
+    .filter((span) => span.from <= span.to);
+}
+
+/** The stage on a day, if the planting is in the bed then. */
+export function stageOn(spans: readonly StageSpan[], day: Day): StageSpan | undefined {
+  return spans.find((span) => span.from <= day && day <= span.to);
+}
+
+/** The stage on a day or, before and after the life that is reckoned, its first or last one. */
+export function stageNearest(spans: readonly StageSpan[], day: Day): StageSpan | undefined {
+  const [first] = spans;
+  return stageOn(spans, day) ?? (first !== undefined && day < first.from ? first : spans.at(-1));
+}
+
+/** First to last day of all spans. */
+export function lifeSpan(spans: readonly StageSpan[]): DaySpan | undefined {
+  const [first, last] = [spans[0], spans.at(-1)];
+  return first && last ? { from: first.from, to: last.to } : undefined;
+}

@@ -1,0 +1,98 @@
+/** What is in the bottle once the jar is strained: the liquid, and the crystals fine enough to pass. */
+import type { StockSettings } from "../../garden/index.js";
+import type { Brew } from "./brew.js";
+import type { Chemistry } from "./constants.js";
+import { calciumCitrateContents, type Contents, mixed, scaled } from "./contents.js";
+
+export interface StockLiquid {
+  /** The clear liquid: amounts of a whole batch. */
+  readonly liquid: Contents;
+  readonly liquidMl: number;
+  /** Liquid water in it; less than `liquid.waterKg` by what is bound. */
+  readonly waterKg: number;
+  readonly crystalsMol: number;
+  /** Crystals count in: what a shaken bottle pours. */
+  readonly shakenMl: number;
+  readonly ph: number;
+  readonly temperatureC: number;
+  /** Crystals have come, or were let come; false while the liquor is still clear throughout. */
+  readonly crystalsMayForm: boolean;
+  /** Calcium as poured from the shaken bottle, and from one left to settle. */
+  readonly shakenGPerL: number;
+  readonly clearGPerL: number;
+}
+
+export type PourStyle = StockSettings["pour"];
+
+/** Part of a stock on its way into the can. */
+export interface Dose {
+  readonly contents: Contents;
+  /** From the stock, for telling it from the tap's. */
+  readonly calciumMg: number;
+  readonly crystalsMayForm: boolean;
+}
+
+/** Everything but undissolved shell goes through the strainer. */
+export function strained(chemistry: Chemistry, brew: Brew): StockLiquid {
+  const { equilibrium, liquidMl, crystalsMl } = brew;
+  const dissolvedG = (equilibrium.dissolved.mol[1] ?? 0) * chemistry.gPerMol.calcium;
+  const shakenMl = liquidMl + crystalsMl;
+  return {
+    liquid: equilibrium.dissolved,
+    liquidMl,
+    waterKg: equilibrium.waterKg,
+    crystalsMol: equilibrium.calciumCitrateMol,
+    shakenMl,
+    ph: brew.ph,
+    temperatureC: brew.input.temperatureC,
+    crystalsMayForm: brew.input.citrateSolidMayForm,
+    shakenGPerL: (1000 * (dissolvedG + brew.calciumInCrystalsG)) / shakenMl,
+    clearGPerL: (1000 * dissolvedG) / liquidMl,
+  };
+}
+
+/** Share 0 to 1 of a stock, by what was poured. */
+export function share(
+  chemistry: Chemistry,
+  stock: StockLiquid,
+  part: number,
+  pour: PourStyle,
+): Dose {
+  const crystals = calciumCitrateContents(chemistry, stock.crystalsMol);
+  const whole = pour === "shaken" ? mixed(stock.liquid, crystals) : stock.liquid;
+  const contents = scaled(whole, part);
+  return {
+    contents,
+    calciumMg: 1000 * (contents.mol[1] ?? 0) * chemistry.gPerMol.calcium,
+    crystalsMayForm: pour === "shaken" && stock.crystalsMayForm,
+  };
+}
+
+/** `ml` of the stock as poured. */
+export function poured(
+  chemistry: Chemistry,
+  stock: StockLiquid,
+  ml: number,
+  pour: PourStyle,
+): Dose {
+  return share(chemistry, stock, ml / (pour === "shaken" ? stock.shakenMl : stock.liquidMl), pour);
+}
+
+/**
+ * The same stock, its amounts in proportion to a strength the grower measured (g of calcium per L, as
+ * poured); the volume stays.
+ */
+export function atStrength(
+  stock: StockLiquid,
+  measuredGPerL: number,
+  pour: PourStyle,
+): StockLiquid {
+  const factor = measuredGPerL / (pour === "shaken" ? stock.shakenGPerL : stock.clearGPerL);
+  return {
+    ...stock,
+    liquid: { ...scaled(stock.liquid, factor), waterKg: stock.liquid.waterKg },
+    crystalsMol: stock.crystalsMol * factor,
+    shakenGPerL: stock.shakenGPerL * factor,
+    clearGPerL: stock.clearGPerL * factor,
+  };
+}

@@ -1,0 +1,95 @@
+/**
+ * What is in the bottles today: as the garden file has it, less what the log says was given since.
+ *
+ * `left` is what the grower found in the bottle on `left_on`: log entries of later days come off.
+ * Without `left_on` it is what there was before the log, and every entry comes off. An entry that
+ * names no batch was poured from the bottle then in turn: earliest use-by first, ties by id.
+ */
+import type { Day } from "../../dates.js";
+import type { BatchInHand, LogEntry } from "../../garden/index.js";
+import type { Finding } from "../../problem.js";
+import { bottlesInOrder } from "./ledger.js";
+import type { StockBottle } from "../making-problem.js";
+import { useByOf, type MakingRules } from "../making-rules.js";
+
+interface Filled {
+  readonly batch: BatchInHand;
+  readonly id: string;
+  readonly useBy: Day;
+  leftMl: number;
+}
+
+/**
+ * @param batches sound as {@link checkBatches} means it
+ * @param log entries without stock, of another feed, or after today change nothing; so do those
+ *   that name a batch no longer listed
+ * @param strengthOf calcium of that batch as poured, g/L
+ * @returns the bottles by use-by, and a finding for each entry that gives more than its batch held
+ */
+export function bottlesInHand(
+  batches: readonly BatchInHand[],
+  log: readonly LogEntry[],
+  today: Day,
+  rules: MakingRules,
+  strengthOf: (batch: BatchInHand) => number,
+): { bottles: StockBottle[]; findings: Finding[] } {
+  const findings: Finding[] = [];
+  const filled = bottlesInOrder(
+    batches.map((batch): Filled => {
+      return { batch, id: batch.id, useBy: useByOf(batch, rules), leftMl: batch.leftMl };
+    }),
+  );
+  for (const entry of poured(log, today)) {
+    const named = filled.find((f) => f.id === entry.batch);
+    if (entry.batch === undefined) pourInTurn(filled, entry);
+    else if (named !== undefined) {
+      const overMl = pour(named, entry, entry.stockMl);
+      if (overMl > 0) findings.push(overdrawn(entry, named, overMl));
+    }
+  }
+  const bottles = filled.map(({ batch, id, useBy, leftMl }): StockBottle => ({
+    id,
+    readyOn: batch.made,
+    useBy,
+    leftMl,
+    strengthGPerL: strengthOf(batch),
+  }));
+  return { bottles, findings };
+}
+
+type Poured = LogEntry & { readonly stockMl: number };
+
+function poured(log: readonly LogEntry[], today: Day): Poured[] {
+  return log
+    .filter((e): e is Poured => (e.stockMl ?? 0) > 0 && e.feed === undefined && e.on <= today)
+    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+}
+
+/** Takes the entry off one bottle. Returns what the bottle did not hold, mL. */
+function pour(from: Filled, entry: Poured, ml: number): number {
+  const { leftOn } = from.batch;
+  if (leftOn !== undefined && entry.on <= leftOn) return 0;
+  const takenMl = Math.min(ml, from.leftMl);
+  from.leftMl -= takenMl;
+  return ml - takenMl;
+}
+
+function pourInTurn(filled: readonly Filled[], entry: Poured): void {
+  let ml = entry.stockMl;
+  for (const bottle of filled)
+    if (ml > 0 && bottle.batch.made <= entry.on && entry.on <= bottle.useBy)
+      ml = pour(bottle, entry, ml);
+}
+
+function overdrawn(entry: Poured, from: Filled, overMl: number): Finding {
+  return {
+    code: "log-over-batch",
+    path: [...entry.path, "stock"],
+    message: `the log gives ${wordsMl(overMl)} more from batch ${from.id} than was left in it`,
+    mend: "correct the entry, name the batch it came from, or say what is left now with `left` and `left_on`",
+  };
+}
+
+function wordsMl(ml: number): string {
+  return `${Math.round(ml * 10) / 10} mL`;
+}

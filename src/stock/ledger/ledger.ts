@@ -1,0 +1,150 @@
+/** Which feeding is poured from which bottle, and what becomes of every millilitre. */
+import { later, type Day, type DaySpan } from "../../dates.js";
+import { byText } from "../../values.js";
+import type {
+  AccountLine,
+  BottleChange,
+  Discard,
+  DoseRule,
+  Draw,
+  StockBottle,
+  StockNeed,
+} from "../making-problem.js";
+
+/** Nearest whole mL, halves up: the one place where stock is rounded. */
+export function wholeMl(ml: number): number {
+  // A remainder after pouring part of a feeding may miss a half by the last bits of a double.
+  return Math.floor(ml + 0.5 + 1e-9);
+}
+
+/**
+ * Stock that brings the need's calcium: whole mL, at least 1, at most the need's `mostMl`; 0 where
+ * no calcium is needed. A bottle too weak for the target gives `mostMl`.
+ */
+export function doseMl(need: StockNeed, strengthGPerL: number): number {
+  if (need.calciumMg <= 0 || need.mostMl < 1) return 0;
+  const wanted = strengthGPerL > 0 ? need.calciumMg / strengthGPerL : Infinity;
+  return wanted >= need.mostMl ? Math.floor(need.mostMl) : Math.max(1, wholeMl(wanted));
+}
+
+/** By day, then id, whatever order they came in. */
+export function needsInOrder(needs: readonly StockNeed[]): StockNeed[] {
+  return [...needs].sort(
+    (a, b) =>
+      byText(a.day, b.day) ||
+      byText(a.id, b.id) ||
+      a.calciumMg - b.calciumMg ||
+      a.mostMl - b.mostMl,
+  );
+}
+
+/** Earliest use-by first, ties by id. */
+export function bottlesInOrder<B extends Pick<StockBottle, "id" | "useBy">>(
+  bottles: readonly B[],
+): B[] {
+  return [...bottles].sort((a, b) => byText(a.useBy, b.useBy) || byText(a.id, b.id));
+}
+
+export interface Drawn {
+  readonly draws: readonly Draw[];
+  /** What no bottle could give, as the share of the whole need, over 0 to 1. */
+  readonly open: readonly { readonly need: StockNeed; readonly share: number }[];
+}
+
+/** Pours every need, in order, from the first bottle in order that is ready, in date and not empty. */
+export function drawDown(
+  bottles: readonly StockBottle[],
+  needs: readonly StockNeed[],
+  mlFor: DoseRule,
+): Drawn {
+  const left = bottles.map(filled);
+  const draws: Draw[] = [];
+  const open: { need: StockNeed; share: number }[] = [];
+  for (const need of needs) {
+    let share = 1;
+    for (const [index, bottle] of bottles.entries()) {
+      const leftMl = left[index] ?? 0;
+      if (leftMl === 0 || need.day < bottle.readyOn || need.day > bottle.useBy) continue;
+      const wholeNeedMl = mlFor(need, bottle.strengthGPerL);
+      const wantedMl = wholeMl(share * wholeNeedMl);
+      const ml = Math.min(wantedMl, leftMl);
+      if (ml > 0) draws.push(drawOf(need, bottle, ml));
+      left[index] = leftMl - ml;
+      share = ml === wantedMl ? 0 : share - ml / wholeNeedMl;
+      if (share === 0) break;
+    }
+    if (share > 0) open.push({ need, share });
+  }
+  return { draws, open };
+}
+
+function drawOf(need: StockNeed, bottle: StockBottle, ml: number): Draw {
+  return {
+    need: need.id,
+    day: need.day,
+    batch: bottle.id,
+    ml,
+    strengthGPerL: bottle.strengthGPerL,
+    calciumMg: ml * bottle.strengthGPerL,
+  };
+}
+
+/** Where the bottle poured from is another than just before. */
+export function bottleChanges(draws: readonly Draw[]): BottleChange[] {
+  const changes: BottleChange[] = [];
+  let from: string | undefined;
+  for (const { day, need, batch: to, strengthGPerL } of draws) {
+    if (to === from) continue;
+    changes.push({ day, need, ...(from === undefined ? {} : { from }), to, strengthGPerL });
+    from = to;
+  }
+  return changes;
+}
+
+/**
+ * The books at the end of the season: what is left of a bottle on its use-by day is thrown away,
+ * a bottle that keeps beyond the season stays.
+ *
+ * @param firstDayThere the first day from then on that the grower is there
+ */
+export function closeBooks(
+  inHand: readonly StockBottle[],
+  planned: readonly StockBottle[],
+  draws: readonly Draw[],
+  when: { readonly today: Day; readonly season: DaySpan },
+  firstDayThere: (from: Day) => Day,
+): { account: AccountLine[]; discards: Discard[] } {
+  const given = new Map<string, number>();
+  for (const d of draws) given.set(d.batch, (given.get(d.batch) ?? 0) + d.ml);
+  const discards: Discard[] = [];
+  const lineOf = (bottle: StockBottle, isPlanned: boolean): AccountLine => {
+    const filledMl = filled(bottle);
+    const givenMl = given.get(bottle.id) ?? 0;
+    const leftMl = filledMl - givenMl;
+    const stays = bottle.useBy > when.season.to && bottle.useBy >= when.today;
+    if (leftMl > 0 && !stays) {
+      const useUpBy = later(bottle.useBy, when.today);
+      discards.push({ batch: bottle.id, useUpBy, doOn: firstDayThere(useUpBy), ml: leftMl });
+    }
+    return {
+      batch: bottle.id,
+      planned: isPlanned,
+      openingMl: isPlanned ? 0 : filledMl,
+      madeMl: isPlanned ? filledMl : 0,
+      givenMl,
+      thrownAwayMl: stays ? 0 : leftMl,
+      closingMl: stays ? leftMl : 0,
+    };
+  };
+  const account = [
+    ...inHand.map((bottle) => lineOf(bottle, false)),
+    ...planned.map((bottle) => lineOf(bottle, true)),
+  ];
+  discards.sort((a, b) => byText(a.useUpBy, b.useUpBy) || byText(a.batch, b.batch));
+  return { account, discards };
+}
+
+/** The ledger counts whole mL: a part of one at the bottom of a bottle is not counted on. */
+function filled(bottle: StockBottle): number {
+  return Math.max(0, Math.floor(bottle.leftMl + 1e-9));
+}

@@ -1,0 +1,97 @@
+/** The stock that a grower's usual recipe gives, set right by what was measured on the bottle. */
+import type { BatchInHand, StockSettings, Usual } from "../../garden/index.js";
+import {
+  type Chemistry,
+  brewAtPh,
+  atStrength,
+  type PourStyle,
+  type StockLiquid,
+  strained,
+  failed,
+  type MixResult,
+  trouble,
+} from "../chemistry/index.js";
+import type { MakingRules } from "../making-rules.js";
+import { recipe, type Recipe, type RecipeMeans } from "./recipe.js";
+
+export interface Measured {
+  /** Calcium as poured, g/L. */
+  readonly strengthGPerL?: number;
+  readonly ph?: number;
+}
+
+/** What the garden file says of the kitchen, at room temperature. */
+export function recipeMeans(
+  chemistry: Chemistry,
+  settings: Pick<
+    StockSettings,
+    "acid" | "citricForm" | "vinegarPercent" | "shellPurity" | "bottleMl"
+  >,
+): RecipeMeans {
+  const { acid, citricForm, vinegarPercent, shellPurity, bottleMl } = settings;
+  const temperatureC = chemistry.kitchen.roomC.value;
+  return { acid, citricForm, vinegarPercent, shellPurity, bottleMl, temperatureC };
+}
+
+/**
+ * Calcium in the stock for which rates are written, g/L: the trade's recipe with citric acid, at rest
+ * in air and shaken. At this strength the trade's 10 mL in 4 L is what a can gets.
+ */
+export function referenceStockGPerL(
+  { chemistry, making }: { readonly chemistry: Chemistry; readonly making: MakingRules },
+  usual: Pick<Usual, "vinegar_percent" | "shell_purity_percent" | "bottle_ml">,
+): number {
+  const means = recipeMeans(chemistry, {
+    acid: "citric",
+    citricForm: "anhydrous",
+    vinegarPercent: usual.vinegar_percent,
+    shellPurity: usual.shell_purity_percent / 100,
+    bottleMl: usual.bottle_ml,
+  });
+  const made = recipe(chemistry, making, { by: "volume", makeMl: 1000 }, means);
+  if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
+  return made.value.shakenGPerL;
+}
+
+/**
+ * What is in a bottle of the garden: a litre made by the usual recipe with the bottle's own acid, as
+ * measured. Trouble as in {@link recipe} and {@link stockAsMeasured}.
+ */
+export function bottleStock(
+  chemistry: Chemistry,
+  making: MakingRules,
+  settings: StockSettings,
+  batch: Pick<BatchInHand, "acid"> & Measured,
+): MixResult<StockLiquid> {
+  const means = recipeMeans(chemistry, { ...settings, acid: batch.acid });
+  const made = recipe(chemistry, making, { by: "volume", makeMl: 1000 }, means);
+  return made.ok ? stockAsMeasured(chemistry, made.value, batch, settings.pour) : made;
+}
+
+/**
+ * A measured pH sets how far the reaction and the gas have gone; a measured strength sets the
+ * calcium. Either overrides what was computed. Trouble: a pH outside 0 to 14, a strength that is not
+ * above nought.
+ */
+export function stockAsMeasured(
+  chemistry: Chemistry,
+  made: Pick<Recipe, "jar" | "stock">,
+  measured: Measured,
+  pour: PourStyle,
+): MixResult<StockLiquid> {
+  const { ph, strengthGPerL } = measured;
+  if (strengthGPerL !== undefined && !(strengthGPerL > 0 && Number.isFinite(strengthGPerL)))
+    return failed(
+      trouble("not-a-quantity", `strength is ${strengthGPerL} g/L`, "give g of calcium per litre"),
+    );
+  let stock = made.stock;
+  if (ph !== undefined) {
+    const found = brewAtPh(chemistry, made.jar, ph);
+    if (!found.ok) return found;
+    stock = strained(chemistry, found.value.brew);
+  }
+  return {
+    ok: true,
+    value: strengthGPerL === undefined ? stock : atStrength(stock, strengthGPerL, pour),
+  };
+}

@@ -1,0 +1,123 @@
+/** Days of an earlier plan or calendar, given to the next plan to keep. */
+import { describe, expect, test } from "vitest";
+import { parse, stringify } from "yaml";
+import { readFileSync } from "node:fs";
+import { calendarText } from "../../src/calendar/calendar-text.js";
+import { feedingDays } from "../../src/calendar/earlier-calendar.js";
+import { addDays, type Day } from "../../src/dates.js";
+import { planGarden } from "../../src/plan-garden.js";
+import { publishedBy } from "../../src/season/published-by.js";
+import type { Published } from "../../src/published/published.js";
+import type { Plan } from "../../src/season/season-plan.js";
+import { loadTables } from "../../src/tables.js";
+import { aBedRound, aFeeding, aMix, anOtherFeed, aPlan, aRound } from "../support/a-plan.js";
+import { daysFed } from "../support/a-garden.js";
+
+interface Edited {
+  readonly feeding: { days?: string[] };
+  readonly beds: { readonly plantings: { id: string; transplanted?: string }[] }[];
+}
+const text = readFileSync(new URL("../../examples/back-garden.yaml", import.meta.url), "utf8");
+const tables = loadTables();
+
+function planOf(edit: (garden: Edited) => void, keep?: Published): Plan {
+  const garden = parse(text) as Edited;
+  edit(garden);
+  const options = { today: "2027-03-01", ...(keep === undefined ? {} : { keep }) };
+  const plan = planGarden(stringify(garden), tables, options);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
+  return plan.value;
+}
+
+const anyDay = (garden: Edited): void => {
+  garden.feeding.days = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+};
+/** Sets one planting out later. */
+const later =
+  (id: string, days: number) =>
+  (garden: Edited): void => {
+    anyDay(garden);
+    for (const planting of garden.beds.flatMap((bed) => bed.plantings))
+      if (planting.id === id && planting.transplanted !== undefined)
+        planting.transplanted = addDays(planting.transplanted as Day, days);
+  };
+
+describe("an earlier plan kept", () => {
+  const before = planOf(anyDay);
+  const fed = before.plantings.filter((p) => p.fed).map((p) => p.id);
+  const othersMoved = (plan: Plan, changed: string): string[] =>
+    fed.filter((id) => id !== changed && daysFed(plan, id).join() !== daysFed(before, id).join());
+
+  test("one planting set out a week sooner moves feedings of others, unless their days are kept", () => {
+    const sooner = later("toms", -7);
+    expect(othersMoved(planOf(sooner), "toms")).not.toEqual([]);
+    const kept = planOf(sooner, publishedBy(before, 0));
+    expect(othersMoved(kept, "toms")).toEqual([]);
+    expect(daysFed(kept)).not.toEqual(daysFed(before));
+  });
+
+  test("costs no round, and over many edits keeps far more feedings than planning afresh", () => {
+    let [afresh, keeping] = [0, 0];
+    for (const id of fed)
+      for (const days of [-7, 9]) {
+        const free = planOf(later(id, days));
+        const kept = planOf(later(id, days), publishedBy(before, 0));
+        expect(kept.totals.rounds, `${id} ${days}`).toBe(free.totals.rounds);
+        afresh += othersMoved(free, id).length;
+        keeping += othersMoved(kept, id).length;
+      }
+    expect(keeping).toBeLessThan(afresh / 4);
+  });
+
+  test("changes nothing where nothing has changed", () => {
+    expect(planOf(anyDay, publishedBy(before, 0)).rounds).toEqual(before.rounds);
+  });
+
+  test("of a calendar its days alone", () => {
+    const calendar = calendarText(before);
+    if (!calendar.ok) throw new Error("a first calendar has no problems");
+    expect(feedingDays(calendar.value)).toEqual(before.rounds.map(({ day }) => day));
+    const kept = planOf(later("toms", -7), { days: feedingDays(calendar.value), extraRounds: 0 });
+    expect(othersMoved(kept, "toms")).toEqual([]);
+  });
+});
+
+describe("what a plan has published", () => {
+  const published = publishedBy(
+    aPlan({
+      rounds: [
+        aRound({ day: "2027-06-12" as Day }),
+        aRound({ day: "2027-06-19" as Day, beds: [], feeds: [anOtherFeed()] }),
+        aRound({
+          day: "2027-06-26" as Day,
+          beds: [
+            aBedRound({
+              mixes: [
+                aMix(),
+                aMix({ route: "foliar", feedings: [aFeeding(), aFeeding({ planting: "kale" })] }),
+              ],
+            }),
+          ],
+        }),
+      ],
+    }),
+    2,
+  );
+
+  test("is the days of its calcium rounds, and of each planting by route", () => {
+    expect(published.days).toEqual(["2027-06-12", "2027-06-26"]);
+    expect(Object.fromEntries(published.feedings ?? [])).toEqual({
+      "toms/drench": ["2027-06-12", "2027-06-26"],
+      "toms/foliar": ["2027-06-26"],
+      "kale/foliar": ["2027-06-26"],
+    });
+    expect(published.extraRounds).toBe(2);
+  });
+});
+
+test.each(["", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nEND:VCALENDAR\r\n", "no calendar at all"])(
+  "a text that is no calendar of ours has no days to keep: %j",
+  (calendar) => {
+    expect(feedingDays(calendar)).toEqual([]);
+  },
+);

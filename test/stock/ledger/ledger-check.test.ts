@@ -1,0 +1,46 @@
+import { describe, expect, test } from "vitest";
+import { day } from "../../../src/dates.js";
+import type { BatchInHand } from "../../../src/garden/garden.js";
+import { checkBatches } from "../../../src/stock/ledger/ledger-check.js";
+
+const today = day("2027-06-01");
+const sound: BatchInHand = {
+  id: "B1",
+  made: day("2027-05-20"),
+  volumeMl: 1000,
+  leftMl: 600,
+  acid: "citric",
+  keep: "fridge",
+  path: ["stock", "batches", 3],
+};
+const found = (more: Partial<BatchInHand>): string[] =>
+  checkBatches([{ ...sound, ...more }], today).map((f) => `${f.code} ${f.path.join(".")}`);
+
+describe("batches in hand that cannot be", () => {
+  test("a sound batch has no findings, nor has one made and measured today, full, used by today", () => {
+    expect(found({})).toEqual([]);
+    expect(found({ made: today, leftOn: today, leftMl: 1000, useBy: today })).toEqual([]);
+    expect(found({ leftMl: 0 })).toEqual([]);
+  });
+  test.each([
+    ["made in the future", { made: day("2027-06-02") }, "batch-in-future", "made"],
+    ["measured before made", { leftOn: day("2027-05-19") }, "batch-left-on", "left_on"],
+    ["measured in the future", { leftOn: day("2027-06-02") }, "batch-left-on", "left_on"],
+  ])("%s", (_, more, code, key) => {
+    expect(found(more)).toEqual([`${code} stock.batches.3.${key}`]);
+  });
+  test("all that is wrong is told at once, each with a mend", () => {
+    const wrong = { ...sound, made: day("2027-07-01"), leftOn: day("2027-06-02") };
+    const findings = checkBatches(
+      [wrong, sound, { ...wrong, path: ["stock", "batches", 5] }],
+      today,
+    );
+    expect(findings.map((f) => `${f.code} ${f.path[2]}`)).toEqual([
+      "batch-in-future 3",
+      "batch-left-on 3",
+      "batch-in-future 5",
+      "batch-left-on 5",
+    ]);
+    for (const f of findings) expect(f.mend).not.toBe("");
+  });
+});

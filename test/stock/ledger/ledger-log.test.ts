@@ -1,0 +1,149 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { addDays, day } from "../../../src/dates.js";
+import type { BatchInHand, LogEntry } from "../../../src/garden/garden.js";
+import { bottlesInHand } from "../../../src/stock/ledger/ledger-log.js";
+import type { MakingRules } from "../../../src/stock/making-rules.js";
+
+const rules = parse(
+  readFileSync(new URL("../../../src/stock/making.yaml", import.meta.url), "utf8"),
+) as MakingRules;
+const today = day("2027-07-01");
+
+function batch(
+  id: string,
+  made: string,
+  leftMl: number,
+  more: Partial<BatchInHand> = {},
+): BatchInHand {
+  return {
+    id,
+    made: day(made),
+    volumeMl: 1000,
+    leftMl,
+    acid: "citric",
+    keep: "fridge",
+    path: ["stock", "batches", 0],
+    ...more,
+  };
+}
+function given(on: string, stockMl: number, more: Partial<LogEntry> = {}): LogEntry {
+  return { on: day(on), stockMl, path: ["log", 0], ...more };
+}
+const left = (batches: BatchInHand[], log: LogEntry[]): Record<string, number> =>
+  Object.fromEntries(
+    bottlesInHand(batches, log, today, rules, () => 18).bottles.map((b) => [b.id, b.leftMl]),
+  );
+
+describe("bottles in hand today", () => {
+  test("have the grower's use-by day, or the usual keeping time of where they stand", () => {
+    const { bottles } = bottlesInHand(
+      [
+        batch("fridge", "2027-06-01", 100),
+        batch("shelf", "2027-06-01", 100, { keep: "shelf" }),
+        batch("own", "2027-06-01", 100, { useBy: day("2027-06-20") }),
+      ],
+      [],
+      today,
+      rules,
+      (b) => (b.id === "own" ? 5 : 18),
+    );
+    expect(bottles).toEqual([
+      { id: "shelf", readyOn: "2027-06-01", useBy: "2027-06-15", leftMl: 100, strengthGPerL: 18 },
+      { id: "own", readyOn: "2027-06-01", useBy: "2027-06-20", leftMl: 100, strengthGPerL: 5 },
+      { id: "fridge", readyOn: "2027-06-01", useBy: "2027-08-30", leftMl: 100, strengthGPerL: 18 },
+    ]);
+  });
+
+  test("hold less by every log entry that names them", () => {
+    const log = [
+      given("2027-06-05", 30, { batch: "B1" }),
+      given("2027-06-09", 45, { batch: "B1" }),
+      given("2027-06-09", 20, { batch: "B2" }),
+    ];
+    expect(left([batch("B1", "2027-06-01", 600), batch("B2", "2027-06-01", 100)], log)).toEqual({
+      B1: 525,
+      B2: 80,
+    });
+  });
+
+  test("hold less only by entries after the day they were measured", () => {
+    const log = ["2027-06-05", "2027-06-09", "2027-06-10"].map((on) =>
+      given(on, 30, { batch: "B1" }),
+    );
+    expect(left([batch("B1", "2027-06-01", 600, { leftOn: day("2027-06-09") })], log)).toEqual({
+      B1: 570,
+    });
+  });
+
+  test("an entry without a batch was poured from the bottle then in turn, and on into the next", () => {
+    const batches = [
+      batch("new", "2027-06-01", 500),
+      batch("old", "2027-05-01", 40),
+      batch("past", "2027-01-01", 300),
+      batch("later", "2027-06-20", 300, { keep: "shelf" }),
+    ];
+    expect(left(batches, [given("2027-06-05", 100)])).toEqual({
+      past: 300,
+      later: 300,
+      old: 0,
+      new: 440,
+    });
+  });
+
+  test("an entry without a batch changes nothing when the bottle in turn was measured since", () => {
+    const batches = [
+      batch("old", "2027-05-01", 40, { leftOn: day("2027-06-10") }),
+      batch("new", "2027-06-01", 500),
+    ];
+    expect(left(batches, [given("2027-06-05", 100)])).toEqual({ old: 40, new: 500 });
+  });
+
+  test("other feeds, entries without stock, days to come and batches no longer listed change nothing", () => {
+    const log = [
+      given("2027-06-05", 30, { feed: "seaweed" }),
+      { on: day("2027-06-05"), batch: "B1", path: ["log", 1] },
+      given("2027-07-02", 30, { batch: "B1" }),
+      given("2027-06-05", 30, { batch: "B0" }),
+    ];
+    expect(left([batch("B1", "2027-06-01", 600)], log)).toEqual({ B1: 600 });
+  });
+
+  test("an entry that gives more than its batch held is found, and the bottle is empty", () => {
+    const entry = given("2027-06-05", 130.5, { batch: "B1", path: ["log", 7] });
+    const { bottles, findings } = bottlesInHand(
+      [batch("B1", "2027-06-01", 100)],
+      [entry],
+      today,
+      rules,
+      () => 18,
+    );
+    expect(bottles[0]?.leftMl).toBe(0);
+    expect(findings).toMatchObject([
+      {
+        code: "log-over-batch",
+        path: ["log", 7, "stock"],
+        message: "the log gives 30.5 mL more from batch B1 than was left in it",
+      },
+    ]);
+  });
+
+  test("the log takes off what it gives, whatever the order of its entries", () => {
+    const entries = fc.array(
+      fc.record({ after: fc.integer({ min: 0, max: 29 }), ml: fc.integer({ min: 1, max: 60 }) }),
+      { maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(entries, (list) => {
+        const log = list.map((e) => given(addDays(day("2027-06-01"), e.after), e.ml));
+        const batches = [batch("a", "2027-06-01", 500), batch("b", "2027-06-01", 400)];
+        const total = list.reduce((sum, e) => sum + e.ml, 0);
+        const after = left(batches, log);
+        expect((after.a ?? 0) + (after.b ?? 0)).toBe(900 - total);
+        expect(left(batches, [...log].reverse())).toEqual(after);
+      }),
+    );
+  });
+});
