@@ -106,7 +106,8 @@ export function planSeason(
     const isInBed = transplanted === undefined || transplanted <= day;
     return isInBed && isGrowing(id, day);
   });
-  const rounds = assembleRounds(garden, demands, stockSide.value.stockFor, feeds);
+  const { pouredFor, tapCalciumMgPerL } = stockSide.value;
+  const rounds = assembleRounds(garden, demands, pouredFor, tapCalciumMgPerL, feeds);
 
   const fed = new Set(courses.map((course) => course.planting.id));
   const told = windowWarnings(schedule, courses, today);

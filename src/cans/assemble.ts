@@ -1,31 +1,24 @@
 /** Demands and the bottles they are poured from -> rounds with beds, cans and amounts. */
 import type { Day } from "../dates.js";
 import { totalOf, type Garden } from "../garden/index.js";
-import type { BedRound, CanMix, MixedCan, OtherFeedMix, Pour, Round } from "../season/index.js";
-import { demandFills, rateFor, type CanDemand } from "./demands.js";
-
-/** What the stock side knows of one demand. */
-export interface DemandStock {
-  /** Bottles it is poured from; empty where none is named (the past, or a shortage). */
-  readonly pours: readonly Pour[];
-  /** Calcium in what has no bottle: a new batch, g/L. */
-  readonly otherwiseGPerL: number;
-  readonly tapCalciumMgPerL?: number;
-  readonly can?: (rateMlPerL: number, strengthGPerL: number) => MixedCan | undefined;
-  readonly clearShare: (strengthGPerL: number) => number;
-}
+import type { BedRound, CanMix, OtherFeedMix, Round } from "../season/index.js";
+import type { CanDemand } from "./demands.js";
+import type { Poured } from "./poured.js";
 
 export function assembleRounds(
   garden: Garden,
   demands: readonly CanDemand[],
-  stockFor: (demand: CanDemand) => DemandStock,
+  pouredFor: (demand: CanDemand) => Poured,
+  tapCalciumMgPerL: number | undefined,
   feeds: ReadonlyMap<Day, readonly OtherFeedMix[]>,
 ): Round[] {
   const days = new Set([...demands.map((demand) => demand.day), ...feeds.keys()]);
   return [...days].sort().map((day): Round => {
     const here = demands.filter((demand) => demand.day === day);
     const beds = garden.beds.flatMap((bed): BedRound[] => {
-      const mixes = here.filter((d) => d.bed === bed.id).map((d) => mixOf(d, stockFor(d), garden));
+      const mixes = here
+        .filter((d) => d.bed === bed.id)
+        .map((d) => mixOf(d, pouredFor(d), tapCalciumMgPerL));
       return mixes.length === 0 ? [] : [{ bed: bed.id, bedName: bed.name, mixes }];
     });
     const mixes = beds.flatMap((bed) => bed.mixes);
@@ -44,35 +37,24 @@ export function assembleRounds(
   });
 }
 
-function mixOf(demand: CanDemand, stock: DemandStock, garden: Garden): CanMix {
-  const { route, waterL, feedings } = demand;
-  const strengthGPerL = meanStrength(stock);
-  const rateMlPerL = rateFor(demand, strengthGPerL);
-  const fills = demandFills(demand, rateMlPerL, garden);
-  const calciumMgPerL = rateMlPerL * strengthGPerL;
-  const can = stock.can?.(rateMlPerL, strengthGPerL);
+function mixOf(
+  { route, waterL, feedings, given }: CanDemand,
+  { rateMlPerL, fills, pours, calciumMgPerL, clearCalciumMgPerL, can }: Poured,
+  tapCalciumMgPerL: number | undefined,
+): CanMix {
   return {
     route,
     rateMlPerL,
     feedings,
     waterL,
     exactStockMl: rateMlPerL * waterL,
-    stockMl: demand.given?.stockMl ?? totalOf(fills.map((fill) => fill.count * fill.stockMl)),
-    ...(demand.given === undefined ? {} : { given: true as const }),
+    stockMl: given?.stockMl ?? totalOf(fills.map((fill) => fill.count * fill.stockMl)),
+    ...(given === undefined ? {} : { given: true as const }),
     calciumMgPerL,
-    ...(stock.tapCalciumMgPerL === undefined ? {} : { tapCalciumMgPerL: stock.tapCalciumMgPerL }),
-    clearCalciumMgPerL: calciumMgPerL * stock.clearShare(strengthGPerL),
+    ...(tapCalciumMgPerL === undefined ? {} : { tapCalciumMgPerL }),
+    clearCalciumMgPerL,
     ...(can === undefined ? {} : { can }),
-    ...(stock.pours.length === 0 ? {} : { pours: stock.pours }),
+    ...(pours.length === 0 ? {} : { pours }),
     fills,
   };
-}
-
-/** A can poured from two bottles has the strength between them. */
-function meanStrength({ pours, otherwiseGPerL }: DemandStock): number {
-  const [first, ...others] = pours;
-  if (first === undefined) return otherwiseGPerL;
-  if (others.length === 0) return first.strengthGPerL;
-  const ml = pours.reduce((total, pour) => total + pour.ml, 0);
-  return pours.reduce((total, pour) => total + pour.ml * pour.strengthGPerL, 0) / ml;
 }

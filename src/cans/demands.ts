@@ -8,6 +8,7 @@ import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season/index.js";
 import { canFills } from "./cans.js";
 import { ruleOn, type FeedingCourse, type ScheduledFeeding } from "../days/index.js";
+import type { Dose } from "../stock/index.js";
 import type { GivenStock, LoggedFeeding } from "../log/index.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
@@ -45,6 +46,23 @@ export function rateFor(demand: CanDemand, strengthGPerL: number): number {
   return strengthGPerL > 0
     ? Math.min(rate.targetMgPerL / strengthGPerL, highestRateMlPerL)
     : highestRateMlPerL;
+}
+
+/**
+ * mL of stock per litre of water where bottles of unlike strength are poured one after the other: each
+ * serves a share of the water at its own rate, the last one the rest.
+ */
+export function rateAfter(demand: CanDemand, before: readonly Dose[], lastGPerL: number): number {
+  const { waterL } = demand;
+  let openL = waterL;
+  let ml = 0;
+  for (const dose of before) {
+    openL -= dose.ml / rateFor(demand, dose.strengthGPerL);
+    ml += dose.ml;
+  }
+  return before.length === 0
+    ? rateFor(demand, lastGPerL)
+    : (ml + Math.max(0, openL) * rateFor(demand, lastGPerL)) / waterL;
 }
 
 /** Its cans at a rate: the ledger counts the same fills that the round tells. */

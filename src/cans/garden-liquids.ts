@@ -18,11 +18,10 @@ import {
 export interface Liquids {
   readonly usual: Recipe;
   readonly recipeOf: (acid: BatchInHand["acid"]) => Recipe;
-  readonly of: (batch: BatchInHand) => StockLiquid;
+  /** What is in a bottle, by the id of its batch; one that is not listed is made as usual. */
+  readonly of: (batch: string) => StockLiquid;
   /** Calcium as the garden pours it, g/L. */
   readonly poured: (liquid: StockLiquid) => number;
-  /** The liquid nearest to a strength that a bottle of the plan has. */
-  readonly ofStrength: (strengthGPerL: number) => StockLiquid;
   readonly temperatureC: number;
   readonly findings: readonly Finding[];
 }
@@ -49,16 +48,11 @@ export function gardenLiquids(garden: Garden, { chemistry, making }: StockTables
   );
   const poured = (liquid: StockLiquid): number =>
     pour === "shaken" ? liquid.shakenGPerL : liquid.clearGPerL;
-  const all = [usual.stock, ...liquids.values()];
   return {
     usual,
     recipeOf,
-    of: (batch) => liquids.get(batch.id) ?? usual.stock,
+    of: (batch) => liquids.get(batch) ?? usual.stock,
     poured,
-    ofStrength: (strengthGPerL) =>
-      all.reduce((a, b) =>
-        Math.abs(poured(b) - strengthGPerL) < Math.abs(poured(a) - strengthGPerL) ? b : a,
-      ),
     temperatureC: means.temperatureC,
     findings,
   };

@@ -1,19 +1,28 @@
-/** What the mixed can is like, for each bottle and rate of a season. */
+/** What the mixed can is like, for each mixture of a season. */
 import { decimal, type Garden } from "../garden/index.js";
-import { rateFor, type CanDemand } from "./demands.js";
 import type { MixedCan, PlanWarning } from "../season/index.js";
-import { dilute, type Chemistry, type StockPlan, type WaterReport } from "../stock/index.js";
+import {
+  diluteTogether,
+  type Chemistry,
+  type StockLiquid,
+  type WaterReport,
+} from "../stock/index.js";
 import type { Liquids } from "./garden-liquids.js";
 
-export interface MixedCans {
-  readonly can: (rateMlPerL: number, strengthGPerL: number) => MixedCan | undefined;
-  readonly warnings: (
-    making: StockPlan,
-    demands: ReadonlyMap<string, CanDemand>,
-  ) => readonly PlanWarning[];
+/** Stock of one bottle in a litre of can water. */
+export interface CanPart {
+  readonly liquid: StockLiquid;
+  readonly mlPerL: number;
 }
 
-/** The chemistry of the can, once for each rate and strength. */
+export interface MixedCans {
+  /** Undefined where the source water is not known. */
+  readonly of: (parts: readonly CanPart[]) => MixedCan | undefined;
+  /** What the cans asked for so far have to be warned of. */
+  readonly warnings: () => readonly PlanWarning[];
+}
+
+/** The chemistry of the can, once for each mixture. */
 export function mixedCans(
   chemistry: Chemistry,
   liquids: Liquids,
@@ -22,12 +31,18 @@ export function mixedCans(
 ): MixedCans {
   const known = new Map<string, MixedCan | undefined>();
   const outside = new Map<string, PlanWarning>();
-  const can: MixedCans["can"] = (rateMlPerL, strengthGPerL) => {
-    const key = `${rateMlPerL.toFixed(4)} ${strengthGPerL.toFixed(4)}`;
-    if (water === undefined || known.has(key)) return known.get(key);
-    const liquid = liquids.ofStrength(strengthGPerL);
-    const mixed = dilute(chemistry, liquid, {
-      stockMlPerL: rateMlPerL,
+  const numbers = new Map<StockLiquid, number>();
+  const numberOf = (liquid: StockLiquid): number => {
+    const number = numbers.get(liquid) ?? numbers.size;
+    numbers.set(liquid, number);
+    return number;
+  };
+  const of: MixedCans["of"] = (parts) => {
+    if (water === undefined) return undefined;
+    const key = parts.map((p) => `${numberOf(p.liquid)} ${p.mlPerL.toFixed(4)}`).join("/");
+    if (known.has(key)) return known.get(key);
+    const doses = parts.map(({ liquid, mlPerL }) => ({ stock: liquid, stockMlPerL: mlPerL }));
+    const mixed = diluteTogether(chemistry, doses, {
       pour: garden.stock.pour,
       water,
       temperatureC: liquids.temperatureC,
@@ -45,16 +60,7 @@ export function mixedCans(
       outside.set(mixed.value.phOutside, phWarning(mixed.value, chemistry, garden));
     return found;
   };
-  return {
-    can,
-    warnings: (making, demands) => {
-      for (const draw of making.draws) {
-        const demand = demands.get(draw.need);
-        if (demand) can(rateFor(demand, draw.strengthGPerL), draw.strengthGPerL);
-      }
-      return [...outside.values()];
-    },
-  };
+  return { of, warnings: () => [...outside.values()] };
 }
 
 function phWarning(

@@ -1,34 +1,34 @@
 /** The stock side of a season: bottles in hand, batches to make, and the bottle for each can. */
 import type { Day } from "../dates.js";
-import type { Garden } from "../garden/index.js";
+import { totalOf, type Garden } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
-import { demandFills, rateFor, type CanDemand } from "./demands.js";
-import type { DemandStock } from "./assemble.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
-import { batchRecipes } from "./batch-recipes.js";
 import {
+  bottlesInHand,
+  checkBatches,
   planStock,
-  type Chemistry,
+  shellsSinceLastBatch,
+  tapCalciumMgPerL,
   waterFindings,
   waterReport,
-  checkBatches,
-  bottlesInHand,
+  wayOfMaking,
   wholeMl,
+  type Dose,
+  type Recipe,
   type StockNeed,
   type StockPlan,
-  wayOfMaking,
-  type Recipe,
-  shellsSinceLastBatch,
   type StockTables,
-  tapCalciumMgPerL,
-  type WaterReport,
 } from "../stock/index.js";
-import { gardenLiquids, waitingBottles, type Liquids } from "./garden-liquids.js";
-import { mixedCans, type MixedCans } from "./mixed-cans.js";
+import { batchRecipes } from "./batch-recipes.js";
+import { demandFills, rateAfter, type CanDemand } from "./demands.js";
+import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
+import { mixedCans } from "./mixed-cans.js";
+import { pouring, type Poured } from "./poured.js";
 
 export interface StockSide {
   readonly stock: SeasonStock;
-  readonly stockFor: (demand: CanDemand) => DemandStock;
+  readonly pouredFor: (demand: CanDemand) => Poured;
+  readonly tapCalciumMgPerL: number | undefined;
   readonly warnings: readonly PlanWarning[];
   readonly assumptions: readonly string[];
 }
@@ -43,7 +43,7 @@ export function seasonStock(
   const water = waterReport(tables.chemistry, garden.sourceWater);
   const liquids = gardenLiquids(garden, tables);
   const inHand = bottlesInHand(garden.stock.batches, garden.log, today, tables.making, (batch) =>
-    liquids.poured(liquids.of(batch)),
+    liquids.poured(liquids.of(batch.id)),
   );
   const findings = [
     ...checkBatches(garden.stock.batches, today),
@@ -54,7 +54,7 @@ export function seasonStock(
   if (findings.length > 0) return { ok: false, problems: findings };
 
   const waiting = waitingBottles(inHand.bottles, garden, tables, liquids, today);
-  const { bottles } = waiting;
+
   const newLiquid = liquids.usual.stock;
   const newGPerL = liquids.poured(newLiquid);
   const way = wayOfMaking(garden.stock, tables.making, newGPerL);
@@ -72,15 +72,17 @@ export function seasonStock(
     season: garden.season,
     away: garden.feeding.away,
     needs: ahead.map((demand): StockNeed => needOf(demand, newGPerL)),
-    bottles,
+    bottles: waiting.bottles,
     making: way,
     shells: shells.supply,
-    mlFor: (need, strengthGPerL) => {
+    mlFor: (need, strengthGPerL, before) => {
       const demand = byNeed.get(need.id);
-      return demand === undefined ? 0 : measuredMl(demand, strengthGPerL, garden);
+      return demand === undefined ? 0 : measuredMl(demand, strengthGPerL, before, garden);
     },
   });
   const cans = mixedCans(tables.chemistry, liquids, garden, water);
+  const pouringOf = pouring(garden, liquids, making, cans.of);
+  const poured = new Map(ahead.map((demand) => [demand.id, pouringOf(demand)]));
   const { acid, keep, pour, bottleMl } = garden.stock;
   return {
     ok: true,
@@ -103,20 +105,9 @@ export function seasonStock(
         newClearStrengthGPerL: newLiquid.clearGPerL,
         newPh: newLiquid.ph,
       },
-      stockFor: demandStock(
-        making,
-        newGPerL,
-        (batch) => bottles.find(({ id }) => id === batch)?.strengthGPerL ?? newGPerL,
-        cans,
-        liquids,
-        water,
-        tables.chemistry,
-      ),
-      warnings: [
-        ...waiting.warnings,
-        ...shortageWarnings(making, demands),
-        ...cans.warnings(making, byNeed),
-      ],
+      pouredFor: (demand) => poured.get(demand.id) ?? pouringOf(demand),
+      tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
+      warnings: [...waiting.warnings, ...shortageWarnings(making, demands), ...cans.warnings()],
       assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
     },
   };
@@ -149,44 +140,17 @@ function needOf(demand: CanDemand, newGPerL: number): StockNeed {
   return { id, day, calciumMg: targetMgPerL * waterL, mostMl: highestRateMlPerL * waterL };
 }
 
-/** What the cans of a demand take from a bottle of that strength, whole mL. */
-function measuredMl(demand: CanDemand, strengthGPerL: number, garden: Garden): number {
-  const fills = demandFills(demand, rateFor(demand, strengthGPerL), garden);
-  return Math.max(1, wholeMl(fills.reduce((sum, fill) => sum + fill.count * fill.stockMl, 0)));
-}
-
-function demandStock(
-  making: StockPlan,
-  newGPerL: number,
-  inHandGPerL: (batch: string) => number,
-  cans: MixedCans,
-  liquids: Liquids,
-  water: WaterReport | undefined,
-  chemistry: Chemistry,
-): (demand: CanDemand) => DemandStock {
-  const draws = new Map<string, StockPlan["draws"][number][]>();
-  for (const draw of making.draws) draws.set(draw.need, [...(draws.get(draw.need) ?? []), draw]);
-  const tap = water === undefined ? {} : { tapCalciumMgPerL: tapCalciumMgPerL(chemistry, water) };
-  return (demand) => ({
-    pours:
-      demand.given === undefined
-        ? (draws.get(demand.id) ?? []).map(({ batch, ml, strengthGPerL }) => ({
-            batch,
-            ml,
-            strengthGPerL,
-          }))
-        : demand.given.pours.map((pour) => ({
-            ...pour,
-            strengthGPerL: inHandGPerL(pour.batch),
-          })),
-    otherwiseGPerL: newGPerL,
-    ...tap,
-    can: cans.can,
-    clearShare: (strengthGPerL) => {
-      const liquid = liquids.ofStrength(strengthGPerL);
-      return Math.min(1, liquid.clearGPerL / liquids.poured(liquid));
-    },
-  });
+/** What the cans of a demand still take from a bottle of that strength, whole mL. */
+function measuredMl(
+  demand: CanDemand,
+  strengthGPerL: number,
+  before: readonly Dose[],
+  garden: Garden,
+): number {
+  const fills = demandFills(demand, rateAfter(demand, before, strengthGPerL), garden);
+  const ml = wholeMl(totalOf(fills.map((fill) => fill.count * fill.stockMl)));
+  const givenMl = totalOf(before.map((dose) => dose.ml));
+  return givenMl === 0 ? Math.max(1, ml) : Math.max(0, ml - givenMl);
 }
 
 function shortageWarnings(making: StockPlan, demands: readonly CanDemand[]): PlanWarning[] {

@@ -188,6 +188,8 @@ export interface CanFill {
   readonly waterText: string;
   /** `23 mL`, `3 3/4 tsp`. */
   readonly stockText: string;
+  /** How much of it is from each bottle, where it is poured from several. */
+  readonly pours?: readonly { readonly batch: string; readonly ml: number }[];
 }
 
 /** One planting fed on one day. */

@@ -8,6 +8,7 @@ export {
   type ChemistryData,
   closedVessel,
   dilute,
+  diluteTogether,
   fizzing,
   openAir,
   prepareChemistry,
@@ -25,6 +26,7 @@ export { bottlesInHand, checkBatches, wholeMl } from "./ledger/index.js";
 export type {
   AccountLine,
   Discard,
+  Dose,
   MakingStep,
   PlannedBatch,
   ShellPlan,

@@ -38,7 +38,7 @@ export interface MakingProblem {
   readonly bottles: readonly StockBottle[];
   readonly making: WayOfMaking;
   readonly shells: ShellSupply;
-  /** mL of a stock of that strength that the whole need takes; {@link doseMl} when not given. */
+  /** mL of a stock of that strength that a need takes; {@link doseMl} when not given. */
   readonly mlFor?: DoseRule;
 }
 
@@ -52,7 +52,16 @@ export interface StockNeed {
   readonly mostMl: number;
 }
 
-export type DoseRule = (need: StockNeed, strengthGPerL: number) => number;
+/**
+ * Whole mL that a need still takes from a bottle of that strength, after what other bottles have
+ * given it; none when that is all it wants.
+ */
+export type DoseRule = (need: StockNeed, strengthGPerL: number, before: readonly Dose[]) => number;
+
+export interface Dose {
+  readonly ml: number;
+  readonly strengthGPerL: number;
+}
 
 export interface StockBottle {
   readonly id: string;

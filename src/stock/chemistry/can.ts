@@ -5,7 +5,7 @@ import { type Contents, mixed, pureWater, scaled } from "./contents.js";
 import { equilibrate } from "./equilibrium.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
-import { type Dose, poured, type PourStyle, type StockLiquid } from "./stock-liquid.js";
+import { type Dose, poured, type PourStyle, type StockLiquid, together } from "./stock-liquid.js";
 import { badQuantities, failed, type MixResult } from "./trouble.js";
 
 export interface CanInput {
@@ -53,17 +53,28 @@ export function mixIntoWater(
   });
 }
 
-/**
- * One litre of the can. Trouble as in {@link sourceWater}, and a rate outside 0 to 1000 mL per L.
- */
+/** One litre of the can. Trouble as in {@link diluteTogether}. */
 export function dilute(
   chemistry: Chemistry,
   stock: StockLiquid,
-  input: CanInput,
+  { stockMlPerL, ...input }: CanInput,
 ): MixResult<CanLiquid> {
-  const { stockMlPerL, pour, water: report, temperatureC } = input;
+  return diluteTogether(chemistry, [{ stock, stockMlPerL }], input);
+}
+
+/**
+ * One litre of a can into which several bottles are poured. Trouble as in {@link sourceWater}, and
+ * rates outside 0 to 1000 mL per L, each or together.
+ */
+export function diluteTogether(
+  chemistry: Chemistry,
+  stocks: readonly { readonly stock: StockLiquid; readonly stockMlPerL: number }[],
+  input: Omit<CanInput, "stockMlPerL">,
+): MixResult<CanLiquid> {
+  const { pour, water: report, temperatureC } = input;
+  const stockMlPerL = stocks.reduce((total, part) => total + part.stockMlPerL, 0);
   const problems = badQuantities({
-    "stock (mL per L)": stockMlPerL,
+    "stock (mL per L)": Math.min(...stocks.map((part) => part.stockMlPerL)),
     "water (mL per L)": 1000 - stockMlPerL,
   });
   if (problems.length > 0) return failed(...problems);
@@ -72,7 +83,9 @@ export function dilute(
   const waterAlone = mixIntoWater(chemistry, noDose, water.value, temperatureC, "closed");
   if (!waterAlone.ok) return waterAlone;
   const waterPart = scaled(water.value, 1 - stockMlPerL / 1000);
-  const dose = poured(chemistry, stock, stockMlPerL, pour);
+  const dose = together(
+    stocks.map((part) => poured(chemistry, part.stock, part.stockMlPerL, pour)),
+  );
   const found = mixIntoWater(chemistry, dose, waterPart, temperatureC, input.air);
   if (!found.ok) return found;
   const equilibrium = found.value;

@@ -78,6 +78,15 @@ export function poured(
   return share(chemistry, stock, ml / (pour === "shaken" ? stock.shakenMl : stock.liquidMl), pour);
 }
 
+/** Doses in one can; at least one. */
+export function together(doses: readonly Dose[]): Dose {
+  return doses.reduce((a, b) => ({
+    contents: mixed(a.contents, b.contents),
+    calciumMg: a.calciumMg + b.calciumMg,
+    crystalsMayForm: a.crystalsMayForm || b.crystalsMayForm,
+  }));
+}
+
 /**
  * The same stock, its amounts in proportion to a strength the grower measured (g of calcium per L, as
  * poured); the volume stays.

@@ -7,5 +7,6 @@ export {
   doseMl,
   drawDown,
   needsInOrder,
+  type OpenNeed,
   wholeMl,
 } from "./ledger.js";

@@ -5,6 +5,7 @@ import type {
   AccountLine,
   BottleChange,
   Discard,
+  Dose,
   DoseRule,
   Draw,
   StockBottle,
@@ -19,9 +20,22 @@ export function wholeMl(ml: number): number {
 
 /**
  * Stock that brings the need's calcium: whole mL, at least 1, at most the need's `mostMl`; 0 where
- * no calcium is needed. A bottle too weak for the target gives `mostMl`.
+ * no calcium is needed. A bottle too weak for the target gives `mostMl`. What is still open after
+ * other bottles is a share of the need, each judged by its own dose.
  */
-export function doseMl(need: StockNeed, strengthGPerL: number): number {
+export function doseMl(
+  need: StockNeed,
+  strengthGPerL: number,
+  before: readonly Dose[] = [],
+): number {
+  const openShare = before.reduce(
+    (share, dose) => share - dose.ml / wholeDoseMl(need, dose.strengthGPerL),
+    1,
+  );
+  return wholeMl(openShare * wholeDoseMl(need, strengthGPerL));
+}
+
+function wholeDoseMl(need: StockNeed, strengthGPerL: number): number {
   if (need.calciumMg <= 0 || need.mostMl < 1) return 0;
   const wanted = strengthGPerL > 0 ? need.calciumMg / strengthGPerL : Infinity;
   return wanted >= need.mostMl ? Math.floor(need.mostMl) : Math.max(1, wholeMl(wanted));
@@ -47,8 +61,13 @@ export function bottlesInOrder<B extends Pick<StockBottle, "id" | "useBy">>(
 
 export interface Drawn {
   readonly draws: readonly Draw[];
-  /** What no bottle could give, as the share of the whole need, over 0 to 1. */
-  readonly open: readonly { readonly need: StockNeed; readonly share: number }[];
+  /** Needs that bottles could not give all of, with what they gave. */
+  readonly open: readonly OpenNeed[];
+}
+
+export interface OpenNeed {
+  readonly need: StockNeed;
+  readonly before: readonly Dose[];
 }
 
 /** Pours every need, in order, from the first bottle in order that is ready, in date and not empty. */
@@ -59,21 +78,22 @@ export function drawDown(
 ): Drawn {
   const left = bottles.map(filled);
   const draws: Draw[] = [];
-  const open: { need: StockNeed; share: number }[] = [];
+  const open: OpenNeed[] = [];
   for (const need of needs) {
-    let share = 1;
+    const before: Draw[] = [];
+    let isServed = false;
     for (const [index, bottle] of bottles.entries()) {
       const leftMl = left[index] ?? 0;
       if (leftMl === 0 || need.day < bottle.readyOn || need.day > bottle.useBy) continue;
-      const wholeNeedMl = mlFor(need, bottle.strengthGPerL);
-      const wantedMl = wholeMl(share * wholeNeedMl);
+      const wantedMl = mlFor(need, bottle.strengthGPerL, before);
       const ml = Math.min(wantedMl, leftMl);
-      if (ml > 0) draws.push(drawOf(need, bottle, ml));
+      if (ml > 0) before.push(drawOf(need, bottle, ml));
       left[index] = leftMl - ml;
-      share = ml === wantedMl ? 0 : share - ml / wholeNeedMl;
-      if (share === 0) break;
+      isServed = ml === wantedMl;
+      if (isServed) break;
     }
-    if (share > 0) open.push({ need, share });
+    draws.push(...before);
+    if (!isServed) open.push({ need, before });
   }
   return { draws, open };
 }

@@ -10,7 +10,7 @@ import {
   doseMl,
   drawDown,
   needsInOrder,
-  wholeMl,
+  type OpenNeed,
 } from "../ledger/index.js";
 import type { MakingProblem, StockNeed, StockPlan } from "../making-problem.js";
 import { batchStepMl } from "../making-rules.js";
@@ -28,12 +28,9 @@ export function planStock(problem: MakingProblem): StockPlan {
   const mlFor = problem.mlFor ?? doseMl;
   const needs = needsInOrder(problem.needs);
   const inHand = bottlesInOrder(problem.bottles);
-  const ofNewBatch = (open: {
-    need: StockNeed;
-    share: number;
-  }): { need: StockNeed; ml: number } => ({
-    need: open.need,
-    ml: wholeMl(open.share * mlFor(open.need, making.strengthGPerL)),
+  const ofNewBatch = ({ need, before }: OpenNeed): { need: StockNeed; ml: number } => ({
+    need,
+    ml: mlFor(need, making.strengthGPerL, before),
   });
 
   const open = drawDown(inHand, needs, mlFor)

@@ -10,7 +10,7 @@ import {
   needsInOrder,
   wholeMl,
 } from "../../../src/stock/ledger/ledger.js";
-import type { StockBottle, StockNeed } from "../../../src/stock/making-problem.js";
+import type { DoseRule, StockBottle, StockNeed } from "../../../src/stock/making-problem.js";
 
 const need = (id: string, on: string, calciumMg: number, mostMl = 1000): StockNeed => {
   return { id, day: day(on), calciumMg, mostMl };
@@ -51,6 +51,13 @@ test("whole mL are the nearest, halves up, the last bits of a double set aside",
   expect(wholeMl(1.5 - 1e-12)).toBe(2);
 });
 
+test("what is open after weaker bottles is a share of the need, each bottle's by its own dose", () => {
+  const asked = need("n", "2027-06-01", 460, 40);
+  const weak = { ml: 10, strengthGPerL: 1 };
+  expect(doseMl(asked, 18.4, [weak])).toBe(19);
+  expect(doseMl(asked, 18.4, [weak, { ml: 19, strengthGPerL: 18.4 }])).toBe(0);
+});
+
 describe("pouring", () => {
   test("takes the bottle with the earliest use-by first, ties by id", () => {
     const bottles = [
@@ -65,7 +72,7 @@ describe("pouring", () => {
     const bottles = [bottle("a", "2027-05-01", "2027-06-02", 500)];
     const needs = ["2027-06-01", "2027-06-02", "2027-06-03"].map((on) => need(on, on, 100));
     expect(poured(bottles, needs)).toEqual(["2027-06-01 a 10", "2027-06-02 a 10"]);
-    expect(drawDown(bottles, needs, doseMl).open).toEqual([{ need: needs[2], share: 1 }]);
+    expect(drawDown(bottles, needs, doseMl).open).toEqual([{ need: needs[2], before: [] }]);
   });
 
   test("uses a bottle from its ready day and not before", () => {
@@ -167,11 +174,14 @@ test("bottles of one strength give exactly what is asked, however a feeding is s
       fc.integer({ min: 1, max: 997 }),
       (lefts, wanted) => {
         const bottles = lefts.map((ml, i) => bottle(`b${i}`, "2027-05-01", "2027-08-01", ml));
-        const { draws, open } = drawDown(bottles, [need("n", "2027-06-01", 1)], () => wanted);
+        const rest: DoseRule = (_need, _strength, before) =>
+          wanted - before.reduce((sum, dose) => sum + dose.ml, 0);
+        const asked = need("n", "2027-06-01", 1);
+        const { draws, open } = drawDown(bottles, [asked], rest);
         const given = draws.reduce((sum, d) => sum + d.ml, 0);
         const held = lefts.reduce((sum, ml) => sum + ml, 0);
         expect(given).toBe(Math.min(wanted, held));
-        expect(open.map((o) => wholeMl(o.share * wanted))).toEqual(
+        expect(open.map((o) => rest(o.need, 10, o.before))).toEqual(
           wanted > held ? [wanted - held] : [],
         );
       },

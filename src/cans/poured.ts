@@ -1,0 +1,105 @@
+/** What is poured for a demand: how much to the litre, from which bottles, what the can then carries. */
+import { totalOf, type Garden } from "../garden/index.js";
+import type { CanFill, MixedCan, Pour } from "../season/index.js";
+import type { StockLiquid, StockPlan } from "../stock/index.js";
+import { demandFills, rateAfter, rateFor, type CanDemand } from "./demands.js";
+import type { Liquids } from "./garden-liquids.js";
+import type { CanPart } from "./mixed-cans.js";
+
+export interface Poured {
+  readonly rateMlPerL: number;
+  readonly fills: readonly CanFill[];
+  /** Bottles it is poured from; empty where none is named (the past, or a shortage). */
+  readonly pours: readonly Pour[];
+  /** Brought by the stock, mg per litre of can water; and by the same mL poured clear. */
+  readonly calciumMgPerL: number;
+  readonly clearCalciumMgPerL: number;
+  readonly can?: MixedCan;
+}
+
+/**
+ * A demand's stock by the draws of the making plan, or as the log has it. What no bottle gives is
+ * reckoned as of a new batch.
+ */
+export function pouring(
+  garden: Garden,
+  liquids: Liquids,
+  making: StockPlan,
+  canOf: (parts: readonly CanPart[]) => MixedCan | undefined,
+): (demand: CanDemand) => Poured {
+  const drawn = new Map<string, Pour[]>();
+  for (const { need, batch, ml, strengthGPerL } of making.draws)
+    drawn.set(need, [...(drawn.get(need) ?? []), { batch, ml, strengthGPerL }]);
+  const short = new Set(making.shortages.map(({ need }) => need));
+
+  const pouredFrom = (
+    demand: CanDemand,
+    pours: readonly Pour[],
+    rateMlPerL: number,
+    parts: readonly CanPart[],
+  ): Poured => {
+    const fills = demandFills(demand, rateMlPerL, garden);
+    const can = canOf(parts);
+    const broughtBy = ({ liquid, mlPerL }: CanPart): number => mlPerL * liquids.poured(liquid);
+    return {
+      rateMlPerL,
+      fills: pours.length < 2 ? fills : fills.map((fill) => ({ ...fill, pours: sharesOf(fill) })),
+      pours,
+      calciumMgPerL: sum(parts.map(broughtBy)),
+      clearCalciumMgPerL: sum(parts.map((part) => broughtBy(part) * clearShare(part.liquid))),
+      ...(can === undefined ? {} : { can }),
+    };
+
+    /** Each can gets of each bottle by its share of the stock. */
+    function sharesOf(fill: CanFill): { batch: string; ml: number }[] {
+      const totalMl = totalOf(fills.map(({ count, stockMl }) => count * stockMl));
+      return pours.map(({ batch, ml }) => ({ batch, ml: (ml * fill.stockMl) / totalMl }));
+    }
+  };
+
+  const planned = (demand: CanDemand): Poured => {
+    const pours = drawn.get(demand.id) ?? [];
+    const last = short.has(demand.id) ? undefined : pours.at(-1);
+    const before = last === undefined ? pours : pours.slice(0, -1);
+    const lastLiquid = last === undefined ? liquids.usual.stock : liquids.of(last.batch);
+    const rateMlPerL = rateAfter(demand, before, liquids.poured(lastLiquid));
+    const parts = before.map(({ batch, ml }) => ({
+      liquid: liquids.of(batch),
+      mlPerL: ml / demand.waterL,
+    }));
+    const restMlPerL = parts.reduce((rest, { mlPerL }) => rest - mlPerL, rateMlPerL);
+    return pouredFrom(demand, pours, rateMlPerL, [
+      ...parts,
+      { liquid: lastLiquid, mlPerL: restMlPerL },
+    ]);
+  };
+
+  /** The mean of the bottles that the log names, or a new batch where it names none. */
+  const logged = (demand: CanDemand, given: NonNullable<CanDemand["given"]>): Poured => {
+    const pours = given.pours.map((pour) => ({
+      ...pour,
+      strengthGPerL: liquids.poured(liquids.of(pour.batch)),
+    }));
+    const ml = sum(pours.map((pour) => pour.ml));
+    const meanGPerL = sum(pours.map((pour) => (pour.ml / ml) * pour.strengthGPerL));
+    const rateMlPerL = rateFor(demand, ml > 0 ? meanGPerL : liquids.poured(liquids.usual.stock));
+    const parts =
+      ml > 0
+        ? pours.map((pour) => ({
+            liquid: liquids.of(pour.batch),
+            mlPerL: (pour.ml / ml) * rateMlPerL,
+          }))
+        : [{ liquid: liquids.usual.stock, mlPerL: rateMlPerL }];
+    return pouredFrom(demand, pours, rateMlPerL, parts);
+  };
+
+  function clearShare(liquid: StockLiquid): number {
+    return Math.min(1, liquid.clearGPerL / liquids.poured(liquid));
+  }
+
+  return (demand) => (demand.given === undefined ? planned(demand) : logged(demand, demand.given));
+}
+
+function sum(amounts: readonly number[]): number {
+  return amounts.reduce((total, amount) => total + amount, 0);
+}
