@@ -1,7 +1,7 @@
+import { v5 } from "uuid";
 import type { Day, DaySpan } from "../dates.js";
 import type { Plan } from "../season/index.js";
 import { cleanText } from "./content-line.js";
-import { uuidV5 } from "./uuid.js";
 
 /** One entry of a calendar, free of file formats. */
 export interface CalendarEvent {
@@ -61,7 +61,7 @@ export function calendarMeta({ garden }: Pick<Plan, "garden">): CalendarMeta {
 
 /** The UUID under which all names of one garden stand. */
 export function gardenUid(gardenId: string): string {
-  return uuidV5(feedroundNamespace, gardenId);
+  return v5(gardenId, feedroundNamespace);
 }
 
 /**
@@ -77,7 +77,7 @@ export function calendarEvent(
   event: Omit<CalendarEvent, "key" | "uid">,
 ): CalendarEvent {
   const key = cleanText(`${event.kind}/${line}/${event.day}`);
-  return { ...event, key, uid: uuidV5(namespace, key) };
+  return { ...event, key, uid: v5(key, namespace) };
 }
 
 /** The key without its day. */

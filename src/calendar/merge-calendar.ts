@@ -1,3 +1,4 @@
+import { v5 } from "uuid";
 import { addDays, type Day, later } from "../dates.js";
 import type { CalendarEvent } from "./calendar-event.js";
 import type { RetiredUid } from "./calendar-file.js";
@@ -5,7 +6,7 @@ import { unfoldedLines } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
 import { dayOfStamp, type Stamp, stampAfter, stampOf } from "./stamp.js";
-import { uuidV5 } from "./uuid.js";
+
 import { cancelEvent, type Revision, writeEvent, type WrittenEvent } from "./vevent.js";
 
 /** A file that is imported must say what is cancelled; one that is subscribed to is the whole truth. */
@@ -107,8 +108,8 @@ function nextRevision({ uid, sequence, created, modified }: Revision, stamp: Sta
 function freeUid({ uid }: CalendarEvent, used: ReadonlySet<string>): string {
   if (!used.has(uid)) return uid;
   let n = 2;
-  while (used.has(uuidV5(uid, String(n)))) n++;
-  return uuidV5(uid, String(n));
+  while (used.has(v5(String(n), uid))) n++;
+  return v5(String(n), uid);
 }
 
 /** Where lines are folded is no change. */
