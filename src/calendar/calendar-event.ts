@@ -61,7 +61,8 @@ export function calendarMeta({ garden }: Pick<Plan, "garden">): CalendarMeta {
 
 /** The UUID under which all names of one garden stand. */
 export function gardenUid(gardenId: string): string {
-  return v5(gardenId, feedroundNamespace);
+  // As bytes, since the package throws on lone surrogates in text.
+  return v5(new TextEncoder().encode(gardenId), feedroundNamespace);
 }
 
 /**
