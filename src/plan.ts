@@ -1,11 +1,4 @@
 /** The program as a story: a garden becomes the plan of its season, one step after the other. */
-import { lifeSpan, plantingLife } from "./stages/index.js";
-import type { Crop, CropCatalogue } from "./crops/index.js";
-import { within, type Day } from "./dates.js";
-import type { Garden } from "./garden/index.js";
-import type { Finding, Result } from "./problem.js";
-import { allowedDays, chooseDays, feedingCourses, keepDays } from "./days/index.js";
-import { asScheduled, futureRecords, givenFeedings, keepsLog, resumed } from "./log/index.js";
 import {
   assembleRounds,
   canDemands,
@@ -13,20 +6,52 @@ import {
   otherFeedDays,
   otherFeedMixes,
   seasonStock,
+  type FeedDays,
+  type StockSide,
 } from "./cans/index.js";
+import type { Crop, CropCatalogue } from "./crops/index.js";
+import { within, type Day } from "./dates.js";
 import {
-  wishesBeyondLimits,
+  allowedDays,
+  chooseDays,
+  feedingCourses,
+  keepDays,
+  type FeedingCourse,
+  type Schedule,
+} from "./days/index.js";
+import type { Bed, Garden, Planting } from "./garden/index.js";
+import {
+  asScheduled,
+  futureRecords,
+  givenFeedings,
+  keepsLog,
+  resumed,
+  type GivenFeeding,
+} from "./log/index.js";
+import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
+import type { Finding, Result } from "./problem.js";
+import type { Published } from "./published/index.js";
+import {
   matchRules,
   sightingsOn,
-  signLevel,
   signEffect,
+  signLevel,
+  wishesBeyondLimits,
   type FeedRule,
+  type RuleMatch,
+  type Sighting,
   type Sign,
 } from "./rules/index.js";
-import type { Published } from "./published/index.js";
-import { type Plan, type PlannedPlanting, seasonTotals } from "./season/index.js";
-import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
+import {
+  seasonTotals,
+  type Plan,
+  type PlannedPlanting,
+  type PlanNote,
+  type Round,
+} from "./season/index.js";
+import { lifeSpan, plantingLife, type PlantingLife } from "./stages/index.js";
 import type { StockTables } from "./stock/index.js";
+import { given } from "./values.js";
 
 export interface PlanTables extends StockTables {
   readonly catalogue: CropCatalogue;
@@ -53,7 +78,32 @@ export function planSeason(
   tables: PlanTables,
   { today, keep }: PlanOptions,
 ): Result<Plan, Finding> {
-  const plantings = garden.beds.flatMap((bed) =>
+  const needs = plantingNeeds(garden, tables);
+  const findings = [
+    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules)),
+    ...futureRecords(garden, today),
+  ];
+  if (findings.length > 0) return { ok: false, problems: findings };
+
+  const days = feedingDays(garden, needs, today, keep);
+  const poured = pouredRounds(garden, needs, days, tables, today);
+  return poured.ok ? { ok: true, value: planOf(garden, needs, days, poured.value, today) } : poured;
+}
+
+/** A planting, its life, what feeds it when, and what was seen on it. */
+interface PlantingNeed {
+  readonly bed: Bed;
+  readonly planting: Planting;
+  readonly crop: Crop;
+  readonly life: PlantingLife;
+  readonly match: RuleMatch;
+  readonly rules: readonly FeedRule[];
+  readonly sightings: readonly Sighting[];
+}
+
+/** First step: stages, and the rules that feed in them. */
+function plantingNeeds(garden: Garden, tables: PlanTables): PlantingNeed[] {
+  return garden.beds.flatMap((bed) =>
     bed.plantings.map((planting) => {
       const crop = cropByKey(tables.catalogue, planting.crop);
       const life = plantingLife(planting, crop, garden);
@@ -63,102 +113,133 @@ export function planSeason(
       return { bed, planting, crop, life, match, rules, sightings };
     }),
   );
-  const findings = [
-    ...plantings.flatMap((p) => wishesBeyondLimits(p.planting, p.rules)),
-    ...futureRecords(garden, today),
-  ];
-  if (findings.length > 0) return { ok: false, problems: findings };
+}
 
-  // Days: what the log holds is past, what it does not hold was not given.
+interface FeedingDays {
+  /** As they are from the garden alone, and as they go on from what was given. */
+  readonly courses: readonly FeedingCourse[];
+  readonly ahead: readonly FeedingCourse[];
+  readonly past: readonly GivenFeeding[];
+  readonly schedule: Schedule;
+  readonly otherFeeds: FeedDays;
+}
+
+/** Second step: what the log holds is past, what a kept log does not hold was not given. */
+function feedingDays(
+  garden: Garden,
+  needs: readonly PlantingNeed[],
+  today: Day,
+  keep: Published | undefined,
+): FeedingDays {
   const isLogged = keepsLog(garden);
   const seasonDays = allowedDays(garden);
   const allowed = seasonDays.filter((day) => !isLogged || day >= today);
-  const whole = plantings.flatMap((p) => feedingCourses(p.planting, p.match.spans, garden.season));
-  const given = givenFeedings(garden, whole, today);
-  const feedDays = otherFeedDays(garden, seasonDays, given, today);
-  const courses = keepingGaps(resumed(whole, given), feedDays, allowed);
-  const problem = { allowedDays: allowed, courses: courses.map((course) => course.course) };
-  const schedule = chooseDays(keepDays(problem, courses, keep, today));
+  const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
+  const past = givenFeedings(garden, courses, today);
+  const otherFeeds = otherFeedDays(garden, seasonDays, past, today);
+  const ahead = keepingGaps(resumed(courses, past), otherFeeds, allowed);
+  const problem = { allowedDays: allowed, courses: ahead.map(({ course }) => course) };
+  const schedule = chooseDays(keepDays(problem, ahead, keep, today));
+  return { courses, ahead, past, schedule, otherFeeds };
+}
 
-  // Amounts: what each bed needs, from which bottle, in which cans.
-  const contexts = new Map(
-    plantings.map(({ planting, crop, life, sightings }) => [
-      planting.id,
-      {
-        crop,
-        spans: life.spans,
-        signLevel: (day: Day, rule: FeedRule) =>
-          signLevel(sightings, planting, life.spans, day, rule),
-      },
-    ]),
-  );
-  const growing = new Map(plantings.map((p) => [p.planting.id, lifeSpan(p.life.spans)]));
+interface PouredRounds {
+  readonly rounds: readonly Round[];
+  readonly stockSide: StockSide;
+  /** Log entries that fit no course. */
+  readonly strays: readonly GivenFeeding[];
+}
+
+/** Third step: what each bed needs, from which bottle, in which cans. */
+function pouredRounds(
+  garden: Garden,
+  needs: readonly PlantingNeed[],
+  { courses, past, schedule, otherFeeds }: FeedingDays,
+  tables: PlanTables,
+  today: Day,
+): Result<PouredRounds, Finding> {
+  const growing = new Map(needs.map(({ planting, life }) => [planting.id, lifeSpan(life.spans)]));
   const isGrowing = (planting: string, day: Day): boolean => {
     const span = growing.get(planting);
     return span !== undefined && within(day, span);
   };
-  const past = asScheduled(given, whole, isGrowing);
-  const demands = canDemands(garden, [...past.feedings, ...schedule.feedings], whole, contexts);
-  const ahead = demands.filter((demand) => demand.given === undefined);
-  const stockSide = seasonStock(garden, ahead, tables, today);
+  const contexts = new Map(
+    needs.map(({ planting, crop, life: { spans }, sightings }) => {
+      const level = (day: Day, rule: FeedRule): number =>
+        signLevel(sightings, planting, spans, day, rule);
+      return [planting.id, { crop, spans, signLevel: level }];
+    }),
+  );
+  const { feedings, strays } = asScheduled(past, courses, isGrowing);
+  const demands = canDemands(garden, [...feedings, ...schedule.feedings], courses, contexts);
+  const toCome = demands.filter((demand) => demand.given === undefined);
+  const stockSide = seasonStock(garden, toCome, tables, today);
   if (!stockSide.ok) return stockSide;
-  const feeds = otherFeedMixes(garden, feedDays, ({ id, transplanted }, day) => {
+  const { pouredFor, tapCalciumMgPerL } = stockSide.value;
+  const feeds = otherFeedMixes(garden, otherFeeds, ({ id, transplanted }, day) => {
     const isInBed = transplanted === undefined || transplanted <= day;
     return isInBed && isGrowing(id, day);
   });
-  const { pouredFor, tapCalciumMgPerL } = stockSide.value;
   const rounds = assembleRounds(garden, demands, pouredFor, tapCalciumMgPerL, feeds);
+  return { ok: true, value: { rounds, stockSide: stockSide.value, strays } };
+}
 
-  const fed = new Set(courses.map((course) => course.planting.id));
-  const told = windowWarnings(schedule, courses, today);
+/** Fourth step: all of it as one plain value, with what is to be told. */
+function planOf(
+  garden: Garden,
+  needs: readonly PlantingNeed[],
+  { ahead, schedule }: FeedingDays,
+  { rounds, stockSide, strays }: PouredRounds,
+  today: Day,
+): Plan {
+  const fed = new Set(ahead.map(({ planting }) => planting.id));
+  const told = windowWarnings(schedule, ahead, today);
   return {
-    ok: true,
-    value: {
-      planVersion: 1,
-      today,
-      garden: gardenOf(garden),
-      plantings: plantings.map(({ bed, planting, life, match, rules }): PlannedPlanting => ({
-        id: planting.id,
-        name: planting.name,
-        bed: bed.id,
-        bedName: bed.name,
-        crop: planting.crop,
-        cropName: planting.cropWord,
-        stages: life.spans,
-        fed: fed.has(planting.id),
-        reason:
-          match.spans.length > 0 && !fed.has(planting.id)
-            ? "not fed: the stages in which it is fed fall outside the season"
-            : match.reason,
-        rules: rules.map((rule) => rule.id),
-      })),
-      rounds,
-      rules: [...new Set(plantings.flatMap((p) => p.rules))],
-      stock: stockSide.value.stock,
-      warnings: [...told.warnings, ...stockSide.value.warnings],
-      notes: [
-        ...plantings.flatMap(({ sightings, planting, crop, life, match }) =>
-          sightings.map((s) =>
-            signNote(
-              s,
-              signEffect(s, sightings, planting, life.spans, match.spans),
-              planting,
-              crop,
-            ),
-          ),
-        ),
-        ...told.notes,
-        ...strayNotes(past.strays, garden),
-      ],
-      assumptions: [
-        ...garden.assumptions,
-        ...plantings.flatMap((p) => p.life.assumptions),
-        ...usedDefaults(garden, courses),
-        ...stockSide.value.assumptions,
-      ],
-      totals: seasonTotals(rounds),
-    },
+    planVersion: 1,
+    today,
+    garden: gardenOf(garden),
+    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id))),
+    rounds,
+    rules: [...new Set(needs.flatMap(({ rules }) => rules))],
+    stock: stockSide.stock,
+    warnings: [...told.warnings, ...stockSide.warnings],
+    notes: [...needs.flatMap(signNotes), ...told.notes, ...strayNotes(strays, garden)],
+    assumptions: [
+      ...garden.assumptions,
+      ...needs.flatMap(({ life }) => life.assumptions),
+      ...usedDefaults(garden, ahead),
+      ...stockSide.assumptions,
+    ],
+    totals: seasonTotals(rounds),
   };
+}
+
+function plannedPlanting(
+  { bed, planting, life, match, rules }: PlantingNeed,
+  fed: boolean,
+): PlannedPlanting {
+  return {
+    id: planting.id,
+    name: planting.name,
+    bed: bed.id,
+    bedName: bed.name,
+    crop: planting.crop,
+    cropName: planting.cropWord,
+    stages: life.spans,
+    fed,
+    reason:
+      match.spans.length > 0 && !fed
+        ? "not fed: the stages in which it is fed fall outside the season"
+        : match.reason,
+    rules: rules.map((rule) => rule.id),
+  };
+}
+
+function signNotes({ sightings, planting, crop, life, match }: PlantingNeed): PlanNote[] {
+  return sightings.map((sighting) => {
+    const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
+    return signNote(sighting, effect, planting, crop);
+  });
 }
 
 function cropByKey(catalogue: CropCatalogue, key: string): Crop {
@@ -178,7 +259,7 @@ function gardenOf(garden: Garden): Plan["garden"] {
     amounts,
     canL,
     sprayerL,
-    ...(timeOfDay === undefined ? {} : { timeOfDay }),
+    ...given({ timeOfDay }),
     durationMin,
     calendar,
   };

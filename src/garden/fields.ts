@@ -156,13 +156,6 @@ export function number(value: unknown): number | undefined {
   return typeof value === "number" && Number.isFinite(value) ? value : undefined;
 }
 
-/** The keys whose value is not undefined: for optional properties. */
-export function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
-  };
-}
-
 function dateMend(value: string): string {
   const numbers = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(value);
   if (!numbers) return "write it as year-month-day, like 2027-05-20";

@@ -1,6 +1,7 @@
 import type { DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
-import { given, list, record, text, type Loose } from "./fields.js";
+import { list, record, text, type Loose } from "./fields.js";
+import { given } from "../values.js";
 import type { Bed, Planting } from "./garden.js";
 import type { Bed as BedFile } from "./garden-file.js";
 import { areaBounds, validatePlanting, type PlantingDraft } from "./validate-planting.js";

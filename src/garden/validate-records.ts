@@ -3,7 +3,8 @@ import { findCrop } from "../crops/index.js";
 import { weekdays, type Weekday } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { didYouMean } from "../suggest.js";
-import { given, list, record, text, type Fields } from "./fields.js";
+import { list, record, text, type Fields } from "./fields.js";
+import { given } from "../values.js";
 import type { LogEntry, OtherFeed, SignSeen } from "./garden.js";
 import type {
   LogEntry as LogFile,

@@ -1,6 +1,7 @@
 import { weekdays, type Weekday } from "../dates.js";
 import { didYouMean } from "../suggest.js";
-import { given, list, record, text, type Fields } from "./fields.js";
+import { list, record, text, type Fields } from "./fields.js";
+import { given } from "../values.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
 import type { Calendar, FeedingDays as FeedingFile, GardenFile, Reminder } from "./garden-file.js";
 import type { Validation } from "./validation.js";

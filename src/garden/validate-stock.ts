@@ -1,5 +1,6 @@
 import { dayFromNumber } from "../dates.js";
-import { given, list, number, record, text } from "./fields.js";
+import { list, number, record, text } from "./fields.js";
+import { given } from "../values.js";
 import type { BatchInHand, StockSettings } from "./garden.js";
 import type { Batch, Stock } from "./garden-file.js";
 import type { Validation } from "./validation.js";

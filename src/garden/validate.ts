@@ -5,16 +5,8 @@
 import { daysBetween } from "../dates.js";
 import { volumeText } from "./amounts.js";
 import { inFileOrder, type Finding, type Result } from "../problem.js";
-import {
-  fieldReaders,
-  given,
-  list,
-  number,
-  record,
-  text,
-  type Fields,
-  type Loose,
-} from "./fields.js";
+import { fieldReaders, list, number, record, text, type Fields, type Loose } from "./fields.js";
+import { given } from "../values.js";
 import type { Bed, Garden } from "./garden.js";
 import type { GardenFile } from "./garden-file.js";
 import { hemisphereOf } from "./hemisphere.js";

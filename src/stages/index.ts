@@ -1,2 +1,8 @@
-export { lifeSpan, plantingLife, stageNearest, stageOn } from "./planting-life.js";
+export {
+  lifeSpan,
+  plantingLife,
+  type PlantingLife,
+  stageNearest,
+  stageOn,
+} from "./planting-life.js";
 export type { StageSpan } from "./stage-span.js";
