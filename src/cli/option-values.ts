@@ -35,3 +35,16 @@ export function millimetresOption(text: string): number {
   if (!match) throw new InvalidArgumentError("Write millimetres, like 7.5.");
   return Number(match[1]);
 }
+
+export function portOption(text: string): number {
+  const port = Number(text);
+  if (!/^\d{1,5}$/.test(text) || port > 65_535)
+    throw new InvalidArgumentError("Write a number from 0 to 65535.");
+  return port;
+}
+
+export function urlOption(text: string): string {
+  const isUrl = URL.canParse(text) && /^https?:$/.test(new URL(text).protocol);
+  if (!isUrl) throw new InvalidArgumentError("Write it like https://example.org/gardens/.");
+  return text;
+}

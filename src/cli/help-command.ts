@@ -1,0 +1,27 @@
+/** `help`: what is told of commands and files. */
+import type { Command } from "commander";
+import { didYouMean } from "../suggest.js";
+import { readSchema } from "../tables.js";
+import { schemaHelp } from "./schema-help.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { textStyle } from "./style.js";
+
+/** Topics of `help` beside the commands, with the schema that each is made from. */
+const topics: Readonly<Record<string, string>> = { "garden-file": "garden", "rule-file": "rules" };
+
+export function helpTopics(program: Command): string[] {
+  return [...Object.keys(topics), ...program.commands.map((command) => command.name())];
+}
+
+export function helpCommand(topic: string | undefined, shell: Shell, program: Command): number {
+  const schema = topics[topic ?? ""];
+  const command = topic === undefined ? program : program.commands.find((c) => c.name() === topic);
+  if (schema !== undefined) shell.stdout(`${schemaHelp(readSchema(schema), textStyle(shell))}\n`);
+  else if (command !== undefined) command.outputHelp();
+  else {
+    const names = helpTopics(program);
+    const near = didYouMean(topic ?? "", names, `it is one of ${names.join(", ")}`);
+    throw new CommandError(exitCodes.usage, `there is no help on \`${topic ?? ""}\`: ${near}`);
+  }
+  return exitCodes.fine;
+}
