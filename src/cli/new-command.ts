@@ -5,7 +5,7 @@ import { starterGarden, starterProblem } from "./starter.js";
 
 export interface NewOptions {
   readonly name: string;
-  readonly timezone: string;
+  readonly timezone?: string;
 }
 
 /** Writes a starter garden file; never over a file that is there. */
@@ -14,13 +14,15 @@ export async function newCommand(
   options: NewOptions,
   shell: Shell,
 ): Promise<number> {
-  if (options.name.trim() === "" || /[\n\r"\\]/.test(options.name))
+  const { name, timezone = shell.localTimezone } = options;
+  if (name.trim() === "" || /[\n\r"\\]/.test(name))
     throw new CommandError(exitCodes.usage, "--name is one line of text without quotes");
-  const problem = starterProblem(options.timezone);
+  const problem = starterProblem(timezone);
   if (problem !== undefined) throw new CommandError(exitCodes.usage, problem);
   const text = starterGarden({
-    ...options,
-    today: shell.today(options.timezone),
+    name,
+    timezone,
+    today: shell.today(timezone),
     schemaPath: fileURLToPath(new URL("../../schemas/garden.schema.json", import.meta.url)),
   });
   if (file === undefined || file === "-") {

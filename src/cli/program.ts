@@ -35,7 +35,7 @@ function commands(shell: Shell, setExit: (code: number) => void): Command {
     .showHelpAfterError("(`feedround --help` lists the commands)")
     .exitOverride()
     .configureOutput({ writeOut: shell.stdout, writeErr: shell.stderr });
-  for (const spec of commandList(shell)) addCommand(program, spec, shell, setExit);
+  for (const spec of commandList) addCommand(program, spec, shell, setExit);
   return program;
 }
 
