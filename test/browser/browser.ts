@@ -1,14 +1,25 @@
-/** Debian's Chromium, one for a test file, kept from every network. */
+/** Chromium, one for a test file, kept from every network. */
 import { createRequire } from "node:module";
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+import { findBrowser, packaged } from "./find-browser.js";
+import { packagedBrowser } from "./packaged-browser.js";
 
 export const phone = { width: 360, height: 740 };
 export const desktop = { width: 1280, height: 900 };
 
 export async function startBrowser(): Promise<Browser> {
+  const found = findBrowser(process.platform, process.env, existsSync);
+  const { program, libraries } =
+    found === packaged ? await packagedBrowser() : { program: found, libraries: undefined };
   return chromium.launch({
-    executablePath: "/usr/bin/chromium",
+    executablePath: program,
+    env: {
+      ...process.env,
+      FONTCONFIG_FILE: fileURLToPath(new URL("fonts.conf", import.meta.url)),
+      ...(libraries === undefined ? {} : { LD_LIBRARY_PATH: libraries }),
+    },
     args: [
       "--headless",
       "--no-sandbox",

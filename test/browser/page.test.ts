@@ -1,4 +1,4 @@
-/** The page as people meet it: in Debian's Chromium, on a phone and on a desk. */
+/** The page as people meet it: in Chromium, on a phone and on a desk. */
 import { createHash } from "node:crypto";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
