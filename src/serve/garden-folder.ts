@@ -5,7 +5,7 @@ import { gardenNames } from "./garden-names.js";
 import { type GardenShow, gardenShow, reload, type ShowContext } from "./garden-show.js";
 import { type Print, printOf, scan, type Scan, type Sniffed } from "./scan.js";
 import { todayAt } from "./today.js";
-import { type Trouble, troubleLine } from "./trouble.js";
+import { type Trouble, troubleLine } from "./system-trouble.js";
 import { stepOf, type Seen } from "./watch-step.js";
 
 /** All gardens on show, kept in step with their files. */

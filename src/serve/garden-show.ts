@@ -9,7 +9,7 @@ import type { SubscribeLinks } from "./links.js";
 import { problemPage } from "./plain-page.js";
 import { contentHash, renewed, representation, type Representation } from "./representation.js";
 import { spanOfToday, todayAt } from "./today.js";
-import { troubleLine, troubleOf } from "./trouble.js";
+import { troubleLine, troubleOf } from "./system-trouble.js";
 
 /** One garden as the server shows it. Plans and bytes are compressed: there may be a thousand. */
 export interface GardenShow {

@@ -7,4 +7,4 @@ export type { SubscribeLinks } from "./links.js";
 export { publishGardens, type PublishOptions, type Published } from "./publish.js";
 export { serveGardens, type GardenServer, type ServeOptions } from "./serve.js";
 export { stopOnSignals } from "./signals.js";
-export type { Trouble } from "./trouble.js";
+export type { Trouble } from "./system-trouble.js";

@@ -11,7 +11,7 @@ import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
 import { todayAt } from "./today.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 import { writeWhole } from "../write-whole.js";
 
 export interface PublishOptions {

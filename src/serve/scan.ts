@@ -1,7 +1,7 @@
 import { readdir, readFile, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { isRuleFile } from "./garden-source.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 
 /** What tells one version of a file from another; `gone` when there is none. */
 export type Print = string;

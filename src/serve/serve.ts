@@ -15,7 +15,7 @@ import { noCalendarYet, notFound, replyWith } from "./reply.js";
 import { inflater, renewed, type Representation } from "./representation.js";
 import { type Guard, routeOf } from "./route.js";
 import { keptSecret } from "./secret.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 
 export interface ServeOptions {
   /** Garden files, and folders of them. */
