@@ -1,19 +1,22 @@
 /** Whether Accept-Encoding asks for gzip, at least as much as for no coding (RFC 9110 section 12.5.3). */
-export function acceptsGzip(field: string | undefined): boolean {
-  if (field === undefined) return false;
-  const weights = new Map<string, number>();
-  for (const part of field.split(",")) {
-    const [coding = "", ...parameters] = part.split(";");
-    weights.set(coding.trim().toLowerCase(), weightOf(parameters));
-  }
-  const gzip = weights.get("gzip") ?? weights.get("x-gzip") ?? weights.get("*") ?? 0;
-  return gzip > 0 && gzip >= (weights.get("identity") ?? 0);
+export function acceptsGzip(field = ""): boolean {
+  const gzip = weightIn(field, gzipOrAlias) ?? weightIn(field, anyCoding) ?? 0;
+  return gzip > 0 && gzip >= (weightIn(field, identity) ?? 0);
 }
 
-function weightOf(parameters: readonly string[]): number {
-  for (const parameter of parameters) {
-    const match = /^\s*q\s*=\s*(0(?:\.\d{0,3})?|1(?:\.0{0,3})?)\s*$/i.exec(parameter);
-    if (match) return Number(match[1]);
-  }
-  return 1;
+const gzipOrAlias = weighed("(?:x-)?gzip");
+const anyCoding = weighed("\\*");
+const identity = weighed("identity");
+
+/** A coding in a list, and the `q` beside it. */
+function weighed(coding: string): RegExp {
+  return new RegExp(
+    `(?:^|,)[ \\t]*${coding}[ \\t]*(?:;[ \\t]*q=([\\d.]+)|;[^,]*)?[ \\t]*(?:,|$)`,
+    "i",
+  );
+}
+
+function weightIn(field: string, coding: RegExp): number | undefined {
+  const match = coding.exec(field);
+  return match ? Number(match[1] ?? 1) : undefined;
 }

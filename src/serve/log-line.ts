@@ -13,16 +13,6 @@ export interface RequestFacts {
 export function requestLine(facts: RequestFacts): string {
   const { atMs, address = "-", method = "-", what, status, bytes, tookMs } = facts;
   const took = Math.round(tookMs * 10) / 10;
-  return `${secondText(atMs)} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
-}
-
-// Most lines of a busy server are of the same second.
-let last = { second: NaN, text: "" };
-
-function secondText(atMs: number): string {
-  const second = Math.floor(atMs / 1000);
-  if (second !== last.second) {
-    last = { second, text: new Date(second * 1000).toISOString().replace(".000", "") };
-  }
-  return last.text;
+  const at = `${new Date(atMs).toISOString().slice(0, 19)}Z`;
+  return `${at} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
 }

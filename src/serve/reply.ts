@@ -1,7 +1,6 @@
 import { acceptsGzip } from "./accepts-gzip.js";
 import { isUnchanged } from "./conditional.js";
 import { httpDate } from "./http-date.js";
-import { remembering } from "./remembering.js";
 import {
   cacheHeaders,
   type Coding,
@@ -24,8 +23,6 @@ export interface Asked {
   readonly "if-modified-since"?: string | undefined;
 }
 
-const takesGzip = remembering(acceptsGzip);
-
 /** 200, or 304 when the reader has it already. */
 export function replyWith(
   shown: Representation,
@@ -33,7 +30,7 @@ export function replyWith(
   nowMs: number,
   inflate: Inflate,
 ): Reply {
-  const coding: Coding = takesGzip(asked["accept-encoding"]?.toString()) ? "gzip" : "identity";
+  const coding: Coding = acceptsGzip(asked["accept-encoding"]?.toString()) ? "gzip" : "identity";
   const { headers, modifiedS, lastModified } = shown;
   const etag = shown.etags[coding];
   const nowS = Math.floor(nowMs / 1000);
