@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { Duplex } from "node:stream";
-import { requestLine } from "./log-line.js";
 import { onlyReading, ourFault, type Reply } from "./reply.js";
+import { bugLine, requestLine } from "./request-log.js";
 
 /** What one client may take of the server. */
 export interface Limits {
@@ -38,8 +38,8 @@ export interface Answer {
 }
 
 export interface Handling {
-  /** For GET and HEAD. A promise only where something must be read first. */
-  readonly answer: (request: IncomingMessage) => Answer | Promise<Answer>;
+  /** For GET and HEAD. */
+  readonly answer: (request: IncomingMessage) => Promise<Answer>;
   readonly log: (line: string) => void;
   readonly nowMs: () => number;
 }
@@ -55,7 +55,10 @@ export function httpServer(handling: Handling, limits: Limits): Server {
       connectionsCheckingInterval: limits.checkMs,
     },
     (request, response) => {
-      handle(request, response, handling);
+      handle(request, response, handling).catch((error: unknown) => {
+        handling.log(bugLine(error));
+        response.destroy();
+      });
     },
   );
   server.maxConnections = limits.connections;
@@ -69,39 +72,32 @@ export function httpServer(handling: Handling, limits: Limits): Server {
   return server;
 }
 
-function handle(request: IncomingMessage, response: ServerResponse, handling: Handling): void {
+async function handle(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { answer, log, nowMs }: Handling,
+): Promise<void> {
   const beganMs = performance.now();
-  const finish = ({ reply, what }: Answer): void => {
-    send(request, response, reply);
-    const { method, socket } = request;
-    handling.log(
-      requestLine({
-        atMs: handling.nowMs(),
-        address: socket.remoteAddress,
-        method,
-        what,
-        status: reply.status,
-        bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
-        tookMs: performance.now() - beganMs,
-      }),
-    );
-  };
-  if (request.method !== "GET" && request.method !== "HEAD") {
-    finish({ reply: onlyReading, what: "-" });
-    return;
-  }
-  const fail = (error: unknown): void => {
-    handling.log(`bug: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
-    if (response.headersSent) response.destroy();
-    else finish({ reply: ourFault, what: "-" });
-  };
-  try {
-    const answer = handling.answer(request);
-    if (answer instanceof Promise) answer.then(finish).catch(fail);
-    else finish(answer);
-  } catch (error) {
-    fail(error);
-  }
+  const { method, socket } = request;
+  const { reply, what } =
+    method === "GET" || method === "HEAD"
+      ? await answer(request).catch((error: unknown): Answer => {
+          log(bugLine(error));
+          return { reply: ourFault, what: "-" };
+        })
+      : { reply: onlyReading, what: "-" };
+  send(request, response, reply);
+  log(
+    requestLine({
+      atMs: nowMs(),
+      address: socket.remoteAddress,
+      method,
+      what,
+      status: reply.status,
+      bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
+      tookMs: performance.now() - beganMs,
+    }),
+  );
 }
 
 function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {

@@ -46,10 +46,7 @@ export interface Published {
  */
 export async function publishGardens(options: PublishOptions): Promise<Result<Published, Trouble>> {
   const { dir } = options;
-  const found = await scan(
-    options.gardens.map((path) => resolve(path)),
-    new Map(),
-  );
+  const found = await scan(options.gardens.map((path) => resolve(path)));
   if (found.troubles.length > 0) {
     return { ok: false, problems: found.troubles.map(({ trouble }) => trouble) };
   }

@@ -21,7 +21,7 @@ export type Sniffed = Map<string, { readonly print: Print; readonly isGarden: bo
  *
  * @param roots absolute paths of garden files and folders
  */
-export async function scan(roots: readonly string[], sniffed: Sniffed): Promise<Scan> {
+export async function scan(roots: readonly string[], sniffed: Sniffed = new Map()): Promise<Scan> {
   const prints = new Map<string, Print>();
   const troubles: { root: string; trouble: Trouble }[] = [];
   for (const root of roots) {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { batchedLines } from "../../src/serve/batched-lines.js";
+import { batchedLines } from "../../src/serve/request-log.js";
 import { replyWith } from "../../src/serve/reply.js";
 import { inflater, renewed, representation } from "../../src/serve/representation.js";
 

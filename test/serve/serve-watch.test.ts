@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { day } from "../../src/dates.js";
 import { gardenSource, type AsOf, type GardenSource } from "../../src/serve/index.js";
-import { stepOf } from "../../src/serve/watch-step.js";
+import { stepOf } from "../../src/serve/garden-folder.js";
 import { isGardenFileName } from "../../src/serve/scan.js";
 import { aPlan, roundsOn } from "../support/a-plan.js";
 import { aFolder, aServer, gardenText, get, testSource, until } from "./a-server.js";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { acceptsGzip } from "../../src/serve/accepts-gzip.js";
-import { isUnchanged, nextModifiedS } from "../../src/serve/conditional.js";
 import { httpDate, parseHttpDate } from "../../src/serve/http-date.js";
+import { nextModifiedS } from "../../src/serve/representation.js";
+import { acceptsGzip, isUnchanged } from "../../src/serve/request-fields.js";
 
 const changedS = Date.UTC(2027, 5, 1, 6) / 1000;
 const now = { etag: '"abc"', modifiedS: changedS, nowS: changedS + 3600 };
