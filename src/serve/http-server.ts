@@ -55,10 +55,7 @@ export function httpServer(handling: Handling, limits: Limits): Server {
       connectionsCheckingInterval: limits.checkMs,
     },
     (request, response) => {
-      handle(request, response, handling).catch((error: unknown) => {
-        handling.log(bugLine(error));
-        response.destroy();
-      });
+      void handle(request, response, handling);
     },
   );
   server.maxConnections = limits.connections;
@@ -79,25 +76,28 @@ async function handle(
 ): Promise<void> {
   const beganMs = performance.now();
   const { method, socket } = request;
-  const { reply, what } =
-    method === "GET" || method === "HEAD"
-      ? await answer(request).catch((error: unknown): Answer => {
-          log(bugLine(error));
-          return { reply: ourFault, what: "-" };
-        })
-      : { reply: onlyReading, what: "-" };
-  send(request, response, reply);
-  log(
-    requestLine({
-      atMs: nowMs(),
-      address: socket.remoteAddress,
-      method,
-      what,
-      status: reply.status,
-      bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
-      tookMs: performance.now() - beganMs,
-    }),
-  );
+  const finish = ({ reply, what }: Answer): void => {
+    send(request, response, reply);
+    log(
+      requestLine({
+        atMs: nowMs(),
+        address: socket.remoteAddress,
+        method,
+        what,
+        status: reply.status,
+        bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
+        tookMs: performance.now() - beganMs,
+      }),
+    );
+  };
+  const isReading = method === "GET" || method === "HEAD";
+  try {
+    finish(isReading ? await answer(request) : { reply: onlyReading, what: "-" });
+  } catch (error) {
+    log(bugLine(error));
+    if (response.headersSent) response.destroy();
+    else finish({ reply: ourFault, what: "-" });
+  }
 }
 
 function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {
