@@ -3,7 +3,7 @@ import { entriesOfDay } from "../src/log-entries.js";
 import { aBedRound, aFeeding, aFill, aMix, aPlan, aRound } from "./support/a-plan.js";
 
 /** Amounts written for plantings that share a can of so much stock, by the water each gets. */
-function written(stockMl: number, watersL: readonly number[]): string[] {
+function written(stockMl: number, watersL: readonly number[]): (string | undefined)[] {
   const feedings = watersL.map((waterL, i) => aFeeding({ planting: `p${i}`, waterL }));
   const mix = aMix({ feedings, fills: [aFill({ stockMl })] });
   const plan = aPlan({ rounds: [aRound({ beds: [aBedRound({ mixes: [mix] })] })] });
