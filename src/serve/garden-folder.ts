@@ -1,12 +1,11 @@
 import { sep } from "node:path";
-import type { Day } from "../dates.js";
 import type { Result } from "../problem.js";
 import { gardenNames } from "./garden-names.js";
 import { type GardenShow, gardenShow, reload, type ShowContext } from "./garden-show.js";
+import { bugLine } from "./request-log.js";
 import { type Print, printOf, scan, type Scan, type Sniffed } from "./scan.js";
-import { todayAt } from "./today.js";
-import { type Trouble, troubleLine } from "./trouble.js";
-import { stepOf, type Seen } from "./watch-step.js";
+import { type Trouble, troubleLine } from "./system-trouble.js";
+import { isWithin, spanOfToday, type TimeSpan } from "./today.js";
 
 /** All gardens on show, kept in step with their files. */
 export interface GardenFolder {
@@ -19,18 +18,26 @@ export interface GardenFolder {
   readonly stop: () => Promise<void>;
 }
 
+/** What was seen of a garden's files. */
+export interface Seen {
+  /** When they were last read; undefined before the first reading. */
+  readPrint?: Print;
+  /** At the last look. */
+  lastPrint?: Print;
+}
+
 interface Watched extends Seen {
   readonly show: GardenShow;
   goneSinceMs?: number;
   /** Today, there, at the last reading: what is planned depends on it. */
-  readDay?: Day;
+  readDay?: TimeSpan;
 }
 
 const usualLookMs = 400;
 /** Between two looks at a file that has just changed: it may still be being written. */
 const settleMs = 100;
-/** Reading of many gardens pauses after this for a look at what changed meanwhile. */
-const readingMs = 300;
+/** Reading of many gardens pauses after so many for a look at what changed meanwhile. */
+const readAtOnce = 16;
 /** A file may be away for a moment when it is synced or renamed; after this its addresses end. */
 const goneMs = 60_000;
 
@@ -47,75 +54,29 @@ export async function gardenFolder(
     return { ok: false, problems: first.troubles.map(({ trouble }) => trouble) };
   }
   const watched = new Map<string, Watched>();
-  let byName = new Map<string, GardenShow>();
-  let troubles = "";
+  meet(watched, first, context.nowMs(), log);
+  let byName = nameAll(watched);
+  let told = "";
   let timer: NodeJS.Timeout | undefined;
   let looking: Promise<void> = Promise.resolve();
   let stopped = false;
   const { promise: ready, resolve: setReady } = withResolvers();
 
-  const meet = (found: Scan): void => {
-    const told = found.troubles.map(({ trouble }) => troubleLine(trouble)).join("\n");
-    if (told !== troubles && told !== "") log(told);
-    troubles = told;
-    const nowMs = context.nowMs();
-    let changed = false;
-    for (const file of found.prints.keys()) {
-      if (watched.has(file)) continue;
-      watched.set(file, { show: gardenShow(file, "") });
-      changed = true;
-    }
-    for (const [file, one] of watched) {
-      if (found.prints.has(file) || heldByTrouble(file, found)) delete one.goneSinceMs;
-      else if (nowMs - (one.goneSinceMs ??= nowMs) >= goneMs) {
-        watched.delete(file);
-        changed = true;
-        log(`${one.show.name}: its file is gone, and so are its addresses`);
-      }
-    }
-    if (!changed) return;
-    for (const { file, name } of gardenNames([...watched.keys()])) {
-      const { show } = watched.get(file) ?? {};
-      if (show) show.name = name;
-    }
-    byName = new Map([...watched.values()].map(({ show }) => [show.name, show]));
-  };
-
   /** Gives the time to the next look. */
   const look = async (): Promise<number> => {
     const found = await scan(roots, sniffed);
-    meet(found);
-    const prints = printer(found);
-    const today = dayTeller(context.nowMs());
-    const due: { one: Watched; print: Print }[] = [];
-    let waiting = false;
-    for (const [file, one] of watched) {
-      if (!found.prints.has(file) && heldByTrouble(file, found)) continue;
-      const print = (
-        await Promise.all([file, ...one.show.reads].map(async (each) => prints(each)))
-      ).join("\n");
-      const isAnotherDay = one.readDay !== undefined && one.readDay !== today(one.show);
-      const step = isAnotherDay ? "read" : stepOf(one, print);
-      one.lastPrint = print;
-      if (step === "wait") waiting = true;
-      if (step === "read") due.push({ one, print });
-    }
-    // An edit goes before gardens that have not been read at all.
-    due.sort(
-      (a, b) => Number(a.one.readPrint === undefined) - Number(b.one.readPrint === undefined),
-    );
-    const untilMs = performance.now() + readingMs;
-    for (const [done, { one, print }] of due.entries()) {
+    const troubles = found.troubles.map(({ trouble }) => troubleLine(trouble)).join("\n");
+    if (troubles !== told && troubles !== "") log(troubles);
+    told = troubles;
+    if (meet(watched, found, context.nowMs(), log)) byName = nameAll(watched);
+    const { due, isWaiting } = await dueOf(watched, found, context.nowMs());
+    for (const one of due.slice(0, readAtOnce)) {
       if (stopped) return 0;
-      if (done > 0 && performance.now() > untilMs) return 0;
-      one.readPrint = print;
-      const dayNow = dayTeller(context.nowMs());
-      for (const line of await readAgain(one.show, context)) log(line);
-      const day = dayNow(one.show);
-      if (day !== undefined) one.readDay = day;
+      for (const line of await readAgain(one, context)) log(line);
     }
+    if (due.length > readAtOnce) return 0;
     setReady();
-    return waiting ? settleMs : lookMs;
+    return isWaiting ? settleMs : lookMs;
   };
 
   const keepLooking = (): void => {
@@ -124,7 +85,6 @@ export async function gardenFolder(
     });
   };
 
-  meet(first);
   return {
     ok: true,
     value: {
@@ -142,40 +102,87 @@ export async function gardenFolder(
   };
 }
 
-/** A bug met with one garden must not keep the others from being served. */
-async function readAgain(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
+/** Takes up gardens whose files are new and drops those that are gone; whether there were any. */
+function meet(
+  watched: Map<string, Watched>,
+  found: Scan,
+  nowMs: number,
+  log: (line: string) => void,
+): boolean {
+  let changed = false;
+  for (const file of found.prints.keys()) {
+    if (watched.has(file)) continue;
+    watched.set(file, { show: gardenShow(file, "") });
+    changed = true;
+  }
+  for (const [file, one] of watched) {
+    if (found.prints.has(file) || heldByTrouble(file, found)) delete one.goneSinceMs;
+    else if (nowMs - (one.goneSinceMs ??= nowMs) >= goneMs) {
+      watched.delete(file);
+      changed = true;
+      log(`${one.show.name}: its file is gone, and so are its addresses`);
+    }
+  }
+  return changed;
+}
+
+function nameAll(watched: ReadonlyMap<string, Watched>): Map<string, GardenShow> {
+  const names = new Map(gardenNames([...watched.keys()]).map(({ file, name }) => [file, name]));
+  for (const [file, { show }] of watched) show.name = names.get(file) ?? show.name;
+  return new Map([...watched.values()].map(({ show }) => [show.name, show]));
+}
+
+/** Gardens to be read now, and whether others wait until their files keep still. */
+async function dueOf(
+  watched: ReadonlyMap<string, Watched>,
+  found: Scan,
+  nowMs: number,
+): Promise<{ due: Watched[]; isWaiting: boolean }> {
+  const due: Watched[] = [];
+  let isWaiting = false;
+  for (const [file, one] of watched) {
+    if (!found.prints.has(file) && heldByTrouble(file, found)) continue;
+    const files = [file, ...one.show.reads];
+    const prints = files.map(async (each) => found.prints.get(each) ?? (await printOf(each)));
+    const print = (await Promise.all(prints)).join("\n");
+    const isAnotherDay = one.readDay !== undefined && !isWithin(one.readDay, nowMs);
+    const step = isAnotherDay ? "read" : stepOf(one, print);
+    one.lastPrint = print;
+    if (step === "wait") isWaiting = true;
+    if (step === "read") due.push(one);
+  }
+  // An edit goes before gardens that have not been read at all.
+  due.sort((a, b) => Number(a.readPrint === undefined) - Number(b.readPrint === undefined));
+  return { due, isWaiting };
+}
+
+/**
+ * What to do after a look at a garden's files. A change is read once it has kept still from one look to
+ * the next, so that a file that is being written is not taken for a shorter garden.
+ */
+export function stepOf({ readPrint, lastPrint }: Seen, print: Print): "none" | "wait" | "read" {
+  if (print === readPrint) return "none";
+  return readPrint === undefined || print === lastPrint ? "read" : "wait";
+}
+
+/** A bug met with one garden must not keep the others from being served. Gives lines for the terminal. */
+async function readAgain(one: Watched, context: ShowContext): Promise<readonly string[]> {
+  const { show, lastPrint } = one;
+  if (lastPrint !== undefined) one.readPrint = lastPrint;
+  const nowMs = context.nowMs();
   try {
     return await reload(show, context);
   } catch (error) {
-    return [`${show.name}: bug: ${error instanceof Error ? String(error.stack) : String(error)}`];
+    return [`${show.name}: ${bugLine(error)}`];
+  } finally {
+    const timezone = show.good?.plan?.timezone;
+    if (timezone !== undefined) one.readDay = spanOfToday(nowMs, timezone);
   }
 }
 
 /** A folder or file that can't be looked at at all (a disk that is away) says nothing of its gardens. */
 function heldByTrouble(file: string, { troubles }: Scan): boolean {
   return troubles.some(({ root }) => file.startsWith(root + sep));
-}
-
-/** Each file is looked at once, however many gardens depend on it. */
-function printer({ prints }: Scan): (file: string) => Print | Promise<Print> {
-  const seen = new Map<string, Print | Promise<Print>>(prints);
-  return (file) => {
-    const print = seen.get(file) ?? printOf(file);
-    seen.set(file, print);
-    return print;
-  };
-}
-
-/** The day it is in a garden's zone, once its zone is known. */
-function dayTeller(nowMs: number): (show: GardenShow) => Day | undefined {
-  const days = new Map<string, Day>();
-  return ({ good }) => {
-    if (good?.plan === undefined) return undefined;
-    const { timezone } = good.plan;
-    const day = days.get(timezone) ?? todayAt(nowMs, timezone);
-    days.set(timezone, day);
-    return day;
-  };
 }
 
 function withResolvers(): { promise: Promise<void>; resolve: () => void } {

@@ -2,14 +2,19 @@ import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { problemLine, type Problem } from "../problem.js";
 import type { Plan } from "../season/index.js";
-import { nextModifiedS } from "./conditional.js";
 import type { GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
 import type { SubscribeLinks } from "./links.js";
 import { problemPage } from "./plain-page.js";
-import { contentHash, renewed, representation, type Representation } from "./representation.js";
-import { spanOfToday, todayAt } from "./today.js";
-import { troubleLine, troubleOf } from "./trouble.js";
+import {
+  contentHash,
+  nextModifiedS,
+  renewed,
+  representation,
+  type Representation,
+} from "./representation.js";
+import { isWithin, spanOfToday, todayAt, type TimeSpan } from "./today.js";
+import { troubleLine, troubleOf } from "./system-trouble.js";
 
 /** One garden as the server shows it. Plans and bytes are compressed: there may be a thousand. */
 export interface GardenShow {
@@ -30,12 +35,10 @@ interface Good {
   readonly plan?: { readonly gzip: Buffer; readonly hash: string; readonly timezone: string };
 }
 
-interface ShownPage {
+interface ShownPage extends TimeSpan {
   readonly shown: Representation;
   readonly good: Good | undefined;
   readonly problems: readonly Problem[];
-  readonly fromMs: number;
-  readonly untilMs: number;
 }
 
 export interface ShowContext {
@@ -141,18 +144,14 @@ function planOf(good: Good | undefined): Plan | undefined {
   return good?.plan && (JSON.parse(gunzipSync(good.plan.gzip).toString()) as Plan);
 }
 
-const always = { fromMs: -Infinity, untilMs: Infinity };
+const always: TimeSpan = { fromMs: -Infinity, untilMs: Infinity };
 
 /** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
 export function pageOf(show: GardenShow, context: ShowContext): Representation {
   const nowMs = context.nowMs();
   const { page, good, problems } = show;
-  const current =
-    page?.good === good &&
-    page?.problems === problems &&
-    page.fromMs <= nowMs &&
-    nowMs < page.untilMs;
-  if (current) return page.shown;
+  const isOfNow = page?.good === good && page?.problems === problems;
+  if (isOfNow && isWithin(page, nowMs)) return page.shown;
   const shown = renewed(page?.shown, pageContent(show, context, nowMs), nowMs);
   const span = good?.plan ? spanOfToday(nowMs, good.plan.timezone) : always;
   show.page = { shown, good, problems, ...span };

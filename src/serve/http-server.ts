@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { Duplex } from "node:stream";
-import { requestLine } from "./log-line.js";
 import { onlyReading, ourFault, type Reply } from "./reply.js";
+import { bugLine, requestLine } from "./request-log.js";
 
 /** What one client may take of the server. */
 export interface Limits {
@@ -38,8 +38,8 @@ export interface Answer {
 }
 
 export interface Handling {
-  /** For GET and HEAD. A promise only where something must be read first. */
-  readonly answer: (request: IncomingMessage) => Answer | Promise<Answer>;
+  /** For GET and HEAD. */
+  readonly answer: (request: IncomingMessage) => Promise<Answer>;
   readonly log: (line: string) => void;
   readonly nowMs: () => number;
 }
@@ -55,7 +55,7 @@ export function httpServer(handling: Handling, limits: Limits): Server {
       connectionsCheckingInterval: limits.checkMs,
     },
     (request, response) => {
-      handle(request, response, handling);
+      void handle(request, response, handling);
     },
   );
   server.maxConnections = limits.connections;
@@ -69,14 +69,18 @@ export function httpServer(handling: Handling, limits: Limits): Server {
   return server;
 }
 
-function handle(request: IncomingMessage, response: ServerResponse, handling: Handling): void {
+async function handle(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { answer, log, nowMs }: Handling,
+): Promise<void> {
   const beganMs = performance.now();
+  const { method, socket } = request;
   const finish = ({ reply, what }: Answer): void => {
     send(request, response, reply);
-    const { method, socket } = request;
-    handling.log(
+    log(
       requestLine({
-        atMs: handling.nowMs(),
+        atMs: nowMs(),
         address: socket.remoteAddress,
         method,
         what,
@@ -86,21 +90,13 @@ function handle(request: IncomingMessage, response: ServerResponse, handling: Ha
       }),
     );
   };
-  if (request.method !== "GET" && request.method !== "HEAD") {
-    finish({ reply: onlyReading, what: "-" });
-    return;
-  }
-  const fail = (error: unknown): void => {
-    handling.log(`bug: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+  const isReading = method === "GET" || method === "HEAD";
+  try {
+    finish(isReading ? await answer(request) : { reply: onlyReading, what: "-" });
+  } catch (error) {
+    log(bugLine(error));
     if (response.headersSent) response.destroy();
     else finish({ reply: ourFault, what: "-" });
-  };
-  try {
-    const answer = handling.answer(request);
-    if (answer instanceof Promise) answer.then(finish).catch(fail);
-    else finish(answer);
-  } catch (error) {
-    fail(error);
   }
 }
 

@@ -11,7 +11,7 @@ import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
 import { todayAt } from "./today.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 import { writeWhole } from "../write-whole.js";
 
 export interface PublishOptions {
@@ -46,10 +46,7 @@ export interface Published {
  */
 export async function publishGardens(options: PublishOptions): Promise<Result<Published, Trouble>> {
   const { dir } = options;
-  const found = await scan(
-    options.gardens.map((path) => resolve(path)),
-    new Map(),
-  );
+  const found = await scan(options.gardens.map((path) => resolve(path)));
   if (found.troubles.length > 0) {
     return { ok: false, problems: found.troubles.map(({ trouble }) => trouble) };
   }

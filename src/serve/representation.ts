@@ -1,6 +1,5 @@
 import { createHash } from "node:crypto";
 import { gunzipSync, gzipSync } from "node:zlib";
-import { nextModifiedS } from "./conditional.js";
 import { httpDate } from "./http-date.js";
 import { nothingAllowed, pagePolicy, securityHeaders } from "./security-headers.js";
 
@@ -65,6 +64,15 @@ export function renewed(
 ): Representation {
   if (last?.hash === contentHash(content)) return last;
   return representation("page", content, nextModifiedS(last?.modifiedS, nowMs));
+}
+
+/**
+ * The second for Last-Modified when content changes: each change has a later one, even two changes
+ * within a second or a clock set back, so that If-Modified-Since never hides a change.
+ */
+export function nextModifiedS(earlierS: number | undefined, nowMs: number): number {
+  const nowS = Math.floor(nowMs / 1000);
+  return earlierS === undefined ? nowS : Math.max(nowS, earlierS + 1);
 }
 
 export type Inflate = (shown: Representation) => Buffer;

@@ -1,7 +1,7 @@
 import { readdir, readFile, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { isRuleFile } from "./garden-source.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 
 /** What tells one version of a file from another; `gone` when there is none. */
 export type Print = string;
@@ -21,7 +21,7 @@ export type Sniffed = Map<string, { readonly print: Print; readonly isGarden: bo
  *
  * @param roots absolute paths of garden files and folders
  */
-export async function scan(roots: readonly string[], sniffed: Sniffed): Promise<Scan> {
+export async function scan(roots: readonly string[], sniffed: Sniffed = new Map()): Promise<Scan> {
   const prints = new Map<string, Print>();
   const troubles: { root: string; trouble: Trouble }[] = [];
   for (const root of roots) {

@@ -2,7 +2,7 @@ import { randomBytes } from "node:crypto";
 import { chmod, mkdir, open, readFile, stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { Result } from "../problem.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 
 const secretBytes = 24;
 const secretForm = /^[A-Za-z0-9_-]{32}$/;

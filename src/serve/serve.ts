@@ -8,14 +8,13 @@ import { loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
 import type { GardenSource } from "./garden-source.js";
 import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
 import { originOf, reachableAddresses, subscribeLinks, type SubscribeLinks } from "./links.js";
-import { isLoopback } from "./loopback.js";
 import { indexPage } from "./plain-page.js";
 import { qrSvg } from "./qr.js";
 import { noCalendarYet, notFound, replyWith } from "./reply.js";
 import { inflater, renewed, type Representation } from "./representation.js";
-import { type Guard, routeOf } from "./route.js";
+import { type Guard, isLoopback, routeOf } from "./route.js";
 import { keptSecret } from "./secret.js";
-import { type Trouble, troubleOf } from "./trouble.js";
+import { type Trouble, troubleOf } from "./system-trouble.js";
 
 export interface ServeOptions {
   /** Garden files, and folders of them. */
@@ -99,10 +98,10 @@ function answering(
   context: ShowContext,
   guard: Guard,
   log: (line: string) => void,
-): (request: IncomingMessage) => Answer | Promise<Answer> {
+): (request: IncomingMessage) => Promise<Answer> {
   const inflate = inflater(inflatedBytes);
   let index: Representation | undefined;
-  return (request) => {
+  return async (request) => {
     const route = routeOf(request.url ?? "/", request.headers.host, guard);
     const nowMs = context.nowMs();
     if (route.to === "nowhere") return { reply: notFound, what: "-" };
@@ -114,16 +113,10 @@ function answering(
     if (show === undefined) return { reply: notFound, what: "-" };
     const isCalendar = route.to === "calendar";
     const what = isCalendar ? `${show.name}.ics` : show.name;
-    const now = (): Answer => {
-      const shown = isCalendar ? show.good?.calendar : pageOf(show, context);
-      const reply = shown ? replyWith(shown, request.headers, nowMs, inflate) : noCalendarYet;
-      return { reply, what };
-    };
-    if (wasRead(show) || show.good !== undefined) return now();
-    return loaded(show, context).then((lines) => {
-      lines.forEach(log);
-      return now();
-    });
+    if (show.good === undefined && !wasRead(show)) (await loaded(show, context)).forEach(log);
+    const shown = isCalendar ? show.good?.calendar : pageOf(show, context);
+    const reply = shown ? replyWith(shown, request.headers, nowMs, inflate) : noCalendarYet;
+    return { reply, what };
   };
 }
 

@@ -180,7 +180,7 @@ describe("a person in the garden", () => {
     const id = ((await link.getAttribute("href")) ?? "#").slice(1);
     expect(await page.locator(`[id="${id}"]`).isVisible()).toBe(false);
     await link.click();
-    await page.locator(`[id="${id}"]`).waitFor({ state: "visible", timeout: 3000 });
+    await page.locator(`[id="${id}"]`).waitFor({ state: "visible", timeout: 0 });
     await close();
   });
 

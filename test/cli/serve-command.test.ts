@@ -43,13 +43,17 @@ describe("serve", () => {
     ).toBeGreaterThan(5);
     expect(await (await fetch(calendar.replace(/\.ics$/, ""))).text()).toContain("Weir Cottage");
 
+    const live = new Promise<void>((resolve) => {
+      child.stderr?.on("data", (chunk: Buffer) => {
+        if (chunk.toString().includes("the new calendar is live")) resolve();
+      });
+    });
     writeFileSync(
       file,
       readFileSync(file, "utf8").replace("garden: Weir Cottage", "garden: Weir End"),
     );
-    await expect
-      .poll(async () => (await fetch(calendar)).text(), { timeout: 10_000, interval: 100 })
-      .toContain("Weir End");
+    await live;
+    expect(await (await fetch(calendar)).text()).toContain("Weir End");
 
     const ended = new Promise((resolve) => child.on("exit", resolve));
     child.kill("SIGTERM");

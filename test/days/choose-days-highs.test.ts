@@ -49,12 +49,12 @@ function tally(problem: ScheduleProblem): { lateDays: number; rounds: number } {
 
 it(
   `has as few rounds as HiGHS finds possible, with as few late days (${seeds.length} gardens)`,
-  { timeout: all ? 3_600_000 : 300_000 },
+  { timeout: 3_600_000 },
   async () => {
     let proven = 0;
     for (const seed of seeds) {
       const problem = garden(seed);
-      const verdict = await judge(problem, { seconds: 60 });
+      const verdict = await judge(problem, all ? { seconds: 60 } : {});
       const ours = tally(problem);
       expect(ours.lateDays, `seed ${seed}`).toBe(verdict.lateDays);
       if (verdict.optimal) {

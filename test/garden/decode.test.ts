@@ -60,12 +60,11 @@ test("a file of 5 MB is read, one byte more is refused", () => {
   expect(refusal(new Uint8Array(largestFileBytes + 1).fill(0x23))).toBe("too-large 1:1");
 });
 
-test("the bad line of five million lines is found within seconds", () => {
+test("the bad line of five million lines is found, each line read once", () => {
+  // Read anew for each line they would take hours.
   const bytes = new Uint8Array(largestFileBytes).fill(0x0a);
   bytes[bytes.length - 1] = 0xff;
-  const started = performance.now();
   expect(refusal(bytes)).toBe(`not-utf8 ${largestFileBytes}:1`);
-  expect(performance.now() - started).toBeLessThan(5000);
 });
 
 test("an empty file is empty text: what it lacks is told when it is read", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { announcement } from "../../src/serve/announcement.js";
 import { originOf, reachableAddresses, subscribeLinks } from "../../src/serve/links.js";
-import { requestLine } from "../../src/serve/log-line.js";
+import { requestLine } from "../../src/serve/request-log.js";
 
 const own = (address: string, family: "IPv4" | "IPv6", internal = false) =>
   ({ address, family, internal, netmask: "", mac: "", cidr: null, scopeid: 0 }) as never;

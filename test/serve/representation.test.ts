@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { batchedLines } from "../../src/serve/batched-lines.js";
-import { remembering } from "../../src/serve/remembering.js";
+import { batchedLines } from "../../src/serve/request-log.js";
 import { replyWith } from "../../src/serve/reply.js";
 import { inflater, renewed, representation } from "../../src/serve/representation.js";
 
@@ -63,17 +62,4 @@ test("lines at one moment are written at once and in order, and the last ones at
   flush();
   flush();
   expect(written).toEqual(["a\nb\n", "c\n"]);
-});
-
-test("what was asked before is looked up, and no more than a little is remembered", () => {
-  let asked = 0;
-  const half = remembering((text) => {
-    asked++;
-    return (text ?? "").length > 2;
-  });
-  expect([half("a"), half("a"), half("abc"), half(undefined)]).toEqual([false, false, true, false]);
-  expect(asked).toBe(3);
-  for (let i = 0; i < 1000; i++) half(String(i));
-  half("a");
-  expect(asked).toBe(1004);
 });

@@ -1,7 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { isLoopback, namesLoopback } from "../../src/serve/loopback.js";
-import { type Guard, routeOf, sameSecret } from "../../src/serve/route.js";
+import {
+  type Guard,
+  isLoopback,
+  namesLoopback,
+  routeOf,
+  sameSecret,
+} from "../../src/serve/route.js";
 
 const loopback: Guard = { kind: "loopback" };
 const secret = "0123456789abcdefghijABCDEFGHIJ-_";

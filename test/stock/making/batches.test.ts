@@ -181,15 +181,12 @@ describe("the stock of a season", () => {
     expect(plan.shells.shortage?.message).toContain("no shells are kept");
   });
 
-  test("a season of 1,000 feedings is planned in well under a second", () => {
-    // About 0.1 s where it was written; the limit leaves room for a busy machine.
+  test("a season of 1,000 feedings is planned", () => {
     const needs = Array.from({ length: 1000 }, (_, i) =>
       need(addDays(today, 5 + Math.floor(i / 6)), 1 + ((i * 37) % 60), `n${i}`),
     );
     const shells = { ...uncounted, perWeek: 21 };
-    const begun = performance.now();
     const plan = planStock(problem(needs, { shells }));
-    expect(performance.now() - begun).toBeLessThan(1000);
     expect(plan.batches.length).toBeGreaterThan(20);
   });
 

@@ -32,11 +32,25 @@ function matchesTag(field: string, etag: string): boolean {
   return false;
 }
 
-/**
- * The second for Last-Modified when content changes: each change has a later one, even two changes
- * within a second or a clock set back, so that If-Modified-Since never hides a change.
- */
-export function nextModifiedS(earlierS: number | undefined, nowMs: number): number {
-  const nowS = Math.floor(nowMs / 1000);
-  return earlierS === undefined ? nowS : Math.max(nowS, earlierS + 1);
+/** Whether Accept-Encoding asks for gzip, at least as much as for no coding (RFC 9110 section 12.5.3). */
+export function acceptsGzip(field = ""): boolean {
+  const gzip = weightIn(field, gzipOrAlias) ?? weightIn(field, anyCoding) ?? 0;
+  return gzip > 0 && gzip >= (weightIn(field, identity) ?? 0);
+}
+
+const gzipOrAlias = weighed("(?:x-)?gzip");
+const anyCoding = weighed("\\*");
+const identity = weighed("identity");
+
+/** A coding in a list, and the `q` beside it. */
+function weighed(coding: string): RegExp {
+  return new RegExp(
+    `(?:^|,)[ \\t]*${coding}[ \\t]*(?:;[ \\t]*q=([\\d.]+)|;[^,]*)?[ \\t]*(?:,|$)`,
+    "i",
+  );
+}
+
+function weightIn(field: string, coding: RegExp): number | undefined {
+  const match = coding.exec(field);
+  return match ? Number(match[1] ?? 1) : undefined;
 }
