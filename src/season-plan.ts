@@ -8,7 +8,7 @@ import type { Day, DaySpan } from "./dates.js";
 import type { Acid, Amounts, CalendarWishes, Route } from "./garden/index.js";
 import type { Evidence, FeedRule } from "./rules/index.js";
 import type { StockPlan } from "./stock/making-problem.js";
-import type { RecipeStep } from "./stock/recipe-steps.js";
+import type { RecipeStep } from "./stock/recipe-types.js";
 
 export interface Plan {
   readonly planVersion: 1;

@@ -4,7 +4,8 @@ import type { BatchRecipe } from "../season-plan.js";
 import type { Chemistry } from "./constants.js";
 import type { PlannedBatch } from "./making-problem.js";
 import type { MakingRules } from "./making-rules.js";
-import { recipe, type Recipe } from "./recipe.js";
+import { recipe } from "./recipe.js";
+import type { Recipe } from "./recipe-types.js";
 import { recipeMeans } from "./usual-stock.js";
 
 /** In the order of the batches. Throws where the garden's own recipe has trouble, which is a bug. */

@@ -6,8 +6,8 @@ export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } fro
 export type * from "./making-problem.js";
 export type { MakingRules } from "./making-rules.js";
 export { readiness, type JarSeen, type Readiness } from "./readiness.js";
-export { recipe, type BatchSize, type Recipe, type RecipeMeans } from "./recipe.js";
-export { type RecipeStep } from "./recipe-steps.js";
+export { recipe } from "./recipe.js";
+export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.js";
 export { seasonStock, type StockSide } from "./season-stock.js";
 export { rainWater, type WaterReport } from "./source-water.js";
 export { strained, type StockLiquid } from "./stock-liquid.js";

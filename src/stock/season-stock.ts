@@ -15,7 +15,7 @@ import { wholeMl } from "./ledger.js";
 import type { StockNeed, StockPlan } from "./making-problem.js";
 import { wayOfMaking } from "./making-rules.js";
 import { mixedCans, type MixedCans } from "./mixed-cans.js";
-import type { Recipe } from "./recipe.js";
+import type { Recipe } from "./recipe-types.js";
 import { shellsSinceLastBatch } from "./shells.js";
 import { tapCalciumMgPerL, type WaterReport } from "./source-water.js";
 

@@ -3,7 +3,8 @@ import type { BatchInHand, StockSettings, Usual } from "../garden/index.js";
 import type { Chemistry } from "./constants.js";
 import type { MakingRules } from "./making-rules.js";
 import { brewAtPh } from "./measured-ph.js";
-import { recipe, type Recipe, type RecipeMeans } from "./recipe.js";
+import { recipe } from "./recipe.js";
+import type { Recipe, RecipeMeans } from "./recipe-types.js";
 import { atStrength, type PourStyle, type StockLiquid, strained } from "./stock-liquid.js";
 import { failed, type MixResult, trouble } from "./trouble.js";
 

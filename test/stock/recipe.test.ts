@@ -3,7 +3,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import type { MakingRules } from "../../src/stock/making-rules.js";
-import { type BatchSize, recipe, type Recipe, type RecipeMeans } from "../../src/stock/recipe.js";
+import { recipe } from "../../src/stock/recipe.js";
+import type { BatchSize, Recipe, RecipeMeans } from "../../src/stock/recipe-types.js";
 import { good } from "./chemistry-cases.js";
 import { chemistry } from "./chemistry-fixture.js";
 
