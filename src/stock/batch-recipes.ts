@@ -1,6 +1,7 @@
 /** How each batch of a making plan is made. */
 import type { Garden } from "../garden/index.js";
 import type { BatchRecipe } from "../season-plan.js";
+import type { AcidDose } from "./acid.js";
 import type { Chemistry } from "./constants.js";
 import type { PlannedBatch } from "./making-problem.js";
 import type { MakingRules } from "./making-rules.js";
@@ -25,8 +26,16 @@ export function batchRecipes(
     return made.value;
   };
   return batches.map(({ id, volumeMl }) => {
-    const { acidG, vinegarMl, waterMl, vesselL, steps } = recipeOf(volumeMl);
-    const acid = vinegarMl === undefined ? { acidG } : { vinegarMl };
-    return { batch: id, ...acid, waterMl, vesselL, steps };
+    const { jar, waterMl, vesselL, steps } = recipeOf(volumeMl);
+    return { batch: id, ...acidOf(jar.acid), waterMl, vesselL, steps };
   });
+}
+
+function acidOf(acid: AcidDose): Pick<BatchRecipe, "acidG" | "vinegarMl"> {
+  switch (acid.kind) {
+    case "citric":
+      return { acidG: acid.grams };
+    case "vinegar":
+      return { vinegarMl: acid.volumeMl };
+  }
 }
