@@ -1,7 +1,7 @@
 /** The acids of the kitchen: what they bring into the jar and what is left of them. */
 import type { Acid } from "../garden/index.js";
 import { waterDensityKgPerL } from "./activity.js";
-import type { Chemistry, ComponentKey } from "./constants.js";
+import type { Chemistry, ComponentKey, SubstanceKey } from "./constants.js";
 import { type Contents, noBystanders, noMol } from "./contents.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 import { badQuantities, type MixTrouble, trouble } from "./trouble.js";
@@ -11,8 +11,17 @@ export type AcidDose =
   /** `percent` is g of acetic acid per 100 mL; the vinegar brings its own water. */
   | { readonly kind: "vinegar"; readonly percent: number; readonly volumeMl: number };
 
-/** What is left of each acid when its hydrogens are gone. */
-const anions: Readonly<Record<Acid, ComponentKey>> = { citric: "Cit", vinegar: "Ac" };
+interface Molecule {
+  readonly hydrogens: number;
+  /** What is left when the hydrogens are gone. */
+  readonly anion: ComponentKey;
+  readonly pure: SubstanceKey;
+}
+const molecules: Readonly<Record<Acid, Molecule>> = {
+  citric: { hydrogens: 3, anion: "Cit", pure: "citricAnhydrous" },
+  vinegar: { hydrogens: 1, anion: "Ac", pure: "aceticAcid" },
+};
+const anions = Object.values(molecules).map(({ anion }) => anion);
 
 /** mol of the acid itself, and what it brings along. */
 export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
@@ -107,20 +116,15 @@ function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
 
 /** Hydrogen still on the acid or free, over the hydrogens that a molecule of it can give. */
 export function acidLeftG(chemistry: Chemistry, acid: AcidDose, equilibrium: Equilibrium): number {
-  const boundMol = acidHydrogenMol(chemistry, equilibrium);
-  switch (acid.kind) {
-    case "citric":
-      return (boundMol / 3) * chemistry.gPerMol.citricAnhydrous;
-    case "vinegar":
-      return boundMol * chemistry.gPerMol.aceticAcid;
-  }
+  const { hydrogens, pure } = molecules[acid.kind];
+  return (acidHydrogenMol(chemistry, equilibrium) / hydrogens) * chemistry.gPerMol[pure];
 }
 
 export function acidHydrogenMol(chemistry: Chemistry, equilibrium: Equilibrium): number {
   const free = chemistry.components.H.name;
   return chemistry.solutes.reduce((sum, { name, of }, i) => {
     const hydrogen = of.H ?? 0;
-    const ofAcid = hydrogen > 0 && Object.values(anions).some((anion) => anion in of);
+    const ofAcid = hydrogen > 0 && anions.some((anion) => anion in of);
     return ofAcid || name === free ? sum + hydrogen * (equilibrium.soluteMol[i] ?? 0) : sum;
   }, 0);
 }
