@@ -168,5 +168,8 @@ export function recordOf<Key extends string, T>(
   keys: readonly Key[],
   value: (key: Key, index: number) => T,
 ): Readonly<Record<Key, T>> {
-  return Object.fromEntries(keys.map((key, i) => [key, value(key, i)])) as Record<Key, T>;
+  // Object.fromEntries would cost the solver a twentieth of its time.
+  const record = {} as Record<Key, T>;
+  keys.forEach((key, i) => (record[key] = value(key, i)));
+  return record;
 }
