@@ -1,9 +1,9 @@
 /** The whole way from the text of a garden file to its plan, for the library and the shell. */
 import { parseDay } from "./dates.js";
-import { located, readYaml, validateGarden, type Garden, type SourceFile } from "./garden/index.js";
-import { planSeason, type PlanOptions } from "./plan.js";
+import { type Garden, located, readYaml, type SourceFile, validateGarden } from "./garden/index.js";
+import { type PlanOptions, planSeason } from "./plan.js";
 import type { Result } from "./problem.js";
-import { mergeRules, readRules, type FeedRule } from "./rules/index.js";
+import { type FeedRule, mergeRules, readRules } from "./rules/index.js";
 import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
 

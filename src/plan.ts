@@ -2,52 +2,52 @@
 import {
   assembleRounds,
   canDemands,
+  type FeedDays,
   keepingGaps,
   otherFeedDays,
   otherFeedMixes,
   seasonStock,
-  type FeedDays,
   type StockSide,
 } from "./cans/index.js";
 import type { Crop, CropCatalogue } from "./crops/index.js";
-import { within, type Day } from "./dates.js";
+import { type Day, within } from "./dates.js";
 import {
   allowedDays,
   chooseDays,
+  type FeedingCourse,
   feedingCourses,
   keepDays,
-  type FeedingCourse,
   type Schedule,
 } from "./days/index.js";
 import type { Bed, Garden, Planting } from "./garden/index.js";
 import {
   asScheduled,
   futureRecords,
+  type GivenFeeding,
   givenFeedings,
   keepsLog,
   resumed,
-  type GivenFeeding,
 } from "./log/index.js";
 import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
 import type { Finding, Result } from "./problem.js";
 import type { Published } from "./published/index.js";
 import {
+  type FeedRule,
   matchRules,
+  type RuleMatch,
+  type Sighting,
   sightingsOn,
+  type Sign,
   signEffect,
   signLevel,
   wishesBeyondLimits,
-  type FeedRule,
-  type RuleMatch,
-  type Sighting,
-  type Sign,
 } from "./rules/index.js";
 import {
-  seasonTotals,
   type Plan,
   type PlannedPlanting,
   type PlanNote,
   type Round,
+  seasonTotals,
 } from "./season/index.js";
 import { lifeSpan, plantingLife, type PlantingLife } from "./stages/index.js";
 import type { StockTables } from "./stock/index.js";

@@ -5,16 +5,16 @@
 import { readFileSync } from "node:fs";
 import { parse } from "yaml";
 import { cropCatalogue, type CropCatalogue } from "./crops/index.js";
-import { readYaml, usualValues, type GardenTables, type UnitTable } from "./garden/index.js";
+import { type GardenTables, readYaml, type UnitTable, usualValues } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
 import { problemLine } from "./problem.js";
-import { readRules, type FeedRule, type RuleTables, type Sign } from "./rules/index.js";
+import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
 import { compileCheck } from "./schema-check.js";
 import {
-  prepareChemistry,
-  referenceStockGPerL,
   type ChemistryData,
   type MakingRules,
+  prepareChemistry,
+  referenceStockGPerL,
   type StockTables,
 } from "./stock/index.js";
 

@@ -2,8 +2,8 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
-import { loadTables } from "../src/tables.js";
 import { planGarden } from "../src/plan-garden.js";
+import { loadTables } from "../src/tables.js";
 import { scratchFile } from "./support/run-cli.js";
 
 const face = readFileSync(new URL("../src/index.ts", import.meta.url), "utf8");

@@ -1,16 +1,16 @@
 /** From a garden file to the plan of its season. */
 import { describe, expect, test } from "vitest";
-import { addDays, day, daysBetween, weekdayOf, type Day } from "../src/dates.js";
+import { addDays, day, type Day, daysBetween, weekdayOf } from "../src/dates.js";
 import { litersPerUsGallon } from "../src/garden/amounts.js";
 import type { CanMix, Plan } from "../src/season/season-plan.js";
 import {
   aSeason,
   daysFed,
+  type GardenDiffers,
+  gardenText,
   placesOf,
   planFile,
   planted,
-  gardenText,
-  type GardenDiffers,
 } from "./support/a-garden.js";
 
 const codes = (plan: Plan): string[] => plan.warnings.map((w) => `${w.code} ${w.planting ?? ""}`);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inFileOrder, problemLine, type Problem } from "../src/problem.js";
+import { inFileOrder, type Problem, problemLine } from "../src/problem.js";
 
 function aProblem(file: string, line: number, column: number): Problem {
   return { code: "date", file, at: { line, column }, message: "no date", mend: "write one" };

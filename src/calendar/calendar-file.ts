@@ -1,5 +1,5 @@
 import { ICalCalendar } from "ical-generator";
-import { earlier, later, type Day, type DaySpan } from "../dates.js";
+import { type Day, type DaySpan, earlier, later } from "../dates.js";
 import { type CalendarMeta, gardenUid } from "./calendar-event.js";
 import { foldedLines, textValue } from "./content-line.js";
 import { type Stamp, stampText } from "./stamp.js";

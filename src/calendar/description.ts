@@ -1,6 +1,6 @@
-import { litersPerImperialGallon, litersPerUsGallon, type Amounts } from "../garden/index.js";
+import { type Amounts, litersPerImperialGallon, litersPerUsGallon } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, Feeding, OtherFeedMix } from "../season/index.js";
-import { stageWords, cautionsFor, otherFeedCaution, type PourStyle } from "../words/index.js";
+import { cautionsFor, otherFeedCaution, type PourStyle, stageWords } from "../words/index.js";
 
 /** What is done on one trip, or in one bed of it. */
 export interface TripFacts {

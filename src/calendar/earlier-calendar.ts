@@ -1,4 +1,4 @@
-import { parseDay, type Day } from "../dates.js";
+import { type Day, parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import { productId, type RetiredUid } from "./calendar-file.js";
 import { nameOfLine, textOfValue, textValue, valueIn, valueOfLine } from "./content-line.js";

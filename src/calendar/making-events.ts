@@ -2,7 +2,7 @@
 import type { Day } from "../dates.js";
 import type { Plan, PlanGarden } from "../season/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
-import { type Making, stepDescription, stepSummary, type StepName } from "./making-text.js";
+import { type Making, stepDescription, type StepName, stepSummary } from "./making-text.js";
 import { savingText } from "./saving-text.js";
 import { useUpDescription, useUpSummary } from "./use-up-text.js";
 

@@ -1,5 +1,5 @@
 /** The steps of a batch in words: what to do, how much of everything, and what to mind. */
-import { type Amounts, totalStockText, volumeText, counted, gramsText } from "../garden/index.js";
+import { type Amounts, counted, gramsText, totalStockText, volumeText } from "../garden/index.js";
 import type { BatchRecipe } from "../season/index.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../stock/index.js";
 

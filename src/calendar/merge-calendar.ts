@@ -6,7 +6,6 @@ import { unfoldedLines } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
 import { dayOfStamp, type Stamp, stampAfter, stampOf } from "./stamp.js";
-
 import { cancelEvent, type Revision, writeEvent, type WrittenEvent } from "./vevent.js";
 
 /** A file that is imported must say what is cancelled; one that is subscribed to is the whole truth. */

@@ -1,5 +1,5 @@
-import { byText } from "../values.js";
 import type { Plan } from "../season/index.js";
+import { byText } from "../values.js";
 import {
   calendarEvent,
   type CalendarEvent,

@@ -1,5 +1,5 @@
 import type { Day } from "../dates.js";
-import { type Amounts, totalStockText, counted } from "../garden/index.js";
+import { type Amounts, counted, totalStockText } from "../garden/index.js";
 import type { StockPlan } from "../stock/index.js";
 import { warningLines } from "./told.js";
 

@@ -1,5 +1,5 @@
-import { cropWords } from "../words/index.js";
 import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season/index.js";
+import { cropWords } from "../words/index.js";
 
 /** What one line can show; the description holds the rest. */
 const cropsShown = 3;

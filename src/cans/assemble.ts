@@ -1,6 +1,6 @@
 /** Demands and the bottles they are poured from -> rounds with beds, cans and amounts. */
 import type { Day } from "../dates.js";
-import { totalOf, type Garden } from "../garden/index.js";
+import { type Garden, totalOf } from "../garden/index.js";
 import type { BedRound, CanMix, OtherFeedMix, Round } from "../season/index.js";
 import type { CanDemand } from "./demands.js";
 import type { Poured } from "./poured.js";

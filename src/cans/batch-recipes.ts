@@ -2,9 +2,10 @@
 import type { Garden } from "../garden/index.js";
 import type { BatchRecipe } from "../season/index.js";
 import {
+  type AcidDose,
   type Chemistry,
-  type PlannedBatch,
   type MakingRules,
+  type PlannedBatch,
   recipe,
   type Recipe,
   recipeMeans,
@@ -27,8 +28,16 @@ export function batchRecipes(
     return made.value;
   };
   return batches.map(({ id, volumeMl }) => {
-    const { acidG, vinegarMl, waterMl, vesselL, steps } = recipeOf(volumeMl);
-    const acid = vinegarMl === undefined ? { acidG } : { vinegarMl };
-    return { batch: id, ...acid, waterMl, vesselL, steps };
+    const { jar, waterMl, vesselL, steps } = recipeOf(volumeMl);
+    return { batch: id, ...acidOf(jar.acid), waterMl, vesselL, steps };
   });
+}
+
+function acidOf(acid: AcidDose): Pick<BatchRecipe, "acidG" | "vinegarMl"> {
+  switch (acid.kind) {
+    case "citric":
+      return { acidG: acid.grams };
+    case "vinegar":
+      return { vinegarMl: acid.volumeMl };
+  }
 }

@@ -1,10 +1,10 @@
 /** Water and rate -> fillings of the can, with stock that a person can measure. */
 import {
+  type Amounts,
   mlPerTeaspoon,
   stockText,
   volumeText,
   withoutDust,
-  type Amounts,
 } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
 

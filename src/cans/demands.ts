@@ -1,15 +1,15 @@
 /** Chosen days -> what each bed needs on each day, before a bottle is chosen. */
-import { stageNearest, type StageSpan } from "../stages/index.js";
 import type { Crop } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import { totalOf, withoutDust, type Garden, type Planting, type Route } from "../garden/index.js";
-import { byText } from "../values.js";
+import { type FeedingCourse, ruleOn, type ScheduledFeeding } from "../days/index.js";
+import { type Garden, type Planting, type Route, totalOf, withoutDust } from "../garden/index.js";
+import type { GivenStock, LoggedFeeding } from "../log/index.js";
 import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season/index.js";
-import { canFills } from "./cans.js";
-import { ruleOn, type FeedingCourse, type ScheduledFeeding } from "../days/index.js";
+import { stageNearest, type StageSpan } from "../stages/index.js";
 import type { Dose } from "../stock/index.js";
-import type { GivenStock, LoggedFeeding } from "../log/index.js";
+import { byText } from "../values.js";
+import { canFills } from "./cans.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
 export interface CanDemand {

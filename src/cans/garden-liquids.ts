@@ -4,15 +4,15 @@ import type { BatchInHand, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { PlanWarning } from "../season/index.js";
 import {
-  type StockBottle,
-  type StockTables,
+  bottleStock,
   readiness,
   recipe,
   type Recipe,
-  type StockLiquid,
-  troubleAt,
-  bottleStock,
   recipeMeans,
+  type StockBottle,
+  type StockLiquid,
+  type StockTables,
+  troubleAt,
 } from "../stock/index.js";
 
 export interface Liquids {

@@ -1,4 +1,4 @@
 export { assembleRounds } from "./assemble.js";
 export { canDemands } from "./demands.js";
-export { keepingGaps, otherFeedDays, otherFeedMixes, type FeedDays } from "./other-feeds.js";
+export { type FeedDays, keepingGaps, otherFeedDays, otherFeedMixes } from "./other-feeds.js";
 export { seasonStock, type StockSide } from "./season-stock.js";

@@ -2,8 +2,8 @@
 import { decimal, type Garden } from "../garden/index.js";
 import type { MixedCan, PlanWarning } from "../season/index.js";
 import {
-  diluteTogether,
   type Chemistry,
+  diluteTogether,
   type StockLiquid,
   type WaterReport,
 } from "../stock/index.js";

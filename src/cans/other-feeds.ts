@@ -1,17 +1,17 @@
 /** Other liquid feeds: their days, their cans, and the days that calcium keeps away from them. */
-import { addDays, dayNumber, daysBetween, earlier, later, weekdayOf, type Day } from "../dates.js";
+import { addDays, type Day, dayNumber, daysBetween, earlier, later, weekdayOf } from "../dates.js";
+import type { FeedingCourse } from "../days/index.js";
 import {
-  totalOf,
   type Bed,
   type Garden,
   type LogEntry,
   type OtherFeed,
   type Planting,
+  totalOf,
 } from "../garden/index.js";
+import { type GivenFeeding, keepsLog } from "../log/index.js";
 import type { OtherFeedMix } from "../season/index.js";
 import { canFills } from "./cans.js";
-import type { FeedingCourse } from "../days/index.js";
-import { type GivenFeeding, keepsLog } from "../log/index.js";
 
 /** One day of a feed: to come, or written down in the log. */
 export interface FeedDay {

@@ -1,8 +1,8 @@
 /** What is poured for a demand: how much to the litre, from which bottles, what the can then carries. */
-import { totalOf, type Garden } from "../garden/index.js";
+import { type Garden, totalOf } from "../garden/index.js";
 import type { CanFill, MixedCan, Pour } from "../season/index.js";
 import type { StockLiquid, StockPlan } from "../stock/index.js";
-import { demandFills, rateAfter, rateFor, type CanDemand } from "./demands.js";
+import { type CanDemand, demandFills, rateAfter, rateFor } from "./demands.js";
 import type { Liquids } from "./garden-liquids.js";
 import type { CanPart } from "./mixed-cans.js";
 

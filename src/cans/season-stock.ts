@@ -1,29 +1,29 @@
 /** The stock side of a season: bottles in hand, batches to make, and the bottle for each can. */
 import type { Day } from "../dates.js";
-import { totalOf, type Garden } from "../garden/index.js";
+import { type Garden, totalOf } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
 import {
   bottlesInHand,
   checkBatches,
+  type Dose,
   planStock,
+  type Recipe,
   shellsSinceLastBatch,
+  type StockNeed,
+  type StockPlan,
+  type StockTables,
   tapCalciumMgPerL,
   waterFindings,
   waterReport,
   wayOfMaking,
   wholeMl,
-  type Dose,
-  type Recipe,
-  type StockNeed,
-  type StockPlan,
-  type StockTables,
 } from "../stock/index.js";
 import { batchRecipes } from "./batch-recipes.js";
-import { demandFills, rateAfter, type CanDemand } from "./demands.js";
+import { type CanDemand, demandFills, rateAfter } from "./demands.js";
 import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
 import { mixedCans } from "./mixed-cans.js";
-import { pouring, type Poured } from "./poured.js";
+import { type Poured, pouring } from "./poured.js";
 
 export interface StockSide {
   readonly stock: SeasonStock;

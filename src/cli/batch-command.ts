@@ -1,11 +1,11 @@
-import { daysFrom, daysOf, makingReport, recipeReport, type BatchReport } from "../notes/index.js";
 import type { Day } from "../dates.js";
 import type { Amounts, Garden } from "../garden/index.js";
+import { type BatchReport, daysFrom, daysOf, makingReport, recipeReport } from "../notes/index.js";
 import {
-  recipe,
-  recipeMeans,
   type BatchSize,
+  recipe,
   type Recipe,
+  recipeMeans,
   type RecipeMeans,
 } from "../stock/index.js";
 import { loadTables, type Tables } from "../tables.js";

@@ -2,9 +2,9 @@
 import {
   type Amounts,
   type Parsed,
-  type UnitKind,
   parsePercent,
   parseQuantity,
+  type UnitKind,
 } from "../garden/index.js";
 import type { BatchSize, RecipeMeans } from "../stock/index.js";
 import type { Tables } from "../tables.js";

@@ -1,6 +1,6 @@
 /** The report of `batch` as a page for a terminal. */
+import { type Amounts, counted, decimal, totalStockText } from "../garden/index.js";
 import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../notes/index.js";
-import { decimal, totalStockText, type Amounts, counted } from "../garden/index.js";
 import {
   bottleText,
   kitchenVolumeText,
@@ -8,9 +8,9 @@ import {
   vesselText,
   weightText,
 } from "../stock/index.js";
+import { dayText, shortDate } from "../words/index.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table, wrap } from "./table.js";
-import { dayText, shortDate } from "../words/index.js";
 
 export function batchText(report: BatchReport, style: TextStyle): string {
   const { garden, making, recipe, amounts } = report;

@@ -1,13 +1,13 @@
-import { calendarChanges, calendarText, planEvents, type CalendarUse } from "../calendar/index.js";
+import { calendarChanges, calendarText, type CalendarUse, planEvents } from "../calendar/index.js";
 import type { Day } from "../dates.js";
+import { counted } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
+import { earlierCalendar, type EarlierFile, readCalendarFile } from "./calendar-on-disk.js";
 import { changeCounts } from "./changes-text.js";
-import { earlierCalendar, readCalendarFile, type EarlierFile } from "./calendar-on-disk.js";
 import { exists, isDevice, writeText } from "./files.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { counted } from "../garden/index.js";
 
 export interface CalendarOptions {
   readonly out?: string;

@@ -1,8 +1,8 @@
 /** Calendar files that were written before, as they lie on the disk. */
 import {
-  readEarlierCalendar,
   type CalendarProblem,
   type EarlierCalendar,
+  readEarlierCalendar,
 } from "../calendar/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Published } from "../published/index.js";

@@ -1,7 +1,7 @@
 import { calendarChanges, planEvents } from "../calendar/index.js";
 import type { Day } from "../dates.js";
-import { changeFacts, changesText } from "./changes-text.js";
 import { earlierCalendar, readCalendarFile } from "./calendar-on-disk.js";
+import { changeFacts, changesText } from "./changes-text.js";
 import { loadGarden } from "./load.js";
 import { printJson, reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";

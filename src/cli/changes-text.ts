@@ -1,9 +1,9 @@
 /** What would change in a calendar, in words. */
 import type { CalendarChange } from "../calendar/index.js";
 import type { Day } from "../dates.js";
+import { dayText } from "../words/index.js";
 import type { TextStyle } from "./style.js";
 import { table } from "./table.js";
-import { dayText } from "../words/index.js";
 
 /** One change as `changes --json` prints it. */
 export interface ChangeFacts {

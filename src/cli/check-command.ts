@@ -1,12 +1,12 @@
-import { gardenAdvice } from "../notes/index.js";
 import type { Day } from "../dates.js";
+import { counted } from "../garden/index.js";
+import { gardenAdvice } from "../notes/index.js";
 import { loadTables } from "../tables.js";
 import { loadGarden } from "./load.js";
 import { printJson, reportProblems } from "./report.js";
 import { exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { bullet } from "./table.js";
-import { counted } from "../garden/index.js";
 
 export interface CheckOptions {
   readonly json?: true;

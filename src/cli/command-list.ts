@@ -3,9 +3,10 @@ import type { BatchOptions } from "./batch-command.js";
 import type { CalendarOptions } from "./calendar-command.js";
 import type { ChangesOptions } from "./changes-command.js";
 import type { CheckOptions } from "./check-command.js";
-import { command, option, type CommandSpec } from "./command.js";
+import { command, type CommandSpec, option } from "./command.js";
 import type { LabelWishes } from "./labels-command.js";
 import type { LogOptions } from "./log-command.js";
+import type { NewOptions } from "./new-command.js";
 import {
   dayOption,
   millimetresOption,
@@ -15,7 +16,6 @@ import {
   urlOption,
   wholeNumberOption,
 } from "./option-values.js";
-import type { NewOptions } from "./new-command.js";
 import type { PlanWishes } from "./plan-command.js";
 import type { PublishWishes, ServeWishes } from "./serve-command.js";
 import type { SheetWishes } from "./sheet-command.js";

@@ -1,12 +1,12 @@
-import { cropSuggestion, findCrop, type Crop } from "../crops/index.js";
+import { type Crop, cropSuggestion, findCrop } from "../crops/index.js";
 import { decimal } from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
 import { loadTables } from "../tables.js";
+import { stageWords } from "../words/index.js";
 import { printJson } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { table } from "./table.js";
-import { stageWords } from "../words/index.js";
 
 export function cropsCommand(
   word: string | undefined,

@@ -2,8 +2,8 @@
 import { feedingDays, readEarlierCalendar } from "../calendar/index.js";
 import { parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
-import { publishedBy, type Plan } from "../season/index.js";
 import type { Published } from "../published/index.js";
+import { type Plan, publishedBy } from "../season/index.js";
 import { readBytes, shownName } from "./files.js";
 import type { Shell } from "./shell.js";
 

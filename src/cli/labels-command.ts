@@ -4,8 +4,8 @@ import {
   bottleLabels,
   labelRows,
   labelSheet,
-  ownSheet,
   type LabelSheet,
+  ownSheet,
 } from "../outputs/index.js";
 import { didYouMean } from "../suggest.js";
 import { loadLabelSheets } from "../tables.js";

@@ -2,10 +2,10 @@
 import { dirname, resolve } from "node:path";
 import type { Day } from "../dates.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
+import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
 import { gardenOfText, planOfGarden, type ReadGarden } from "../plan-garden.js";
 import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
-import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
 import type { Plan } from "../season/index.js";
 import { loadTables } from "../tables.js";
 import { readBytes, shownName } from "./files.js";

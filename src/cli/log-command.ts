@@ -1,17 +1,17 @@
 import type { Day } from "../dates.js";
-import { addToLog, decodeText, parseQuantity, type NewLogEntry } from "../garden/index.js";
+import { addToLog, decodeText, type NewLogEntry, parseQuantity } from "../garden/index.js";
 import { entriesOfDay } from "../log/index.js";
 import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { loadTables } from "../tables.js";
+import { dayText } from "../words/index.js";
 import { readBytes, writeText } from "./files.js";
-import { loadGardenText, type LoadedGarden } from "./load.js";
+import { type LoadedGarden, loadGardenText } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 import { table } from "./table.js";
-import { dayText } from "../words/index.js";
 
 export interface LogOptions {
   readonly on?: Day;

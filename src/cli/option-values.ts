@@ -1,6 +1,6 @@
 /** Values of options, read as they are given; what cannot be read is wrong usage. */
 import { InvalidArgumentError, Option } from "commander";
-import { parseDay, type Day } from "../dates.js";
+import { type Day, parseDay } from "../dates.js";
 
 export function dayOption(text: string): Day {
   const day = parseDay(text);

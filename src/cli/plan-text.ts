@@ -1,6 +1,5 @@
 /** The plan as a page for a terminal. */
-import { cautionsFor, dayText, shortDate, stageWords } from "../words/index.js";
-import { totalStockText, volumeText, counted } from "../garden/index.js";
+import { counted, totalStockText, volumeText } from "../garden/index.js";
 import type {
   CanFill,
   CanMix,
@@ -9,6 +8,7 @@ import type {
   PlannedPlanting,
   Round,
 } from "../season/index.js";
+import { cautionsFor, dayText, shortDate, stageWords } from "../words/index.js";
 import { stockText } from "./stock-text.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table } from "./table.js";

@@ -1,4 +1,4 @@
-import { problemLine, type Problem } from "../problem.js";
+import { type Problem, problemLine } from "../problem.js";
 import { exitCodes, type Shell } from "./shell.js";
 
 /** Problems to standard error, a line each; as JSON to standard output where JSON was asked for. */

@@ -1,19 +1,19 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
+import { gardenPage } from "../outputs/index.js";
 import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
-import { publishedBy, type Plan } from "../season/index.js";
-import { gardenPage } from "../outputs/index.js";
+import { type Plan, publishedBy } from "../season/index.js";
 import {
   announcement,
+  type AsOf,
   batchedLines,
   gardenSource,
+  type GardenSource,
   publishGardens,
   serveGardens,
   stopOnSignals,
-  type AsOf,
-  type GardenSource,
   type Trouble,
 } from "../serve/index.js";
 import { publishedIn } from "./kept-plan.js";

@@ -1,6 +1,6 @@
 import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
-import { seasonSheet, seasonSvg, type Paper } from "../outputs/index.js";
+import { type Paper, seasonSheet, seasonSvg } from "../outputs/index.js";
 import { loadGarden } from "./load.js";
 import { giveText } from "./output-file.js";
 import { reportProblems } from "./report.js";

@@ -1,9 +1,9 @@
 /** The stock side of the plan for a terminal: what a can carries, batches to make, shells. */
-import { decimal, totalStockText, counted } from "../garden/index.js";
+import { counted, decimal, totalStockText } from "../garden/index.js";
 import type { CanMix, Plan } from "../season/index.js";
+import { shortDate } from "../words/index.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table } from "./table.js";
-import { shortDate } from "../words/index.js";
 
 export function stockText(plan: Plan, style: TextStyle): string {
   const { stock } = plan;

@@ -1,6 +1,6 @@
-import { parseDay, type Day } from "../dates.js";
-import { didYouMean } from "../suggest.js";
+import { type Day, parseDay } from "../dates.js";
 import { reasonsFor } from "../notes/index.js";
+import { didYouMean } from "../suggest.js";
 import { loadGarden } from "./load.js";
 import { printJson, reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";

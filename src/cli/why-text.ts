@@ -1,10 +1,10 @@
 import type { Day } from "../dates.js";
 import { decimal } from "../garden/index.js";
-import type { Plan } from "../season/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
+import type { Plan } from "../season/index.js";
+import { dayText, stageWords } from "../words/index.js";
 import type { TextStyle } from "./style.js";
 import { table, wrap } from "./table.js";
-import { dayText, stageWords } from "../words/index.js";
 
 export function reasonsText(
   reasons: readonly PlantingReasons[],

@@ -1,4 +1,4 @@
-import { eachDay, weekdayOf, within, type Day } from "../dates.js";
+import { type Day, eachDay, weekdayOf, within } from "../dates.js";
 import type { Garden } from "../garden/index.js";
 
 /** The days of the season on which the grower feeds and is there. */

@@ -7,7 +7,7 @@
  * that the walk that finds the best choice has also shown that there is none better.
  */
 import { backwards, costCourse, type CostCourse } from "./cost-course.js";
-import { walkCosts, type CostWalk } from "./cost-walk.js";
+import { type CostWalk, walkCosts } from "./cost-walk.js";
 import type { CourseGraph } from "./course-graph.js";
 import { fewestRounds, roundBounds } from "./fewest-rounds.js";
 import { costMeter, shiftRounds, weightsFor } from "./round-costs.js";

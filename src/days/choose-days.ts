@@ -1,14 +1,14 @@
 import { dayFromNumber, dayNumber } from "../dates.js";
 import { byText } from "../values.js";
 import { bestChain } from "./best-chain.js";
+import { bestRounds } from "./best-rounds.js";
 import {
   courseGraph,
-  startWindow,
-  windowAfter,
   type CourseGraph,
   type DueWindow,
+  startWindow,
+  windowAfter,
 } from "./course-graph.js";
-import { bestRounds } from "./best-rounds.js";
 import type {
   Schedule,
   ScheduledFeeding,

@@ -1,5 +1,5 @@
 /** Fed spans of plantings -> courses of feedings: windows, gaps and the day to be covered. */
-import { addDays, daysBetween, earlier, later, type Day, type DaySpan } from "../dates.js";
+import { addDays, type Day, daysBetween, type DaySpan, earlier, later } from "../dates.js";
 import type { Planting, Route } from "../garden/index.js";
 import type { FedSpan, FeedInterval, FeedRule } from "../rules/index.js";
 import type { Course, GapPhase } from "./schedule-problem.js";

@@ -6,9 +6,9 @@
  * other direction, leaves out what cannot lead to an answer as good as the one in hand, and so
  * comes closer to the truth. When both meet, the answer is proven.
  */
-import { bitCourses, wordCountFor, type BitCourse } from "./bit-course.js";
+import { type BitCourse, bitCourses, wordCountFor } from "./bit-course.js";
 import type { CourseGraph } from "./course-graph.js";
-import { walkRounds, type Walk, type WalkTerms } from "./round-walk.js";
+import { type Walk, walkRounds, type WalkTerms } from "./round-walk.js";
 
 export interface FewestRounds {
   /** Sorted indexes into the allowed days. */

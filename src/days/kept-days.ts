@@ -1,7 +1,7 @@
 /** Published days, for the choice of days to keep. */
 import type { Day } from "../dates.js";
-import type { FeedingCourse } from "./courses.js";
 import type { Published } from "../published/index.js";
+import type { FeedingCourse } from "./courses.js";
 import type { ScheduleProblem } from "./schedule-problem.js";
 
 /** The problem with the published days from today on. */

@@ -9,7 +9,7 @@
  * of their rounds, one for each last round (the walk then finds a number of rounds that no answer can
  * undercut).
  */
-import { setBit, type BitCourse } from "./bit-course.js";
+import { type BitCourse, setBit } from "./bit-course.js";
 
 export interface WalkTerms {
   readonly courses: readonly BitCourse[];

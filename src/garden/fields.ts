@@ -2,14 +2,14 @@
  * Reading single fields of a garden file that may still be wrong. What the schema has refused
  * already (a number where text belongs) is passed over in silence, so no slip is told twice.
  */
-import { parseDay, type Day, type DaySpan } from "../dates.js";
+import { type Day, type DaySpan, parseDay } from "../dates.js";
 import type { FilePath, Finding } from "../problem.js";
 import {
+  type Parsed,
   parsePercent,
   parseQuantity,
   parseRate,
   parseWater,
-  type Parsed,
   type UnitContext,
   type WaterAmount,
 } from "./quantity.js";

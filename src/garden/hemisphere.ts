@@ -1,5 +1,5 @@
 import { IANAZone } from "luxon";
-import { monthOf, type DaySpan } from "../dates.js";
+import { type DaySpan, monthOf } from "../dates.js";
 import type { Garden } from "./garden.js";
 
 interface HemisphereSigns {

@@ -1,10 +1,10 @@
 import type { DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
-import { list, record, text, type Loose } from "./fields.js";
 import { given } from "../values.js";
-import type { Bed, Planting } from "./garden.js";
+import { list, type Loose, record, text } from "./fields.js";
 import type { Bed as BedFile } from "./garden-file.js";
-import { areaBounds, validatePlanting, type PlantingDraft } from "./validate-planting.js";
+import type { Bed, Planting } from "./garden.js";
+import { areaBounds, type PlantingDraft, validatePlanting } from "./validate-planting.js";
 import type { Validation } from "./validation.js";
 import { plantingWater } from "./water.js";
 

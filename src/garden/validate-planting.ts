@@ -1,10 +1,10 @@
-import { cropSuggestion, findCrop, stageNames, type Crop } from "../crops/index.js";
+import { type Crop, cropSuggestion, findCrop, stageNames } from "../crops/index.js";
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
-import { list, number, record, text, type Loose } from "./fields.js";
 import { given } from "../values.js";
-import type { Planting, StageSeen } from "./garden.js";
+import { list, type Loose, number, record, text } from "./fields.js";
 import type { Planting as PlantingFile, StageSeen as StageSeenFile } from "./garden-file.js";
+import type { Planting, StageSeen } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
 import type { Validation } from "./validation.js";
 

@@ -1,16 +1,16 @@
 /** What refers to other parts of the file: other feeds, the log, the signs seen. */
 import { findCrop } from "../crops/index.js";
-import { weekdays, type Weekday } from "../dates.js";
+import { type Weekday, weekdays } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { didYouMean } from "../suggest.js";
-import { list, record, text, type Fields } from "./fields.js";
 import { given } from "../values.js";
-import type { LogEntry, OtherFeed, SignSeen } from "./garden.js";
+import { type Fields, list, record, text } from "./fields.js";
 import type {
   LogEntry as LogFile,
   OtherFeed as OtherFeedFile,
   Sign as SignFile,
 } from "./garden-file.js";
+import type { LogEntry, OtherFeed, SignSeen } from "./garden.js";
 import type { References, Validation } from "./validation.js";
 
 export function validateFeeds(

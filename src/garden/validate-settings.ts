@@ -1,9 +1,9 @@
-import { weekdays, type Weekday } from "../dates.js";
+import { type Weekday, weekdays } from "../dates.js";
 import { didYouMean } from "../suggest.js";
-import { list, record, text, type Fields } from "./fields.js";
 import { given } from "../values.js";
-import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
+import { type Fields, list, record, text } from "./fields.js";
 import type { Calendar, FeedingDays as FeedingFile, GardenFile, Reminder } from "./garden-file.js";
+import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
 import type { Validation } from "./validation.js";
 
 const hardnessBounds = { least: 0, most: 5000, words: "0 to 5,000 mg/L" };

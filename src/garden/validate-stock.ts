@@ -1,8 +1,8 @@
 import { dayFromNumber } from "../dates.js";
-import { list, number, record, text } from "./fields.js";
 import { given } from "../values.js";
-import type { BatchInHand, StockSettings } from "./garden.js";
+import { list, number, record, text } from "./fields.js";
 import type { Batch, Stock } from "./garden-file.js";
+import type { BatchInHand, StockSettings } from "./garden.js";
 import type { Validation } from "./validation.js";
 
 const volumeBounds = { least: 0.01, most: 1000, words: "10 mL to 1,000 L" };

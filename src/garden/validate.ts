@@ -3,12 +3,12 @@
  * says what a value looks like; the code here says what it must mean.
  */
 import { daysBetween } from "../dates.js";
-import { volumeText } from "./amounts.js";
-import { inFileOrder, type Finding, type Result } from "../problem.js";
-import { fieldReaders, list, number, record, text, type Fields, type Loose } from "./fields.js";
+import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
-import type { Bed, Garden } from "./garden.js";
+import { volumeText } from "./amounts.js";
+import { fieldReaders, type Fields, list, type Loose, number, record, text } from "./fields.js";
 import type { GardenFile } from "./garden-file.js";
+import type { Bed, Garden } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
 import { located, type SourceFile } from "./read.js";
 import { validateBeds } from "./validate-beds.js";

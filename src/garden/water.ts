@@ -1,8 +1,8 @@
 import { findCrop } from "../crops/index.js";
 import type { FilePath } from "../problem.js";
+import { volumeText } from "./amounts.js";
 import type { Planting } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
-import { volumeText } from "./amounts.js";
 import type { Validation } from "./validation.js";
 
 interface PlantingNeeds {

@@ -1,7 +1,7 @@
 /** What the log says was given: the past as it was, and where the courses stand now. */
-import { addDays, daysBetween, later, type Day } from "../dates.js";
+import { addDays, type Day, daysBetween, later } from "../dates.js";
+import type { Course, FeedingCourse, ScheduledFeeding } from "../days/index.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
-import type { FeedingCourse, Course, ScheduledFeeding } from "../days/index.js";
 
 /** One planting given stock on a day, as logged. */
 export interface GivenFeeding {

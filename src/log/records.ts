@@ -1,5 +1,5 @@
 /** What the garden file has written down of its days: log, signs, bottles. */
-import { addDays, later, type Day } from "../dates.js";
+import { addDays, type Day, later } from "../dates.js";
 import type { Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 

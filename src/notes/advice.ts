@@ -1,7 +1,7 @@
 /** What is worth telling a grower although the garden file is right. */
-import { type Garden, decimal } from "../garden/index.js";
-import { daysBetween, earlier, later } from "../dates.js";
 import type { CropCatalogue } from "../crops/index.js";
+import { daysBetween, earlier, later } from "../dates.js";
+import { decimal, type Garden } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 
 export interface Advice {

@@ -9,10 +9,10 @@ import type {
   AccountLine,
   Discard,
   PlannedBatch,
-  Shortage,
-  ShellPlan,
   Recipe,
   RecipeStep,
+  ShellPlan,
+  Shortage,
 } from "../stock/index.js";
 
 export interface BatchReport {

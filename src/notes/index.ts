@@ -4,10 +4,10 @@ export {
   type BatchToMake,
   daysFrom,
   daysOf,
-  type MakingReport,
   makingReport,
-  type RecipeReport,
+  type MakingReport,
   recipeReport,
+  type RecipeReport,
 } from "./batch-report.js";
 export { strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";

@@ -1,7 +1,7 @@
 /** What a plan tells beside its rounds: warnings, notes, defaults used. */
-import { decimal, volumeText, type Garden } from "../garden/index.js";
 import type { Day } from "../dates.js";
 import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
+import { decimal, type Garden, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 

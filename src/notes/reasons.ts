@@ -1,8 +1,8 @@
 /** Why a planting is fed on a day: stage, rule, interval, and the arithmetic to the millilitres. */
-import { stageNearest, type StageSpan } from "../stages/index.js";
-import { daysBetween, type Day } from "../dates.js";
+import { type Day, daysBetween } from "../dates.js";
 import type { FeedRule } from "../rules/index.js";
 import type { BedRound, CanMix, Feeding, Plan, PlannedPlanting } from "../season/index.js";
+import { stageNearest, type StageSpan } from "../stages/index.js";
 
 export interface FeedingReason {
   readonly planting: PlannedPlanting;

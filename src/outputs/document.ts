@@ -1,5 +1,5 @@
 /** The frame of every page: one file that asks nothing of any network. */
-import { html, trusted, type Content, type Html } from "./html.js";
+import { type Content, html, type Html, trusted } from "./html.js";
 
 export interface DocumentParts {
   readonly title: string;

@@ -1,10 +1,10 @@
 /** What is to be done for the stock, and when. */
 import type { Day } from "../dates.js";
-import { decimal, totalStockText, counted, gramsText } from "../garden/index.js";
+import { counted, decimal, gramsText, totalStockText } from "../garden/index.js";
 import type { Plan, SeasonStock } from "../season/index.js";
 import type { PlannedBatch } from "../stock/index.js";
-import { html, nameHtml, type Html } from "./html.js";
 import { figures, fullDate, shortDate } from "../words/index.js";
+import { html, type Html, nameHtml } from "./html.js";
 
 export interface MakingJob {
   readonly day: Day;

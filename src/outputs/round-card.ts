@@ -1,19 +1,19 @@
 /** A round as a person in the garden needs it: which beds, how many cans, how much in each. */
+import type { Day } from "../dates.js";
+import { counted, stockText, totalStockText, volumeText } from "../garden/index.js";
+import type { BedRound, CanFill, CanMix, Plan, PlanWarning, Round } from "../season/index.js";
 import {
   cautionsFor,
   cropWords,
-  fillWords,
   dayOfSeason,
+  fillWords,
   routeWords,
   shortDate,
   stageWords,
   unbroken,
   vesselOf,
 } from "../words/index.js";
-import type { Day } from "../dates.js";
-import { stockText, totalStockText, volumeText, counted } from "../garden/index.js";
-import type { BedRound, CanFill, CanMix, Plan, PlanWarning, Round } from "../season/index.js";
-import { html, joined, nameHtml, type Content, type Html } from "./html.js";
+import { type Content, html, type Html, joined, nameHtml } from "./html.js";
 import { fillCounts, mixesOf, stockByBatch, vesselL, warningsOn } from "./plan-facts.js";
 
 /** `18:30 · 3 cans · 46 mL of stock · 15 L of water` */

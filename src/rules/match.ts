@@ -1,8 +1,8 @@
 /** Which rule feeds a planting in which of its stages. */
 import type { Crop } from "../crops/index.js";
-import type { StageSpan } from "../stages/index.js";
-import { addDays, daysBetween, type Day, type DaySpan } from "../dates.js";
+import { addDays, type Day, daysBetween, type DaySpan } from "../dates.js";
 import type { Planting, Route } from "../garden/index.js";
+import type { StageSpan } from "../stages/index.js";
 import type { FeedRule } from "./rule.js";
 
 /** One route of feeding over time: spans in order, each under one rule; a hole begins a new course. */

@@ -1,20 +1,20 @@
 /** Rule files -> feed rules: the built-in ones, and the grower's own in the same form. */
 import {
+  type CropCatalogue,
   cropSuggestion,
   findCrop,
-  stageNames,
-  type CropCatalogue,
   type StageName,
+  stageNames,
 } from "../crops/index.js";
 import {
   located,
+  type Parsed,
   parseQuantity,
   parseRate,
-  type Parsed,
   type SourceFile,
   type UnitContext,
 } from "../garden/index.js";
-import { inFileOrder, type FilePath, type Finding, type Result } from "../problem.js";
+import { type FilePath, type Finding, inFileOrder, type Result } from "../problem.js";
 import type { SchemaCheck } from "../schema-check.js";
 import { didYouMean } from "../suggest.js";
 import type { Evidence, FeedRule } from "./rule.js";

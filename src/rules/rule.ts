@@ -1,6 +1,6 @@
 /** A feed rule: crop or group and stages -> how much, how often, which way, and on whose word. */
-import type { Route } from "../garden/index.js";
 import type { StageName } from "../crops/index.js";
+import type { Route } from "../garden/index.js";
 
 /**
  * published: a trial or extension text found that it helps;

@@ -1,8 +1,8 @@
 /** What the grower saw on the plants, and what it does to the rate. */
-import { stageOn, type StageSpan } from "../stages/index.js";
 import type { Crop, StageName } from "../crops/index.js";
-import { addDays, earlier, later, type Day } from "../dates.js";
+import { addDays, type Day, earlier, later } from "../dates.js";
 import type { Planting, SignSeen } from "../garden/index.js";
+import { stageOn, type StageSpan } from "../stages/index.js";
 import type { FedSpan } from "./match.js";
 import type { FeedRule } from "./rule.js";
 

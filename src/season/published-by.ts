@@ -1,6 +1,6 @@
 import type { Day } from "../dates.js";
-import type { Plan } from "./season-plan.js";
 import type { Published } from "../published/index.js";
+import type { Plan } from "./season-plan.js";
 
 /** What an earlier plan has published. */
 export function publishedBy(plan: Plan, extraRounds: number): Published {

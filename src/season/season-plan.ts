@@ -3,11 +3,11 @@
  * page) is a pure function of it. `schemas/plan.schema.json` documents it for other programs.
  */
 import type { StageName } from "../crops/index.js";
-import type { StageSpan } from "../stages/index.js";
 import type { Day, DaySpan } from "../dates.js";
 import type { Acid, Amounts, CalendarWishes, Route } from "../garden/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
-import type { StockPlan, RecipeStep } from "../stock/index.js";
+import type { StageSpan } from "../stages/index.js";
+import type { RecipeStep, StockPlan } from "../stock/index.js";
 
 export interface Plan {
   readonly planVersion: 1;

@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
-import { problemLine, type Problem } from "../problem.js";
+import { type Problem, problemLine } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
@@ -13,8 +13,8 @@ import {
   representation,
   type Representation,
 } from "./representation.js";
-import { isWithin, spanOfToday, todayAt, type TimeSpan } from "./today.js";
 import { troubleLine, troubleOf } from "./system-trouble.js";
+import { isWithin, spanOfToday, type TimeSpan, todayAt } from "./today.js";
 
 /** One garden as the server shows it. Plans and bytes are compressed: there may be a thousand. */
 export interface GardenShow {

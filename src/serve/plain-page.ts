@@ -1,4 +1,4 @@
-import { problemLine, type Problem } from "../problem.js";
+import { type Problem, problemLine } from "../problem.js";
 
 export interface IndexEntry {
   readonly title: string;

@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Result } from "../problem.js";
-import type { Trouble } from "./system-trouble.js";
 import { writeWhole } from "../write-whole.js";
+import type { Trouble } from "./system-trouble.js";
 
 /** Names of the files that we wrote into a folder, each with the hash of its content. */
 export type Manifest = ReadonlyMap<string, string>;

@@ -1,18 +1,18 @@
 import { mkdir, readFile, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import type { Problem, Result } from "../problem.js";
+import { writeWhole } from "../write-whole.js";
 import { gardenNames, type NamedFile } from "./garden-names.js";
 import type { GardenSource } from "./garden-source.js";
 import { subscribeLinks, type SubscribeLinks } from "./links.js";
-import { indexPage, type IndexEntry } from "./plain-page.js";
-import { manifestName, type Manifest, readManifest, writeManifest } from "./publish-manifest.js";
+import { type IndexEntry, indexPage } from "./plain-page.js";
+import { type Manifest, manifestName, readManifest, writeManifest } from "./publish-manifest.js";
 import { qrSvg } from "./qr.js";
 import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
-import { todayAt } from "./today.js";
 import { type Trouble, troubleOf } from "./system-trouble.js";
-import { writeWhole } from "../write-whole.js";
+import { todayAt } from "./today.js";
 
 export interface PublishOptions {
   /** Garden files, and folders of them. */

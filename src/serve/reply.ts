@@ -1,5 +1,4 @@
 import { httpDate } from "./http-date.js";
-import { acceptsGzip, isUnchanged } from "./request-fields.js";
 import {
   cacheHeaders,
   type Coding,
@@ -7,6 +6,7 @@ import {
   type Inflate,
   type Representation,
 } from "./representation.js";
+import { acceptsGzip, isUnchanged } from "./request-fields.js";
 
 /**
  * An answer, whole, before any socket. `headers` are name, value, name, value: as objects they

@@ -2,19 +2,19 @@
  * Dated stages of one planting: from sowing, planting or bloom, by published stage lengths, moved
  * by what the grower has seen.
  */
+import type { CourseStage, Crop, StageLengths } from "../crops/index.js";
 import {
   addDays,
+  type Day,
   dayNumber,
   daysBetween,
+  type DaySpan,
   earlier,
   later,
   monthOf,
   parseDay,
-  type Day,
-  type DaySpan,
 } from "../dates.js";
 import type { Garden, Planting } from "../garden/index.js";
-import type { CourseStage, Crop, StageLengths } from "../crops/index.js";
 import type { StageSpan } from "./stage-span.js";
 
 export interface PlantingLife {

@@ -1,5 +1,5 @@
-import type { DaySpan } from "../dates.js";
 import type { StageName } from "../crops/index.js";
+import type { DaySpan } from "../dates.js";
 
 /** One stage of one planting, with its dates and where they come from. Both ends count. */
 export interface StageSpan extends DaySpan {

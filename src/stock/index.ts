@@ -1,4 +1,5 @@
 export {
+  type AcidDose,
   type Brew,
   brewBatch,
   type BrewInput,

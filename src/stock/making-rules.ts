@@ -1,6 +1,6 @@
 /** `making.yaml` as it is written, and what the making plan takes from it. */
 import { addDays, type Day } from "../dates.js";
-import type { StockSettings } from "../garden/index.js";
+import type { Acid, StockSettings } from "../garden/index.js";
 
 interface SourcedDays {
   readonly days: number;
@@ -24,7 +24,7 @@ interface SourcedPercent {
 export interface MakingRules {
   readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
   readonly dry_shells: SourcedDays;
-  readonly reaction: { readonly citric: SourcedDays; readonly vinegar: SourcedDays };
+  readonly reaction: Readonly<Record<Acid, SourcedDays>>;
   readonly longest_stand: SourcedDays;
   readonly smallest_batch: SourcedMl;
   readonly batch_step: SourcedMl;

@@ -1,5 +1,5 @@
 /** Days as a person says them. */
-import { daysBetween, monthOf, weekdayOf, type Day } from "../dates.js";
+import { type Day, daysBetween, monthOf, weekdayOf } from "../dates.js";
 
 const months =
   "January February March April May June July August September October November December".split(

@@ -3,9 +3,10 @@
  * the plain double bisection (a hundredth as many: it is slow).
  */
 import { bench, describe } from "vitest";
-import { equilibrate } from "../../src/stock/chemistry/equilibrium.js";
-import { noBystanders, type Contents } from "../../src/stock/chemistry/contents.js";
+import { solidKeys } from "../../src/stock/chemistry/constants.js";
+import { type Contents, noBystanders } from "../../src/stock/chemistry/contents.js";
 import type { Conditions } from "../../src/stock/chemistry/equilibrium-types.js";
+import { equilibrate } from "../../src/stock/chemistry/equilibrium.js";
 import { chemistry } from "../stock/chemistry/chemistry-fixture.js";
 import { doubleBisection } from "./double-bisection.js";
 
@@ -17,7 +18,13 @@ function batch(i: number): readonly [Contents, Conditions] {
   const shellMol = (0.3 + step(23, 12)) * (1.5 * citricMol + 0.5 * aceticMol);
   const contents = {
     waterKg: 1,
-    mol: [3 * citricMol + aceticMol, shellMol, citricMol, aceticMol, shellMol],
+    mol: {
+      H: 3 * citricMol + aceticMol,
+      Ca: shellMol,
+      Cit: citricMol,
+      Ac: aceticMol,
+      CO3: shellMol,
+    },
     bystanders: noBystanders,
   };
   const gas =
@@ -27,8 +34,7 @@ function batch(i: number): readonly [Contents, Conditions] {
   const conditions = {
     temperatureC: 5 + (i % 36),
     gas,
-    calciteMayForm: true,
-    citrateSolidMayForm: i % 4 !== 0,
+    mayForm: solidKeys.filter((key) => key === "calcite" || i % 4 !== 0),
   };
   return [contents, conditions];
 }

@@ -4,7 +4,7 @@
  * around both, repeat until the ionic strength stays. No matrix, no logarithms of amounts, no phase
  * switching: a solid that may form simply caps an activity.
  */
-import { waterActivity, debyeHuckelA } from "../../src/stock/chemistry/activity.js";
+import { debyeHuckelA, waterActivity } from "../../src/stock/chemistry/activity.js";
 import type { Chemistry } from "../../src/stock/chemistry/constants.js";
 import type { Contents } from "../../src/stock/chemistry/contents.js";
 import type { Conditions } from "../../src/stock/chemistry/equilibrium-types.js";
@@ -25,7 +25,7 @@ export function doubleBisection(
   contents: Contents,
   conditions: Conditions,
 ): Judged {
-  const { temperatureC: t, gas } = conditions;
+  const { temperatureC: t, gas, mayForm } = conditions;
   const T = t + 273.15;
   const atT = (logK: number, enthalpyKj: number): number =>
     10 ** (logK - ((1000 * enthalpyKj) / 8.314462618 / Math.LN10) * (1 / T - 1 / 298.15));
@@ -42,7 +42,7 @@ export function doubleBisection(
   const citrateK = atT(calciumCitrate.logK, calciumCitrate.enthalpyKjPerMol);
   const gasK = atT(carbonDioxide.logK, carbonDioxide.enthalpyKjPerMol);
   const A = debyeHuckelA(chemistry, t);
-  const [, Ca = 0, Cit = 0, Ac = 0, C = 0] = contents.mol;
+  const { Ca, Cit, Ac, CO3: C } = contents.mol;
   const { sodiumMol: na, magnesiumMol: mg, chlorideMol: cl } = contents.bystanders;
 
   let I = 0.01;
@@ -66,7 +66,7 @@ export function doubleBisection(
         (k("CaH2Cit+") * ca * h * h) / g1,
       ] as const;
       const citPoly = perCit.reduce((a, b) => a + b);
-      const citCap = conditions.citrateSolidMayForm
+      const citCap = mayForm.includes("calciumCitrate")
         ? Math.sqrt(citrateK / (ca ** 3 * aw ** 4))
         : Infinity;
       const cit = Math.min(Cit / W / citPoly, citCap);
@@ -82,7 +82,7 @@ export function doubleBisection(
       const co3 =
         gas.kind === "held"
           ? (gasK * 10 ** gas.logPco2 * aw) / h ** 2
-          : Math.min(C / W / co3Poly, conditions.calciteMayForm ? calciteK / ca : Infinity);
+          : Math.min(C / W / co3Poly, mayForm.includes("calcite") ? calciteK / ca : Infinity);
       const cct = (Cit - W * cit * citPoly) / 2;
       const calciteClosed = gas.kind === "held" ? 0 : C - W * co3 * co3Poly;
       const caAc = (ca * ac * k("CaAc+")) / g1;
@@ -138,7 +138,7 @@ export function doubleBisection(
     const withCalcium = (h: number) => {
       if (Ca === 0) return at(h, 0);
       let high = 5;
-      if (gas.kind === "held" && conditions.calciteMayForm) {
+      if (gas.kind === "held" && mayForm.includes("calcite")) {
         const cap = calciteK / ((gasK * 10 ** gas.logPco2 * aw) / h ** 2);
         const full = at(h, cap);
         if (full.caNeeded <= Ca) return { ...full, calcite: Ca - full.caNeeded };

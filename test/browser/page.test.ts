@@ -2,13 +2,13 @@
 import { createHash } from "node:crypto";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { addDays, dayNumber, type Day } from "../../src/dates.js";
-import { gardenPage } from "../../src/outputs/page/page.js";
+import { addDays, type Day, dayNumber } from "../../src/dates.js";
 import { pageScript } from "../../src/outputs/page/page-script.js";
 import { pageStyle } from "../../src/outputs/page/page-style.js";
-import { dayOfSeason } from "../../src/words/days.js";
+import { gardenPage } from "../../src/outputs/page/page.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { withPolicy } from "../../src/serve/security-headers.js";
+import { dayOfSeason } from "../../src/words/days.js";
 import {
   nothingFed,
   oddNames,

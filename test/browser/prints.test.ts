@@ -1,11 +1,11 @@
 /** What is printed or saved: season sheet, bottle labels, the picture as a file. */
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { seasonSvg } from "../../src/outputs/picture/season-svg.js";
 import { bottleLabels } from "../../src/outputs/print/bottle-labels.js";
-import { labelRows, type BottleLabel } from "../../src/outputs/print/label-rows.js";
+import { type BottleLabel, labelRows } from "../../src/outputs/print/label-rows.js";
 import { papers } from "../../src/outputs/print/paper.js";
 import { seasonSheet } from "../../src/outputs/print/season-sheet.js";
-import { seasonSvg } from "../../src/outputs/picture/season-svg.js";
 import { widthEm } from "../../src/outputs/text-width.js";
 import {
   nothingFed,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readEarlierCalendar } from "../../src/calendar/earlier-calendar.js";
-import { aPlan, aRound, aWarning, roundsOn } from "../support/a-plan.js";
 import { day } from "../../src/dates.js";
+import { aPlan, aRound, aWarning, roundsOn } from "../support/a-plan.js";
 import { earlierOf, rewritten, textOf } from "../support/calendars.js";
 
 const plan = aPlan({

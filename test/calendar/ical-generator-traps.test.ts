@@ -4,8 +4,8 @@ import { describe, expect, it } from "vitest";
 import { calendarMeta } from "../../src/calendar/calendar-event.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import { writeCalendar } from "../../src/calendar/write-calendar.js";
-import { aBedRound, aPlan, aRound, aWarning } from "../support/a-plan.js";
 import { day } from "../../src/dates.js";
+import { aBedRound, aPlan, aRound, aWarning } from "../support/a-plan.js";
 import { contentLines } from "../support/ics.js";
 
 /**

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { planEvents } from "../../src/calendar/plan-events.js";
 import { matchEvents } from "../../src/calendar/match-events.js";
+import { planEvents } from "../../src/calendar/plan-events.js";
 import { addDays, day } from "../../src/dates.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { aBedRound, aFill, aMix, aPlan, aRound, aWarning } from "../support/a-plan.js";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import type { CalendarTextOptions } from "../../src/calendar/calendar-text.js";
 import { addDays, day } from "../../src/dates.js";
 import type { Plan } from "../../src/season/season-plan.js";
-import type { CalendarTextOptions } from "../../src/calendar/calendar-text.js";
 import {
   aBedRound,
   aFill,

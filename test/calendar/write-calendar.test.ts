@@ -1,8 +1,8 @@
 import { Temporal } from "@js-temporal/polyfill";
 import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
-import { textOfValue } from "../../src/calendar/content-line.js";
 import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { textOfValue } from "../../src/calendar/content-line.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { addDays, day } from "../../src/dates.js";

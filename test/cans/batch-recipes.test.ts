@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { aGarden, aSeason } from "../support/a-garden.js";
 import { batchRecipes } from "../../src/cans/batch-recipes.js";
 import { loadTables } from "../../src/tables.js";
+import { aGarden, aSeason } from "../support/a-garden.js";
 import { aBatch } from "../support/a-stock.js";
 
 const { stock: settings } = aGarden();

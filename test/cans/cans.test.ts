@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/amounts.js";
-import { parseQuantity } from "../../src/garden/quantity.js";
-import type { Amounts } from "../../src/garden/garden.js";
 import { canFills, roundingTolerance } from "../../src/cans/cans.js";
+import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/amounts.js";
+import type { Amounts } from "../../src/garden/garden.js";
+import { parseQuantity } from "../../src/garden/quantity.js";
 import { loadTables } from "../../src/tables.js";
 
 const fills = (

@@ -1,6 +1,6 @@
 /** Other liquid feeds, through the plan of a garden that uses them. */
 import { describe, expect, test } from "vitest";
-import { addDays, daysBetween, weekdayOf, type Day } from "../../src/dates.js";
+import { addDays, type Day, daysBetween, weekdayOf } from "../../src/dates.js";
 import type { OtherFeedMix, Plan } from "../../src/season/season-plan.js";
 import { aSeason, daysFed, gardenText, planFile, planted } from "../support/a-garden.js";
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import {
   cropCatalogue,
+  type CropRow,
   cropSuggestion,
   findCrop,
   singular,
-  type CropRow,
 } from "../../src/crops/catalogue.js";
 import { loadTables } from "../../src/tables.js";
 

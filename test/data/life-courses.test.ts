@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { plantingLife } from "../../src/stages/planting-life.js";
 import { stageNames } from "../../src/crops/crop.js";
-import { daysBetween, parseDay, type Day } from "../../src/dates.js";
+import { type Day, daysBetween, parseDay } from "../../src/dates.js";
+import { plantingLife } from "../../src/stages/planting-life.js";
 import { catalogue, courseRows, cropRows, lengthRows } from "./data-files.js";
 
 const periods = ["initial", "development", "mid", "late"] as const;

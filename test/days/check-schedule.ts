@@ -2,7 +2,7 @@
  * Whether a schedule is a feasible answer that tells the truth about itself, by the words of
  * `src/days/schedule-problem.ts`; every fault is named.
  */
-import { addDays, daysBetween, type Day } from "../../src/dates.js";
+import { addDays, type Day, daysBetween } from "../../src/dates.js";
 import type {
   Course,
   Schedule,

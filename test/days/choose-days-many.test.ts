@@ -6,9 +6,9 @@
 import { expect, it } from "vitest";
 import { dayNumber } from "../../src/dates.js";
 import { chooseDays } from "../../src/days/choose-days.js";
-import type { ScheduleProblem } from "../../src/days/schedule-problem.js";
 import { courseGraph } from "../../src/days/course-graph.js";
 import { fewestRounds } from "../../src/days/fewest-rounds.js";
+import type { ScheduleProblem } from "../../src/days/schedule-problem.js";
 import { faultsOf } from "./check-schedule.js";
 import { randomProblem, usualGaps } from "./random-problem.js";
 

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { addDays, day, eachDay, type Day } from "../../src/dates.js";
+import { addDays, day, type Day, eachDay } from "../../src/dates.js";
 import { chooseDays } from "../../src/days/choose-days.js";
 import type { Course, ScheduleProblem } from "../../src/days/schedule-problem.js";
 import { faultsOf } from "./check-schedule.js";

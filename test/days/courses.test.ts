@@ -1,8 +1,8 @@
 /** Fed spans -> courses: where the first feeding belongs, gaps, and the day to be covered. */
 import { describe, expect, test } from "vitest";
 import { day, type DaySpan } from "../../src/dates.js";
-import type { Route } from "../../src/garden/garden.js";
 import { feedingCourses, intervalFor, ruleOn } from "../../src/days/courses.js";
+import type { Route } from "../../src/garden/garden.js";
 import type { FedSpan } from "../../src/rules/match.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import { loadTables } from "../../src/tables.js";

@@ -6,12 +6,12 @@ import { calendarText } from "../../src/calendar/calendar-text.js";
 import { feedingDays } from "../../src/calendar/earlier-calendar.js";
 import { addDays, type Day } from "../../src/dates.js";
 import { planGarden } from "../../src/plan-garden.js";
-import { publishedBy } from "../../src/season/published-by.js";
 import type { Published } from "../../src/published/published.js";
+import { publishedBy } from "../../src/season/published-by.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
-import { aBedRound, aFeeding, aMix, anOtherFeed, aPlan, aRound } from "../support/a-plan.js";
 import { daysFed } from "../support/a-garden.js";
+import { aBedRound, aFeeding, aMix, anOtherFeed, aPlan, aRound } from "../support/a-plan.js";
 
 interface Edited {
   readonly feeding: { days?: string[] };

@@ -1,5 +1,5 @@
 /** Seeded gardens for tests: the same seed gives the same problem on every machine. */
-import { dayFromNumber, dayNumber, type Day } from "../../src/dates.js";
+import { type Day, dayFromNumber, dayNumber } from "../../src/dates.js";
 import type { Course, GapPhase, ScheduleProblem } from "../../src/days/schedule-problem.js";
 
 export interface ProblemShape {

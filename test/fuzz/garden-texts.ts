@@ -5,8 +5,8 @@
 import fc from "fast-check";
 import { test } from "vitest";
 import { gardenText } from "../support/a-garden.js";
-import { anyBytes, spoiledRules } from "../support/any-text.js";
 import { checkFile } from "../support/any-text-check.js";
+import { anyBytes, spoiledRules } from "../support/any-text.js";
 
 const numRuns = Number(process.env["TEXTS"] ?? 10_000);
 const seed = Number(process.env["SEED"] ?? 1);

@@ -11,8 +11,8 @@ import {
   totalStockText,
   volumeText,
 } from "../../src/garden/amounts.js";
-import { parseQuantity } from "../../src/garden/quantity.js";
 import type { Amounts } from "../../src/garden/garden.js";
+import { parseQuantity } from "../../src/garden/quantity.js";
 import { loadTables } from "../../src/tables.js";
 
 const { units } = loadTables();

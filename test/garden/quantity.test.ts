@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
+import type { Amounts } from "../../src/garden/garden.js";
 import {
+  type Parsed,
   parsePercent,
   parseQuantity,
   parseRate,
   parseWater,
-  type Parsed,
 } from "../../src/garden/quantity.js";
-import type { Amounts } from "../../src/garden/garden.js";
 import type { UnitKind } from "../../src/garden/units.js";
 import { loadTables } from "../../src/tables.js";
 

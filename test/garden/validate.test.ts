@@ -1,7 +1,7 @@
 /** What a valid garden file means: quantities in one unit, defaults filled in and told. */
 import { describe, expect, test } from "vitest";
 import { litersPerImperialGallon, litersPerUsGallon } from "../../src/garden/amounts.js";
-import { aGarden, aPlanting, planted, type GardenDiffers } from "../support/a-garden.js";
+import { aGarden, aPlanting, type GardenDiffers, planted } from "../support/a-garden.js";
 
 describe("the garden", () => {
   test("has its id from its name, in letters of any script", () => {

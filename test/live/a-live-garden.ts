@@ -1,12 +1,12 @@
 /** Gardens on a day in the middle of their season. */
 import { planGarden, type PlanGardenOptions } from "../../src/plan-garden.js";
-import { problemLine, type Problem } from "../../src/problem.js";
+import { type Problem, problemLine } from "../../src/problem.js";
 import type { CanMix, Feeding, Plan, Round } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
 import {
+  type GardenDiffers,
   gardenText,
   planted,
-  type GardenDiffers,
   type PlantingDiffers,
 } from "../support/a-garden.js";
 

@@ -4,7 +4,7 @@ import { afterAll, describe, expect, test } from "vitest";
 import { stringify } from "yaml";
 import { calendarText } from "../../src/calendar/calendar-text.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
-import { weekdayOf, within, type Day, type DaySpan } from "../../src/dates.js";
+import { type Day, type DaySpan, weekdayOf, within } from "../../src/dates.js";
 import type { GardenFile } from "../../src/garden/garden-file.js";
 import { problemLine } from "../../src/problem.js";
 import type { Plan } from "../../src/season/season-plan.js";

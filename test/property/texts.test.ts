@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readYaml } from "../../src/garden/read.js";
 import { gardenText } from "../support/a-garden.js";
+import { checkFile } from "../support/any-text-check.js";
 import {
   anyBytes,
   goodGardens,
@@ -10,7 +11,6 @@ import {
   spoiledGarden,
   spoiledRules,
 } from "../support/any-text.js";
-import { checkFile } from "../support/any-text-check.js";
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 

@@ -1,15 +1,15 @@
 import { Temporal } from "@js-temporal/polyfill";
 import { describe, expect, it } from "vitest";
+import { calendarMeta } from "../../src/calendar/calendar-event.js";
 import {
   foldedLines,
   textOfValue,
   textValue,
   unfoldedLines,
 } from "../../src/calendar/content-line.js";
-import { calendarMeta } from "../../src/calendar/calendar-event.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
-import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { vtimezoneLines } from "../../src/calendar/vtimezone.js";
+import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { momentOf } from "../../src/calendar/zone-time.js";
 import { day } from "../../src/dates.js";
 import { aBedRound, aPlan, aRound, roundsOn } from "../support/a-plan.js";

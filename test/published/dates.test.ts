@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import {
   addDays,
   day,
+  type Day,
   dayFromNumber,
   dayNumber,
   daysBetween,
@@ -13,7 +14,6 @@ import {
   parseDay,
   weekdayOf,
   weekdays,
-  type Day,
 } from "../../src/dates.js";
 
 const epoch = Temporal.PlainDate.from("1970-01-01");

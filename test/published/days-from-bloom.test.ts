@@ -1,7 +1,7 @@
 /** Tree fruit counted from full bloom; each title names its source. */
 import { expect, test } from "vitest";
+import { type Day, daysBetween, parseDay } from "../../src/dates.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
-import { daysBetween, parseDay, type Day } from "../../src/dates.js";
 import { catalogue } from "../data/data-files.js";
 
 const day = (text: string): Day => parseDay(text) as Day;

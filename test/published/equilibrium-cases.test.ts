@@ -5,11 +5,12 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { brewBatch, type Brew } from "../../src/stock/chemistry/brew.js";
+import { type Brew, brewBatch } from "../../src/stock/chemistry/brew.js";
 import { mixIntoWater } from "../../src/stock/chemistry/can.js";
 import {
   type Contents,
   noBystanders,
+  noMol,
   pureWater,
   scaled,
 } from "../../src/stock/chemistry/contents.js";
@@ -82,7 +83,7 @@ describe.each(cases)("PHREEQC 3.8.9: $id, $title", (c) => {
   const brew = brewOf(c);
   const { equilibrium: e } = brew;
   const r = c.result;
-  const citrate = e.dissolved.mol[2] ?? 0;
+  const citrate = e.dissolved.mol.Cit;
   const molPerKg = (names: readonly string[]): number =>
     chemistry.solutes.reduce(
       (sum, s, i) => (names.includes(s.name) ? sum + (e.soluteMol[i] ?? 0) : sum),
@@ -112,12 +113,12 @@ describe.each(cases)("PHREEQC 3.8.9: $id, $title", (c) => {
       part(r["citrate_dissolved_mol_kgw"]),
     );
     within(
-      (e.dissolved.mol[3] ?? 0) / e.waterKg,
+      e.dissolved.mol.Ac / e.waterKg,
       r["acetate_dissolved_mol_kgw"],
       part(r["acetate_dissolved_mol_kgw"]),
     );
     within(
-      (e.dissolved.mol[4] ?? 0) / e.waterKg,
+      e.dissolved.mol.CO3 / e.waterKg,
       r["carbonate_dissolved_mol_kgw"],
       part(r["carbonate_dissolved_mol_kgw"]),
     );
@@ -140,15 +141,15 @@ describe.each(cases)("PHREEQC 3.8.9: $id, $title", (c) => {
   test("undissolved shell and crystals within 0.005 g, saturation within 0.02", () => {
     within(brew.shellLeftG, r["CaCO3_undissolved_g"], 0.005);
     within(brew.crystalsG, r["Ca_citrate_tetrahydrate_solid_g"], 0.005);
-    within(e.calciteSaturation, r["SI_calcite"], 0.02);
-    within(e.calciumCitrateSaturation, r["SI_Ca_citrate_tetrahydrate"], 0.02);
+    within(e.saturation.calcite, r["SI_calcite"], 0.02);
+    within(e.saturation.calciumCitrate, r["SI_Ca_citrate_tetrahydrate"], 0.02);
   });
 
   const stock = strained(chemistry, brew);
   const tapMol = 0.00099805;
   const tap: Contents = {
     waterKg: 1,
-    mol: [2 * tapMol, tapMol, 0, 0, 2 * tapMol],
+    mol: { ...noMol, H: 2 * tapMol, Ca: tapMol, CO3: 2 * tapMol },
     bystanders: noBystanders,
   };
 
@@ -159,17 +160,17 @@ describe.each(cases)("PHREEQC 3.8.9: $id, $title", (c) => {
     const can = good(mixIntoWater(chemistry, dose, scaled(water, 1 - v), c.temp_C, d.gas));
     within(can.ph, d.pH, 0.02);
     within(
-      (1e6 * (can.dissolved.mol[1] ?? 0) * 0.040078) / can.waterKg,
+      (1e6 * can.dissolved.mol.Ca * 0.040078) / can.waterKg,
       d.Ca_dissolved_mg_per_kg_water,
       part(d.Ca_dissolved_mg_per_kg_water),
     );
     within(
-      1e6 * can.calciumCitrateMol * 0.570494,
+      1e6 * can.solidMol.calciumCitrate * 0.570494,
       d.Ca_citrate_tetrahydrate_solid_mg,
       part(d.Ca_citrate_tetrahydrate_solid_mg, 0.05),
     );
-    within(can.calciteSaturation, d.SI_calcite, 0.02);
-    within(can.calciumCitrateSaturation, d.SI_Ca_citrate_tetrahydrate, 0.02);
+    within(can.saturation.calcite, d.SI_calcite, 0.02);
+    within(can.saturation.calciumCitrate, d.SI_Ca_citrate_tetrahydrate, 0.02);
   });
 });
 

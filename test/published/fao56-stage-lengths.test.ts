@@ -5,8 +5,8 @@
  * the transcription of the pyfao56 library (Thorp and others, USDA Agricultural Research Service).
  */
 import { describe, expect, test } from "vitest";
+import { addDays, type Day, parseDay } from "../../src/dates.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
-import { addDays, parseDay, type Day } from "../../src/dates.js";
 import { catalogue, lengthRows } from "../data/data-files.js";
 
 const read = `

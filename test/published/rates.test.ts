@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { litersPerUsGallon } from "../../src/garden/amounts.js";
 import type { CanFill } from "../../src/season/season-plan.js";
-import { aSeason, planted, type GardenDiffers } from "../support/a-garden.js";
+import { aSeason, type GardenDiffers, planted } from "../support/a-garden.js";
 
 /** Cans of the first round of six tomatoes that get `water` in all. */
 function firstCans(water: string, differs: GardenDiffers = {}, rate?: string): readonly CanFill[] {

@@ -1,6 +1,6 @@
 /** Rules against the published programmes that they lean on. Sources stand in the titles. */
 import { describe, expect, test } from "vitest";
-import { addDays, daysBetween, parseDay, type Day } from "../../src/dates.js";
+import { addDays, type Day, daysBetween, parseDay } from "../../src/dates.js";
 import { amount, days, rateMlPerL, ruleRow } from "../data/data-files.js";
 
 const day = (text: string): Day => parseDay(text) as Day;

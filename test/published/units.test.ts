@@ -10,8 +10,8 @@ import {
   litersPerUsGallon,
   mlPerTeaspoon,
 } from "../../src/garden/amounts.js";
-import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
 import type { Amounts } from "../../src/garden/garden.js";
+import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
 import type { UnitKind } from "../../src/garden/units.js";
 import { loadTables } from "../../src/tables.js";
 

@@ -1,11 +1,11 @@
 /** Which rule feeds a planting, in which stages, and the words that say why. */
 import { describe, expect, test } from "vitest";
-import { plantingLife } from "../../src/stages/planting-life.js";
 import type { Crop } from "../../src/crops/crop.js";
 import { day } from "../../src/dates.js";
 import { matchRules, type RuleMatch } from "../../src/rules/match.js";
 import { mergeRules } from "../../src/rules/read-rules.js";
 import type { FeedRule } from "../../src/rules/rule.js";
+import { plantingLife } from "../../src/stages/planting-life.js";
 import { loadTables } from "../../src/tables.js";
 import { aPlanting, type PlantingDiffers } from "../support/a-garden.js";
 

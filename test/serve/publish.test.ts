@@ -2,7 +2,7 @@ import { readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promise
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { gardenPage } from "../../src/outputs/page/page.js";
-import { publishGardens, type Published, type PublishOptions } from "../../src/serve/publish.js";
+import { type Published, publishGardens, type PublishOptions } from "../../src/serve/publish.js";
 import { aFolder, gardenText, testSource } from "./a-server.js";
 
 const onEnd = onTestFinished;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { batchedLines } from "../../src/serve/request-log.js";
 import { replyWith } from "../../src/serve/reply.js";
 import { inflater, renewed, representation } from "../../src/serve/representation.js";
+import { batchedLines } from "../../src/serve/request-log.js";
 
 const nowMs = Date.UTC(2027, 5, 1, 6);
 

@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
+import { day } from "../../src/dates.js";
 import { gardenPage } from "../../src/outputs/page/page.js";
 import { indexPage, problemPage } from "../../src/serve/plain-page.js";
 import { pagePolicy, withPolicy } from "../../src/serve/security-headers.js";
-import { day } from "../../src/dates.js";
 import { aPlan } from "../support/a-plan.js";
 
 const hashOf = (text: string): string => createHash("sha256").update(text).digest("base64");

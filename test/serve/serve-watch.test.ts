@@ -3,9 +3,9 @@ import { basename, join } from "node:path";
 import { describe, expect, onTestFinished, test, vi } from "vitest";
 import { day } from "../../src/dates.js";
 import { stepOf } from "../../src/serve/garden-folder.js";
-import { gardenSource, type AsOf, type GardenSource } from "../../src/serve/garden-source.js";
-import { serveGardens } from "../../src/serve/serve.js";
+import { type AsOf, gardenSource, type GardenSource } from "../../src/serve/garden-source.js";
 import { isGardenFileName } from "../../src/serve/scan.js";
+import { serveGardens } from "../../src/serve/serve.js";
 import { aPlan, roundsOn } from "../support/a-plan.js";
 import { aFolder, aServer, gardenText, get, testSource, until } from "./a-server.js";
 

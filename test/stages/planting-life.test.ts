@@ -1,16 +1,16 @@
 /** Dated stages: from sowing, transplanting, bloom or what was seen. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Crop } from "../../src/crops/crop.js";
+import { addDays, day, type Day, daysBetween } from "../../src/dates.js";
+import type { Garden, Planting } from "../../src/garden/garden.js";
 import {
   lifeSpan,
   plantingLife,
-  stageOn,
   type PlantingLife,
+  stageOn,
 } from "../../src/stages/planting-life.js";
-import type { Crop } from "../../src/crops/crop.js";
 import type { StageSpan } from "../../src/stages/stage-span.js";
-import { addDays, day, daysBetween, type Day } from "../../src/dates.js";
-import type { Garden, Planting } from "../../src/garden/garden.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue } = loadTables();

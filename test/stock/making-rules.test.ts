@@ -5,9 +5,9 @@ import { parse } from "yaml";
 import { day } from "../../src/dates.js";
 import {
   batchStepMl,
+  type MakingRules,
   useByOf,
   wayOfMaking,
-  type MakingRules,
 } from "../../src/stock/making-rules.js";
 
 const read = (path: string): string =>

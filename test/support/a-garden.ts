@@ -1,14 +1,14 @@
 /** Gardens for tests, valid as they stand: a test states only what differs. */
 import { stringify } from "yaml";
-import { decodeText } from "../../src/garden/decode.js";
-import { readYaml, located } from "../../src/garden/read.js";
-import { validateGarden } from "../../src/garden/validate.js";
-import type { Garden, Planting } from "../../src/garden/garden.js";
-import type { GardenFile } from "../../src/garden/garden-file.js";
 import type { Day } from "../../src/dates.js";
-import { planSeason } from "../../src/plan.js";
-import { problemLine, type Problem, type Result } from "../../src/problem.js";
+import { decodeText } from "../../src/garden/decode.js";
+import type { GardenFile } from "../../src/garden/garden-file.js";
+import type { Garden, Planting } from "../../src/garden/garden.js";
+import { located, readYaml } from "../../src/garden/read.js";
+import { validateGarden } from "../../src/garden/validate.js";
 import { dayOfFile } from "../../src/log/records.js";
+import { planSeason } from "../../src/plan.js";
+import { type Problem, problemLine, type Result } from "../../src/problem.js";
 import { mergeRules, readRules } from "../../src/rules/read-rules.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import type { Plan } from "../../src/season/season-plan.js";

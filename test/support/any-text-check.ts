@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { calendarText } from "../../src/calendar/calendar-text.js";
-import { problemLine, type Problem } from "../../src/problem.js";
+import { type Problem, problemLine } from "../../src/problem.js";
 import { planFile } from "./a-garden.js";
 import { eventsIn } from "./ics.js";
 

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { stringify } from "yaml";
-import { anyGarden } from "./arbitrary-garden.js";
 import { gardenText } from "./a-garden.js";
+import { anyGarden } from "./arbitrary-garden.js";
 
 const examples = new URL("../../examples/", import.meta.url);
 

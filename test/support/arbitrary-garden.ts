@@ -1,7 +1,7 @@
 /** Any garden that is valid: wide in crops, places, seasons, measures and wishes. */
 import fc from "fast-check";
 import type { Crop } from "../../src/crops/crop.js";
-import { addDays, day, daysBetween, weekdays, type Day, type DaySpan } from "../../src/dates.js";
+import { addDays, day, type Day, daysBetween, type DaySpan, weekdays } from "../../src/dates.js";
 import type { GardenFile } from "../../src/garden/garden-file.js";
 import { loadTables } from "../../src/tables.js";
 

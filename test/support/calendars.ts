@@ -1,5 +1,5 @@
-import { calendarFile } from "../../src/calendar/calendar-file.js";
 import { calendarMeta } from "../../src/calendar/calendar-event.js";
+import { calendarFile } from "../../src/calendar/calendar-file.js";
 import { calendarText, type CalendarTextOptions } from "../../src/calendar/calendar-text.js";
 import { type EarlierCalendar, readEarlierCalendar } from "../../src/calendar/earlier-calendar.js";
 import type { Plan } from "../../src/season/season-plan.js";

@@ -1,9 +1,9 @@
 /** How much calcium a can really carries, and how that compares with the tap water in it. */
 import { decimal, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
-import { html, joined, type Html } from "../html.js";
-import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
 import { cropWords, figures, vesselOf } from "../../words/index.js";
+import { html, type Html, joined } from "../html.js";
+import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
 
 /** Mixes that put the same into the same vessel. */
 export interface CanCalcium {

@@ -1,12 +1,12 @@
 /** The making plan: batches with their days, bottles in hand, shells, what will be short. */
-import { decimal, totalStockText, counted, gramsText } from "../../garden/index.js";
+import { counted, decimal, gramsText, totalStockText } from "../../garden/index.js";
 import type { Plan, SeasonStock } from "../../season/index.js";
-import { bottleLives, hasBottles, type BottleLife } from "../bottles.js";
-import { html, nameHtml, type Html } from "../html.js";
 import { makingCautions, shortDate, shortDay } from "../../words/index.js";
+import { type BottleLife, bottleLives, hasBottles } from "../bottles.js";
+import { html, type Html, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
-import { recipeDetails } from "./recipe-section.js";
 import { dayTime } from "../round-card.js";
+import { recipeDetails } from "./recipe-section.js";
 
 export function makingSection(plan: Plan): Html | undefined {
   const { stock } = plan;

@@ -1,7 +1,7 @@
 /** The first thing on the page: the next round, and what the stock wants until then. */
-import { dayOfSeason, daysAway, fullDate, shortDay } from "../../words/index.js";
 import type { Day } from "../../dates.js";
 import type { Plan, Round } from "../../season/index.js";
+import { dayOfSeason, daysAway, fullDate, shortDay } from "../../words/index.js";
 import { html, type Html } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { nextRound } from "../plan-facts.js";

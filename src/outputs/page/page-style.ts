@@ -1,4 +1,4 @@
-import { stageColours, drawingsStyle } from "../picture/index.js";
+import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkDark, inkLight } from "../theme.js";
 
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */

@@ -1,19 +1,19 @@
 /** The garden's page: the next round first, then the season. */
 import type { Day } from "../../dates.js";
-import { problemLine, type Problem } from "../../problem.js";
+import { counted } from "../../garden/index.js";
+import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
-import { calciumSection } from "./calcium-section.js";
-import { humilityCautions, keepingCautions, fullDate, shortDay } from "../../words/index.js";
+import { fullDate, humilityCautions, keepingCautions, shortDay } from "../../words/index.js";
 import { documentOf } from "../document.js";
-import { html, nameHtml, trusted, type Html } from "../html.js";
+import { html, type Html, nameHtml, trusted } from "../html.js";
+import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
+import { warningBox } from "../round-card.js";
+import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
 import { nextSection, roundsSection } from "./next-section.js";
 import { pageScript } from "./page-script.js";
 import { pageStyle } from "./page-style.js";
-import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
 import { reasonsSection } from "./reasons-section.js";
-import { warningBox } from "../round-card.js";
-import { counted } from "../../garden/index.js";
 
 export interface PageOptions {
   /** In the garden's zone. Without it the first round of the season comes first. */

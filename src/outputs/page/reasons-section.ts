@@ -1,9 +1,7 @@
 /** Why each planting is fed or not: rule, source, stages and the arithmetic, on demand. */
 import { volumeText } from "../../garden/index.js";
-import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import type { FeedRule } from "../../rules/index.js";
-import { html, nameHtml, type Html } from "../html.js";
-import { dayTime } from "../round-card.js";
+import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import {
   cropWords,
   figures,
@@ -12,6 +10,8 @@ import {
   shortDay,
   stageWords,
 } from "../../words/index.js";
+import { html, type Html, nameHtml } from "../html.js";
+import { dayTime } from "../round-card.js";
 
 const evidenceWords: Readonly<Record<FeedRule["evidence"], string>> = {
   published: "Published work found that it helps.",

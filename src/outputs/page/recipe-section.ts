@@ -2,9 +2,9 @@
 import type { Day } from "../../dates.js";
 import type { BatchRecipe, SeasonStock } from "../../season/index.js";
 import type { MakingStep, PlannedBatch, RecipeStep } from "../../stock/index.js";
-import { html, nameHtml, type Html } from "../html.js";
-import { dayTime } from "../round-card.js";
 import { shortDay } from "../../words/index.js";
+import { html, type Html, nameHtml } from "../html.js";
+import { dayTime } from "../round-card.js";
 
 /** The visit at which each step is done. */
 const visits: Readonly<Record<RecipeStep["key"], MakingStep>> = {

@@ -1,12 +1,12 @@
 /** What the colours, patterns and shapes of the season picture mean. */
 import { stageNames } from "../../crops/index.js";
 import type { Plan } from "../../season/index.js";
+import { stageWords } from "../../words/index.js";
 import { hasBottles } from "../bottles.js";
-import { html, type Content, type Html } from "../html.js";
-import { type Strip, mark } from "./picture-parts.js";
+import { type Content, html, type Html } from "../html.js";
 import { allMixes } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
-import { stageWords } from "../../words/index.js";
+import { mark, type Strip } from "./picture-parts.js";
 
 interface KeyEntry {
   readonly sign: Html;

@@ -3,7 +3,7 @@
  * mark, so that it can be read without seeing colour and on a black and white print.
  */
 import type { StageName } from "../../crops/index.js";
-import { html, trusted, type Html } from "../html.js";
+import { html, type Html, trusted } from "../html.js";
 
 /** Fill in light and in dark, and the pattern drawn over it in the ink colour, in a 10 by 10 field. */
 const stageLooks: Readonly<Record<StageName, { light: string; dark: string; pattern: string }>> = {

@@ -1,13 +1,13 @@
 /** The season as strips, each drawn from its own top edge: the calendar, beds, stock. */
 import type { Day } from "../../dates.js";
 import type { BedRound, Plan, PlannedPlanting } from "../../season/index.js";
-import { textInFull, textThatFits, type Canvas } from "./fitted-text.js";
-import { html, isolated, type Content, type Html } from "../html.js";
-import type { Shape } from "./picture-marks.js";
+import { cropWords, monthName, shortDate, stageWords } from "../../words/index.js";
+import { type Content, html, type Html, isolated } from "../html.js";
 import { distinct, grouped, nextRound } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
+import { type Canvas, textInFull, textThatFits } from "./fitted-text.js";
+import type { Shape } from "./picture-marks.js";
 import { monthsOf, type TimeScale } from "./time-scale.js";
-import { cropWords, monthName, shortDate, stageWords } from "../../words/index.js";
 
 export interface PictureContext {
   readonly plan: Plan;

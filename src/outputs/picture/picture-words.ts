@@ -1,11 +1,11 @@
 /** What the season picture shows, in words, for those who hear it. */
-import { totalStockText, counted } from "../../garden/index.js";
+import { counted, totalStockText } from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
+import { fullDate, shortDate, stageWords } from "../../words/index.js";
 import { bottleLives } from "../bottles.js";
 import { isolated } from "../html.js";
-import { plantingWords } from "./picture-parts.js";
 import { mixesOf } from "../plan-facts.js";
-import { fullDate, shortDate, stageWords } from "../../words/index.js";
+import { plantingWords } from "./picture-parts.js";
 
 export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
   return plantings.map((planting) => plantingInWords(plan, planting)).join(" ");

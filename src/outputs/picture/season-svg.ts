@@ -2,22 +2,22 @@
 import type { Day } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
 import { hasBottles } from "../bottles.js";
-import { fittedTextStyle, type Canvas } from "./fitted-text.js";
-import { html, isolated, trusted, type Html } from "../html.js";
-import { pictureDefs, pictureStyle, stageColours } from "./picture-marks.js";
+import { html, type Html, isolated, trusted } from "../html.js";
+import { inkDark, inkLight } from "../theme.js";
+import { type Canvas, fittedTextStyle } from "./fitted-text.js";
 import { pictureKey } from "./picture-key.js";
+import { pictureDefs, pictureStyle, stageColours } from "./picture-marks.js";
 import {
   backgroundLines,
   bedStrips,
   monthStrip,
-  roundStrip,
   type PictureContext,
+  roundStrip,
   type Strip,
 } from "./picture-parts.js";
 import { plantingsInWords, roundsInWords, stockInWords } from "./picture-words.js";
 import { stockStrips } from "./stock-strips.js";
 import { timeScale } from "./time-scale.js";
-import { inkDark, inkLight } from "../theme.js";
 
 export interface PictureOptions {
   readonly today?: Day;

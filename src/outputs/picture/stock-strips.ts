@@ -2,11 +2,11 @@
 import { addDays, later } from "../../dates.js";
 import { totalStockText } from "../../garden/index.js";
 import type { SeasonStock } from "../../season/index.js";
-import { bottleLives, stockSteps, type BottleLife } from "../bottles.js";
-import { textInFull } from "./fitted-text.js";
-import { html, isolated } from "../html.js";
-import { mark, spanRect, type PictureContext, type Strip } from "./picture-parts.js";
 import { shortDate } from "../../words/index.js";
+import { type BottleLife, bottleLives, stockSteps } from "../bottles.js";
+import { html, isolated } from "../html.js";
+import { textInFull } from "./fitted-text.js";
+import { mark, type PictureContext, spanRect, type Strip } from "./picture-parts.js";
 
 const levelHeight = 48;
 

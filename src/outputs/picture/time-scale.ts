@@ -1,12 +1,12 @@
 /** Days across the picture, in per cent of its width, so that it fits any screen without a script. */
 import {
   addDays,
+  type Day,
   dayNumber,
+  type DaySpan,
   earlier,
   later,
   monthOf,
-  type Day,
-  type DaySpan,
 } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
 

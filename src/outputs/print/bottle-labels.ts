@@ -1,13 +1,13 @@
 /** Labels to print and stick on bottles. */
+import { counted } from "../../garden/index.js";
 import type { Result } from "../../problem.js";
-import { labelCaution, fullDate } from "../../words/index.js";
+import { fullDate, labelCaution } from "../../words/index.js";
 import { documentOf } from "../document.js";
 import { html, type Html } from "../html.js";
-import { fitLabel, lineHeight, lineSizes, type FittedLabel, type LabelLine } from "./label-fit.js";
-import { strengthText, type BottleLabel } from "./label-rows.js";
-import { sheetTrouble, type LabelSheet } from "./label-sheets.js";
+import { fitLabel, type FittedLabel, type LabelLine, lineHeight, lineSizes } from "./label-fit.js";
+import { type BottleLabel, strengthText } from "./label-rows.js";
+import { type LabelSheet, sheetTrouble } from "./label-sheets.js";
 import { papers } from "./paper.js";
-import { counted } from "../../garden/index.js";
 
 export interface LabelOptions {
   /** Labels of the first sheet that are used up already. */

@@ -2,9 +2,9 @@
 import type { Day } from "../../dates.js";
 import { decimal, mlPerTeaspoon, stockText, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan, SeasonStock } from "../../season/index.js";
-import { bottleLives, type BottleLife } from "../bottles.js";
-import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
 import { cropWords, vesselOf } from "../../words/index.js";
+import { type BottleLife, bottleLives } from "../bottles.js";
+import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
 
 /** The label of one bottle. */
 export interface BottleLabel {

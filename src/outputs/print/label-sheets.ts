@@ -1,5 +1,5 @@
 /** Sheets of labels, by their dimensions. */
-import { papers, type Paper } from "./paper.js";
+import { type Paper, papers } from "./paper.js";
 
 export interface LabelSheet {
   /** Width by height in mm, `63.5x38.1`. */

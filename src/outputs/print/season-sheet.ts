@@ -1,18 +1,6 @@
 /** The season on paper, for the shed wall: what to do on which day, with boxes to tick. */
-import {
-  cautionsFor,
-  humilityCautions,
-  keepingCautions,
-  makingCautions,
-  cropWords,
-  dayOfSeason,
-  fillWords,
-  fullDate,
-  shortDate,
-  shortDay,
-} from "../../words/index.js";
 import type { Day } from "../../dates.js";
-import { stockText, counted } from "../../garden/index.js";
+import { counted, stockText } from "../../garden/index.js";
 import type {
   BedRound,
   CanMix,
@@ -21,14 +9,26 @@ import type {
   PlannedPlanting,
   Round,
 } from "../../season/index.js";
+import {
+  cautionsFor,
+  cropWords,
+  dayOfSeason,
+  fillWords,
+  fullDate,
+  humilityCautions,
+  keepingCautions,
+  makingCautions,
+  shortDate,
+  shortDay,
+} from "../../words/index.js";
 import { hasBottles } from "../bottles.js";
 import { documentOf } from "../document.js";
-import { html, joined, nameHtml, type Html } from "../html.js";
+import { html, type Html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
-import { papers, type Paper } from "./paper.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
 import { allMixes, distinct } from "../plan-facts.js";
 import { dayTime, roundTotals } from "../round-card.js";
+import { type Paper, papers } from "./paper.js";
 import { sheetStyle } from "./sheet-style.js";
 
 export interface SheetOptions {

@@ -1,6 +1,6 @@
-import type { papers } from "./paper.js";
-import { stageColours, drawingsStyle } from "../picture/index.js";
+import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkLight } from "../theme.js";
+import type { papers } from "./paper.js";
 
 const marginMm = 12;
 

@@ -1,56 +1,130 @@
 /** The acids of the kitchen: what they bring into the jar and what is left of them. */
+import type { Acid } from "../../garden/index.js";
 import { waterDensityKgPerL } from "./activity.js";
-import type { Chemistry } from "./constants.js";
-import { type Contents, noBystanders } from "./contents.js";
+import type { Chemistry, ComponentKey, SubstanceKey } from "./constants.js";
+import { type Contents, noBystanders, noMol } from "./contents.js";
 import type { Equilibrium } from "./equilibrium-types.js";
+import { badQuantities, type MixTrouble, trouble } from "./trouble.js";
 
 export type AcidDose =
   | { readonly kind: "citric"; readonly form: "anhydrous" | "monohydrate"; readonly grams: number }
   /** `percent` is g of acetic acid per 100 mL; the vinegar brings its own water. */
   | { readonly kind: "vinegar"; readonly percent: number; readonly volumeMl: number };
 
+interface Molecule {
+  readonly hydrogens: number;
+  /** What is left when the hydrogens are gone. */
+  readonly anion: ComponentKey;
+  readonly pure: SubstanceKey;
+}
+const molecules: Readonly<Record<Acid, Molecule>> = {
+  citric: { hydrogens: 3, anion: "Cit", pure: "citricAnhydrous" },
+  vinegar: { hydrogens: 1, anion: "Ac", pure: "aceticAcid" },
+};
+const anions = Object.values(molecules).map(({ anion }) => anion);
+
 /** mol of the acid itself, and what it brings along. */
 export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
   const { gPerMol } = chemistry;
-  if (acid.kind === "citric") {
-    const crystal = acid.form === "anhydrous" ? "citricAnhydrous" : "citricMonohydrate";
-    const mol = acid.grams / gPerMol[crystal];
-    const crystalWaterG = mol * (gPerMol[crystal] - gPerMol.citricAnhydrous);
-    return {
-      waterKg: crystalWaterG / 1000,
-      mol: [3 * mol, 0, mol, 0, 0],
-      bystanders: noBystanders,
-    };
+  switch (acid.kind) {
+    case "citric": {
+      const crystal = acid.form === "anhydrous" ? "citricAnhydrous" : "citricMonohydrate";
+      const mol = acid.grams / gPerMol[crystal];
+      const crystalWaterG = mol * (gPerMol[crystal] - gPerMol.citricAnhydrous);
+      return {
+        waterKg: crystalWaterG / 1000,
+        mol: { ...noMol, H: 3 * mol, Cit: mol },
+        bystanders: noBystanders,
+      };
+    }
+    case "vinegar": {
+      const mol = pureAcidG(acid) / gPerMol.aceticAcid;
+      return {
+        waterKg: (weighedAcidG(chemistry, acid) - pureAcidG(acid)) / 1000,
+        mol: { ...noMol, H: mol, Ac: mol },
+        bystanders: noBystanders,
+      };
+    }
   }
-  const acidG = (acid.volumeMl * acid.percent) / 100;
-  const mol = acidG / gPerMol.aceticAcid;
-  const vinegarG = acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
-  return {
-    waterKg: (vinegarG - acidG) / 1000,
-    mol: [mol, 0, 0, mol, 0],
-    bystanders: noBystanders,
-  };
+}
+
+/** Negative amounts, and vinegar that no kitchen has. */
+export function acidTroubles(chemistry: Chemistry, acid: AcidDose): MixTrouble[] {
+  switch (acid.kind) {
+    case "citric":
+      return badQuantities({ "citric acid (g)": acid.grams });
+    case "vinegar": {
+      const found = badQuantities({ "vinegar (mL)": acid.volumeMl });
+      const most = chemistry.kitchen.vinegarLargestPercent.value;
+      if (!(acid.percent >= 0 && acid.percent <= most))
+        found.push(
+          trouble(
+            "not-kitchen-vinegar",
+            `vinegar of ${acid.percent} %`,
+            `give the acidity on the bottle, usually 4 to 8 %; over ${most} % acetic acid burns and is not for this`,
+          ),
+        );
+      return found;
+    }
+  }
+}
+
+export function scaledAcid(acid: AcidDose, factor: number): AcidDose {
+  switch (acid.kind) {
+    case "citric":
+      return { ...acid, grams: acid.grams * factor };
+    case "vinegar":
+      return { ...acid, volumeMl: acid.volumeMl * factor };
+  }
+}
+
+/** Crystals as they come from the bag; of vinegar, the acetic acid in it. */
+export function pureAcidG(acid: AcidDose): number {
+  switch (acid.kind) {
+    case "citric":
+      return acid.grams;
+    case "vinegar":
+      return (acid.volumeMl * acid.percent) / 100;
+  }
+}
+
+/** On a scale, with the water that vinegar brings. */
+export function weighedAcidG(chemistry: Chemistry, acid: AcidDose): number {
+  switch (acid.kind) {
+    case "citric":
+      return acid.grams;
+    case "vinegar":
+      return acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
+  }
+}
+
+/** Nought for crystals. */
+export function acidVolumeMl(acid: AcidDose): number {
+  switch (acid.kind) {
+    case "citric":
+      return 0;
+    case "vinegar":
+      return acid.volumeMl;
+  }
 }
 
 /** g/mL at 20 degC; a straight line from water through the density at 5 %. */
-export function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
+function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
   const water = waterDensityKgPerL(20);
   return water + ((chemistry.volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
 }
 
 /** Hydrogen still on the acid or free, over the hydrogens that a molecule of it can give. */
 export function acidLeftG(chemistry: Chemistry, acid: AcidDose, equilibrium: Equilibrium): number {
-  const boundMol = acidHydrogenMol(chemistry, equilibrium);
-  return acid.kind === "citric"
-    ? (boundMol / 3) * chemistry.gPerMol.citricAnhydrous
-    : boundMol * chemistry.gPerMol.aceticAcid;
+  const { hydrogens, pure } = molecules[acid.kind];
+  return (acidHydrogenMol(chemistry, equilibrium) / hydrogens) * chemistry.gPerMol[pure];
 }
 
 export function acidHydrogenMol(chemistry: Chemistry, equilibrium: Equilibrium): number {
-  return chemistry.solutes.reduce((sum, { counts }, i) => {
-    const [hydrogen = 0, , citrate = 0, acetate = 0, carbonate = 0] = counts;
-    const ofAcid = hydrogen > 0 && carbonate === 0 && (citrate > 0 || acetate > 0);
-    const free = i === 0;
-    return ofAcid || free ? sum + hydrogen * (equilibrium.soluteMol[i] ?? 0) : sum;
+  const free = chemistry.components.H.name;
+  return chemistry.solutes.reduce((sum, { name, of }, i) => {
+    const hydrogen = of.H ?? 0;
+    const ofAcid = hydrogen > 0 && anions.some((anion) => anion in of);
+    return ofAcid || name === free ? sum + hydrogen * (equilibrium.soluteMol[i] ?? 0) : sum;
   }, 0);
 }

@@ -1,10 +1,10 @@
 /** A jar of shell, acid and water, in grams as a grower weighs them, and what it comes to rest as. */
-import { acidContents, type AcidDose, acidLeftG } from "./acid.js";
+import { acidContents, type AcidDose, acidLeftG, acidTroubles } from "./acid.js";
 import { kelvinAt0C } from "./activity.js";
 import type { Chemistry } from "./constants.js";
-import { type Contents, mixed, noBystanders, pureWater } from "./contents.js";
-import { equilibrate } from "./equilibrium.js";
+import { type Contents, mixed, noBystanders, noMol, pureWater } from "./contents.js";
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
+import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
 import { liquidVolumeMl } from "./volume.js";
 
@@ -59,7 +59,7 @@ export function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
   const carbonateMol = (input.shellG * input.shellPurity) / chemistry.gPerMol.calciumCarbonate;
   const shell: Contents = {
     waterKg: 0,
-    mol: [0, carbonateMol, 0, 0, carbonateMol],
+    mol: { ...noMol, Ca: carbonateMol, CO3: carbonateMol },
     bystanders: noBystanders,
   };
   const liquids = mixed(pureWater(input.waterG / 1000), acidContents(chemistry, input.acid));
@@ -76,43 +76,27 @@ export function brewBatch(chemistry: Chemistry, input: BrewInput): MixResult<Bre
   const found = equilibrate(chemistry, brewContents(chemistry, input), {
     temperatureC: input.temperatureC,
     gas: input.gas,
-    calciteMayForm: true,
-    citrateSolidMayForm: input.citrateSolidMayForm,
+    mayForm: input.citrateSolidMayForm ? ["calcite", "calciumCitrate"] : ["calcite"],
   });
   return found.ok ? { ok: true, value: describe(chemistry, input, found.value) } : found;
 }
 
 function inputTroubles(chemistry: Chemistry, input: BrewInput): MixTrouble[] {
-  const { acid } = input;
-  const found = badQuantities({
-    "shell (g)": input.shellG,
-    "water (g)": input.waterG,
-    ...(acid.kind === "citric"
-      ? { "citric acid (g)": acid.grams }
-      : { "vinegar (mL)": acid.volumeMl }),
-  });
+  const found = badQuantities({ "shell (g)": input.shellG, "water (g)": input.waterG });
   if (!(input.shellPurity >= 0 && input.shellPurity <= 1))
     found.push(
       trouble("not-a-share", `shell purity is ${input.shellPurity}`, "give a share from 0 to 1"),
     );
-  const most = chemistry.kitchen.vinegarLargestPercent.value;
-  if (acid.kind === "vinegar" && !(acid.percent >= 0 && acid.percent <= most))
-    found.push(
-      trouble(
-        "not-kitchen-vinegar",
-        `vinegar of ${acid.percent} %`,
-        `give the acidity on the bottle, usually 4 to 8 %; over ${most} % acetic acid burns and is not for this`,
-      ),
-    );
-  return found;
+  return [...found, ...acidTroubles(chemistry, input.acid)];
 }
 
 function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibrium): Brew {
   const { gPerMol } = chemistry;
-  const calciumMol = equilibrium.dissolved.mol[1] ?? 0;
+  const calciumMol = equilibrium.dissolved.mol.Ca;
   const liquidMl = liquidVolumeMl(chemistry, equilibrium, input.temperatureC);
-  const crystalsG = equilibrium.calciumCitrateMol * gPerMol.calciumCitrateTetrahydrate;
-  const carbonateLeftG = equilibrium.calciteMol * gPerMol.calciumCarbonate;
+  const crystalsMol = equilibrium.solidMol.calciumCitrate;
+  const crystalsG = crystalsMol * gPerMol.calciumCitrateTetrahydrate;
+  const carbonateLeftG = equilibrium.solidMol.calcite * gPerMol.calciumCarbonate;
   const outMol = equilibrium.carbonDioxideOutMol;
   const kelvin = input.temperatureC + kelvinAt0C;
   const { gasConstantJPerMolK, atmospherePa } = chemistry.physical;
@@ -123,7 +107,7 @@ function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibri
     ionicStrengthMolPerKg: equilibrium.ionicStrengthMolPerKg,
     calciumDissolvedMgPerKgWater: (1000 * calciumMol * gPerMol.calcium) / equilibrium.waterKg,
     calciumDissolvedGPerL: (1000 * calciumMol * gPerMol.calcium) / liquidMl,
-    calciumInCrystalsG: 3 * equilibrium.calciumCitrateMol * gPerMol.calcium,
+    calciumInCrystalsG: 3 * crystalsMol * gPerMol.calcium,
     crystalsG,
     shellLeftG: input.shellPurity > 0 ? carbonateLeftG / input.shellPurity : input.shellG,
     acidLeftG: acidLeftG(chemistry, input.acid, equilibrium),

@@ -2,8 +2,8 @@
 import { closedVessel, openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import { type Contents, mixed, pureWater, scaled } from "./contents.js";
-import { equilibrate } from "./equilibrium.js";
 import type { Equilibrium } from "./equilibrium-types.js";
+import { equilibrate } from "./equilibrium.js";
 import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
 import { type Dose, poured, type PourStyle, type StockLiquid, together } from "./stock-liquid.js";
 import { badQuantities, failed, type MixResult } from "./trouble.js";
@@ -48,8 +48,7 @@ export function mixIntoWater(
   return equilibrate(chemistry, mixed(water, dose.contents), {
     temperatureC,
     gas: air === "open" ? openAir(chemistry) : closedVessel,
-    calciteMayForm: false,
-    citrateSolidMayForm: dose.crystalsMayForm,
+    mayForm: dose.crystalsMayForm ? ["calciumCitrate"] : [],
   });
 }
 
@@ -90,18 +89,18 @@ export function diluteTogether(
   if (!found.ok) return found;
   const equilibrium = found.value;
   const { gPerMol, practice } = chemistry;
-  const inCrystals = 3000 * equilibrium.calciumCitrateMol * gPerMol.calcium;
   const { ph } = equilibrium;
+  const crystalsMol = equilibrium.solidMol.calciumCitrate;
   return {
     ok: true,
     value: {
       ph,
       waterPh: waterAlone.value.ph,
-      calciumMgPerL: 1000 * (equilibrium.dissolved.mol[1] ?? 0) * gPerMol.calcium,
+      calciumMgPerL: 1000 * equilibrium.dissolved.mol.Ca * gPerMol.calcium,
       calciumFromTapMgPerL: (1 - stockMlPerL / 1000) * tapCalciumMgPerL(chemistry, report),
       calciumFromStockMgPerL: dose.calciumMg,
-      settlesMgPerL: 1000 * equilibrium.calciumCitrateMol * gPerMol.calciumCitrateTetrahydrate,
-      calciumInCrystalsMgPerL: inCrystals,
+      settlesMgPerL: 1000 * crystalsMol * gPerMol.calciumCitrateTetrahydrate,
+      calciumInCrystalsMgPerL: 3000 * crystalsMol * gPerMol.calcium,
       phOutside:
         ph < practice.canPhLow.value ? "low" : ph > practice.canPhHigh.value ? "high" : undefined,
       equilibrium,

@@ -1,11 +1,11 @@
 /** What is in a vessel, counted by building blocks, so that mixing is adding. */
-import { type Chemistry, componentKeys } from "./constants.js";
+import { type Chemistry, componentKeys, type ComponentMol, recordOf } from "./constants.js";
 
 export interface Contents {
   /** All water, also what is bound in ions; crystals count theirs apart. */
   readonly waterKg: number;
-  /** mol of H, Ca, Cit, Ac, CO3. An acid brings its hydrogens, carbon dioxide is 2 H + CO3 - H2O. */
-  readonly mol: readonly number[];
+  /** An acid brings its hydrogens, carbon dioxide is 2 H + CO3 - H2O. */
+  readonly mol: ComponentMol;
   /** Ions that only carry charge. */
   readonly bystanders: Bystanders;
 }
@@ -18,16 +18,17 @@ export interface Bystanders {
   readonly chlorideMol: number;
 }
 
+export const noMol: ComponentMol = recordOf(componentKeys, () => 0);
 export const noBystanders: Bystanders = { sodiumMol: 0, magnesiumMol: 0, chlorideMol: 0 };
 
 export function pureWater(waterKg: number): Contents {
-  return { waterKg, mol: componentKeys.map(() => 0), bystanders: noBystanders };
+  return { waterKg, mol: noMol, bystanders: noBystanders };
 }
 
 export function mixed(a: Contents, b: Contents): Contents {
   return {
     waterKg: a.waterKg + b.waterKg,
-    mol: a.mol.map((n, j) => n + (b.mol[j] ?? 0)),
+    mol: recordOf(componentKeys, (key) => a.mol[key] + b.mol[key]),
     bystanders: {
       sodiumMol: a.bystanders.sodiumMol + b.bystanders.sodiumMol,
       magnesiumMol: a.bystanders.magnesiumMol + b.bystanders.magnesiumMol,
@@ -39,7 +40,7 @@ export function mixed(a: Contents, b: Contents): Contents {
 export function scaled(a: Contents, share: number): Contents {
   return {
     waterKg: a.waterKg * share,
-    mol: a.mol.map((n) => n * share),
+    mol: recordOf(componentKeys, (key) => a.mol[key] * share),
     bystanders: {
       sodiumMol: a.bystanders.sodiumMol * share,
       magnesiumMol: a.bystanders.magnesiumMol * share,
@@ -53,7 +54,7 @@ export function calciumCitrateContents(chemistry: Chemistry, mol: number): Conte
   const perMol = chemistry.phases.calciumCitrate.of;
   return {
     waterKg: ((perMol.H2O ?? 0) * mol * chemistry.gPerMol.water) / 1000,
-    mol: componentKeys.map((key) => (perMol[key] ?? 0) * mol),
+    mol: recordOf(componentKeys, (key) => (perMol[key] ?? 0) * mol),
     bystanders: noBystanders,
   };
 }

@@ -1,8 +1,8 @@
-/** What was found, told in amounts, with the errors of its balances. */
+/** What was found, told in amounts by key, with the errors of its balances. */
+import { componentKeys, recordOf, solidKeys } from "./constants.js";
 import type { Equilibrium } from "./equilibrium-types.js";
-import type { Medium, Mixture } from "./mixture.js";
+import { hydrogenColumn, type Medium, type Mixture } from "./mixture.js";
 import { type Assemblage, lnSaturation } from "./phase-rule.js";
-import type { Phase } from "./thermo.js";
 
 export function report(
   mixture: Mixture,
@@ -13,10 +13,7 @@ export function report(
   const { chemistry, thermo, contents, kinds } = mixture;
   const soluteMol = chemistry.solutes.map(() => 0);
   kinds.forEach((i, k) => (soluteMol[i] = found.amounts[k] as number));
-  const calciteMol = found.phaseMol.calcite ?? 0;
-  const calciumCitrateMol = found.phaseMol.calciumCitrate ?? 0;
-  const carbonDioxideOutMol = found.phaseMol.carbonDioxide ?? 0;
-  const dissolvedMol = contents.mol.map(() => 0);
+  const dissolvedMol = mixture.totals.map(() => 0);
   let boundWaterMol = 0;
   chemistry.solutes.forEach((solute, i) => {
     boundWaterMol += solute.waterCount * (soluteMol[i] as number);
@@ -25,26 +22,23 @@ export function report(
     });
   });
   const lnAw = Math.log(medium.waterActivity);
-  const saturation = (phase: Phase): number | undefined => {
-    const ln = lnSaturation(phase, found.lnActivity, lnAw);
-    return Number.isFinite(ln) ? ln / Math.LN10 : undefined;
-  };
   return {
-    ph: -(found.lnActivity[0] as number) / Math.LN10,
+    ph: -(found.lnActivity[hydrogenColumn] as number) / Math.LN10,
     ionicStrengthMolPerKg: medium.ionicStrength,
     waterActivity: medium.waterActivity,
     waterKg: medium.waterKg,
     soluteMol,
     dissolved: {
       waterKg: medium.waterKg + (boundWaterMol * chemistry.gPerMol.water) / 1000,
-      mol: dissolvedMol,
+      mol: recordOf(componentKeys, (_, j) => dissolvedMol[j] as number),
       bystanders: contents.bystanders,
     },
-    calciteMol,
-    calciumCitrateMol,
-    carbonDioxideOutMol,
-    calciteSaturation: saturation(thermo.calcite),
-    calciumCitrateSaturation: saturation(thermo.calciumCitrate),
+    solidMol: recordOf(solidKeys, (key) => found.phaseMol[key] ?? 0),
+    carbonDioxideOutMol: found.phaseMol.carbonDioxide ?? 0,
+    saturation: recordOf(solidKeys, (key) => {
+      const ln = lnSaturation(thermo.phases[key], found.lnActivity, lnAw);
+      return Number.isFinite(ln) ? ln / Math.LN10 : undefined;
+    }),
     ...errors(mixture, found, dissolvedMol, soluteMol),
     steps,
   };
@@ -59,7 +53,7 @@ function errors(
   const { chemistry, contents } = mixture;
   const phases = [...mixture.held, ...mixture.mayForm];
   let massError = 0;
-  contents.mol.forEach((total, j) => {
+  mixture.totals.forEach((total, j) => {
     if (mixture.present[j] !== true) return;
     let sum = dissolvedMol[j] as number;
     let size = Math.abs(total);

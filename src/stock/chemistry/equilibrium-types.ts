@@ -1,4 +1,5 @@
 /** What the solver is asked and what it answers. */
+import type { SolidKey } from "./constants.js";
 import type { Contents } from "./contents.js";
 
 /** Held: gas of this pressure (atm, log10) comes and goes. Closed: none does. */
@@ -8,8 +9,7 @@ export interface Conditions {
   /** 0 to 100. */
   readonly temperatureC: number;
   readonly gas: Gas;
-  readonly calciteMayForm: boolean;
-  readonly citrateSolidMayForm: boolean;
+  readonly mayForm: readonly SolidKey[];
 }
 
 export interface Equilibrium {
@@ -22,14 +22,11 @@ export interface Equilibrium {
   readonly soluteMol: readonly number[];
   /** The liquid alone. */
   readonly dissolved: Contents;
-  readonly calciteMol: number;
-  /** Tricalcium dicitrate tetrahydrate. */
-  readonly calciumCitrateMol: number;
+  readonly solidMol: Readonly<Record<SolidKey, number>>;
   /** Carbon dioxide that left; negative when some was taken up. */
   readonly carbonDioxideOutMol: number;
   /** log10(ion activity product / solubility product); undefined where an ion is missing. */
-  readonly calciteSaturation: number | undefined;
-  readonly calciumCitrateSaturation: number | undefined;
+  readonly saturation: Readonly<Record<SolidKey, number | undefined>>;
   /** Worst over the components, relative to what of it is there. */
   readonly massError: number;
   /** Sum of charges over sum of their sizes. */

@@ -3,13 +3,20 @@
  * a convex balance at given activity coefficients (`phase-rule.ts`) inside a search for the ionic
  * strength that gives those coefficients.
  */
-import type { Chemistry } from "./constants.js";
+import { type Chemistry, componentKeys } from "./constants.js";
 import type { Contents } from "./contents.js";
 import { report } from "./equilibrium-report.js";
 import type { Conditions, Equilibrium } from "./equilibrium-types.js";
 import { firstGuess, type Medium, mediumOf, mixtureOf, settleIn } from "./mixture.js";
 import { type Phase, type Thermo, thermoAt } from "./thermo.js";
-import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
+import {
+  badQuantities,
+  failed,
+  isQuantity,
+  type MixResult,
+  type MixTrouble,
+  trouble,
+} from "./trouble.js";
 
 const strongestMolPerKg = 80;
 const settled = 1e-11;
@@ -25,16 +32,18 @@ export function equilibrate(
   conditions: Conditions,
 ): MixResult<Equilibrium> {
   const { temperatureC } = conditions;
-  const problems = contentsTroubles(contents, conditions);
+  const problems = contentsTroubles(chemistry, contents, conditions);
   if (problems.length > 0) return failed(...problems);
   const thermo = thermoAt(chemistry, temperatureC);
-  const spareMol = conditions.calciteMayForm ? spareCalciteMol(contents) : 0;
+  const spareMol = conditions.mayForm.includes("calcite") ? spareCalciteMol(contents) : 0;
   if (spareMol > 0) {
     const found = search(chemistry, withoutCalcite(contents, spareMol), conditions, thermo);
     if (!found.ok) return found;
-    const { calciteMol } = found.value;
-    if (calciteMol > 0)
-      return { ok: true, value: { ...found.value, calciteMol: calciteMol + spareMol } };
+    const { solidMol } = found.value;
+    if (solidMol.calcite > 0) {
+      const calcite = solidMol.calcite + spareMol;
+      return { ok: true, value: { ...found.value, solidMol: { ...solidMol, calcite } } };
+    }
   }
   return search(chemistry, contents, conditions, thermo);
 }
@@ -44,25 +53,28 @@ export function equilibrate(
  * in rounding: all but what the hydrogen can take and a mole per kg of water, a hundred times what
  * carbon dioxide dissolves.
  */
-function spareCalciteMol(contents: Contents): number {
-  const [hydrogen = 0, calcium = 0, , , carbonate = 0] = contents.mol;
-  return Math.min(calcium, carbonate) - Math.max(hydrogen, 0) - contents.waterKg;
+function spareCalciteMol({ mol, waterKg }: Contents): number {
+  return Math.min(mol.Ca, mol.CO3) - Math.max(mol.H, 0) - waterKg;
 }
 
 function withoutCalcite(contents: Contents, mol: number): Contents {
-  return { ...contents, mol: contents.mol.map((n, j) => (j === 1 || j === 4 ? n - mol : n)) };
+  const { Ca, CO3 } = contents.mol;
+  return { ...contents, mol: { ...contents.mol, Ca: Ca - mol, CO3: CO3 - mol } };
 }
 
-function contentsTroubles(contents: Contents, conditions: Conditions): MixTrouble[] {
+function contentsTroubles(
+  { components }: Chemistry,
+  contents: Contents,
+  conditions: Conditions,
+): MixTrouble[] {
   const { temperatureC, gas } = conditions;
-  const [, calcium, citrate, acetate, carbonate] = contents.mol;
-  const found = badQuantities({
-    "calcium (mol)": calcium ?? NaN,
-    "citrate (mol)": citrate ?? NaN,
-    "acetate (mol)": acetate ?? NaN,
-    "carbonate (mol)": carbonate ?? NaN,
+  // Hydrogen may be below nought: a base.
+  const found = componentKeys.flatMap((key) => {
+    const mol = contents.mol[key];
+    if (key === "H" || isQuantity(mol)) return [];
+    return badQuantities({ [`${components[key].word} (mol)`]: mol });
   });
-  if (!Number.isFinite(contents.mol[0] ?? NaN))
+  if (!Number.isFinite(contents.mol.H))
     found.push(trouble("not-a-quantity", "hydrogen (mol) is no number", "give a number"));
   if (gas.kind === "held" && !(gas.logPco2 >= -20 && gas.logPco2 <= 2))
     found.push(

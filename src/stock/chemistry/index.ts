@@ -1,4 +1,4 @@
-export { type AcidDose, vinegarDensityGPerMl } from "./acid.js";
+export { type AcidDose, acidVolumeMl, pureAcidG, scaledAcid, weighedAcidG } from "./acid.js";
 export { waterDensityKgPerL } from "./activity.js";
 export { type Brew, brewBatch, type BrewInput, closedVessel, fizzing, openAir } from "./brew.js";
 export { type CanInput, type CanLiquid, dilute, diluteTogether } from "./can.js";

@@ -1,5 +1,5 @@
 /** What a bottle must hold for its pH to be what the grower measured. */
-import { brewBatch, type Brew, type BrewInput, fizzing, openAir } from "./brew.js";
+import { type Brew, brewBatch, type BrewInput, fizzing, openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import { failed, type MixResult, trouble } from "./trouble.js";
 

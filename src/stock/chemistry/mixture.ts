@@ -1,10 +1,21 @@
-/** A mixture at rest in a given medium: activity coefficients fixed, everything else free. */
+/**
+ * A mixture at rest in a given medium: activity coefficients fixed, everything else free. Here what is
+ * known by key becomes the columns of the solver; `equilibrium-report.ts` turns its answer back.
+ */
 import { waterActivity } from "./activity.js";
-import type { Chemistry } from "./constants.js";
+import {
+  type Chemistry,
+  columnsOf,
+  componentKeys,
+  type ComponentMol,
+  solidKeys,
+} from "./constants.js";
 import type { Contents } from "./contents.js";
 import type { Conditions } from "./equilibrium-types.js";
 import { type Assemblage, settlePhases } from "./phase-rule.js";
 import { lnGammaUnit, type Phase, type Thermo } from "./thermo.js";
+
+export const hydrogenColumn = componentKeys.indexOf("H");
 
 // Below this (mol per kg of water) a component is not there.
 const absentMolPerKg = 1e-18;
@@ -13,6 +24,8 @@ export interface Mixture {
   readonly chemistry: Chemistry;
   readonly thermo: Thermo;
   readonly contents: Contents;
+  /** mol, and whether there is any, per column. */
+  readonly totals: readonly number[];
   readonly present: readonly boolean[];
   /** Indexes into `chemistry.solutes` of what can exist here. */
   readonly kinds: readonly number[];
@@ -36,21 +49,23 @@ export function mixtureOf(
 ): Mixture {
   const { gas } = conditions;
   const least = absentMolPerKg * contents.waterKg;
-  const present = contents.mol.map((n, j) => j === 0 || n > least);
-  if (gas.kind === "held") present[thermo.carbonDioxide.pivot] = true;
+  const totals = columnsOf(contents.mol);
+  const present = totals.map((n, j) => j === hydrogenColumn || n > least);
+  const { carbonDioxide } = thermo.phases;
+  if (gas.kind === "held") present[carbonDioxide.pivot] = true;
   const possible = (counts: readonly number[]): boolean =>
     counts.every((count, j) => count === 0 || present[j] === true);
   const kinds = chemistry.solutes.flatMap((s, i) => (possible(s.counts) ? [i] : []));
-  const mayForm = [
-    ...(conditions.calciteMayForm ? [thermo.calcite] : []),
-    ...(conditions.citrateSolidMayForm ? [thermo.calciumCitrate] : []),
-  ].filter((phase) => possible(phase.counts));
+  const mayForm = solidKeys
+    .filter((key) => conditions.mayForm.includes(key))
+    .map((key) => thermo.phases[key])
+    .filter((phase) => possible(phase.counts));
   const held =
     gas.kind === "held"
-      ? [{ ...thermo.carbonDioxide, lnK: thermo.carbonDioxide.lnK + gas.logPco2 * Math.LN10 }]
+      ? [{ ...carbonDioxide, lnK: carbonDioxide.lnK + gas.logPco2 * Math.LN10 }]
       : [];
   const counts = kinds.map((i) => chemistry.solutes[i]?.counts ?? []);
-  return { chemistry, thermo, contents, present, kinds, counts, held, mayForm };
+  return { chemistry, thermo, contents, totals, present, kinds, counts, held, mayForm };
 }
 
 export function settleIn(
@@ -77,7 +92,7 @@ export function settleIn(
     {
       counts: mixture.counts,
       constants,
-      totals: mixture.contents.mol,
+      totals: mixture.totals,
       present: mixture.present,
       lnWaterActivity,
       held: mixture.held,
@@ -115,17 +130,14 @@ export function mediumOf(mixture: Mixture, medium: Medium, found: Assemblage): M
   };
 }
 
+// ln of the activity of hydrogen, and for the others of the share that is free.
+const freeInAcid: ComponentMol = { H: -3 * Math.LN10, Ca: -1, Cit: -14, Ac: -1, CO3: -30 };
+const freeInNeutral: ComponentMol = { H: -7 * Math.LN10, Ca: -1, Cit: -5, Ac: -1, CO3: -9 };
+
 /** ln of activities to start from: acid or neutral by who outweighs whom. */
-export function firstGuess(mixture: Mixture): number[] {
-  const { mol, waterKg } = mixture.contents;
-  const [hydrogen = 0, calcium = 0, , , carbonate = 0] = mol;
-  const acid = hydrogen > 2 * Math.min(calcium, carbonate) ? 3 : 7;
-  const spread = [0, -1, acid === 3 ? -14 : -5, -1, acid === 3 ? -30 : -9];
-  return mol.map((n, j) =>
-    j === 0
-      ? -acid * Math.LN10
-      : n > 0
-        ? Math.log(n / waterKg) + (spread[j] as number)
-        : Math.log(1e-5) + (spread[j] as number),
+export function firstGuess({ contents: { mol, waterKg } }: Mixture): number[] {
+  const free = mol.H > 2 * Math.min(mol.Ca, mol.CO3) ? freeInAcid : freeInNeutral;
+  return componentKeys.map((key) =>
+    key === "H" ? free.H : Math.log(mol[key] > 0 ? mol[key] / waterKg : 1e-5) + free[key],
   );
 }

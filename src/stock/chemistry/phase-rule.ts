@@ -3,6 +3,7 @@
  * solids are there is found by trying: none may have a negative amount, none left out may be
  * oversaturated.
  */
+import type { PhaseKey } from "./constants.js";
 import { leastEnergy } from "./least-energy.js";
 import type { Phase } from "./thermo.js";
 
@@ -27,7 +28,7 @@ export interface Assemblage {
   /** mol of each dissolved kind. */
   readonly amounts: readonly number[];
   /** mol by phase name; gas that left the liquid is positive. */
-  readonly phaseMol: Readonly<Partial<Record<Phase["name"], number>>>;
+  readonly phaseMol: Readonly<Partial<Record<PhaseKey, number>>>;
   /** The solids that are there, to start from next time. */
   readonly there: readonly Phase[];
   readonly steps: number;
@@ -176,13 +177,13 @@ function phaseAmounts(
   mixture: IdealMixture,
   phases: readonly Phase[],
   amounts: readonly number[],
-): Partial<Record<Phase["name"], number>> {
+): Partial<Record<PhaseKey, number>> {
   const left = mixture.totals.slice();
   mixture.counts.forEach((counts, i) => {
     for (let j = 0; j < left.length; j++)
       left[j] = (left[j] as number) - (counts[j] as number) * (amounts[i] as number);
   });
-  const mol: Partial<Record<Phase["name"], number>> = {};
+  const mol: Partial<Record<PhaseKey, number>> = {};
   for (const phase of [...phases].reverse()) {
     const amount = (left[phase.pivot] as number) / (phase.counts[phase.pivot] as number);
     mol[phase.name] = amount;

@@ -1,5 +1,6 @@
 /** Whether a stock may be bottled and fed: acid spent, gas gone. */
-import { brewBatch, type Brew, fizzing, openAir } from "./brew.js";
+import { acidContents } from "./acid.js";
+import { type Brew, brewBatch, fizzing, openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import type { Jar } from "./measured-ph.js";
 import type { MixResult } from "./trouble.js";
@@ -55,14 +56,8 @@ export function readiness(
 
 /** Dry shell that would just use up the acid, g. */
 export function shellWanted(chemistry: Chemistry, jar: Pick<Jar, "acid" | "shellPurity">): number {
-  const { gPerMol } = chemistry;
-  const { acid } = jar;
-  const hydrogenMol =
-    acid.kind === "citric"
-      ? (3 * acid.grams) /
-        (acid.form === "anhydrous" ? gPerMol.citricAnhydrous : gPerMol.citricMonohydrate)
-      : (acid.volumeMl * acid.percent) / 100 / gPerMol.aceticAcid;
-  return ((hydrogenMol / 2) * gPerMol.calciumCarbonate) / (jar.shellPurity || 1);
+  const hydrogenMol = acidContents(chemistry, jar.acid).mol.H;
+  return ((hydrogenMol / 2) * chemistry.gPerMol.calciumCarbonate) / (jar.shellPurity || 1);
 }
 
 type Told = Pick<Readiness, "state" | "message" | "mend">;

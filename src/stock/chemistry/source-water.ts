@@ -2,7 +2,7 @@
 import { waterDensityKgPerL } from "./activity.js";
 import { openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
-import type { Contents } from "./contents.js";
+import { type Contents, noMol } from "./contents.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, trouble } from "./trouble.js";
 
@@ -69,7 +69,7 @@ export function sourceWater(
     chemistry,
     {
       waterKg: litres * waterDensityKgPerL(temperatureC),
-      mol: [alkalinityMol, calciumMol, 0, 0, alkalinityMol],
+      mol: { ...noMol, H: alkalinityMol, Ca: calciumMol, CO3: alkalinityMol },
       bystanders: {
         sodiumMol: Math.max(0, uncoveredMol),
         magnesiumMol,
@@ -89,8 +89,7 @@ export function inAir(
   const found = equilibrate(chemistry, contents, {
     temperatureC,
     gas: openAir(chemistry),
-    calciteMayForm: false,
-    citrateSolidMayForm: false,
+    mayForm: [],
   });
   return found.ok ? { ok: true, value: found.value.dissolved } : found;
 }

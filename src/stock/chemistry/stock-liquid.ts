@@ -35,13 +35,13 @@ export interface Dose {
 /** Everything but undissolved shell goes through the strainer. */
 export function strained(chemistry: Chemistry, brew: Brew): StockLiquid {
   const { equilibrium, liquidMl, crystalsMl } = brew;
-  const dissolvedG = (equilibrium.dissolved.mol[1] ?? 0) * chemistry.gPerMol.calcium;
+  const dissolvedG = equilibrium.dissolved.mol.Ca * chemistry.gPerMol.calcium;
   const shakenMl = liquidMl + crystalsMl;
   return {
     liquid: equilibrium.dissolved,
     liquidMl,
     waterKg: equilibrium.waterKg,
-    crystalsMol: equilibrium.calciumCitrateMol,
+    crystalsMol: equilibrium.solidMol.calciumCitrate,
     shakenMl,
     ph: brew.ph,
     temperatureC: brew.input.temperatureC,
@@ -63,7 +63,7 @@ export function share(
   const contents = scaled(whole, part);
   return {
     contents,
-    calciumMg: 1000 * (contents.mol[1] ?? 0) * chemistry.gPerMol.calcium,
+    calciumMg: 1000 * contents.mol.Ca * chemistry.gPerMol.calcium,
     crystalsMayForm: pour === "shaken" && stock.crystalsMayForm,
   };
 }

@@ -1,14 +1,14 @@
 /** The constants at one temperature, as natural logarithms ready for the solver. */
 import { daviesTerm, debyeHuckelA, kelvinAt0C } from "./activity.js";
-import { type Chemistry, countsOf, type Reaction, waterCountOf } from "./constants.js";
+import { type Chemistry, type PhaseKey, phaseKeys, type Reaction, recordOf } from "./constants.js";
 
 export interface Phase {
-  readonly name: "carbonDioxide" | "calcite" | "calciumCitrate";
+  readonly name: PhaseKey;
   readonly counts: readonly number[];
   readonly waterCount: number;
   /** Of dissolution. */
   readonly lnK: number;
-  /** Index of the component whose activity this phase settles when it is there. */
+  /** Column of the component whose activity this phase settles when it is there. */
   readonly pivot: number;
 }
 
@@ -17,9 +17,7 @@ export interface Thermo {
   readonly debyeHuckelA: number;
   /** Of formation, in the order of `chemistry.solutes`. */
   readonly lnK: readonly number[];
-  readonly carbonDioxide: Phase;
-  readonly calcite: Phase;
-  readonly calciumCitrate: Phase;
+  readonly phases: Readonly<Record<PhaseKey, Phase>>;
 }
 
 // van 't Hoff from 25 degC with a constant enthalpy.
@@ -31,26 +29,15 @@ function lnKAt(chemistry: Chemistry, reaction: Omit<Reaction, "of" | "source">, 
 /** Temperature in degC, 0 to 100. */
 export function thermoAt(chemistry: Chemistry, temperatureC: number): Thermo {
   const T = temperatureC + kelvinAt0C;
-  // Calcium, citrate and carbonate in this order, so that each phase's other components are already
-  // settled when its own turn comes.
-  const pivots = { carbonDioxide: 4, calcite: 1, calciumCitrate: 2 } as const;
-  const phase = (name: Phase["name"]): Phase => {
-    const reaction = chemistry.phases[name];
-    return {
-      name,
-      counts: countsOf(reaction.of),
-      waterCount: waterCountOf(reaction.of),
-      lnK: lnKAt(chemistry, reaction, T),
-      pivot: pivots[name],
-    };
-  };
+  const phases = recordOf(phaseKeys, (name): Phase => {
+    const { counts, waterCount, pivot } = chemistry.phases[name];
+    return { name, counts, waterCount, lnK: lnKAt(chemistry, chemistry.phases[name], T), pivot };
+  });
   return {
     temperatureC,
     debyeHuckelA: debyeHuckelA(chemistry, temperatureC),
     lnK: chemistry.solutes.map((s) => lnKAt(chemistry, s, T)),
-    carbonDioxide: phase("carbonDioxide"),
-    calcite: phase("calcite"),
-    calciumCitrate: phase("calciumCitrate"),
+    phases,
   };
 }
 

@@ -24,10 +24,14 @@ export function failed(...problems: MixTrouble[]): { ok: false; problems: MixTro
   return { ok: false, problems };
 }
 
+export function isQuantity(value: number): boolean {
+  return value >= 0 && Number.isFinite(value);
+}
+
 /** One trouble for each named number that is negative or not finite. */
 export function badQuantities(quantities: Readonly<Record<string, number>>): MixTrouble[] {
   return Object.entries(quantities)
-    .filter(([, value]) => !(value >= 0 && Number.isFinite(value)))
+    .filter(([, value]) => !isQuantity(value))
     .map(([name, value]) =>
       trouble("not-a-quantity", `${name} is ${value}`, "give a number, nought or more"),
     );

@@ -1,7 +1,7 @@
 /** How much room a liquid takes. */
 import { acidHydrogenMol } from "./acid.js";
 import { waterDensityKgPerL } from "./activity.js";
-import type { Chemistry } from "./constants.js";
+import { type Chemistry, componentKeys } from "./constants.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 
 /** Water and what is dissolved in it, each with its volume at infinite dilution. */
@@ -11,13 +11,15 @@ export function liquidVolumeMl(
   temperatureC: number,
 ): number {
   const { volumes } = chemistry;
-  const [, calcium = 0, citrate = 0, acetate = 0, carbonate = 0] = equilibrium.dissolved.mol;
+  const waterMl = (1000 * equilibrium.waterKg) / waterDensityKgPerL(temperatureC);
+  const withSolutesMl = componentKeys
+    .filter((key) => key !== "H")
+    .reduce(
+      (ml, key) => ml + equilibrium.dissolved.mol[key] * volumes.dissolvedMlPerMol[key].value,
+      waterMl,
+    );
   return (
-    (1000 * equilibrium.waterKg) / waterDensityKgPerL(temperatureC) +
-    calcium * volumes.calciumIonMlPerMol.value +
-    citrate * volumes.citrateIonMlPerMol.value +
-    acetate * volumes.acetateIonMlPerMol.value +
-    carbonate * volumes.carbonateAsHydrogenMlPerMol.value +
+    withSolutesMl +
     acidHydrogenMol(chemistry, equilibrium) * volumes.boundAcidHydrogenMlPerMol.value
   );
 }

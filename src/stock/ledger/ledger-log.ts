@@ -8,9 +8,9 @@
 import type { Day } from "../../dates.js";
 import type { BatchInHand, LogEntry } from "../../garden/index.js";
 import type { Finding } from "../../problem.js";
-import { bottlesInOrder } from "./ledger.js";
 import type { StockBottle } from "../making-problem.js";
-import { useByOf, type MakingRules } from "../making-rules.js";
+import { type MakingRules, useByOf } from "../making-rules.js";
+import { bottlesInOrder } from "./ledger.js";
 
 interface Filled {
   readonly batch: BatchInHand;

@@ -1,5 +1,5 @@
 /** Which feeding is poured from which bottle, and what becomes of every millilitre. */
-import { later, type Day, type DaySpan } from "../../dates.js";
+import { type Day, type DaySpan, later } from "../../dates.js";
 import { byText } from "../../values.js";
 import type {
   AccountLine,

@@ -1,5 +1,5 @@
 /** On which days a batch can be ready, and when it has to be begun for that. */
-import { dayFromNumber, dayNumber, type Day, type DaySpan } from "../../dates.js";
+import { type Day, dayFromNumber, dayNumber, type DaySpan } from "../../dates.js";
 import type { WayOfMaking } from "../making-rules.js";
 
 /** One way to time a batch, in days since 1970-01-01. */

@@ -1,6 +1,5 @@
 /** Chosen batches and lost feedings in the words of the plan. */
-import { addDays, dayFromNumber, daysBetween, type Day } from "../../dates.js";
-import type { BatchChoice } from "./batches-fewest.js";
+import { addDays, type Day, dayFromNumber, daysBetween } from "../../dates.js";
 import type {
   Draw,
   MakingProblem,
@@ -10,6 +9,7 @@ import type {
   StockNeed,
 } from "../making-problem.js";
 import type { WayOfMaking } from "../making-rules.js";
+import type { BatchChoice } from "./batches-fewest.js";
 import { shellsFor } from "./shells.js";
 
 export interface NamedBatch {

@@ -1,8 +1,5 @@
 /** The stock of a season: bottles in hand first, then the fewest batches, never stale, never empty. */
 import { dayFromNumber, dayNumber } from "../../dates.js";
-import { batchSlots, firstDayThere } from "./batches-days.js";
-import { fewestBatches, slotFor, type BatchLimits } from "./batches-fewest.js";
-import { bottleOf, nameBatches, plannedBatch, shortageOf } from "./batches-told.js";
 import {
   bottleChanges,
   bottlesInOrder,
@@ -14,6 +11,9 @@ import {
 } from "../ledger/index.js";
 import type { MakingProblem, StockNeed, StockPlan } from "../making-problem.js";
 import { batchStepMl } from "../making-rules.js";
+import { batchSlots, firstDayThere } from "./batches-days.js";
+import { type BatchLimits, fewestBatches, slotFor } from "./batches-fewest.js";
+import { bottleOf, nameBatches, plannedBatch, shortageOf } from "./batches-told.js";
 import { missingShells, shellPlan, volumeByShells } from "./shells.js";
 
 /**

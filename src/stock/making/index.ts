@@ -1,6 +1,6 @@
 export { planStock } from "./batches.js";
 export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
-export type { RecipeStep } from "./recipe-steps.js";
-export { type BatchSize, recipe, type Recipe, type RecipeMeans } from "./recipe.js";
+export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.js";
+export { recipe } from "./recipe.js";
 export { shellsSinceLastBatch } from "./shells.js";
 export { bottleStock, recipeMeans, referenceStockGPerL } from "./usual-stock.js";

@@ -1,12 +1,12 @@
 /** Amounts of a recipe as they are weighed and measured in the kitchen. */
 import {
+  type Amounts,
   decimal,
   litersPerUsGallon,
   mixedNumber,
   mlPerTeaspoon,
   stockText,
   volumeText,
-  type Amounts,
 } from "../../garden/index.js";
 
 // NIST Handbook 44, Appendix C: exact by definition.

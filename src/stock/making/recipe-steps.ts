@@ -1,17 +1,9 @@
 /** The recipe told step by step, each caution at the step where it counts. */
+import { type Acid, counted } from "../../garden/index.js";
 import { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
-import { counted } from "../../garden/index.js";
-import type { Recipe } from "./recipe.js";
+import type { RecipeAmounts, RecipeStep } from "./recipe-types.js";
 
-export interface RecipeStep {
-  readonly key: "dry-shells" | "crush" | "mix" | "wait" | "check" | "strain" | "store" | "use";
-  /** Days after the shells are set out. */
-  readonly dayFromStart: number;
-  readonly text: string;
-  readonly cautions: readonly string[];
-}
-
-export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
+export function recipeSteps(r: RecipeAmounts): RecipeStep[] {
   const mixOn = r.dryDays;
   const strainOn = r.dryDays + r.reactionDays;
   const { amounts = "metric" } = r.means;
@@ -38,9 +30,7 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
       cautions: [
         "It foams to several times its height: add slowly, leave the vessel open.",
         `It gives off about ${vesselText(r.carbonDioxideL, amounts)} of carbon dioxide: air the room, and never close the vessel while it fizzes; it would burst.`,
-        r.means.acid === "citric"
-          ? "Citric acid hurts eyes and airways: wear glasses, do not breathe the dust, rinse splashes with plenty of water."
-          : "Vinegar stings eyes: wear glasses, rinse splashes with plenty of water.",
+        acidCautions[r.means.acid],
       ],
     },
     {
@@ -82,26 +72,36 @@ export function recipeSteps(r: Omit<Recipe, "steps">): RecipeStep[] {
   ];
 }
 
-function liquidText(r: Omit<Recipe, "steps">): string {
+const acidCautions: Readonly<Record<Acid, string>> = {
+  citric:
+    "Citric acid hurts eyes and airways: wear glasses, do not breathe the dust, rinse splashes with plenty of water.",
+  vinegar: "Vinegar stings eyes: wear glasses, rinse splashes with plenty of water.",
+};
+
+function liquidText(r: RecipeAmounts): string {
   const { amounts = "metric" } = r.means;
-  if (r.vinegarMl !== undefined)
-    return `Pour ${kitchenVolumeText(r.vinegarMl, amounts)} of vinegar of ${r.means.vinegarPercent} % into`;
-  return `Dissolve ${weightText(r.acidG, amounts)} of citric acid (${r.means.citricForm}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in ${kitchenVolumeText(r.waterMl, amounts)} of water in`;
+  const { acid } = r.jar;
+  switch (acid.kind) {
+    case "citric":
+      return `Dissolve ${weightText(acid.grams, amounts)} of citric acid (${acid.form}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in ${kitchenVolumeText(r.waterMl, amounts)} of water in`;
+    case "vinegar":
+      return `Pour ${kitchenVolumeText(acid.volumeMl, amounts)} of vinegar of ${acid.percent} % into`;
+  }
 }
 
-function whiteText(r: Omit<Recipe, "steps">): string {
+function whiteText(r: RecipeAmounts): string {
   return r.crystalsG > 0
     ? ` It may run clear for a day or two and then turn white: fine crystals of calcium citrate, ${weightText(r.crystalsG, r.means.amounts ?? "metric")} in all, which hold most of the calcium. Keep them.`
     : "";
 }
 
-function shakeText(r: Omit<Recipe, "steps">): string {
+function shakeText(r: RecipeAmounts): string {
   return r.crystalsG > 0
     ? `shake the bottle and stir the can: shaken it brings ${r.shakenGPerL.toFixed(1)} g of calcium per litre, poured clear only ${r.clearGPerL.toFixed(2)} g.`
     : `it holds ${r.clearGPerL.toFixed(1)} g of calcium per litre, all dissolved.`;
 }
 
-function bottles(r: Omit<Recipe, "steps">): string {
+function bottles(r: RecipeAmounts): string {
   const size = bottleText(r.means.bottleMl, r.means.amounts ?? "metric");
   return r.bottles === 1 ? `a bottle of ${size}` : `${r.bottles} bottles of ${size}`;
 }

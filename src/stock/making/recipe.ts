@@ -1,120 +1,61 @@
 /** How much of everything for a batch, sized backwards from what is wanted, and what will come of it. */
-import type { Acid, Amounts } from "../../garden/index.js";
 import {
   type AcidDose,
-  vinegarDensityGPerMl,
-  waterDensityKgPerL,
-  brewBatch,
-  fizzing,
-  openAir,
-  type Chemistry,
-  type Jar,
-  shellWanted,
-  type StockLiquid,
-  strained,
+  acidVolumeMl,
   badQuantities,
+  brewBatch,
+  type Chemistry,
   failed,
+  fizzing,
+  type Jar,
   type MixResult,
+  openAir,
+  pureAcidG,
+  scaledAcid,
+  shellWanted,
+  strained,
   trouble,
+  waterDensityKgPerL,
+  weighedAcidG,
 } from "../chemistry/index.js";
 import type { MakingRules } from "../making-rules.js";
-import { recipeSteps, type RecipeStep } from "./recipe-steps.js";
+import { recipeSteps } from "./recipe-steps.js";
+import type { BatchSize, Recipe, RecipeAmounts, RecipeMeans } from "./recipe-types.js";
 
-/** What the batch is sized from. Acid: crystals from the bag, or vinegar, as weighed. */
-export type BatchSize =
-  | { readonly by: "volume"; readonly makeMl: number }
-  | { readonly by: "shells"; readonly eggs: number }
-  | { readonly by: "acid"; readonly grams: number }
-  /** Vinegar as measured out; only where the acid is vinegar. */
-  | { readonly by: "vinegar"; readonly volumeMl: number };
-
-export interface RecipeMeans {
-  readonly acid: Acid;
-  readonly citricForm: "anhydrous" | "monohydrate";
-  /** g of acetic acid per 100 mL. */
-  readonly vinegarPercent: number;
-  /** Calcium carbonate in the dry shell, 0 to 1. */
-  readonly shellPurity: number;
-  readonly bottleMl: number;
-  readonly temperatureC: number;
-  /** Dry shell of one egg; a large hen's egg when not given. */
-  readonly gPerShell?: number;
-  /** Measures in which the steps speak; metric when not given. */
-  readonly amounts?: Amounts;
-}
-
-export interface Recipe {
-  readonly means: RecipeMeans;
-  readonly jar: Jar;
-  readonly shellG: number;
-  readonly eggs: number;
-  /** Level US tablespoons (14.8 mL) of crushed shell. */
-  readonly shellTablespoons: number;
-  /** Citric acid as weighed from the bag; for vinegar, the acetic acid in it. */
-  readonly acidG: number;
-  /** Level US tablespoons of citric acid. */
-  readonly acidTablespoons?: number;
-  readonly vinegarMl?: number;
-  /** Water to add; none with vinegar. */
-  readonly waterMl: number;
-  /** Smallest open vessel that keeps the foam in. */
-  readonly vesselL: number;
-  readonly carbonDioxideG: number;
-  readonly carbonDioxideL: number;
-  readonly makesMl: number;
-  readonly bottles: number;
-  readonly phWhileFizzing: number;
-  readonly phFinished: number;
-  /** Calcium in g/L: shaken; poured clear once settled; and clear throughout in the first day or two. */
-  readonly shakenGPerL: number;
-  readonly clearGPerL: number;
-  readonly beforeCrystalsGPerL: number;
-  /** Fine calcium citrate that comes out within days. */
-  readonly crystalsG: number;
-  readonly shellLeftG: number;
-  readonly dryDays: number;
-  readonly reactionDays: number;
-  readonly shelfDays: number;
-  readonly fridgeDays: number;
-  readonly steps: readonly RecipeStep[];
-  /** The whole batch at rest in air, for dilution; before straining losses. */
-  readonly stock: StockLiquid;
-}
-
-/** Per litre of water, or of vinegar. */
+/** Per litre of water, or of vinegar, which brings its own. */
 function unitJar(chemistry: Chemistry, means: RecipeMeans): Jar {
-  const { citricAnhydrousGPerLWater, shellExcess } = chemistry.practice;
-  const { gPerMol } = chemistry;
-  const hydration =
-    means.citricForm === "monohydrate" ? gPerMol.citricMonohydrate / gPerMol.citricAnhydrous : 1;
-  const acid: AcidDose =
-    means.acid === "citric"
-      ? {
-          kind: "citric",
-          form: means.citricForm,
-          grams: citricAnhydrousGPerLWater.value * hydration,
-        }
-      : { kind: "vinegar", percent: means.vinegarPercent, volumeMl: 1000 };
+  const { shellPurity, temperatureC } = means;
+  const acid = unitAcid(chemistry, means);
   return {
-    shellG: shellExcess.value * shellWanted(chemistry, { acid, shellPurity: means.shellPurity }),
-    shellPurity: means.shellPurity,
+    shellG: chemistry.practice.shellExcess.value * shellWanted(chemistry, { acid, shellPurity }),
+    shellPurity,
     acid,
-    waterG: means.acid === "citric" ? 1000 * waterDensityKgPerL(means.temperatureC) : 0,
-    temperatureC: means.temperatureC,
+    waterG: acidVolumeMl(acid) > 0 ? 0 : 1000 * waterDensityKgPerL(temperatureC),
+    temperatureC,
     citrateSolidMayForm: true,
   };
 }
 
+function unitAcid({ practice, gPerMol }: Chemistry, means: RecipeMeans): AcidDose {
+  const { acid, citricForm: form, vinegarPercent: percent } = means;
+  switch (acid) {
+    case "citric": {
+      const hydration =
+        form === "monohydrate" ? gPerMol.citricMonohydrate / gPerMol.citricAnhydrous : 1;
+      const grams = practice.citricAnhydrousGPerLWater.value * hydration;
+      return { kind: "citric", form, grams };
+    }
+    case "vinegar":
+      return { kind: "vinegar", percent, volumeMl: 1000 };
+  }
+}
+
 function scaledJar(jar: Jar, factor: number): Jar {
-  const { acid } = jar;
   return {
     ...jar,
     shellG: jar.shellG * factor,
     waterG: jar.waterG * factor,
-    acid:
-      acid.kind === "citric"
-        ? { ...acid, grams: acid.grams * factor }
-        : { ...acid, volumeMl: acid.volumeMl * factor },
+    acid: scaledAcid(jar.acid, factor),
   };
 }
 
@@ -129,17 +70,16 @@ export function recipe(
   size: BatchSize,
   means: RecipeMeans,
 ): MixResult<Recipe> {
+  const unit = unitJar(chemistry, means);
   const gPerShell = means.gPerShell ?? chemistry.kitchen.shellPerEggG.value;
   const problems = badQuantities({
     ...sizeQuantity(size),
     "bottle (mL)": means.bottleMl > 0 ? means.bottleMl : -1,
     "dry shell of an egg (g)": gPerShell > 0 ? gPerShell : -1,
     "shell purity": means.shellPurity > 0 ? means.shellPurity : -1,
-    ...(means.acid === "vinegar" && means.vinegarPercent === 0
-      ? { "acid in vinegar (%)": -1 }
-      : {}),
+    ...noAcid(unit.acid),
   });
-  if (size.by === "vinegar" && means.acid !== "vinegar")
+  if (size.by === "vinegar" && acidVolumeMl(unit.acid) === 0)
     problems.push(
       trouble(
         "not-a-quantity",
@@ -149,7 +89,6 @@ export function recipe(
     );
   if (problems.length > 0) return failed(...problems);
 
-  const unit = unitJar(chemistry, means);
   const unitFinished = brewBatch(chemistry, { ...unit, gas: openAir(chemistry) });
   if (!unitFinished.ok) return unitFinished;
   const kept = 1 - chemistry.practice.strainingLossShare.value;
@@ -168,21 +107,18 @@ export function recipe(
   if (!clear.ok) return clear;
 
   const stock = strained(chemistry, finished.value);
-  const { acid } = jar;
   const waterMl = jar.waterG / waterDensityKgPerL(means.temperatureC);
-  const liquidMl = waterMl + (acid.kind === "vinegar" ? acid.volumeMl : 0);
+  const liquidMl = waterMl + acidVolumeMl(jar.acid);
   const makesMl = factor * unitMl;
-  const amounts = {
+  const amounts: RecipeAmounts = {
     means,
     jar,
     shellG: jar.shellG,
     // A sum that comes back a hair over whole eggs must not ask for one more.
     eggs: Math.ceil(jar.shellG / gPerShell - 1e-9),
     shellTablespoons: jar.shellG / chemistry.kitchen.shellPowderPerTablespoonG.value,
-    acidG: acid.kind === "citric" ? acid.grams : (acid.volumeMl * acid.percent) / 100,
-    ...(acid.kind === "citric"
-      ? { acidTablespoons: acid.grams / chemistry.kitchen.citricPerTablespoonG.value }
-      : { vinegarMl: acid.volumeMl }),
+    acidG: pureAcidG(jar.acid),
+    ...inTheKitchen(chemistry, jar.acid),
     waterMl,
     vesselL: vesselL(chemistry, liquidMl),
     carbonDioxideG: finished.value.carbonDioxideG,
@@ -219,6 +155,16 @@ function sizeQuantity(size: BatchSize): Record<string, number> {
   }
 }
 
+/** A bad quantity where there is nothing sour in it. */
+function noAcid(acid: AcidDose): Record<string, number> {
+  switch (acid.kind) {
+    case "citric":
+      return {};
+    case "vinegar":
+      return acid.percent === 0 ? { "acid in vinegar (%)": -1 } : {};
+  }
+}
+
 /** How many unit jars it takes. */
 function sizeFactor(
   chemistry: Chemistry,
@@ -235,14 +181,21 @@ function sizeFactor(
     case "acid":
       return size.grams / weighedAcidG(chemistry, unit.acid);
     case "vinegar":
-      return unit.acid.kind === "vinegar" ? size.volumeMl / unit.acid.volumeMl : NaN;
+      return size.volumeMl / acidVolumeMl(unit.acid);
   }
 }
 
-function weighedAcidG(chemistry: Chemistry, acid: AcidDose): number {
-  return acid.kind === "citric"
-    ? acid.grams
-    : acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
+/** As a kitchen measures it. */
+function inTheKitchen(
+  { kitchen }: Chemistry,
+  acid: AcidDose,
+): Pick<Recipe, "acidTablespoons" | "vinegarMl"> {
+  switch (acid.kind) {
+    case "citric":
+      return { acidTablespoons: acid.grams / kitchen.citricPerTablespoonG.value };
+    case "vinegar":
+      return { vinegarMl: acid.volumeMl };
+  }
 }
 
 const vesselsL = [0.5, 1, 1.5, 2, 3, 4, 5, 7.5, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100];

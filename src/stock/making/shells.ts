@@ -1,5 +1,5 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
-import { addDays, daysBetween, earlier, later, type Day } from "../../dates.js";
+import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
 import type { ShellPlan, ShellShortage, ShellSupply, Shortage } from "../making-problem.js";
 
 /** A batch as far as its shells go. */

@@ -1,18 +1,19 @@
 /** The stock that a grower's usual recipe gives, set right by what was measured on the bottle. */
 import type { BatchInHand, StockSettings, Usual } from "../../garden/index.js";
 import {
-  type Chemistry,
-  brewAtPh,
   atStrength,
+  brewAtPh,
+  type Chemistry,
+  failed,
+  type MixResult,
   type PourStyle,
   type StockLiquid,
   strained,
-  failed,
-  type MixResult,
   trouble,
 } from "../chemistry/index.js";
 import type { MakingRules } from "../making-rules.js";
-import { recipe, type Recipe, type RecipeMeans } from "./recipe.js";
+import type { Recipe, RecipeMeans } from "./recipe-types.js";
+import { recipe } from "./recipe.js";
 
 export interface Measured {
   /** Calcium as poured, g/L. */

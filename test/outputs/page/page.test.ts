@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../../src/dates.js";
-import { gardenPage } from "../../../src/outputs/page/page.js";
 import { pageScript } from "../../../src/outputs/page/page-script.js";
 import { pageStyle } from "../../../src/outputs/page/page-style.js";
-import { dayOfSeason, shortDay } from "../../../src/words/days.js";
+import { gardenPage } from "../../../src/outputs/page/page.js";
 import type { Plan, Round } from "../../../src/season/season-plan.js";
+import { dayOfSeason, shortDay } from "../../../src/words/days.js";
 import { aPlan, aRound, aWarning } from "../../support/a-plan.js";
 import {
   nothingFed,

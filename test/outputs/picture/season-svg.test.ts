@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { stageNames } from "../../../src/crops/crop.js";
-import { shortDate } from "../../../src/words/days.js";
 import { html } from "../../../src/outputs/html.js";
-import { seasonSvg, seasonDrawings } from "../../../src/outputs/picture/season-svg.js";
 import { pictureDefs, stageColours } from "../../../src/outputs/picture/picture-marks.js";
+import { seasonDrawings, seasonSvg } from "../../../src/outputs/picture/season-svg.js";
+import { shortDate } from "../../../src/words/days.js";
 import {
   nothingFed,
   oddNames,

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../../src/dates.js";
 import { bottleLabels, labelLines } from "../../../src/outputs/print/bottle-labels.js";
-import { labelRows, type BottleLabel } from "../../../src/outputs/print/label-rows.js";
-import { ownSheet } from "../../../src/outputs/print/label-sheets.js";
 import { fitLabel } from "../../../src/outputs/print/label-fit.js";
+import { type BottleLabel, labelRows } from "../../../src/outputs/print/label-rows.js";
+import { ownSheet } from "../../../src/outputs/print/label-sheets.js";
 import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "../gardens.js";
 import { labelSheets, sheetNamed } from "./labels-data.js";
 

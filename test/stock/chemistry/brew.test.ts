@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { vinegarDensityGPerMl } from "../../../src/stock/chemistry/acid.js";
+import { weighedAcidG } from "../../../src/stock/chemistry/acid.js";
 import { brewBatch, type BrewInput, fizzing, openAir } from "../../../src/stock/chemistry/brew.js";
 import { good } from "./chemistry-cases.js";
 import { chemistry } from "./chemistry-fixture.js";
@@ -76,7 +76,7 @@ describe("a jar of shell and acid", () => {
           const done = brew({ ...cup, shellG, acid: { kind: "citric", form: "anhydrous", grams } });
           const carbonMol =
             (shellG - done.shellLeftG) / chemistry.gPerMol.calciumCarbonate -
-            (done.equilibrium.dissolved.mol[4] ?? 0);
+            done.equilibrium.dissolved.mol.CO3;
           expect(done.carbonDioxideG).toBeCloseTo(carbonMol * chemistry.gPerMol.carbonDioxide, 9);
         },
       ),
@@ -92,8 +92,10 @@ describe("a jar of shell and acid", () => {
 
 describe("vinegar", () => {
   test("weighs what the constants file says at 5 %, and as water at 0 %", () => {
-    expect(vinegarDensityGPerMl(chemistry, 5)).toBeCloseTo(1.005, 12);
-    expect(vinegarDensityGPerMl(chemistry, 0)).toBeCloseTo(0.9982, 4);
+    const gPerMl = (percent: number): number =>
+      weighedAcidG(chemistry, { kind: "vinegar", percent, volumeMl: 1 });
+    expect(gPerMl(5)).toBeCloseTo(1.005, 12);
+    expect(gPerMl(0)).toBeCloseTo(0.9982, 4);
   });
 });
 

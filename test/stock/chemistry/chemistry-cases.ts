@@ -1,6 +1,7 @@
 /** Mixtures to try the solver on: kitchen-like, and far beyond any kitchen. */
 import fc from "fast-check";
-import { noBystanders, type Contents } from "../../../src/stock/chemistry/contents.js";
+import { solidKeys } from "../../../src/stock/chemistry/constants.js";
+import { type Contents, noBystanders } from "../../../src/stock/chemistry/contents.js";
 import type { Conditions, Equilibrium } from "../../../src/stock/chemistry/equilibrium-types.js";
 import type { MixResult } from "../../../src/stock/chemistry/trouble.js";
 
@@ -25,8 +26,7 @@ export const anyGas: fc.Arbitrary<Conditions["gas"]> = fc.oneof(
 export const anyConditions: fc.Arbitrary<Conditions> = fc.record({
   temperatureC: fc.double({ min: 0, max: 100, noNaN: true }),
   gas: anyGas,
-  calciteMayForm: fc.boolean(),
-  citrateSolidMayForm: fc.boolean(),
+  mayForm: fc.subarray([...solidKeys]),
 });
 
 export interface Mix {
@@ -40,7 +40,13 @@ export function contentsOf(mix: Mix): Contents {
   const { shellMol, citricMol, aceticMol, waterKg } = mix;
   return {
     waterKg,
-    mol: [3 * citricMol + aceticMol, shellMol, citricMol, aceticMol, shellMol],
+    mol: {
+      H: 3 * citricMol + aceticMol,
+      Ca: shellMol,
+      Cit: citricMol,
+      Ac: aceticMol,
+      CO3: shellMol,
+    },
     bystanders: noBystanders,
   };
 }
@@ -74,5 +80,5 @@ export function good<T>(result: MixResult<T>): T {
 }
 
 export function dissolvedCalciumMol(found: Equilibrium): number {
-  return found.dissolved.mol[1] ?? 0;
+  return found.dissolved.mol.Ca;
 }

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { compileCheck } from "../../../src/schema-check.js";
-import { componentKeys } from "../../../src/stock/chemistry/constants.js";
+import { componentKeys, prepareChemistry } from "../../../src/stock/chemistry/constants.js";
 import { chemistry } from "./chemistry-fixture.js";
 
 const read = (path: string): string =>
@@ -36,9 +36,16 @@ describe("the constants file", () => {
     }
   });
 
-  test("lists the components first and in order", () => {
-    expect(chemistry.components.map((c) => c.key)).toEqual([...componentKeys]);
+  test("lists the components first and in the order of their keys", () => {
+    expect(Object.keys(chemistry.components)).toEqual([...componentKeys]);
     expect(chemistry.solutes.slice(0, 5).map((s) => s.charge)).toEqual([1, 2, -3, -1, -2]);
+  });
+
+  test("is refused where a phase holds no building block that none before it does", () => {
+    const { phases } = chemistry;
+    const calciumCitrate = { ...phases.calciumCitrate, of: { Ca: 1, H: -2, H2O: 2 } };
+    const twoAlike = { ...chemistry, phases: { ...phases, calciumCitrate } };
+    expect(() => prepareChemistry(twoAlike)).toThrow("calciumCitrate");
   });
 
   test("dissolves phases without making charge", () => {

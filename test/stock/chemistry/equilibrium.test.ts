@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { equilibrate } from "../../../src/stock/chemistry/equilibrium.js";
+import { solidKeys } from "../../../src/stock/chemistry/constants.js";
 import { pureWater } from "../../../src/stock/chemistry/contents.js";
 import type { Conditions } from "../../../src/stock/chemistry/equilibrium-types.js";
+import { equilibrate } from "../../../src/stock/chemistry/equilibrium.js";
 import { doubleBisection } from "../../bench/double-bisection.js";
 import {
   anyConditions,
@@ -17,8 +18,7 @@ import { chemistry } from "./chemistry-fixture.js";
 const inAir: Conditions = {
   temperatureC: 25,
   gas: { kind: "held", logPco2: -3.4 },
-  calciteMayForm: true,
-  citrateSolidMayForm: true,
+  mayForm: solidKeys,
 };
 const closed: Conditions = { ...inAir, gas: { kind: "closed" } };
 
@@ -32,8 +32,8 @@ describe("a mixture at rest", () => {
         expect(found.ph).toBeCloseTo(judged.ph, 7);
         expect(found.ionicStrengthMolPerKg / judged.ionicStrengthMolPerKg).toBeCloseTo(1, 7);
         expect(found.waterKg).toBeCloseTo(judged.waterKg, 8);
-        expect(found.calciteMol).toBeCloseTo(judged.calciteMol, 8);
-        expect(found.calciumCitrateMol).toBeCloseTo(judged.calciumCitrateMol, 8);
+        expect(found.solidMol.calcite).toBeCloseTo(judged.calciteMol, 8);
+        expect(found.solidMol.calciumCitrate).toBeCloseTo(judged.calciumCitrateMol, 8);
         if (mix.shellMol > 0)
           expect(dissolvedCalciumMol(found) / judged.dissolvedCalciumMol).toBeCloseTo(1, 7);
       }),
@@ -46,7 +46,7 @@ describe("a mixture at rest", () => {
       fc.property(wildMix, anyConditions, (mix, conditions) => {
         const result = equilibrate(chemistry, contentsOf(mix), {
           ...conditions,
-          calciteMayForm: true,
+          mayForm: ["calcite", ...conditions.mayForm],
         });
         if (!result.ok) {
           // Only where crystals bind more water than there is.
@@ -65,7 +65,8 @@ describe("a mixture at rest", () => {
     fc.assert(
       fc.property(kitchenMix, anyConditions, (mix, conditions) => {
         const found = good(equilibrate(chemistry, contentsOf(mix), conditions));
-        const sum = dissolvedCalciumMol(found) + found.calciteMol + 3 * found.calciumCitrateMol;
+        const sum =
+          dissolvedCalciumMol(found) + found.solidMol.calcite + 3 * found.solidMol.calciumCitrate;
         expect(Math.abs(sum - mix.shellMol)).toBeLessThanOrEqual(1e-12 * (1 + mix.shellMol));
       }),
     );
@@ -78,7 +79,7 @@ describe("a mixture at rest", () => {
         const kgPerMol = chemistry.gPerMol.water / 1000;
         const sumKg =
           found.dissolved.waterKg +
-          kgPerMol * (4 * found.calciumCitrateMol - found.carbonDioxideOutMol);
+          kgPerMol * (4 * found.solidMol.calciumCitrate - found.carbonDioxideOutMol);
         expect(sumKg).toBeCloseTo(mix.waterKg, 9);
       }),
     );
@@ -88,11 +89,10 @@ describe("a mixture at rest", () => {
     fc.assert(
       fc.property(kitchenMix, anyConditions, (mix, conditions) => {
         const found = good(equilibrate(chemistry, contentsOf(mix), conditions));
-        const solids = [
-          [conditions.calciteMayForm, found.calciteMol, found.calciteSaturation],
-          [conditions.citrateSolidMayForm, found.calciumCitrateMol, found.calciumCitrateSaturation],
-        ] as const;
-        for (const [mayForm, mol, saturation] of solids) {
+        for (const key of solidKeys) {
+          const mayForm = conditions.mayForm.includes(key);
+          const mol = found.solidMol[key];
+          const saturation = found.saturation[key];
           expect(mol).toBeGreaterThanOrEqual(-1e-15);
           if (mayForm && saturation !== undefined) expect(saturation).toBeLessThan(1e-9);
           if (mol > 1e-12) expect(Math.abs(saturation ?? NaN)).toBeLessThan(1e-9);
@@ -129,8 +129,8 @@ describe("the plainest mixtures", () => {
   test("pure water shut off from air is neutral", () => {
     const found = good(equilibrate(chemistry, pureWater(1), closed));
     expect(found.ph).toBeCloseTo(13.997 / 2, 3);
-    expect(found.calciteSaturation).toBeUndefined();
-    expect(found.calciumCitrateSaturation).toBeUndefined();
+    expect(found.saturation.calcite).toBeUndefined();
+    expect(found.saturation.calciumCitrate).toBeUndefined();
   });
 
   test("no acid and no shell in air is weakly sour with carbon dioxide alone", () => {
@@ -143,7 +143,7 @@ describe("the plainest mixtures", () => {
   test("shell without acid hardly dissolves", () => {
     const mix = { shellMol: 1, citricMol: 0, aceticMol: 0, waterKg: 1 };
     const found = good(equilibrate(chemistry, contentsOf(mix), inAir));
-    expect(found.calciteMol).toBeGreaterThan(0.999);
+    expect(found.solidMol.calcite).toBeGreaterThan(0.999);
   });
 
   test("acid without shell stays acid", () => {
@@ -157,7 +157,7 @@ describe("the plainest mixtures", () => {
     const found = good(equilibrate(chemistry, contentsOf(mix), inAir));
     const heaped = good(equilibrate(chemistry, contentsOf(heap), inAir));
     expect(heaped.ph).toBeCloseTo(found.ph, 10);
-    expect(heaped.calciteMol - found.calciteMol).toBeCloseTo(1e6 - 1, 6);
+    expect(heaped.solidMol.calcite - found.solidMol.calcite).toBeCloseTo(1e6 - 1, 6);
   });
 });
 
@@ -183,7 +183,7 @@ describe("what is no mixture", () => {
   });
 
   test("says every amount that is none", () => {
-    const contents = { ...pureWater(1), mol: [0, -1, NaN, 0, Infinity] };
+    const contents = { ...pureWater(1), mol: { H: 0, Ca: -1, Cit: NaN, Ac: 0, CO3: Infinity } };
     expect(codes(contents)).toEqual(["not-a-quantity", "not-a-quantity", "not-a-quantity"]);
   });
 

@@ -18,12 +18,12 @@ describe("source water", () => {
     expect(tapCalciumMgPerL(chemistry, { hardnessMgPerL: 100 })).toBeCloseTo(40.04, 2);
     expect(tapCalciumMgPerL(chemistry, { hardnessMgPerL: 100, calciumMgPerL: 31 })).toBe(31);
     const water = good(sourceWater(chemistry, { hardnessMgPerL: 100 }, 1, 20));
-    expect(1000 * (water.mol[1] ?? 0) * chemistry.gPerMol.calcium).toBeCloseTo(40.04, 2);
+    expect(1000 * water.mol.Ca * chemistry.gPerMol.calcium).toBeCloseTo(40.04, 2);
   });
 
   test("takes hardness that is no calcium for magnesium", () => {
     const water = good(sourceWater(chemistry, { hardnessMgPerL: 100, calciumMgPerL: 20 }, 1, 20));
-    const hardnessMol = (water.mol[1] ?? 0) + water.bystanders.magnesiumMol;
+    const hardnessMol = water.mol.Ca + water.bystanders.magnesiumMol;
     expect(hardnessMol * chemistry.gPerMol.calciumCarbonate * 1000).toBeCloseTo(100, 9);
   });
 
@@ -40,8 +40,7 @@ describe("source water", () => {
           equilibrate(chemistry, water, {
             temperatureC: 15,
             gas: openAir(chemistry),
-            calciteMayForm: false,
-            citrateSolidMayForm: false,
+            mayForm: [],
           }),
         );
         expect(Math.abs(still.carbonDioxideOutMol)).toBeLessThan(1e-12);
@@ -56,8 +55,7 @@ describe("source water", () => {
         equilibrate(chemistry, good(sourceWater(chemistry, report, 1, 25)), {
           temperatureC: 25,
           gas: { kind: "closed" },
-          calciteMayForm: false,
-          citrateSolidMayForm: false,
+          mayForm: [],
         }),
       ).ph;
     expect(ph(rainWater)).toBeLessThan(5.8);

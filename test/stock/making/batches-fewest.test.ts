@@ -2,11 +2,12 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { BatchSlot } from "../../../src/stock/making/batches-days.js";
 import {
+  type BatchChoice,
   fewestBatches,
   slotFor,
-  type BatchChoice,
 } from "../../../src/stock/making/batches-fewest.js";
 import {
+  type Case,
   caseOf,
   coveredMl,
   daysText,
@@ -14,7 +15,6 @@ import {
   keepsToShells,
   splitsOf,
   sumMl,
-  type Case,
 } from "./making-cases.js";
 
 const daily = (from: number, to: number): BatchSlot[] =>

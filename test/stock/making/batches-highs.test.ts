@@ -2,7 +2,7 @@ import fc from "fast-check";
 import highsModule from "highs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { fewestBatches } from "../../../src/stock/making/batches-fewest.js";
-import { caseOf, coveredMl, demandedMl, keepsToShells, sumMl, type Case } from "./making-cases.js";
+import { type Case, caseOf, coveredMl, demandedMl, keepsToShells, sumMl } from "./making-cases.js";
 
 // The package declares its default export as a CommonJS one; as a module it is the loader itself.
 const loadHighs = highsModule as unknown as typeof highsModule.default;

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays, day, daysBetween, within, type Day } from "../../../src/dates.js";
-import { planStock } from "../../../src/stock/making/batches.js";
+import { addDays, day, type Day, daysBetween, within } from "../../../src/dates.js";
 import type { MakingProblem, StockNeed, StockPlan } from "../../../src/stock/making-problem.js";
+import { planStock } from "../../../src/stock/making/batches.js";
 
 const today = day("2027-05-01");
 const season = { from: day("2027-03-01"), to: day("2027-10-31") };

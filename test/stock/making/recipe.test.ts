@@ -3,12 +3,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import type { MakingRules } from "../../../src/stock/making-rules.js";
-import {
-  type BatchSize,
-  recipe,
-  type Recipe,
-  type RecipeMeans,
-} from "../../../src/stock/making/recipe.js";
+import type { BatchSize, Recipe, RecipeMeans } from "../../../src/stock/making/recipe-types.js";
+import { recipe } from "../../../src/stock/making/recipe.js";
 import { good } from "../chemistry/chemistry-cases.js";
 import { chemistry } from "../chemistry/chemistry-fixture.js";
 
