@@ -1,10 +1,10 @@
 /** `help` and `completion`: what is told of the program itself. */
 import type { Command } from "commander";
 import { didYouMean } from "../suggest.js";
-import { loadTables, readSchema } from "../tables.js";
+import { loadTables } from "../tables.js";
 import { completionScript, shells, type ShellName } from "./completion.js";
 import type { AddCommand, SetExit } from "./program.js";
-import { schemaHelp } from "./schema-help.js";
+import { readSchema, schemaHelp } from "./schema-help.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 

@@ -1,7 +1,7 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { stageNames } from "../../src/crops/crop.js";
-import { compileCheck } from "../../src/schema-check.js";
+import { compileCheck } from "../support/compile-check.js";
 import { dataFiles, readData, readSchema } from "./data-files.js";
 
 type Node = Readonly<Record<string, unknown>>;

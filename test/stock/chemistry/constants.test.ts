@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { compileCheck } from "../../../src/schema-check.js";
+import { compileCheck } from "../../support/compile-check.js";
 import { componentKeys } from "../../../src/stock/chemistry/constants.js";
 import { chemistry } from "./chemistry-fixture.js";
 
