@@ -37,6 +37,7 @@ export {
   parseRate,
   type UnitContext,
 } from "./quantity.js";
+export { routes } from "./garden.js";
 export { located, readYaml, type SourceFile } from "./read.js";
 export type { UnitKind, UnitTable } from "./units.js";
 export { type Usual, usualValues } from "./usual.js";

@@ -1,6 +1,6 @@
 import { dayFromNumber } from "../dates.js";
 import { given, list, number, record, text } from "./fields.js";
-import type { BatchInHand, StockSettings } from "./garden.js";
+import { acids, type BatchInHand, type StockSettings } from "./garden.js";
 import type { Batch, Stock } from "./garden-file.js";
 import type { Validation } from "./validation.js";
 
@@ -22,7 +22,7 @@ export function validateStock(
     words: "1 % to 25 %",
   });
   const settings = {
-    acid: raw.acid === "vinegar" ? ("vinegar" as const) : ("citric" as const),
+    acid: acids.find((acid) => acid === raw.acid) ?? "citric",
     keep: raw.keep === "fridge" ? ("fridge" as const) : ("shelf" as const),
   };
   const ids = new Set<string>();
@@ -93,7 +93,7 @@ export function validateStock(
       made: made ?? dayFromNumber(0),
       volumeMl: (volumeL ?? 0) * 1000,
       leftMl: (leftL ?? volumeL ?? 0) * 1000,
-      acid: batch.acid === "vinegar" || batch.acid === "citric" ? batch.acid : garden.acid,
+      acid: acids.find((acid) => acid === batch.acid) ?? garden.acid,
       keep: batch.keep === "fridge" || batch.keep === "shelf" ? batch.keep : garden.keep,
       ...given({
         useBy,
