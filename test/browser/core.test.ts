@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { calendarText, loadTables, planGarden } from "../../src/index.js";
 import { examplePath } from "../support/run-cli.js";
-import { show, startBrowser } from "./browser.js";
+import { startBrowser } from "./browser.js";
 
 const text = readFileSync(examplePath("back-garden"), "utf8");
 const today = "2027-04-01";
@@ -32,30 +32,52 @@ async function bundle(contents: string): Promise<string> {
 }
 
 /** What a script leaves in `globalThis.made`, and what the browser had to say of it. */
-async function madeInPage(script: string): Promise<{ made: unknown; complaints: string[] }> {
-  const document = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Core</title>
-<script nonce="core">${script.replaceAll("</script", "<\\/script")}</script></html>`;
-  const { page, complaints, close } = await show(browser, document, { policy });
+async function madeInPage(
+  script: string,
+  address = "http://garden.test/",
+): Promise<{ made: unknown; complaints: string[] }> {
+  const page = await browser.newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => complaints.push(message.text()));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  await page.route("**/*", (route) =>
+    route.fulfill({
+      contentType: "text/html; charset=utf-8",
+      headers: { "content-security-policy": policy },
+      body: `<!doctype html><html lang="en"><title>Core</title>
+<script nonce="core">${script.replaceAll("</script", "<\\/script")}</script></html>`,
+    }),
+  );
+  await page.goto(address);
   const made = await page.evaluate("globalThis.made");
-  await close();
+  await page.close();
   return { made, complaints };
 }
 
-test("a page plans a garden as Node.js does, byte for byte, and writes the same calendar", async () => {
+const planned = planGarden(text, loadTables(), { today });
+if (!planned.ok) throw new Error("the example has problems");
+const planText = JSON.stringify(planned.value);
+
+test("a page plans a garden as Node.js does, byte for byte", async () => {
   const script = await bundle(`
-    import { calendarText, loadTables, planGarden } from "./src/index.js";
+    import { loadTables, planGarden } from "./src/index.js";
     const planned = planGarden(${JSON.stringify(text)}, loadTables(), { today: "${today}" });
-    globalThis.made = planned.ok
-      ? [JSON.stringify(planned.value), calendarText(planned.value).value]
-      : planned.problems;
+    globalThis.made = JSON.stringify(planned.value);
   `);
-  const planned = planGarden(text, loadTables(), { today });
-  if (!planned.ok) throw new Error("the example has problems");
+  expect(await madeInPage(script)).toEqual({ made: planText, complaints: [] });
+});
+
+test("a page writes the same calendar", async () => {
+  const script = await bundle(`
+    import { calendarText } from "./src/index.js";
+    globalThis.made = calendarText(${planText}).value;
+  `);
   const calendar = calendarText(planned.value);
   if (!calendar.ok) throw new Error("the example has no calendar");
-  const { made, complaints } = await madeInPage(script);
+  // ical-generator draws a random UID before it takes ours: only a page from https can.
+  const { made, complaints } = await madeInPage(script, "https://garden.test/");
   expect(complaints).toEqual([]);
-  expect(made).toEqual([JSON.stringify(planned.value), calendar.value]);
+  expect(made).toBe(calendar.value);
 });
 
 test("a page refuses a garden with the same words", async () => {
