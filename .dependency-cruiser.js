@@ -52,7 +52,14 @@ export default {
       name: "through-the-face-from-the-top",
       severity: "error",
       from: { path: "^src/[^/]+[.]ts$" },
-      to: { path: "^src/[^/]+/", pathNot: "^src/[^/]+/index[.]ts$" },
+      to: { path: "^src/[^/]+/", pathNot: "^src/([^/]+/index|compiled/[^/]+)[.]ts$" },
+    },
+    {
+      name: "data-through-the-tables",
+      comment: "What is made of the data files is for the tables alone.",
+      severity: "error",
+      from: { pathNot: "^src/tables[.]ts$" },
+      to: { path: "^src/compiled/" },
     },
     {
       name: "through-the-face-of-a-room",

@@ -1,6 +1,6 @@
 /**
  * Feedround as a library. The core is pure: it reads no files, no clock and no network; today's date
- * is a parameter. Only {@link loadTables} touches files: the data files of this package.
+ * is a parameter. It runs in a page as in Node.js.
  *
  * @example
  * import { calendarText, loadTables, planGarden } from "feedround";

@@ -1,11 +1,25 @@
-/** JSON Schema validation whose findings speak to growers, not to programmers. */
-import { Ajv, type ErrorObject } from "ajv";
-import { Ajv2020 } from "ajv/dist/2020.js";
+/** What a JSON Schema finds wrong, told to growers, not to programmers. */
 import type { FilePath, Finding } from "./problem.js";
 import { didYouMean } from "./suggest.js";
 
 /** What is wrong with a value, every finding of it. */
 export type SchemaCheck = (value: unknown) => Finding[];
+
+/** A check as ajv compiles it, with all errors and all that they hold. */
+export interface CompiledCheck {
+  (value: unknown): boolean;
+  errors?: readonly SchemaError[] | null;
+}
+
+interface SchemaError {
+  readonly keyword: string;
+  /** JSON pointer. */
+  readonly instancePath: string;
+  readonly params: unknown;
+  readonly message?: string;
+  readonly parentSchema?: unknown;
+  readonly data?: unknown;
+}
 
 interface Schema {
   readonly title?: string;
@@ -16,10 +30,8 @@ interface Schema {
   readonly enum?: readonly unknown[];
 }
 
-/** Kinds of text (`format`) that our own code reads after the schema has been satisfied. */
-const ownFormats = [
-  "day",
-  "clock",
+/** Kinds of text (`format`) that are amounts with their unit. */
+const quantityFormats = new Set([
   "volume",
   "mass",
   "length",
@@ -31,24 +43,12 @@ const ownFormats = [
   "days",
   "water",
   "rate",
-  "css-color",
-];
-const quantityFormats = new Set(
-  ownFormats.filter((f) => !["day", "clock", "css-color"].includes(f)),
-);
+]);
 
-/** Compiles a schema (draft-07 or 2020-12) once; throws when the schema itself is wrong. */
-export function compileCheck(schema: object): SchemaCheck {
-  const is2020 = String((schema as { $schema?: string }).$schema).includes("2020-12");
-  const ajv = new (is2020 ? Ajv2020 : Ajv)({
-    allErrors: true,
-    verbose: true,
-    formats: Object.fromEntries(ownFormats.map((name) => [name, true])),
-  });
-  const validate = ajv.compile(schema);
+export function schemaCheck(check: CompiledCheck): SchemaCheck {
   return (value) => {
-    if (validate(value)) return [];
-    const errors = validate.errors ?? [];
+    if (check(value)) return [];
+    const errors = check.errors ?? [];
     const wrongType = new Set(
       errors.filter(({ keyword }) => keyword === "type").map(({ instancePath }) => instancePath),
     );
@@ -59,7 +59,7 @@ export function compileCheck(schema: object): SchemaCheck {
   };
 }
 
-function findingOf(error: ErrorObject): Finding {
+function findingOf(error: SchemaError): Finding {
   const path = pathOf(error.instancePath);
   const schema = (error.parentSchema ?? {}) as Schema;
   const found = show(error.data);
@@ -141,7 +141,7 @@ function findingOf(error: ErrorObject): Finding {
   }
 }
 
-function bound(error: ErrorObject): string {
+function bound(error: SchemaError): string {
   const { limit } = error.params as { limit: number };
   switch (error.keyword) {
     case "exclusiveMinimum":

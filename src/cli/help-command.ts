@@ -1,8 +1,7 @@
 /** `help`: what is told of commands and files. */
 import type { Command } from "commander";
 import { didYouMean } from "../suggest.js";
-import { readSchema } from "../tables.js";
-import { schemaHelp } from "./schema-help.js";
+import { readSchema, schemaHelp } from "./schema-help.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./style.js";
 

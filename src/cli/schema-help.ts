@@ -1,4 +1,5 @@
 /** The manual of a file format, made from its schema, so that it cannot go stale. */
+import { readFileSync } from "node:fs";
 import type { TextStyle } from "./style.js";
 import { wrap } from "./table.js";
 
@@ -13,6 +14,12 @@ export interface HelpSchema {
   readonly required?: readonly string[];
   readonly properties?: Readonly<Record<string, HelpSchema>>;
   readonly items?: HelpSchema;
+}
+
+/** `schemas/<name>.schema.json`, which comes with the program for editors too. */
+export function readSchema(name: string): HelpSchema {
+  const file = new URL(`../../schemas/${name}.schema.json`, import.meta.url);
+  return JSON.parse(readFileSync(file, "utf8")) as HelpSchema;
 }
 
 export function schemaHelp(schema: HelpSchema, style: TextStyle): string {

@@ -7,8 +7,10 @@ import type { FilePath } from "../problem.js";
 
 /** What printed amounts look like: mL and L, teaspoons and US gallons, or mL and imperial gallons. */
 export type Amounts = "metric" | "us" | "imperial";
-export type Acid = "citric" | "vinegar";
-export type Route = "drench" | "foliar";
+export const acids = ["citric", "vinegar"] as const;
+export type Acid = (typeof acids)[number];
+export const routes = ["drench", "foliar"] as const;
+export type Route = (typeof routes)[number];
 
 export interface Garden {
   /** Names the garden in calendar UIDs: stays when the name changes. */
@@ -141,7 +143,7 @@ export interface Planting {
   /** Multiplies the rule's rate; 1 when not given. */
   readonly level: number;
   /** As the rules have it; also where they feed only on request, by the best or the named route; or never. */
-  readonly feed: "by-rule" | "yes" | "drench" | "foliar" | "both" | "no";
+  readonly feed: "by-rule" | "yes" | Route | "both" | "no";
   readonly path: FilePath;
 }
 

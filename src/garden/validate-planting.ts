@@ -4,7 +4,7 @@ import type { FilePath } from "../problem.js";
 import { given } from "../values.js";
 import { list, type Loose, number, record, text } from "./fields.js";
 import type { Planting as PlantingFile, StageSeen as StageSeenFile } from "./garden-file.js";
-import type { Planting, StageSeen } from "./garden.js";
+import { type Planting, routes, type StageSeen } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
 import type { Validation } from "./validation.js";
 
@@ -89,7 +89,7 @@ export function validatePlanting(
 
 function feedOf(value: unknown): PlantingDraft["feed"] {
   if (typeof value === "boolean") return value ? "yes" : "no";
-  return value === "drench" || value === "foliar" || value === "both" ? value : "by-rule";
+  return value === "both" ? value : (routes.find((route) => route === value) ?? "by-rule");
 }
 
 function wholeDays(days: number | undefined): number | undefined {

@@ -10,7 +10,7 @@ import type {
   OtherFeed as OtherFeedFile,
   Sign as SignFile,
 } from "./garden-file.js";
-import type { LogEntry, OtherFeed, SignSeen } from "./garden.js";
+import { type LogEntry, type OtherFeed, routes, type SignSeen } from "./garden.js";
 import type { References, Validation } from "./validation.js";
 
 export function validateFeeds(
@@ -113,7 +113,7 @@ export function validateLog(
     if (on === undefined) return [];
     const entry = { planting: text(raw.planting), bed: text(raw.bed), batch: text(raw.batch) };
     const stockMl = stockL === undefined ? undefined : stockL * 1000;
-    const route = raw.route === "drench" || raw.route === "foliar" ? raw.route : undefined;
+    const route = routes.find((name) => name === raw.route);
     return [{ on, ...given({ ...entry, stockMl, route, feed: text(raw.feed) }), path }];
   });
 }

@@ -2,7 +2,7 @@ import { dayFromNumber } from "../dates.js";
 import { given } from "../values.js";
 import { list, number, record, text } from "./fields.js";
 import type { Batch, Stock } from "./garden-file.js";
-import type { BatchInHand, StockSettings } from "./garden.js";
+import { acids, type BatchInHand, type StockSettings } from "./garden.js";
 import type { Validation } from "./validation.js";
 
 const volumeBounds = { least: 0.01, most: 1000, words: "10 mL to 1,000 L" };
@@ -23,7 +23,7 @@ export function validateStock(
     words: "1 % to 25 %",
   });
   const settings = {
-    acid: raw.acid === "vinegar" ? ("vinegar" as const) : ("citric" as const),
+    acid: acids.find((acid) => acid === raw.acid) ?? "citric",
     keep: raw.keep === "fridge" ? ("fridge" as const) : ("shelf" as const),
   };
   const ids = new Set<string>();
@@ -94,7 +94,7 @@ export function validateStock(
       made: made ?? dayFromNumber(0),
       volumeMl: (volumeL ?? 0) * 1000,
       leftMl: (leftL ?? volumeL ?? 0) * 1000,
-      acid: batch.acid === "vinegar" || batch.acid === "citric" ? batch.acid : garden.acid,
+      acid: acids.find((acid) => acid === batch.acid) ?? garden.acid,
       keep: batch.keep === "fridge" || batch.keep === "shelf" ? batch.keep : garden.keep,
       ...given({
         useBy,

@@ -6,7 +6,6 @@ export {
   type CanInput,
   type CanLiquid,
   type Chemistry,
-  type ChemistryData,
   closedVessel,
   dilute,
   diluteTogether,

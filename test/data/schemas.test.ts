@@ -1,7 +1,6 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
-import { stageNames } from "../../src/crops/crop.js";
-import { compileCheck } from "../../src/schema-check.js";
+import { compileCheck } from "../support/compile-check.js";
 import { dataFiles, readData, readSchema } from "./data-files.js";
 
 type Node = Readonly<Record<string, unknown>>;
@@ -66,18 +65,6 @@ describe.each(files)("%s", (file, name) => {
         expect(validator(property)(example), path).toEqual([]);
   });
 });
-
-test.each(["rules", "life-courses", "signs"])(
-  "the stages of schemas/%s are those of the code",
-  (name) => {
-    const enums = [...properties(readSchema(name))]
-      .map(([path, node]) =>
-        /\/stages$/.test(path) ? (node["items"] as Node)["enum"] : node["enum"],
-      )
-      .filter((list) => Array.isArray(list) && list.includes("seedling"));
-    expect(enums).toEqual([[...stageNames]]);
-  },
-);
 
 describe("a grower's own rule file", () => {
   const check = compileCheck(readSchema("rules"));

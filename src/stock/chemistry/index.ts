@@ -2,7 +2,7 @@ export { type AcidDose, acidVolumeMl, pureAcidG, scaledAcid, weighedAcidG } from
 export { waterDensityKgPerL } from "./activity.js";
 export { type Brew, brewBatch, type BrewInput, closedVessel, fizzing, openAir } from "./brew.js";
 export { type CanInput, type CanLiquid, dilute, diluteTogether } from "./can.js";
-export { type Chemistry, type ChemistryData, prepareChemistry } from "./constants.js";
+export { type Chemistry, prepareChemistry } from "./constants.js";
 export { waterFindings, waterReport } from "./garden-water.js";
 export { brewAtPh, type Jar } from "./measured-ph.js";
 export { readiness, shellWanted } from "./readiness.js";

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { compileCheck } from "../../../src/schema-check.js";
 import { componentKeys, prepareChemistry } from "../../../src/stock/chemistry/constants.js";
+import { compileCheck } from "../../support/compile-check.js";
 import { chemistry } from "./chemistry-fixture.js";
 
 const read = (path: string): string =>
