@@ -2,7 +2,15 @@
 import { stageNearest, type StageSpan } from "../stages/index.js";
 import type { Crop } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import { totalOf, withoutDust, type Garden, type Planting, type Route } from "../garden/index.js";
+import {
+  feedingL,
+  totalOf,
+  vesselL,
+  withoutDust,
+  type Garden,
+  type Planting,
+  type Route,
+} from "../garden/index.js";
 import { byText } from "../values.js";
 import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season/index.js";
@@ -51,9 +59,10 @@ export function rateFor(demand: CanDemand, strengthGPerL: number): number {
 export function demandFills(
   { route, waterL }: CanDemand,
   rateMlPerL: number,
-  { canL, sprayerL, amounts }: Garden,
+  garden: Garden,
 ): CanFill[] {
-  return canFills({ waterL, rateMlPerL, canL: route === "drench" ? canL : sprayerL, amounts });
+  const { amounts } = garden;
+  return canFills({ waterL, rateMlPerL, canL: vesselL(garden, route), amounts });
 }
 
 /**
@@ -103,7 +112,7 @@ function draftOf(
   const stage = stageNearest(context.spans, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
-  const waterL = route === "drench" ? planting.waterL : planting.sprayL;
+  const waterL = feedingL(planting, route);
   const rate =
     logged?.stockMl === undefined || waterL === 0
       ? demandRate(planting, rule, level)

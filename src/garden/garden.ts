@@ -7,8 +7,15 @@ import type { FilePath } from "../problem.js";
 
 /** What printed amounts look like: mL and L, teaspoons and US gallons, or mL and imperial gallons. */
 export type Amounts = "metric" | "us" | "imperial";
-export type Acid = "citric" | "vinegar";
-export type Route = "drench" | "foliar";
+export const acids = ["citric", "vinegar"] as const;
+export type Acid = (typeof acids)[number];
+/** In the order of the work. */
+export const routes = ["drench", "foliar"] as const;
+export type Route = (typeof routes)[number];
+export const pourStyles = ["shaken", "clear"] as const;
+export type PourStyle = (typeof pourStyles)[number];
+export const keptIn = ["fridge", "shelf"] as const;
+export type KeptIn = (typeof keptIn)[number];
 
 export interface Garden {
   /** Names the garden in calendar UIDs: stays when the name changes. */
@@ -72,8 +79,8 @@ export interface StockSettings {
   readonly citricForm: "anhydrous" | "monohydrate";
   /** For vinegar, g of acetic acid per 100 mL. */
   readonly vinegarPercent: number;
-  readonly keep: "fridge" | "shelf";
-  readonly pour: "shaken" | "clear";
+  readonly keep: KeptIn;
+  readonly pour: PourStyle;
   readonly bottleMl: number;
   readonly largestBatchMl: number;
   readonly shellsPerWeek?: number;
@@ -93,7 +100,7 @@ export interface BatchInHand {
   /** The day `left` was measured: log entries after it come off. Without it every log entry that names the batch does. */
   readonly leftOn?: Day;
   readonly acid: Acid;
-  readonly keep: "fridge" | "shelf";
+  readonly keep: KeptIn;
   readonly useBy?: Day;
   /** Measured calcium, g/L; overrides the computed strength. */
   readonly strengthGPerL?: number;
@@ -141,7 +148,7 @@ export interface Planting {
   /** Multiplies the rule's rate; 1 when not given. */
   readonly level: number;
   /** As the rules have it; also where they feed only on request, by the best or the named route; or never. */
-  readonly feed: "by-rule" | "yes" | "drench" | "foliar" | "both" | "no";
+  readonly feed: "by-rule" | "yes" | Route | "both" | "no";
   readonly path: FilePath;
 }
 

@@ -14,20 +14,23 @@ export {
 } from "./amounts.js";
 export { decodeText } from "./decode.js";
 export type { GardenFile } from "./garden-file.js";
-export type {
-  Acid,
-  Amounts,
-  BatchInHand,
-  Bed,
-  CalendarWishes,
-  Garden,
-  LogEntry,
-  OtherFeed,
-  Planting,
-  Route,
-  SignSeen,
-  SourceWater,
-  StockSettings,
+export {
+  type Acid,
+  type Amounts,
+  type BatchInHand,
+  type Bed,
+  type CalendarWishes,
+  type Garden,
+  type KeptIn,
+  type LogEntry,
+  type OtherFeed,
+  type Planting,
+  type PourStyle,
+  type Route,
+  routes,
+  type SignSeen,
+  type SourceWater,
+  type StockSettings,
 } from "./garden.js";
 export { hemisphereFromZone } from "./hemisphere.js";
 export {
@@ -38,6 +41,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
+export { feedingL, type Vessel, vesselL, vesselOf } from "./routes.js";
 export type { UnitKind, UnitTable } from "./units.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";

@@ -1,8 +1,8 @@
 import { cropSuggestion, findCrop, stageNames, type Crop } from "../crops/index.js";
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
-import { given, list, number, record, text, type Loose } from "./fields.js";
-import type { Planting, StageSeen } from "./garden.js";
+import { among, given, list, number, record, text, type Loose } from "./fields.js";
+import { routes, type Planting, type StageSeen } from "./garden.js";
 import type { Planting as PlantingFile, StageSeen as StageSeenFile } from "./garden-file.js";
 import type { WaterAmount } from "./quantity.js";
 import type { Validation } from "./validation.js";
@@ -88,7 +88,7 @@ export function validatePlanting(
 
 function feedOf(value: unknown): PlantingDraft["feed"] {
   if (typeof value === "boolean") return value ? "yes" : "no";
-  return value === "drench" || value === "foliar" || value === "both" ? value : "by-rule";
+  return among([...routes, "both"], value) ?? "by-rule";
 }
 
 function wholeDays(days: number | undefined): number | undefined {

@@ -3,8 +3,8 @@ import { findCrop } from "../crops/index.js";
 import { weekdays, type Weekday } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { didYouMean } from "../suggest.js";
-import { given, list, record, text, type Fields } from "./fields.js";
-import type { LogEntry, OtherFeed, SignSeen } from "./garden.js";
+import { among, given, list, record, text, type Fields } from "./fields.js";
+import { routes, type LogEntry, type OtherFeed, type SignSeen } from "./garden.js";
 import type {
   LogEntry as LogFile,
   OtherFeed as OtherFeedFile,
@@ -112,7 +112,7 @@ export function validateLog(
     if (on === undefined) return [];
     const entry = { planting: text(raw.planting), bed: text(raw.bed), batch: text(raw.batch) };
     const stockMl = stockL === undefined ? undefined : stockL * 1000;
-    const route = raw.route === "drench" || raw.route === "foliar" ? raw.route : undefined;
+    const route = among(routes, raw.route);
     return [{ on, ...given({ ...entry, stockMl, route, feed: text(raw.feed) }), path }];
   });
 }

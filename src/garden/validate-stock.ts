@@ -1,6 +1,6 @@
 import { dayFromNumber } from "../dates.js";
-import { given, list, number, record, text } from "./fields.js";
-import type { BatchInHand, StockSettings } from "./garden.js";
+import { among, given, list, number, record, text } from "./fields.js";
+import { acids, keptIn, pourStyles, type BatchInHand, type StockSettings } from "./garden.js";
 import type { Batch, Stock } from "./garden-file.js";
 import type { Validation } from "./validation.js";
 
@@ -22,15 +22,15 @@ export function validateStock(
     words: "1 % to 25 %",
   });
   const settings = {
-    acid: raw.acid === "vinegar" ? ("vinegar" as const) : ("citric" as const),
-    keep: raw.keep === "fridge" ? ("fridge" as const) : ("shelf" as const),
+    acid: among(acids, raw.acid) ?? ("citric" as const),
+    keep: among(keptIn, raw.keep) ?? ("shelf" as const),
   };
   const ids = new Set<string>();
   return {
     ...settings,
     citricForm: raw.acid_form === "monohydrate" ? "monohydrate" : "anhydrous",
     vinegarPercent: vinegar === undefined ? usual.vinegar_percent : vinegar * 100,
-    pour: raw.pour === "clear" ? "clear" : "shaken",
+    pour: among(pourStyles, raw.pour) ?? "shaken",
     bottleMl: ml(raw.bottles, "bottles") ?? usual.bottle_ml,
     largestBatchMl: ml(raw.largest_batch, "largest_batch") ?? usual.largest_batch_ml,
     ...given({
@@ -93,8 +93,8 @@ export function validateStock(
       made: made ?? dayFromNumber(0),
       volumeMl: (volumeL ?? 0) * 1000,
       leftMl: (leftL ?? volumeL ?? 0) * 1000,
-      acid: batch.acid === "vinegar" || batch.acid === "citric" ? batch.acid : garden.acid,
-      keep: batch.keep === "fridge" || batch.keep === "shelf" ? batch.keep : garden.keep,
+      acid: among(acids, batch.acid) ?? garden.acid,
+      keep: among(keptIn, batch.keep) ?? garden.keep,
       ...given({
         useBy,
         leftOn: fields.day(batch.left_on, [...path, "left_on"]),

@@ -14,6 +14,7 @@ import {
 } from "yaml";
 import type { Day } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
+import type { Route } from "./garden.js";
 import { readYaml } from "./read.js";
 
 /** One entry of `log` as it is to stand in the file, keys in this order. */
@@ -24,7 +25,7 @@ export interface NewLogEntry {
   /** With its unit. */
   readonly stock?: string;
   readonly batch?: string;
-  readonly route?: "drench" | "foliar";
+  readonly route?: Route;
   readonly feed?: string;
 }
 

@@ -2,7 +2,7 @@
 import type { Crop } from "../crops/index.js";
 import type { StageSpan } from "../stages/index.js";
 import { addDays, daysBetween, type Day, type DaySpan } from "../dates.js";
-import type { Planting, Route } from "../garden/index.js";
+import { routes, type Planting, type Route } from "../garden/index.js";
 import type { FeedRule } from "./rule.js";
 
 /** One route of feeding over time: spans in order, each under one rule; a hole begins a new course. */
@@ -30,17 +30,17 @@ export function matchRules(
   if (candidates.length === 0) return { spans: [], reason: crop.reason };
   const active = candidates.filter((rule) => isAsked(rule, planting, candidates));
   const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
-  if (active.length === 0 && (planting.feed === "drench" || planting.feed === "foliar"))
+  const asked = routes.find((route) => route === planting.feed);
+  if (active.length === 0 && asked !== undefined)
     return {
       spans: [],
-      reason: `not fed: no rule gives ${crop.name} a ${planting.feed} feed, only a ${best.route} one`,
+      reason: `not fed: no rule gives ${crop.name} a ${asked} feed, only a ${best.route} one`,
     };
   if (active.length === 0)
     return {
       spans: [],
       reason: `not fed unless asked for (\`feed: true\`), as ${evidenceWords[best.evidence]}: ${best.reason}`,
     };
-  const routes: readonly Route[] = ["drench", "foliar"];
   const spans = routes.flatMap((route) =>
     life.spans.flatMap((span): FedSpan[] => {
       const rule = winner(active, route, span, crop);

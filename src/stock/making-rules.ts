@@ -1,6 +1,6 @@
 /** `making.yaml` as it is written, and what the making plan takes from it. */
 import { addDays, type Day } from "../dates.js";
-import type { StockSettings } from "../garden/index.js";
+import type { Acid, KeptIn, StockSettings } from "../garden/index.js";
 
 interface SourcedDays {
   readonly days: number;
@@ -22,9 +22,9 @@ interface SourcedPercent {
 
 /** The file, as `schemas/making.schema.json` has it. */
 export interface MakingRules {
-  readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
+  readonly shelf_life: Readonly<Record<KeptIn, SourcedDays>>;
   readonly dry_shells: SourcedDays;
-  readonly reaction: { readonly citric: SourcedDays; readonly vinegar: SourcedDays };
+  readonly reaction: Readonly<Record<Acid, SourcedDays>>;
   readonly longest_stand: SourcedDays;
   readonly smallest_batch: SourcedMl;
   readonly batch_step: SourcedMl;
@@ -88,7 +88,7 @@ export function batchStepMl(making: WayOfMaking, neededMl: number): number {
 
 /** The last day on which a batch may be used: the grower's own, or the usual keeping time. */
 export function useByOf(
-  batch: { readonly made: Day; readonly keep: "shelf" | "fridge"; readonly useBy?: Day },
+  batch: { readonly made: Day; readonly keep: KeptIn; readonly useBy?: Day },
   rules: MakingRules,
 ): Day {
   return batch.useBy ?? addDays(batch.made, rules.shelf_life[batch.keep].days);
