@@ -1,5 +1,5 @@
 /** How each batch of a making plan is made. */
-import type { Garden } from "../garden/index.js";
+import type { Acid, Garden } from "../garden/index.js";
 import type { BatchRecipe } from "../season/index.js";
 import {
   type Chemistry,
@@ -27,8 +27,20 @@ export function batchRecipes(
     return made.value;
   };
   return batches.map(({ id, volumeMl }) => {
-    const { acidG, vinegarMl, waterMl, vesselL, steps } = recipeOf(volumeMl);
-    const acid = vinegarMl === undefined ? { acidG } : { vinegarMl };
-    return { batch: id, ...acid, waterMl, vesselL, steps };
+    const made = recipeOf(volumeMl);
+    const { waterMl, vesselL, steps } = made;
+    return { batch: id, ...acidAmount(stock.acid, made), waterMl, vesselL, steps };
   });
+}
+
+function acidAmount(
+  acid: Acid,
+  { acidG, vinegarMl = 0 }: Recipe,
+): Pick<BatchRecipe, "acidG" | "vinegarMl"> {
+  switch (acid) {
+    case "citric":
+      return { acidG };
+    case "vinegar":
+      return { vinegarMl };
+  }
 }

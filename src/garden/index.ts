@@ -41,7 +41,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
-export { feedingL, type Vessel, vesselL, vesselOf } from "./routes.js";
+export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./routes.js";
 export type { UnitKind, UnitTable } from "./units.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";

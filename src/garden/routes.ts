@@ -1,7 +1,8 @@
 /** The ways a feed reaches a plant, and what it is carried in. */
 import type { Garden, Planting, Route } from "./garden.js";
 
-export type Vessel = "can" | "sprayer";
+export const vessels = ["can", "sprayer"] as const;
+export type Vessel = (typeof vessels)[number];
 
 export function vesselOf(route: Route): Vessel {
   switch (route) {

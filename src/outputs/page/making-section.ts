@@ -3,7 +3,7 @@ import { decimal, totalStockText, counted, gramsText } from "../../garden/index.
 import type { Plan, SeasonStock } from "../../season/index.js";
 import { bottleLives, hasBottles, type BottleLife } from "../bottles.js";
 import { html, nameHtml, type Html } from "../html.js";
-import { makingCautions, shortDate, shortDay } from "../../words/index.js";
+import { makingCautions, seasonOfStock, shortDate, shortDay } from "../../words/index.js";
 import { makingJobs } from "../making-jobs.js";
 import { recipeDetails } from "./recipe-section.js";
 import { dayTime } from "../round-card.js";
@@ -17,7 +17,7 @@ export function makingSection(plan: Plan): Html | undefined {
   const jobs = makingJobs(plan);
   return html`<section id="making" aria-labelledby="making-head">
     <h2 id="making-head">Stock and making plan</h2>
-    <p>${stockSummary(plan, stock)}</p>
+    <p>${seasonOfStock(stock, plan.totals.stockMl, plan.garden.amounts)}</p>
     ${shortageBoxes(plan, stock)} ${lives.length > 0 && bottleTable(plan, stock, lives)}
     ${
       jobs.length > 0 &&
@@ -34,14 +34,6 @@ export function makingSection(plan: Plan): Html | undefined {
       </ul>`
     }
   </section>`;
-}
-
-function stockSummary({ garden, totals }: Plan, { making, acid, keep, pour }: SeasonStock): string {
-  const { batches, shells } = making;
-  const need = `The season takes ${totalStockText(totals.stockMl, garden.amounts)} of stock, poured ${pour}.`;
-  if (batches.length === 0) return `${need} No batch needs to be made.`;
-  const way = `with ${acid === "citric" ? "citric acid" : "vinegar"}, kept ${keep === "fridge" ? "in the fridge" : "on the shelf"}`;
-  return `${need} ${counted(batches.length, "batch", "batches")} to make ${way}, from ${counted(shells.eggs, "eggshell")} (${gramsText(shells.shellG)} when dry).`;
 }
 
 function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly BottleLife[]): Html {

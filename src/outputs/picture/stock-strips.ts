@@ -6,7 +6,7 @@ import { bottleLives, stockSteps, type BottleLife } from "../bottles.js";
 import { textInFull } from "./fitted-text.js";
 import { html, isolated } from "../html.js";
 import { mark, spanRect, type PictureContext, type Strip } from "./picture-parts.js";
-import { shortDate } from "../../words/index.js";
+import { bottleInShort } from "../../words/index.js";
 
 const levelHeight = 48;
 
@@ -45,12 +45,8 @@ function levelStrip({ plan, scale, canvas, today }: PictureContext, stock: Seaso
 
 function bottleStrip({ plan, scale, canvas }: PictureContext, life: BottleLife): Strip {
   const { readyOn, useBy, startOn } = life;
-  const words = [
-    isolated(life.id),
-    ...(useBy === undefined ? [] : [`use by ${shortDate(useBy)}`]),
-    totalStockText(life.volumeMl, plan.garden.amounts),
-    ...(life.planned && readyOn !== undefined ? [`ready ${shortDate(readyOn)}`] : ["in hand"]),
-  ].join(", ");
+  const amount = totalStockText(life.volumeMl, plan.garden.amounts);
+  const words = bottleInShort(life, isolated(life.id), amount);
   const from = readyOn ?? scale.span.from;
   const keeps = { from, to: useBy ?? scale.span.to };
   return {
