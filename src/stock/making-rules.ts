@@ -1,6 +1,6 @@
 /** `making.yaml` as it is written, and what the making plan takes from it. */
 import { addDays, type Day } from "../dates.js";
-import type { Acid, KeptIn, StockSettings } from "../garden/index.js";
+import type { KeptIn, StockSettings } from "../garden/index.js";
 
 interface SourcedDays {
   readonly days: number;
@@ -20,11 +20,14 @@ interface SourcedPercent {
   readonly source: string;
 }
 
-/** The file, as `schemas/making.schema.json` has it. */
+/**
+ * The file, as `schemas/making.schema.json` has it. Its keys are named one by one, so that an acid
+ * without a row is found.
+ */
 export interface MakingRules {
-  readonly shelf_life: Readonly<Record<KeptIn, SourcedDays>>;
+  readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
   readonly dry_shells: SourcedDays;
-  readonly reaction: Readonly<Record<Acid, SourcedDays>>;
+  readonly reaction: { readonly citric: SourcedDays; readonly vinegar: SourcedDays };
   readonly longest_stand: SourcedDays;
   readonly smallest_batch: SourcedMl;
   readonly batch_step: SourcedMl;
