@@ -1,8 +1,10 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
 import type { Day } from "../dates.js";
+import { routes } from "../garden/index.js";
 import type { BedRound, OtherFeedMix, Plan, Round } from "../season/index.js";
+import { newBottle, type NewBottle, routeNames } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
-import { descriptionOf, type NewBottle } from "./description.js";
+import { descriptionOf } from "./description.js";
 import { feedSummary, summaryOf } from "./summary.js";
 import type { Told } from "./told.js";
 
@@ -59,7 +61,7 @@ function tripEvent(
 ): UnnamedEvent {
   const { round, bed, beds, feeds } = trip;
   const { day, timeOfDay, given = false } = round;
-  const routes = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
+  const used = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
   const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));
   return {
     kind: beds.length > 0 ? "feeding" : "feed",
@@ -79,8 +81,7 @@ function tripEvent(
     ),
     categories: [
       ...(beds.length > 0 ? ["Feeding"] : []),
-      ...(routes.has("drench") ? ["Soil drench"] : []),
-      ...(routes.has("foliar") ? ["Leaf spray"] : []),
+      ...routes.filter((route) => used.has(route)).map((route) => routeNames[route].title),
       ...(feeds.length > 0 ? ["Other feed"] : []),
     ],
     color: garden.calendar.color,
@@ -97,7 +98,7 @@ function summaryWith(
   return [
     `${round.given ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
     ...(feeds.length > 0 ? [feedSummary(feeds)] : []),
-    ...newBottles.map(({ batch }) => `new bottle ${batch}`),
+    ...newBottles.map(newBottle),
     ...(told.some(({ code }) => code.startsWith("stock-short-")) ? ["too little stock"] : []),
   ].join("; ");
 }

@@ -1,10 +1,17 @@
 /** The stock's own days: shells, acid, straining, using up. All day, for making has no hour. */
 import type { Day } from "../dates.js";
 import type { Plan, PlanGarden } from "../season/index.js";
+import { dayOfStep, makingSteps } from "../stock/index.js";
+import {
+  type Making,
+  useUpCaution,
+  useUpInFull,
+  useUpSummary,
+  visitSummary,
+} from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
-import { type Making, stepDescription, type StepName, stepSummary } from "./making-text.js";
+import { visitDescription } from "./making-text.js";
 import { savingText } from "./saving-text.js";
-import { useUpDescription, useUpSummary } from "./use-up-text.js";
 
 /**
  * Rows of events are named by the step, not by the batch, whose name moves with its day: so the step
@@ -24,25 +31,22 @@ export function makingEvents(plan: Plan): UnnamedEvent[] {
     ...(saving === undefined
       ? []
       : [{ ...allDay(garden, "making", "save-shells", saving.day), ...saving.text }]),
-    ...steps.flatMap((step) =>
-      groupedByDay(makings, (making) => dayOfStep(making, step)).map(([day, together]) => ({
+    ...makingSteps.flatMap((step) =>
+      groupedByDay(makings, ({ batch }) => dayOfStep(batch, step)).map(([day, together]) => ({
         ...allDay(garden, "making", step, day),
-        summary: stepSummary(step, together, garden.amounts),
-        description: stepDescription(step, together, garden.amounts),
+        summary: visitSummary(step, together, stock.acid, garden.amounts),
+        description: visitDescription(step, together, garden.amounts),
       })),
     ),
     ...groupedByDay(discards, ({ doOn }) => doOn).map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
       summary: useUpSummary(together, garden.amounts),
-      description: useUpDescription(together, garden.amounts),
+      description: [
+        ...together.map((discard) => useUpInFull(discard, garden.amounts)),
+        useUpCaution,
+      ],
     })),
   ];
-}
-
-const steps: readonly StepName[] = ["dry-shells", "add-acid", "strain"];
-
-function dayOfStep({ batch }: Making, step: StepName): Day | undefined {
-  return batch.steps.find((s) => s.step === step)?.day;
 }
 
 function allDay(
@@ -70,14 +74,10 @@ function allDayReminders({ timeOfDay, calendar }: PlanGarden): readonly number[]
   return timeOfDay === undefined || own.length === 0 ? own : [usualReminderMinBefore];
 }
 
-function groupedByDay<T>(
-  items: readonly T[],
-  dayOf: (item: T) => Day | undefined,
-): [Day, [T, ...T[]]][] {
+function groupedByDay<T>(items: readonly T[], dayOf: (item: T) => Day): [Day, [T, ...T[]]][] {
   const groups = new Map<Day, [T, ...T[]]>();
   for (const item of items) {
     const day = dayOf(item);
-    if (day === undefined) continue;
     const group = groups.get(day);
     if (group) group.push(item);
     else groups.set(day, [item]);

@@ -1,6 +1,7 @@
 import type { Day } from "../dates.js";
-import { type Amounts, counted, totalStockText } from "../garden/index.js";
+import type { Amounts } from "../garden/index.js";
 import type { StockPlan } from "../stock/index.js";
+import { keepShellsSummary, savingCaution, shellsForBatch } from "../words/index.js";
 import { warningLines } from "./told.js";
 
 export interface SavingText {
@@ -19,24 +20,14 @@ export function savingText(
   const lost = shortages.find(({ reason }) => reason === "shells");
   const day = saveFrom ?? shortage?.neededFrom ?? lost?.day ?? batches[0]?.startOn ?? today;
   const missing = shortage?.missingShells ?? 0;
-  const keep = `Keep every eggshell from now on: ${eggs} go into the stock`;
-  const short = `${counted(missing, "eggshell")} short`;
   return {
     day,
     text: {
-      summary:
-        saveFrom === undefined
-          ? `${short} for the stock`
-          : missing > 0
-            ? `${keep}; ${short}`
-            : keep,
+      summary: keepShellsSummary(eggs, missing, saveFrom),
       description: [
-        ...batches.map(
-          ({ id, startOn, eggs: own, volumeMl }) =>
-            `- ${counted(own, "eggshell")} by ${startOn} for ${id} (${totalStockText(volumeMl, amounts)})`,
-        ),
+        ...batches.map((batch) => `- ${shellsForBatch(batch, amounts)}`),
         ...(shortage === undefined ? [] : warningLines(shortage)),
-        "Rinse them and let them dry; a wet heap smells and draws flies. Raw shell can carry salmonella: wash your hands.",
+        savingCaution,
       ],
     },
   };

@@ -1,5 +1,6 @@
+import { type Route, type Vessel, vesselOf } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season/index.js";
-import { cropWords } from "../words/index.js";
+import { cropWords, fillInShort, moreCans } from "../words/index.js";
 
 /** What one line can show; the description holds the rest. */
 const cropsShown = 3;
@@ -15,9 +16,9 @@ const groupsShown = 3;
  */
 export function summaryOf(beds: readonly BedRound[], where?: string): string {
   const groups = byRateAndRoute(beds.flatMap(({ mixes }) => mixes));
-  const shown = groups.slice(0, groupsShown).map(({ mixes }) => groupText(mixes));
+  const shown = groups.slice(0, groupsShown).map(groupText);
   const left = countCans(groups.slice(groupsShown).flatMap(({ mixes }) => mixes.flatMap(fillsOf)));
-  const text = [...shown, ...(left > 0 ? [`${left} more ${cans(left)}`] : [])].join("; ");
+  const text = [...shown, ...(left > 0 ? [moreCans(left)] : [])].join("; ");
   return capital(where === undefined ? text : `${where}: ${text}`);
 }
 
@@ -27,30 +28,22 @@ export function feedSummary(feeds: readonly OtherFeedMix[], where?: string): str
   const text = names
     .map((name) => {
       const fills = feeds.filter(({ feed }) => feed === name).flatMap((mix) => mix.fills);
-      return `${name}: ${fillsText(fills)}`;
+      return `${name}: ${fillsText(fills, "can")}`;
     })
     .join("; ");
   return where === undefined ? text : `${where}: ${text}`;
 }
 
-function groupText(mixes: readonly CanMix[]): string {
-  return `${cropsText(mixes)}: ${fillsText(mixes.flatMap(fillsOf), mixes[0]?.route)}`;
+function groupText({ route, mixes }: Group): string {
+  return `${cropsText(mixes)}: ${fillsText(mixes.flatMap(fillsOf), vesselOf(route))}`;
 }
 
-function fillsText(fills: readonly CanFill[], route?: CanMix["route"]): string {
+function fillsText(fills: readonly CanFill[], vessel: Vessel): string {
   const merged = mergeFills(fills);
-  const shown = merged.slice(0, fillsShown).map((fill) => fillText(fill, route));
+  const shown = merged.slice(0, fillsShown).map((fill) => fillInShort(fill, vessel));
   const left = countCans(merged.slice(fillsShown));
-  const rest = left > 0 ? [`${left} more ${cans(left)}`] : [];
+  const rest = left > 0 ? [moreCans(left)] : [];
   return [...shown, ...rest].join(", ");
-}
-
-/** `2 cans × 23 mL`, `1 part sprayer × 4 mL (2 L)`. */
-export function fillText(fill: CanFill, route: CanMix["route"] = "drench"): string {
-  const vessel = (route === "foliar" ? "sprayer" : "can") + (fill.count === 1 ? "" : "s");
-  return fill.full
-    ? `${fill.count} ${vessel} × ${fill.stockText}`
-    : `${fill.count} part ${vessel} × ${fill.stockText} (${fill.waterText})`;
 }
 
 function cropsText(mixes: readonly CanMix[]): string {
@@ -60,14 +53,20 @@ function cropsText(mixes: readonly CanMix[]): string {
   return crops.slice(0, cropsShown).join(", ") + (left > 0 ? ` + ${left}` : "");
 }
 
-function byRateAndRoute(mixes: readonly CanMix[]): { readonly mixes: readonly CanMix[] }[] {
-  const groups = new Map<string, CanMix[]>();
+interface Group {
+  readonly route: Route;
+  readonly mixes: readonly CanMix[];
+}
+
+function byRateAndRoute(mixes: readonly CanMix[]): readonly Group[] {
+  const groups = new Map<string, Group>();
   for (const mix of mixes) {
     // Rates computed from the strength of a bottle differ in their last bits.
     const key = `${mix.route} ${mix.rateMlPerL.toFixed(2)}`;
-    groups.set(key, [...(groups.get(key) ?? []), mix]);
+    const before = groups.get(key)?.mixes ?? [];
+    groups.set(key, { route: mix.route, mixes: [...before, mix] });
   }
-  return [...groups.values()].map((group) => ({ mixes: group }));
+  return [...groups.values()];
 }
 
 function mergeFills(fills: readonly CanFill[]): CanFill[] {
@@ -85,10 +84,6 @@ function fillsOf(mix: CanMix): readonly CanFill[] {
 
 function countCans(fills: readonly CanFill[]): number {
   return fills.reduce((sum, { count }) => sum + count, 0);
-}
-
-function cans(count: number): string {
-  return count === 1 ? "can" : "cans";
 }
 
 function capital(text: string): string {

@@ -2,7 +2,15 @@
 import type { Crop } from "../crops/index.js";
 import type { Day } from "../dates.js";
 import { type FeedingCourse, ruleOn, type ScheduledFeeding } from "../days/index.js";
-import { type Garden, type Planting, type Route, totalOf, withoutDust } from "../garden/index.js";
+import {
+  feedingL,
+  type Garden,
+  type Planting,
+  type Route,
+  totalOf,
+  vesselL,
+  withoutDust,
+} from "../garden/index.js";
 import type { GivenStock, LoggedFeeding } from "../log/index.js";
 import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season/index.js";
@@ -69,9 +77,10 @@ export function rateAfter(demand: CanDemand, before: readonly Dose[], lastGPerL:
 export function demandFills(
   { route, waterL }: CanDemand,
   rateMlPerL: number,
-  { canL, sprayerL, amounts }: Garden,
+  garden: Garden,
 ): CanFill[] {
-  return canFills({ waterL, rateMlPerL, canL: route === "drench" ? canL : sprayerL, amounts });
+  const { amounts } = garden;
+  return canFills({ waterL, rateMlPerL, canL: vesselL(garden, route), amounts });
 }
 
 /**
@@ -121,7 +130,7 @@ function draftOf(
   const stage = stageNearest(context.spans, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
-  const waterL = route === "drench" ? planting.waterL : planting.sprayL;
+  const waterL = feedingL(planting, route);
   const rate =
     logged?.stockMl === undefined || waterL === 0
       ? demandRate(planting, rule, level)

@@ -9,6 +9,7 @@ import {
   type RecipeMeans,
 } from "../stock/index.js";
 import { loadTables, type Tables } from "../tables.js";
+import { acidNames } from "../words/index.js";
 import { batchMeans, batchSize, type BatchSizes, type BatchWays } from "./batch-options.js";
 import { batchText } from "./batch-text.js";
 import { loadGarden } from "./load.js";
@@ -59,7 +60,7 @@ function plainReport(
     bottleMl: usual.bottle_ml,
   };
   const means = batchMeans(options, recipeMeans(tables.chemistry, stock), amounts, tables);
-  const size = batchSize(options, means.acid === "vinegar", amounts, tables) ?? sizeWithoutWish;
+  const size = batchSize(options, means.acid, amounts, tables) ?? sizeWithoutWish;
   const today = options.today ?? shell.today(shell.localTimezone);
   const made = recipeOrThrow(size, means, tables);
   const recipeToday = recipeReport(made, daysFrom(today, made));
@@ -74,7 +75,7 @@ function gardenReport(
 ): BatchReport {
   const usual = recipeMeans(tables.chemistry, garden.stock);
   const means = batchMeans(options, usual, amounts, tables);
-  const size = batchSize(options, means.acid === "vinegar", amounts, tables);
+  const size = batchSize(options, means.acid, amounts, tables);
   const { today } = plan;
   const { id, name } = garden;
   const head = { batchVersion: 1 as const, today, amounts, garden: { id, name } };
@@ -85,7 +86,7 @@ function gardenReport(
   if (means.acid !== usual.acid)
     throw new CommandError(
       exitCodes.usage,
-      `the batches of ${name} are planned with ${usual.acid === "citric" ? "citric acid" : "vinegar"}: give a size for a batch with the other acid, or change \`stock: { acid: ... }\``,
+      `the batches of ${name} are planned with ${acidNames[usual.acid]}: give a size for a batch with the other acid, or change \`stock: { acid: ... }\``,
     );
   const making = makingReport(plan);
   const next = plan.stock?.making.batches[0];

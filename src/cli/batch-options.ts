@@ -1,5 +1,6 @@
 /** The options of `batch` as sizes and means; what cannot be meant is wrong usage. */
 import {
+  type Acid,
   type Amounts,
   type Parsed,
   parsePercent,
@@ -36,7 +37,7 @@ type Units = Pick<Tables, "units">;
 /** The size asked for, if any. Throws CommandError (wrong usage). */
 export function batchSize(
   options: BatchSizes,
-  isVinegar: boolean,
+  acidKind: Acid,
   amounts: Amounts,
   tables: Units,
 ): BatchSize | undefined {
@@ -53,7 +54,7 @@ export function batchSize(
   }
   if (shells !== undefined) return { by: "shells", eggs: eggs(shells) };
   if (acid === undefined) return undefined;
-  if (isVinegar && parseQuantity(acid, "volume", { ...tables, amounts }).ok) {
+  if (isPoured[acidKind] && parseQuantity(acid, "volume", { ...tables, amounts }).ok) {
     const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L of vinegar is understood" };
     const liters = quantity("--acid", acid, "volume", bounds, amounts, tables);
     return { by: "vinegar", volumeMl: 1000 * liters };
@@ -61,6 +62,9 @@ export function batchSize(
   const bounds = { least: 1, most: 100_000, words: "1 g to 100 kg is understood" };
   return { by: "acid", grams: quantity("--acid", acid, "mass", bounds, amounts, tables) };
 }
+
+/** Measured by volume as well as by weight. */
+const isPoured: Readonly<Record<Acid, boolean>> = { citric: false, vinegar: true };
 
 /** The grower's usual means, as far as the options do not say otherwise. Throws CommandError. */
 export function batchMeans(

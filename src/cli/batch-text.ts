@@ -3,12 +3,13 @@ import { type Amounts, counted, decimal, totalStockText } from "../garden/index.
 import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../notes/index.js";
 import {
   bottleText,
+  dayOfStep,
   kitchenVolumeText,
   spoonsText,
   vesselText,
   weightText,
 } from "../stock/index.js";
-import { dayText, shortDate } from "../words/index.js";
+import { dayText, leftToUseUp, shellsInAll, shortDate, useByWhenKept } from "../words/index.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table, wrap } from "./table.js";
 
@@ -70,19 +71,15 @@ function makingSections(
     ),
     list(
       "To use up or throw away",
-      discards.map(
-        ({ batch, ml: left, useUpBy, doOn }) =>
-          `${batch}: ${ml(left)}, use up by ${dayText(useUpBy)}${doOn > useUpBy ? `; you are back on ${dayText(doOn)}` : ""}`,
-      ),
+      discards.map((discard) => leftToUseUp(discard, amounts)),
     ),
   ];
 }
 
 function batchRow(batch: BatchToMake, amounts: Amounts): string[] {
-  const acid = batch.steps.find(({ step }) => step === "add-acid")?.day ?? batch.startOn;
   return [
     shortDate(batch.startOn),
-    shortDate(acid),
+    shortDate(dayOfStep(batch, "add-acid")),
     shortDate(batch.readyOn),
     dayText(batch.useBy),
     totalStockText(batch.volumeMl, amounts),
@@ -109,13 +106,7 @@ function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): str
 function shellLines({ shells, batches }: MakingReport): string[] {
   const { eggs, saveFrom, shortage } = shells;
   return [
-    ...(batches.length === 0
-      ? []
-      : [
-          saveFrom === undefined
-            ? `${counted(eggs, "eggshell")} in all`
-            : `${counted(eggs, "eggshell")} in all: keep every one from ${dayText(saveFrom)} on`,
-        ]),
+    ...(batches.length === 0 ? [] : [shellsInAll(eggs, saveFrom)]),
     ...(shortage === undefined ? [] : [`${shortage.message}: ${shortage.mend}`]),
   ];
 }
@@ -143,19 +134,7 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
       "shell",
       `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when crushed)`,
     ],
-    r.vinegarMl === undefined
-      ? [
-          "acid",
-          `${g(r.acidG)} of citric acid, ${r.citricForm ?? "anhydrous"} (about ${spoonsText(r.acidTablespoons ?? 0)}; weigh it)`,
-        ]
-      : [
-          "acid",
-          `${kitchenVolumeText(r.vinegarMl, amounts)} of vinegar of ${decimal(r.vinegarPercent ?? 0, 1)} % (${g(r.acidG)} of acetic acid)`,
-        ],
-    [
-      "water",
-      r.waterMl === 0 ? "none: the vinegar brings it" : kitchenVolumeText(r.waterMl, amounts),
-    ],
+    ...liquidRows(r, amounts),
     ["vessel", `open, ${vesselText(r.vesselL, amounts)} at the least, as it foams`],
     [
       "gas",
@@ -184,8 +163,30 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
       `shells out ${dayText(r.startOn)}, acid in ${dayText(r.acidOn)}, ready ${dayText(r.readyOn)}`,
     ],
     ["bottles", `${r.bottles} of ${bottleText(r.bottleMl, amounts)}`],
-    ["use by", `${dayText(r.useBy.shelf)} on the shelf, ${dayText(r.useBy.fridge)} in the fridge`],
+    ["use by", useByWhenKept(r.useBy)],
   ];
+}
+
+function liquidRows(r: RecipeReport, amounts: Amounts): string[][] {
+  const acidG = weightText(r.acidG, amounts);
+  switch (r.acid) {
+    case "citric":
+      return [
+        [
+          "acid",
+          `${acidG} of citric acid, ${r.citricForm ?? "anhydrous"} (about ${spoonsText(r.acidTablespoons ?? 0)}; weigh it)`,
+        ],
+        ["water", kitchenVolumeText(r.waterMl, amounts)],
+      ];
+    case "vinegar":
+      return [
+        [
+          "acid",
+          `${kitchenVolumeText(r.vinegarMl ?? 0, amounts)} of vinegar of ${decimal(r.vinegarPercent ?? 0, 1)} % (${acidG} of acetic acid)`,
+        ],
+        ["water", "none: the vinegar brings it"],
+      ];
+  }
 }
 
 function stepText(

@@ -1,14 +1,15 @@
 /** The plan as a page for a terminal. */
-import { counted, totalStockText, volumeText } from "../garden/index.js";
-import type {
-  CanFill,
-  CanMix,
-  OtherFeedMix,
-  Plan,
-  PlannedPlanting,
-  Round,
-} from "../season/index.js";
-import { cautionsFor, dayText, shortDate, stageWords } from "../words/index.js";
+import { counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
+import type { CanMix, Plan, PlannedPlanting, Round } from "../season/index.js";
+import {
+  cautionsFor,
+  dayText,
+  feedingInRow,
+  fillOfWater,
+  fromAll,
+  otherFeedInRow,
+  stockInEach,
+} from "../words/index.js";
 import { stockText } from "./stock-text.js";
 import type { TextStyle } from "./style.js";
 import { bullet, table } from "./table.js";
@@ -68,44 +69,30 @@ function roundText(round: Round, style: TextStyle): string {
         .map((p) => p.batch),
     ),
   ];
-  const from = bottles.length === 0 ? "" : `, from ${bottles.join(" and ")}`;
+  const from = bottles.length === 0 ? "" : fromAll(bottles);
   const rows = round.beds.flatMap((bed) =>
     bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "")),
   );
   const feedRows = (round.feeds ?? []).flatMap((feed) =>
     feed.fills.map((fill, i) => [
       i === 0 ? feed.bedName : "",
-      fillText(fill, "can"),
-      fill.stockText + (fill.count > 1 ? " each" : ""),
-      i === 0 ? otherFeedText(feed) : "",
+      fillOfWater(fill, "can"),
+      stockInEach(fill),
+      i === 0 ? otherFeedInRow(feed) : "",
     ]),
   );
   return `${style.heading(dayText(round.day) + time)}${given}${from}\n${table([...rows, ...feedRows], "  ", style.width)}`;
 }
 
-function otherFeedText({ feed, plantings, openedSince }: OtherFeedMix): string {
-  const bottle = openedSince === undefined ? "" : `; bottle opened since ${shortDate(openedSince)}`;
-  return `${feed}, no calcium in these cans (${plantings.join(", ")})${bottle}`;
-}
-
 /** A row for each kind of fill: bed, cans, stock in each, and for whom. */
 function mixRows(mix: CanMix, bedName: string): string[][] {
-  const vessel = mix.route === "foliar" ? "sprayer" : "can";
-  const whom = mix.feedings
-    .map((f) => `${f.name} (${f.cropName}, ${stageWords(f.stage)})`)
-    .join(", ");
+  const whom = mix.feedings.map(feedingInRow).join(", ");
   return mix.fills.map((fill, i) => [
     i === 0 ? bedName : "",
-    fillText(fill, vessel),
-    fill.stockText + (fill.count > 1 ? " each" : ""),
+    fillOfWater(fill, vesselOf(mix.route)),
+    stockInEach(fill),
     i === 0 ? whom : "",
   ]);
-}
-
-function fillText(fill: CanFill, vessel: string): string {
-  return fill.full
-    ? `${counted(fill.count, vessel)} of ${fill.waterText}`
-    : `1 part ${vessel} of ${fill.waterText}`;
 }
 
 function listed(title: string, lines: readonly string[], style: TextStyle): string {

@@ -2,7 +2,7 @@ import type { Day } from "../dates.js";
 import { decimal } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
-import { dayText, stageWords } from "../words/index.js";
+import { calciumAndCan, dayText, stageWords } from "../words/index.js";
 import type { TextStyle } from "./style.js";
 import { table, wrap } from "./table.js";
 
@@ -61,22 +61,9 @@ function feedingText(r: FeedingReason, style: TextStyle): string {
     ],
     ["window", feeding.inWindow ? window : `${window}: no allowed day in it, so late`],
     ...arithmetic(r).map((line, i) => [i === 0 ? "amount" : "", line]),
-    ["calcium", calciumText(r)],
+    ["calcium", calciumAndCan(r.mix)],
   ];
   return `${style.heading(`  ${dayText(r.day)}`)}\n${table(rows, "    ", style.width)}`;
-}
-
-function calciumText({ mix }: FeedingReason): string {
-  const { tapCalciumMgPerL: tap, clearCalciumMgPerL: clear, can } = mix;
-  return [
-    `${decimal(mix.calciumMgPerL, 0)} mg in a litre of can water from the stock`,
-    ...(tap === undefined ? [] : [`${decimal(tap, 0)} mg from the source water`]),
-    ...(clear === undefined ? [] : [`${decimal(clear, 1)} mg if the bottle were poured clear`]),
-    ...(can === undefined ? [] : [`the mixed can is at pH ${decimal(can.ph, 1)}`]),
-    ...(can === undefined || can.settlesMgPerL < 1
-      ? []
-      : [`${decimal(can.settlesMgPerL, 0)} mg/L of fine solid settles: stir`]),
-  ].join("; ");
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */

@@ -148,6 +148,11 @@ export function list(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? (value as readonly unknown[]) : [];
 }
 
+/** The value, where it is one of the list. */
+export function among<T>(known: readonly T[], value: unknown): T | undefined {
+  return known.find((one) => one === value);
+}
+
 export function text(value: unknown): string | undefined {
   return typeof value === "string" ? value : undefined;
 }

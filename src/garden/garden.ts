@@ -9,8 +9,13 @@ import type { FilePath } from "../problem.js";
 export type Amounts = "metric" | "us" | "imperial";
 export const acids = ["citric", "vinegar"] as const;
 export type Acid = (typeof acids)[number];
+/** In the order of the work. */
 export const routes = ["drench", "foliar"] as const;
 export type Route = (typeof routes)[number];
+export const pourStyles = ["shaken", "clear"] as const;
+export type PourStyle = (typeof pourStyles)[number];
+export const keptIn = ["fridge", "shelf"] as const;
+export type KeptIn = (typeof keptIn)[number];
 
 export interface Garden {
   /** Names the garden in calendar UIDs: stays when the name changes. */
@@ -74,8 +79,8 @@ export interface StockSettings {
   readonly citricForm: "anhydrous" | "monohydrate";
   /** For vinegar, g of acetic acid per 100 mL. */
   readonly vinegarPercent: number;
-  readonly keep: "fridge" | "shelf";
-  readonly pour: "shaken" | "clear";
+  readonly keep: KeptIn;
+  readonly pour: PourStyle;
   readonly bottleMl: number;
   readonly largestBatchMl: number;
   readonly shellsPerWeek?: number;
@@ -95,7 +100,7 @@ export interface BatchInHand {
   /** The day `left` was measured: log entries after it come off. Without it every log entry that names the batch does. */
   readonly leftOn?: Day;
   readonly acid: Acid;
-  readonly keep: "fridge" | "shelf";
+  readonly keep: KeptIn;
   readonly useBy?: Day;
   /** Measured calcium, g/L; overrides the computed strength. */
   readonly strengthGPerL?: number;

@@ -21,9 +21,11 @@ export {
   type Bed,
   type CalendarWishes,
   type Garden,
+  type KeptIn,
   type LogEntry,
   type OtherFeed,
   type Planting,
+  type PourStyle,
   type Route,
   routes,
   type SignSeen,
@@ -39,6 +41,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
+export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./routes.js";
 export type { UnitKind } from "./units.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";

@@ -2,7 +2,7 @@ import { type Crop, cropSuggestion, findCrop, stageNames } from "../crops/index.
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { given } from "../values.js";
-import { list, type Loose, number, record, text } from "./fields.js";
+import { among, list, type Loose, number, record, text } from "./fields.js";
 import type { Planting as PlantingFile, StageSeen as StageSeenFile } from "./garden-file.js";
 import { type Planting, routes, type StageSeen } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
@@ -89,7 +89,7 @@ export function validatePlanting(
 
 function feedOf(value: unknown): PlantingDraft["feed"] {
   if (typeof value === "boolean") return value ? "yes" : "no";
-  return value === "both" ? value : (routes.find((route) => route === value) ?? "by-rule");
+  return among([...routes, "both"], value) ?? "by-rule";
 }
 
 function wholeDays(days: number | undefined): number | undefined {

@@ -4,7 +4,7 @@ import { type Weekday, weekdays } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
-import { type Fields, list, record, text } from "./fields.js";
+import { among, type Fields, list, record, text } from "./fields.js";
 import type {
   LogEntry as LogFile,
   OtherFeed as OtherFeedFile,
@@ -113,7 +113,7 @@ export function validateLog(
     if (on === undefined) return [];
     const entry = { planting: text(raw.planting), bed: text(raw.bed), batch: text(raw.batch) };
     const stockMl = stockL === undefined ? undefined : stockL * 1000;
-    const route = routes.find((name) => name === raw.route);
+    const route = among(routes, raw.route);
     return [{ on, ...given({ ...entry, stockMl, route, feed: text(raw.feed) }), path }];
   });
 }

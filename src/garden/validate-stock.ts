@@ -1,8 +1,8 @@
 import { dayFromNumber } from "../dates.js";
 import { given } from "../values.js";
-import { list, number, record, text } from "./fields.js";
+import { among, list, number, record, text } from "./fields.js";
 import type { Batch, Stock } from "./garden-file.js";
-import { acids, type BatchInHand, type StockSettings } from "./garden.js";
+import { acids, type BatchInHand, keptIn, pourStyles, type StockSettings } from "./garden.js";
 import type { Validation } from "./validation.js";
 
 const volumeBounds = { least: 0.01, most: 1000, words: "10 mL to 1,000 L" };
@@ -23,15 +23,15 @@ export function validateStock(
     words: "1 % to 25 %",
   });
   const settings = {
-    acid: acids.find((acid) => acid === raw.acid) ?? "citric",
-    keep: raw.keep === "fridge" ? ("fridge" as const) : ("shelf" as const),
+    acid: among(acids, raw.acid) ?? ("citric" as const),
+    keep: among(keptIn, raw.keep) ?? ("shelf" as const),
   };
   const ids = new Set<string>();
   return {
     ...settings,
     citricForm: raw.acid_form === "monohydrate" ? "monohydrate" : "anhydrous",
     vinegarPercent: vinegar === undefined ? usual.vinegar_percent : vinegar * 100,
-    pour: raw.pour === "clear" ? "clear" : "shaken",
+    pour: among(pourStyles, raw.pour) ?? "shaken",
     bottleMl: ml(raw.bottles, "bottles") ?? usual.bottle_ml,
     largestBatchMl: ml(raw.largest_batch, "largest_batch") ?? usual.largest_batch_ml,
     ...given({
@@ -94,8 +94,8 @@ export function validateStock(
       made: made ?? dayFromNumber(0),
       volumeMl: (volumeL ?? 0) * 1000,
       leftMl: (leftL ?? volumeL ?? 0) * 1000,
-      acid: acids.find((acid) => acid === batch.acid) ?? garden.acid,
-      keep: batch.keep === "fridge" || batch.keep === "shelf" ? batch.keep : garden.keep,
+      acid: among(acids, batch.acid) ?? garden.acid,
+      keep: among(keptIn, batch.keep) ?? garden.keep,
       ...given({
         useBy,
         leftOn: fields.day(batch.left_on, [...path, "left_on"]),

@@ -1,7 +1,13 @@
 /** What the log says was given: the past as it was, and where the courses stand now. */
 import { addDays, type Day, daysBetween, later } from "../dates.js";
 import type { Course, FeedingCourse, ScheduledFeeding } from "../days/index.js";
-import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
+import {
+  feedingL,
+  type Garden,
+  type LogEntry,
+  type Planting,
+  type Route,
+} from "../garden/index.js";
 
 /** One planting given stock on a day, as logged. */
 export interface GivenFeeding {
@@ -148,9 +154,7 @@ function coursesOf(given: GivenFeeding, courses: readonly FeedingCourse[]): Feed
 function sharedOut(given: GivenFeeding, courses: readonly FeedingCourse[]): GivenFeeding[] {
   const { stockMl } = given;
   if (stockMl === undefined || courses.length < 2) return courses.map(() => given);
-  const waterL = courses.map(({ planting, route }) =>
-    route === "drench" ? planting.waterL : planting.sprayL,
-  );
+  const waterL = courses.map(({ planting, route }) => feedingL(planting, route));
   const totalL = waterL.reduce((sum, l) => sum + l, 0);
   return waterL.map((l) => ({
     ...given,

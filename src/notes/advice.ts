@@ -1,7 +1,7 @@
 /** What is worth telling a grower although the garden file is right. */
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
-import { decimal, type Garden } from "../garden/index.js";
+import { decimal, type Garden, vesselOf } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 
 export interface Advice {
@@ -45,7 +45,7 @@ function calciumInWater(garden: Garden, plan: Plan): Advice[] {
   if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return [];
   const drenches = plan.rounds
     .flatMap((round) => round.beds.flatMap((bed) => bed.mixes))
-    .filter((mix) => mix.route === "drench");
+    .filter(({ route }) => vesselOf(route) === "can");
   const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
   const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
   if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];

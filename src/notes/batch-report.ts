@@ -5,14 +5,16 @@
 import { addDays, type Day } from "../dates.js";
 import type { Acid, Amounts } from "../garden/index.js";
 import type { CanMix, Plan } from "../season/index.js";
-import type {
-  AccountLine,
-  Discard,
-  PlannedBatch,
-  Recipe,
-  RecipeStep,
-  ShellPlan,
-  Shortage,
+import {
+  type AccountLine,
+  dayOfStep,
+  type Discard,
+  type PlannedBatch,
+  type Recipe,
+  type RecipeMeans,
+  type RecipeStep,
+  type ShellPlan,
+  type Shortage,
 } from "../stock/index.js";
 
 export interface BatchReport {
@@ -112,8 +114,11 @@ export function daysFrom(startOn: Day, { dryDays, reactionDays }: Recipe): Batch
 }
 
 export function daysOf(batch: PlannedBatch): BatchDays {
-  const acid = batch.steps.find(({ step }) => step === "add-acid");
-  return { startOn: batch.startOn, acidOn: acid?.day ?? batch.startOn, readyOn: batch.readyOn };
+  return {
+    startOn: batch.startOn,
+    acidOn: dayOfStep(batch, "add-acid"),
+    readyOn: batch.readyOn,
+  };
 }
 
 export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): RecipeReport {
@@ -125,9 +130,7 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
   return {
     ...(batch === undefined ? {} : { batch }),
     acid: means.acid,
-    ...(means.acid === "citric"
-      ? { citricForm: means.citricForm }
-      : { vinegarPercent: means.vinegarPercent }),
+    ...acidSold(means),
     shellPurity: means.shellPurity,
     temperatureC: means.temperatureC,
     shellG,
@@ -163,6 +166,19 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
       cautions: step.cautions,
     })),
   };
+}
+
+function acidSold({
+  acid,
+  citricForm,
+  vinegarPercent,
+}: RecipeMeans): Pick<RecipeReport, "citricForm" | "vinegarPercent"> {
+  switch (acid) {
+    case "citric":
+      return { citricForm };
+    case "vinegar":
+      return { vinegarPercent };
+  }
 }
 
 /** Undefined where the plan has no stock side. */

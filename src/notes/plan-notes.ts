@@ -1,7 +1,7 @@
 /** What a plan tells beside its rounds: warnings, notes, defaults used. */
 import type { Day } from "../dates.js";
 import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
-import { decimal, type Garden, volumeText } from "../garden/index.js";
+import { decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 
@@ -101,7 +101,9 @@ function mendFor(avoidDays: readonly Day[], window: UnmetWindow["window"]): stri
 
 /** Defaults that matter only because something is sprayed. */
 export function usedDefaults(garden: Garden, courses: readonly FeedingCourse[]): string[] {
-  const sprayed = courses.filter((course) => course.route === "foliar").map((c) => c.planting);
+  const sprayed = courses
+    .filter(({ route }) => vesselOf(route) === "sprayer")
+    .map((c) => c.planting);
   return [
     ...(sprayed.length > 0 && garden.sprayerIsUsual
       ? [

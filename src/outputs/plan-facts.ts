@@ -1,5 +1,6 @@
 /** What several outputs ask of a plan. */
 import type { Day } from "../dates.js";
+import { type Vessel, vesselOf } from "../garden/index.js";
 import type { CanMix, Plan, PlanWarning, Round } from "../season/index.js";
 
 /** The first round on or after the day that is not given yet; the first of all when no day is given. */
@@ -17,14 +18,12 @@ export function allMixes(plan: Plan): readonly CanMix[] {
   return plan.rounds.flatMap(mixesOf);
 }
 
-/** How often cans and sprayers are filled, part fills among them. */
-export function fillCounts(mixes: readonly CanMix[]): { cans: number; sprayers: number } {
-  const count = (route: CanMix["route"]) =>
-    mixes
-      .filter((mix) => mix.route === route)
-      .flatMap(({ fills }) => fills)
-      .reduce((total, fill) => total + fill.count, 0);
-  return { cans: count("drench"), sprayers: count("foliar") };
+/** How often it is filled, part fills among them. */
+export function fillCount(mixes: readonly CanMix[], vessel: Vessel): number {
+  return mixes
+    .filter(({ route }) => vesselOf(route) === vessel)
+    .flatMap(({ fills }) => fills)
+    .reduce((total, fill) => total + fill.count, 0);
 }
 
 /** Stock to bring from each bottle, in the order of pouring. */
@@ -33,10 +32,6 @@ export function stockByBatch(mixes: readonly CanMix[]): readonly [string, number
   for (const pour of mixes.flatMap((mix) => mix.pours ?? []))
     ml.set(pour.batch, (ml.get(pour.batch) ?? 0) + pour.ml);
   return [...ml];
-}
-
-export function vesselL(plan: Plan, route: CanMix["route"]): number {
-  return route === "foliar" ? plan.garden.sprayerL : plan.garden.canL;
 }
 
 export function warningsOn(plan: Plan, day: Day): readonly PlanWarning[] {

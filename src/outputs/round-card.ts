@@ -1,28 +1,51 @@
 /** A round as a person in the garden needs it: which beds, how many cans, how much in each. */
 import type { Day } from "../dates.js";
-import { counted, stockText, totalStockText, volumeText } from "../garden/index.js";
-import type { BedRound, CanFill, CanMix, Plan, PlanWarning, Round } from "../season/index.js";
+import {
+  stockText,
+  totalStockText,
+  type Vessel,
+  vesselL,
+  vesselOf,
+  vessels,
+  volumeText,
+} from "../garden/index.js";
+import type {
+  BedRound,
+  CanFill,
+  CanMix,
+  Feeding,
+  Plan,
+  PlanWarning,
+  Round,
+} from "../season/index.js";
 import {
   cautionsFor,
-  cropWords,
   dayOfSeason,
+  feedingWords,
+  fillWithStock,
   fillWords,
-  routeWords,
-  shortDate,
-  stageWords,
+  fromBottle,
+  ofStockInWater,
+  otherFeedInFull,
+  plain,
+  pourInTurn,
+  routeNames,
+  stockInEach,
   unbroken,
-  vesselOf,
+  vesselCount,
 } from "../words/index.js";
-import { type Content, html, type Html, joined, nameHtml } from "./html.js";
-import { fillCounts, mixesOf, stockByBatch, vesselL, warningsOn } from "./plan-facts.js";
+import { html, type Html, joined, nameHtml } from "./html.js";
+import { fillCount, mixesOf, stockByBatch, warningsOn } from "./plan-facts.js";
 
 /** `18:30 · 3 cans · 46 mL of stock · 15 L of water` */
 export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
-  const { cans, sprayers } = fillCounts(mixesOf(round));
+  const cans = vessels.flatMap((vessel) => {
+    const count = fillCount(mixesOf(round), vessel);
+    return count === 0 ? [] : [vesselCount(count, vessel)];
+  });
   return [
     ...(round.timeOfDay === undefined ? [] : [round.timeOfDay]),
-    ...(cans > 0 ? [counted(cans, "can")] : []),
-    ...(sprayers > 0 ? [counted(sprayers, "sprayer")] : []),
+    ...cans,
     `${totalStockText(round.stockMl, garden.amounts)} of stock`,
     `${volumeText(round.waterL, garden.amounts)} of water`,
   ].map(unbroken);
@@ -35,9 +58,8 @@ export function roundBody(plan: Plan, round: Round): Html {
     bottles.length > 0 &&
     html`<p class="take">
       <b>Take:</b> ${joined(
-        bottles.map(
-          ([batch, ml]) =>
-            html`${stockText(ml, plan.garden.amounts)} from bottle ${nameHtml(batch)}`,
+        bottles.map(([batch, ml]) =>
+          fromBottle(html, stockText(ml, plan.garden.amounts), nameHtml(batch)),
         ),
         ", ",
       )}
@@ -70,53 +92,41 @@ function bedBody(plan: Plan, { bedName, mixes }: BedRound): Html {
     ${mixes.map((mix) => mixBody(plan, mix))}`;
 }
 
-function mixBody(plan: Plan, mix: CanMix): Html {
-  const pours = mix.pours ?? [];
-  const from =
-    pours.length > 1 &&
-    html`<p class="from">
-      Pour
-      ${joined(
-        pours.map((p) => html`${stockText(p.ml, plan.garden.amounts)} from ${nameHtml(p.batch)}`),
-        ", then ",
-      )}.
-    </p>`;
+function mixBody({ garden }: Plan, mix: CanMix): Html {
+  const { route, fills, feedings, pours = [] } = mix;
+  const inTurn = pours.map(({ ml, batch }) => ({
+    stock: stockText(ml, garden.amounts),
+    batch: nameHtml(batch),
+  }));
   return html`<div class="mix">
-    <p class="route">${routeWords(mix.route)}</p>
+    <p class="route">${routeNames[route].title}</p>
     <ul class="fills">
-      ${mix.fills.map((fill) => fillLine(fill, mix, vesselL(plan, mix.route)))}
+      ${fills.map((fill) => fillLine(fill, vesselOf(route), vesselL(garden, route)))}
     </ul>
-    ${from}
-    <p class="for">For ${joined(mix.feedings.map(feedingWords), ", ")}</p>
+    ${pours.length > 1 && html`<p class="from">${pourInTurn(html, inTurn)}</p>`}
+    <p class="for">For ${joined(feedings.map(feedingLink), ", ")}</p>
   </div>`;
 }
 
-function fillLine(fill: CanFill, mix: CanMix, fullL: number): Html {
-  const ml = fill.stockText.endsWith(" mL") ? "" : ` (${Number(fill.stockMl.toFixed(1))} mL)`;
-  const each = fill.count > 1 ? " each" : "";
+function fillLine(fill: CanFill, vessel: Vessel, fullL: number): Html {
   return html`<li>
-    ${vesselSign(mix.route, fill.waterL / fullL)}
+    ${vesselSign(vessel, fill.waterL / fullL)}
     <div>
       <p class="pair">
-        <span class="count">${unbroken(fillWords(fill, mix.route))}</span>
-        <span class="stock">${fill.stockText}${each}</span>
+        <span class="count">${unbroken(fillWords(fill, vessel))}</span>
+        <span class="stock">${stockInEach(fill)}</span>
       </p>
-      <p class="water">of stock${ml} in ${fill.waterText} of water${each}</p>
+      <p class="water">${ofStockInWater(fill)}</p>
     </div>
   </li>`;
 }
 
 function otherFeeds({ feeds = [] }: Round): Html | undefined {
   if (feeds.length === 0) return undefined;
-  const items = feeds.map(({ feed, bedName, fills, openedSince }) => {
-    const cans = fills.map(
-      (fill) =>
-        `${fillWords(fill, "drench")}: ${fill.stockText} in ${fill.waterText}${fill.count > 1 ? " each" : ""}`,
-    );
-    return html`<li>
-      ${nameHtml(feed)}, ${nameHtml(bedName)}:
-      ${joined(cans, "; ")}${openedSince !== undefined && `, from a bottle opened since ${shortDate(openedSince)}`}
-    </li>`;
+  const items = feeds.map((mix) => {
+    const cans = mix.fills.map((fill) => fillWithStock(plain, fill, "can", fill.stockText));
+    const [feed, bed] = [nameHtml(mix.feed), nameHtml(mix.bedName)];
+    return html`<li>${otherFeedInFull(html, mix, { feed, bed, cans: cans.join("; ") })}</li>`;
   });
   return html`<div class="others">
     <h3>Other feeds, in cans of their own</h3>
@@ -126,28 +136,27 @@ function otherFeeds({ feeds = [] }: Round): Html | undefined {
   </div>`;
 }
 
+const vesselShapes: Readonly<Record<Vessel, Html>> = {
+  can: html`<path class="vessel" d="M7 5V27H25V5" /><path
+      class="vessel"
+      d="M25 18L34 8M32 6L36 10M7 10Q1 10 1 16T7 22"
+    />`,
+  sprayer: html`<path class="vessel" d="M7 8V27H25V8Z" /><path
+      class="vessel"
+      d="M16 8V3H27M16 3H11M30 3H33M30 0L33-1M30 6L33 7"
+    />`,
+};
+
 /** A can or a sprayer, as full as it is to be. */
-function vesselSign(route: CanMix["route"], full: number): Html {
+function vesselSign(vessel: Vessel, full: number): Html {
   const level = Number((20 * Math.min(1, full)).toFixed(1));
-  const body =
-    vesselOf(route) === "can"
-      ? html`<path class="vessel" d="M7 5V27H25V5" /><path
-            class="vessel"
-            d="M25 18L34 8M32 6L36 10M7 10Q1 10 1 16T7 22"
-          />`
-      : html`<path class="vessel" d="M7 8V27H25V8Z" /><path
-            class="vessel"
-            d="M16 8V3H27M16 3H11M30 3H33M30 0L33-1M30 6L33 7"
-          />`;
   return html`<svg class="sign" width="38" height="30" viewBox="0 -1 38 30" aria-hidden="true">
     <rect class="fill" x="7" y="${27 - level}" width="18" height="${level}" />
-    ${body}
+    ${vesselShapes[vessel]}
   </svg>`;
 }
 
-function feedingWords({ name, cropName, stage, planting }: CanMix["feedings"][number]): Content {
-  const crop = cropWords(cropName);
-  const words = html`${nameHtml(name)}${name !== crop && name !== cropName && ` (${crop})`},
-  ${stageWords(stage)}`;
-  return html`<a href="#why-${encodeURIComponent(planting)}">${words}</a>`;
+function feedingLink(feeding: Feeding): Html {
+  const words = feedingWords(html, feeding, nameHtml(feeding.name));
+  return html`<a href="#why-${encodeURIComponent(feeding.planting)}">${words}</a>`;
 }

@@ -4,7 +4,7 @@
  */
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
-import type { Acid, Amounts, CalendarWishes, Route } from "../garden/index.js";
+import type { Acid, Amounts, CalendarWishes, KeptIn, PourStyle, Route } from "../garden/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
 import type { RecipeStep, StockPlan } from "../stock/index.js";
@@ -154,8 +154,8 @@ export interface SeasonStock {
   /** Bottles of the garden file as they stand today. */
   readonly inHand?: readonly InHand[];
   readonly acid: Acid;
-  readonly keep: "fridge" | "shelf";
-  readonly pour: "shaken" | "clear";
+  readonly keep: KeptIn;
+  readonly pour: PourStyle;
   readonly bottleMl: number;
   /** Calcium in a new batch as poured, and as it would be if poured clear, g/L. */
   readonly newStrengthGPerL: number;

@@ -23,23 +23,25 @@ export {
   waterReport,
 } from "./chemistry/index.js";
 export { bottlesInHand, checkBatches, wholeMl } from "./ledger/index.js";
-export type {
-  AccountLine,
-  Discard,
-  Dose,
-  MakingStep,
-  PlannedBatch,
-  ShellPlan,
-  Shortage,
-  StockBottle,
-  StockNeed,
-  StockPlan,
+export {
+  type AccountLine,
+  type Discard,
+  type Dose,
+  type MakingStep,
+  makingSteps,
+  type PlannedBatch,
+  type ShellPlan,
+  type Shortage,
+  type StockBottle,
+  type StockNeed,
+  type StockPlan,
 } from "./making-problem.js";
 export { type MakingRules, wayOfMaking } from "./making-rules.js";
 export {
   type BatchSize,
   bottleStock,
   bottleText,
+  dayOfStep,
   kitchenVolumeText,
   planStock,
   recipe,
@@ -51,6 +53,7 @@ export {
   shellsSinceLastBatch,
   spoonsText,
   vesselText,
+  visitOf,
   weightText,
 } from "./making/index.js";
 export type { StockTables } from "./stock-tables.js";

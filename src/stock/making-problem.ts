@@ -109,7 +109,9 @@ export interface Draw {
   readonly calciumMg: number;
 }
 
-export type MakingStep = "dry-shells" | "add-acid" | "strain";
+/** Visits to a batch, in their order. */
+export const makingSteps = ["dry-shells", "add-acid", "strain"] as const;
+export type MakingStep = (typeof makingSteps)[number];
 
 export interface PlannedBatch {
   /** `batch-2027-06-12` for the one strained that day, then `batch-2027-06-12b`. */

@@ -1,6 +1,6 @@
 /** `making.yaml` as it is written, and what the making plan takes from it. */
 import { addDays, type Day } from "../dates.js";
-import type { Acid, StockSettings } from "../garden/index.js";
+import type { Acid, KeptIn, StockSettings } from "../garden/index.js";
 
 interface SourcedDays {
   readonly days: number;
@@ -20,7 +20,10 @@ interface SourcedPercent {
   readonly source: string;
 }
 
-/** The file, as `schemas/making.schema.json` has it. */
+/**
+ * The file, as `schemas/making.schema.json` has it. Its keys are named one by one, so that an acid
+ * without a row is found.
+ */
 export interface MakingRules {
   readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
   readonly dry_shells: SourcedDays;
@@ -88,7 +91,7 @@ export function batchStepMl(making: WayOfMaking, neededMl: number): number {
 
 /** The last day on which a batch may be used: the grower's own, or the usual keeping time. */
 export function useByOf(
-  batch: { readonly made: Day; readonly keep: "shelf" | "fridge"; readonly useBy?: Day },
+  batch: { readonly made: Day; readonly keep: KeptIn; readonly useBy?: Day },
   rules: MakingRules,
 ): Day {
   return batch.useBy ?? addDays(batch.made, rules.shelf_life[batch.keep].days);

@@ -1,21 +1,44 @@
 /** Cautions of feeding, and of making and keeping stock. */
-import type { CanMix, SeasonStock } from "../season/index.js";
-
-export type PourStyle = SeasonStock["pour"];
+import type { StageName } from "../crops/index.js";
+import { type PourStyle, type Route, routes } from "../garden/index.js";
+import type { CanMix } from "../season/index.js";
 
 // Common practice, no source.
-const bottle = {
+const bottle: Readonly<Record<PourStyle | "unknown", string>> = {
   shaken: "Shake the bottle.",
   clear: "Do not shake the bottle: pour off the clear part only.",
   unknown: "Shake the bottle, unless you pour off the clear part only.",
 };
-const intoCan = "Measure, add to the full can, stir, use it the same day.";
-const intoSprayer = "Measure, add to the full sprayer, shake again, use it the same day.";
-const evenWater = "Water dry soil first. Even watering matters more than feeding.";
-const spray = [
-  "Spray in the cool of the morning or evening when there is no wind and no rain is near; never in full sun, and not on open flowers.",
-  "Keep the spray off eyes and skin.",
-];
+const routeCautions: Readonly<
+  Record<Route, { filling: string; mind: readonly string[]; wetsProduce: boolean }>
+> = {
+  drench: {
+    filling: "Measure, add to the full can, stir, use it the same day.",
+    mind: ["Water dry soil first. Even watering matters more than feeding."],
+    wetsProduce: false,
+  },
+  foliar: {
+    filling: "Measure, add to the full sprayer, shake again, use it the same day.",
+    mind: [
+      "Spray in the cool of the morning or evening when there is no wind and no rain is near; never in full sun, and not on open flowers.",
+      "Keep the spray off eyes and skin.",
+    ],
+    wetsProduce: true,
+  },
+};
+const eatenSoon: Readonly<Record<StageName, boolean>> = {
+  seedling: false,
+  establishment: false,
+  vegetative: false,
+  heading: false,
+  "root-swelling": false,
+  flowering: false,
+  "fruit-set": false,
+  "fruit-growth": false,
+  ripening: true,
+  harvest: true,
+  "after-harvest": false,
+};
 const produce = "Wash produce before you eat it.";
 const always = [
   "Put no other feed in the same can.",
@@ -30,15 +53,16 @@ export const otherFeedCaution =
  * @param pour how the garden pours its stock, where it is known
  */
 export function cautionsFor(mixes: readonly CanMix[], pour?: PourStyle): string[] {
-  const has = (route: CanMix["route"]) => mixes.some((mix) => mix.route === route);
-  const eatenSoon = mixes.some(({ feedings }) =>
-    feedings.some(({ stage }) => stage === "ripening" || stage === "harvest"),
-  );
-  const shake = bottle[pour ?? "unknown"];
+  const used = routes.filter((route) => mixes.some((mix) => mix.route === route));
+  const isOnProduce =
+    used.some((route) => routeCautions[route].wetsProduce) ||
+    mixes.some(({ feedings }) => feedings.some(({ stage }) => eatenSoon[stage]));
   return [
-    ...(has("drench") ? [`${shake} ${intoCan}`, evenWater] : []),
-    ...(has("foliar") ? [`${shake} ${intoSprayer}`, ...spray] : []),
-    ...(has("foliar") || eatenSoon ? [produce] : []),
+    ...used.flatMap((route) => {
+      const { filling, mind } = routeCautions[route];
+      return [`${bottle[pour ?? "unknown"]} ${filling}`, ...mind];
+    }),
+    ...(isOnProduce ? [produce] : []),
     ...always,
   ];
 }
@@ -65,3 +89,10 @@ export const humilityCautions: readonly string[] = [
 
 /** On every label. */
 export const labelCaution = "Not for drinking. Keep away from food and children.";
+
+export const savingCaution =
+  "Rinse them and let them dry; a wet heap smells and draws flies. Raw shell can carry salmonella: wash your hands.";
+
+// Common practice, no source.
+export const useUpCaution =
+  "Do not use it after that day. Stock that is mouldy, smells or gasses again goes at once.";

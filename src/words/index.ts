@@ -1,4 +1,47 @@
-export { figures, fillWords, routeWords, unbroken, vesselOf } from "./cans.js";
+export {
+  batchOnLabel,
+  bottleInFull,
+  bottleInShort,
+  fromAll,
+  fromBottle,
+  fromBottles,
+  leftOver,
+  leftToUseUp,
+  madeOnLabel,
+  type NewBottle,
+  newBottle,
+  newBottleInFull,
+  openBottle,
+  pourInTurn,
+  shakeOnLabel,
+  strengthOnLabel,
+  useByOnLabel,
+  useByWhenKept,
+  useUpInFull,
+  useUpJob,
+  useUpSummary,
+} from "./bottles.js";
+export {
+  calciumAndCan,
+  calciumInLitre,
+  calciumOfSeason,
+  newBottleHolds,
+  turnsWhite,
+} from "./calcium.js";
+export {
+  doseOnLabel,
+  fillInFull,
+  fillInShort,
+  fillOfWater,
+  fillWithStock,
+  fillWords,
+  fullVessel,
+  mixTitle,
+  moreCans,
+  ofStockInWater,
+  stockInEach,
+  tripTotal,
+} from "./cans.js";
 export {
   cautionsFor,
   humilityCautions,
@@ -6,7 +49,8 @@ export {
   labelCaution,
   makingCautions,
   otherFeedCaution,
-  type PourStyle,
+  savingCaution,
+  useUpCaution,
 } from "./cautions.js";
 export {
   dayOfSeason,
@@ -17,4 +61,32 @@ export {
   shortDate,
   shortDay,
 } from "./days.js";
-export { cropWords, stageWords } from "./plants.js";
+export {
+  doubtLines,
+  evidenceWords,
+  feedingInFull,
+  feedingInRow,
+  feedingWords,
+  openedOn,
+  otherFeedInFull,
+  otherFeedInRow,
+  otherFeedOnSheet,
+  otherFeedTitle,
+} from "./feedings.js";
+export { figures, unbroken } from "./figures.js";
+export {
+  acidNames,
+  afterVisit,
+  keepShells,
+  keepShellsSummary,
+  type Making,
+  saveShells,
+  seasonOfStock,
+  shellsForBatch,
+  shellsInAll,
+  visitJob,
+  visitSummary,
+} from "./making.js";
+export { cropWords, plantingWords, stageWords } from "./plants.js";
+export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { plain } from "./say.js";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fillText, summaryOf } from "../../src/calendar/summary.js";
+import { summaryOf } from "../../src/calendar/summary.js";
 import { aBedRound, aFeeding, aFill, aMix } from "../support/a-plan.js";
 
 const partOf4L = aFill({
@@ -74,13 +74,5 @@ describe("the summary of a round", () => {
     expect(
       summaryOf([bedOf(["tomato", "pepper", "aubergine (eggplant)", "celery", "apple", "tomato"])]),
     ).toMatch(/^Tomato, pepper, aubergine \+ 2: /);
-  });
-
-  it("uses the amounts that the grower measures", () => {
-    const fill = aFill({ count: 3, waterText: "2 gal", stockText: "3 3/4 tsp" });
-    expect(fillText(fill)).toBe("3 cans × 3 3/4 tsp");
-    expect(fillText({ ...fill, count: 1, full: false }, "foliar")).toBe(
-      "1 part sprayer × 3 3/4 tsp (2 gal)",
-    );
   });
 });

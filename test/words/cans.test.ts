@@ -1,18 +1,34 @@
 import { expect, test } from "vitest";
-import { figures, fillWords } from "../../src/words/cans.js";
+import {
+  fillInFull,
+  fillInShort,
+  fillOfWater,
+  fillWithStock,
+  fillWords,
+} from "../../src/words/cans.js";
+import { plain } from "../../src/words/say.js";
 import { aFill } from "../support/a-plan.js";
 
-test("figures have three figures, and whole numbers from a hundred on", () => {
-  expect([0.01234, 2.5, 48.04, 432.1, 1234.5].map(figures)).toEqual([
-    "0.0123",
-    "2.5",
-    "48",
-    "432",
-    "1235",
-  ]);
+test("a filling says what is filled, and how far", () => {
+  expect(fillWords(aFill({ count: 2 }), "can")).toBe("2 full cans");
+  expect(fillWords(aFill({ full: false }), "sprayer")).toBe("1 part sprayer");
 });
 
-test("of a filling say what is filled, and how far", () => {
-  expect(fillWords(aFill({ count: 2 }), "drench")).toBe("2 full cans");
-  expect(fillWords(aFill({ full: false }), "foliar")).toBe("1 part sprayer");
+const two = aFill({ count: 2 });
+const part = aFill({ full: false, waterText: "2 gal", stockText: "3 3/4 tsp", stockMl: 18.48 });
+
+test.each([
+  ["in short", fillInShort(two, "can"), "2 cans × 23 mL"],
+  ["in short, when part full", fillInShort(part, "sprayer"), "1 part sprayer × 3 3/4 tsp (2 gal)"],
+  ["with its water", fillOfWater(two, "can"), "2 cans of 9 L"],
+  ["with its water, when part full", fillOfWater(part, "sprayer"), "1 part sprayer of 2 gal"],
+  ["in full", fillInFull(two, "can"), "2 full cans: 23 mL of stock in 9 L of water each"],
+  [
+    "in full, spoons in mL too",
+    fillInFull(part, "can", "seaweed"),
+    "1 part can: 3 3/4 tsp (18.5 mL) of seaweed in 2 gal of water",
+  ],
+  ["with its stock", fillWithStock(plain, two, "can", "23 mL"), "2 full cans: 23 mL in 9 L each"],
+])("a filling is told %s", (_, told, words) => {
+  expect(told).toBe(words);
 });

@@ -1,9 +1,9 @@
 /** How much calcium a can really carries, and how that compares with the tap water in it. */
-import { decimal, volumeText } from "../../garden/index.js";
+import { decimal, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
-import { cropWords, figures, vesselOf } from "../../words/index.js";
+import { cropWords, figures, fullVessel } from "../../words/index.js";
 import { html, type Html, joined } from "../html.js";
-import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
+import { allMixes, distinct, grouped } from "../plan-facts.js";
 
 /** Mixes that put the same into the same vessel. */
 export interface CanCalcium {
@@ -28,7 +28,7 @@ export function canCalcium(plan: Plan): readonly CanCalcium[] {
     .flatMap((mixes): CanCalcium[] => {
       const [mix] = mixes;
       if (mix === undefined) return [];
-      const full = vesselL(plan, mix.route);
+      const full = vesselL(plan.garden, mix.route);
       return [
         {
           crops: distinct(
@@ -66,13 +66,12 @@ export function calciumSection(plan: Plan): Html | undefined {
 
 function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
   const { fromStockMg, fromTapMg, clearMg } = can;
+  const size = volumeText(can.vesselL, garden.amounts);
   const percent = (mg: number) => `${Number(((mg / mostMg) * 100).toFixed(1))}%`;
   return html`<li>
     <p>
-      <b>${joined(can.crops, ", ")}</b>: a full ${vesselOf(can.route)}
-      (${volumeText(can.vesselL, garden.amounts)}) with
-      ${decimal(can.stockMl, can.stockMl < 10 ? 1 : 0)} mL of
-      stock${can.ph !== undefined && `, about pH ${decimal(can.ph, 1)}`}
+      <b>${joined(can.crops, ", ")}</b>:
+      ${fullVessel(vesselOf(can.route), size, can.stockMl, can.ph)}
     </p>
     <svg class="amounts" width="100%" height="22" aria-hidden="true">
       <rect class="from-stock" width="${percent(fromStockMg)}" height="22" />

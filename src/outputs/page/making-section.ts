@@ -1,7 +1,7 @@
 /** The making plan: batches with their days, bottles in hand, shells, what will be short. */
 import { counted, decimal, gramsText, totalStockText } from "../../garden/index.js";
 import type { Plan, SeasonStock } from "../../season/index.js";
-import { makingCautions, shortDate, shortDay } from "../../words/index.js";
+import { makingCautions, seasonOfStock, shortDate, shortDay } from "../../words/index.js";
 import { type BottleLife, bottleLives, hasBottles } from "../bottles.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
@@ -17,7 +17,7 @@ export function makingSection(plan: Plan): Html | undefined {
   const jobs = makingJobs(plan);
   return html`<section id="making" aria-labelledby="making-head">
     <h2 id="making-head">Stock and making plan</h2>
-    <p>${stockSummary(plan, stock)}</p>
+    <p>${seasonOfStock(stock, plan.totals.stockMl, plan.garden.amounts)}</p>
     ${shortageBoxes(plan, stock)} ${lives.length > 0 && bottleTable(plan, stock, lives)}
     ${
       jobs.length > 0 &&
@@ -34,14 +34,6 @@ export function makingSection(plan: Plan): Html | undefined {
       </ul>`
     }
   </section>`;
-}
-
-function stockSummary({ garden, totals }: Plan, { making, acid, keep, pour }: SeasonStock): string {
-  const { batches, shells } = making;
-  const need = `The season takes ${totalStockText(totals.stockMl, garden.amounts)} of stock, poured ${pour}.`;
-  if (batches.length === 0) return `${need} No batch needs to be made.`;
-  const way = `with ${acid === "citric" ? "citric acid" : "vinegar"}, kept ${keep === "fridge" ? "in the fridge" : "on the shelf"}`;
-  return `${need} ${counted(batches.length, "batch", "batches")} to make ${way}, from ${counted(shells.eggs, "eggshell")} (${gramsText(shells.shellG)} when dry).`;
 }
 
 function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly BottleLife[]): Html {

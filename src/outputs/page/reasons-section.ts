@@ -4,21 +4,15 @@ import type { FeedRule } from "../../rules/index.js";
 import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import {
   cropWords,
+  evidenceWords,
   figures,
-  routeWords,
+  routeNames,
   shortDate,
   shortDay,
   stageWords,
 } from "../../words/index.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { dayTime } from "../round-card.js";
-
-const evidenceWords: Readonly<Record<FeedRule["evidence"], string>> = {
-  published: "Published work found that it helps.",
-  "common-practice": "Growers do it; no trial is known.",
-  disputed: "Trials disagree on whether it helps.",
-  "advised-against": "Trials found that it does not help; it is here because you asked for it.",
-};
 
 export function reasonsSection(plan: Plan): Html | undefined {
   if (plan.plantings.length === 0) return undefined;
@@ -92,7 +86,7 @@ function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
           .map((feeding) => {
             const { earliest, latest } = feeding.window;
             return html`<li>
-              ${dayTime(day, shortDay(day))}: ${routeWords(mix.route).toLowerCase()},
+              ${dayTime(day, shortDay(day))}: ${routeNames[mix.route].inLine},
               ${stageWords(feeding.stage)}; due ${shortDate(earliest)} to
               ${shortDate(latest)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
               <span class="sum">${arithmetic(plan, mix, feeding)}</span>

@@ -1,11 +1,13 @@
 /** What the colours, patterns and shapes of the season picture mean. */
 import { stageNames } from "../../crops/index.js";
+import { routes } from "../../garden/index.js";
 import type { Plan } from "../../season/index.js";
-import { stageWords } from "../../words/index.js";
+import { routeNames, stageWords } from "../../words/index.js";
 import { hasBottles } from "../bottles.js";
 import { type Content, html, type Html } from "../html.js";
 import { allMixes } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
+import { routeMarks } from "./picture-marks.js";
 import { mark, type Strip } from "./picture-parts.js";
 
 interface KeyEntry {
@@ -19,7 +21,7 @@ const todaySign = html`<line class="today" x1="12" x2="12" y1="0" y2="16" />`;
 function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
   const seen = new Set(plan.plantings.flatMap((p) => p.stages.map(({ stage }) => stage)));
   const stages = stageNames.filter((stage) => seen.has(stage));
-  const routes = new Set(allMixes(plan).map(({ route }) => route));
+  const used = new Set(allMixes(plan).map(({ route }) => route));
   const batches = plan.stock?.making.batches ?? [];
   const box = (fill: Content): Html =>
     html`<rect class="bar" fill="url(#fr-${fill})" x="1" y="1" width="22" height="14" />`;
@@ -30,8 +32,11 @@ function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
   return [
     ...stages.map((stage) => ({ sign: box(stage), words: stageWords(stage) })),
     ...(plan.rounds.length > 0 ? [sign("fr-round", "round-mark", "a round")] : []),
-    ...(routes.has("drench") ? [sign("fr-drop", "drop", "soil drench")] : []),
-    ...(routes.has("foliar") ? [sign("fr-spray", "spray", "leaf spray")] : []),
+    ...routes
+      .filter((route) => used.has(route))
+      .map((route) =>
+        sign(routeMarks[route].shape, routeMarks[route].kind, routeNames[route].inLine),
+      ),
     ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
     ...(plan.stock !== undefined && hasBottles(plan.stock)
       ? [sign("fr-end", "end", "use-by day")]

@@ -3,6 +3,7 @@
  * mark, so that it can be read without seeing colour and on a black and white print.
  */
 import type { StageName } from "../../crops/index.js";
+import type { Route } from "../../garden/index.js";
 import { html, type Html, trusted } from "../html.js";
 
 /** Fill in light and in dark, and the pattern drawn over it in the ink colour, in a 10 by 10 field. */
@@ -42,6 +43,12 @@ const shapes = {
   "fr-end": '<path d="M0-7V7" fill="none"/><path d="M0-7H8L5.5-4L8-1H0Z"/>',
 } as const;
 export type Shape = keyof typeof shapes;
+
+/** Shape and class of a feeding. */
+export const routeMarks: Readonly<Record<Route, { shape: Shape; kind: string }>> = {
+  drench: { shape: "fr-drop", kind: "drop" },
+  foliar: { shape: "fr-spray", kind: "spray" },
+};
 
 /** Once in a document, before any picture. */
 export function pictureDefs(): Html {

@@ -1,12 +1,20 @@
 /** The season as strips, each drawn from its own top edge: the calendar, beds, stock. */
 import type { Day } from "../../dates.js";
+import type { Route } from "../../garden/index.js";
 import type { BedRound, Plan, PlannedPlanting } from "../../season/index.js";
-import { cropWords, monthName, shortDate, stageWords } from "../../words/index.js";
+import {
+  feedingMark,
+  monthName,
+  plain,
+  plantingWords,
+  shortDate,
+  stageWords,
+} from "../../words/index.js";
 import { type Content, html, type Html, isolated } from "../html.js";
 import { distinct, grouped, nextRound } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
 import { type Canvas, textInFull, textThatFits } from "./fitted-text.js";
-import type { Shape } from "./picture-marks.js";
+import { routeMarks, type Shape } from "./picture-marks.js";
 import { monthsOf, type TimeScale } from "./time-scale.js";
 
 export interface PictureContext {
@@ -103,7 +111,7 @@ function plantingStrip(
 ): Strip {
   const { scale, canvas, plan } = context;
   const top = bedFirst ? nameHeight : 0;
-  const name = plantingWords(planting);
+  const name = nameInPicture(planting);
   const words = alone ? bedAndPlanting(planting) : plantingAndFate(planting);
   const barY = top + nameHeight;
   const bars = planting.stages.filter(scale.shows).map((span) => {
@@ -127,11 +135,11 @@ function plantingStrip(
   const feedings = plan.rounds.flatMap(({ day, beds }) =>
     routesFor(beds, planting.id).map((route) =>
       mark(
-        route === "foliar" ? "fr-spray" : "fr-drop",
-        route === "foliar" ? "spray" : "drop",
+        routeMarks[route].shape,
+        routeMarks[route].kind,
         scale.midst(day),
         barY + barHeight + 9,
-        `${name}: ${route === "foliar" ? "leaf spray" : "drench"} on ${shortDate(day)}`,
+        feedingMark(name, route, shortDate(day)),
       ),
     ),
   );
@@ -154,17 +162,14 @@ function bedAndPlanting(planting: PlannedPlanting): string {
 }
 
 function plantingAndFate(planting: PlannedPlanting): string {
-  return `${plantingWords(planting)}${planting.fed ? "" : " (not fed)"}`;
+  return `${nameInPicture(planting)}${planting.fed ? "" : " (not fed)"}`;
 }
 
-/** `toms (tomato)`, or the crop alone where it says the same. */
-export function plantingWords({ name, cropName }: { name: string; cropName: string }): string {
-  return name === cropName || name === cropWords(cropName)
-    ? isolated(name)
-    : `${isolated(name)} (${cropWords(cropName)})`;
+export function nameInPicture(planting: PlannedPlanting): string {
+  return plantingWords(plain, planting, isolated(planting.name));
 }
 
-function routesFor(beds: readonly BedRound[], planting: string): readonly string[] {
+function routesFor(beds: readonly BedRound[], planting: string): readonly Route[] {
   return distinct(
     beds
       .flatMap(({ mixes }) => mixes)

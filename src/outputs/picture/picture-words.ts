@@ -1,11 +1,11 @@
 /** What the season picture shows, in words, for those who hear it. */
 import { counted, totalStockText } from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
-import { fullDate, shortDate, stageWords } from "../../words/index.js";
+import { bottleInFull, fullDate, shortDate, stageWords } from "../../words/index.js";
 import { bottleLives } from "../bottles.js";
 import { isolated } from "../html.js";
 import { mixesOf } from "../plan-facts.js";
-import { plantingWords } from "./picture-parts.js";
+import { nameInPicture } from "./picture-parts.js";
 
 export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
   return plantings.map((planting) => plantingInWords(plan, planting)).join(" ");
@@ -21,7 +21,7 @@ function plantingInWords(plan: Plan, planting: PlannedPlanting): string {
     )
     .map(({ day }) => shortDate(day));
   const fed = days.length === 0 ? "Not fed." : `Fed on ${days.join(", ")}.`;
-  return `${isolated(planting.bedName)}, ${plantingWords(planting)}: ${stages === "" ? "no stages known" : stages}. ${fed}`;
+  return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${stages === "" ? "no stages known" : stages}. ${fed}`;
 }
 
 export function roundsInWords({ garden, rounds }: Plan): string {
@@ -36,15 +36,8 @@ export function stockInWords(plan: Plan): string {
   const lives = bottleLives(plan.stock);
   if (lives.length === 0) return "No stock.";
   return lives
-    .map(({ id, planned, volumeMl, startOn, readyOn, useBy }) => {
-      const facts = [
-        totalStockText(volumeMl, plan.garden.amounts),
-        planned ? "to be made" : "in hand",
-        startOn && `begun ${shortDate(startOn)}`,
-        readyOn && `ready ${shortDate(readyOn)}`,
-        useBy && `use by ${shortDate(useBy)}`,
-      ];
-      return `${isolated(id)}: ${facts.filter(Boolean).join(", ")}.`;
-    })
+    .map((life) =>
+      bottleInFull(life, isolated(life.id), totalStockText(life.volumeMl, plan.garden.amounts)),
+    )
     .join(" ");
 }

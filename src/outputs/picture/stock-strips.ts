@@ -2,7 +2,7 @@
 import { addDays, later } from "../../dates.js";
 import { totalStockText } from "../../garden/index.js";
 import type { SeasonStock } from "../../season/index.js";
-import { shortDate } from "../../words/index.js";
+import { bottleInShort } from "../../words/index.js";
 import { type BottleLife, bottleLives, stockSteps } from "../bottles.js";
 import { html, isolated } from "../html.js";
 import { textInFull } from "./fitted-text.js";
@@ -45,12 +45,8 @@ function levelStrip({ plan, scale, canvas, today }: PictureContext, stock: Seaso
 
 function bottleStrip({ plan, scale, canvas }: PictureContext, life: BottleLife): Strip {
   const { readyOn, useBy, startOn } = life;
-  const words = [
-    isolated(life.id),
-    ...(useBy === undefined ? [] : [`use by ${shortDate(useBy)}`]),
-    totalStockText(life.volumeMl, plan.garden.amounts),
-    ...(life.planned && readyOn !== undefined ? [`ready ${shortDate(readyOn)}`] : ["in hand"]),
-  ].join(", ");
+  const amount = totalStockText(life.volumeMl, plan.garden.amounts);
+  const words = bottleInShort(life, isolated(life.id), amount);
   const from = readyOn ?? scale.span.from;
   const keeps = { from, to: useBy ?? scale.span.to };
   return {

@@ -1,11 +1,19 @@
 /** Labels to print and stick on bottles. */
 import { counted } from "../../garden/index.js";
 import type { Result } from "../../problem.js";
-import { fullDate, labelCaution } from "../../words/index.js";
+import {
+  batchOnLabel,
+  doseOnLabel,
+  labelCaution,
+  madeOnLabel,
+  shakeOnLabel,
+  strengthOnLabel,
+  useByOnLabel,
+} from "../../words/index.js";
 import { documentOf } from "../document.js";
 import { html, type Html } from "../html.js";
 import { fitLabel, type FittedLabel, type LabelLine, lineHeight, lineSizes } from "./label-fit.js";
-import { type BottleLabel, strengthText } from "./label-rows.js";
+import type { BottleLabel } from "./label-rows.js";
 import { type LabelSheet, sheetTrouble } from "./label-sheets.js";
 import { papers } from "./paper.js";
 
@@ -82,11 +90,11 @@ function bestFit(
 
 /** The text of a label from top to bottom, before it is made to fit. */
 export function labelLines(label: BottleLabel, shape: "tall" | "wide"): readonly LabelLine[] {
-  const { madeOn, useBy, strengthGPerL, doses } = label;
-  const made = `Made ${madeOn === undefined ? blank : fullDate(madeOn)}`;
-  const until = `Use by ${useBy === undefined ? blank : fullDate(useBy)}`;
-  const strength = strengthGPerL === undefined ? [] : [strengthText(strengthGPerL)];
-  const shake = label.pour === "shaken" ? "Shake well." : "Do not shake: pour off the clear part.";
+  const { batch, bottle, bottlesOfBatch, strengthGPerL, doses } = label;
+  const made = madeOnLabel(label.madeOn);
+  const until = useByOnLabel(label.useBy);
+  const strength = strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL)];
+  const shake = shakeOnLabel[label.pour];
   const line = (kind: LabelLine["kind"], text: string): LabelLine => ({ kind, text });
   const facts =
     shape === "tall"
@@ -99,22 +107,14 @@ export function labelLines(label: BottleLabel, shape: "tall" | "wide"): readonly
   return [
     line("title", "Calcium plant feed"),
     { kind: "name", text: label.garden, mayShorten: true },
-    { kind: "batch", text: batchText(label), mayShorten: true },
+    { kind: "batch", text: batchOnLabel(batch, bottle, bottlesOfBatch), mayShorten: true },
     ...facts,
     ...doses.map(({ vessel, stock, crops }) => ({
-      ...line("plain", `${stock} per ${vessel}: ${crops.join(", ")}`),
+      ...line("plain", doseOnLabel(stock, vessel, crops)),
       mayShorten: true as const,
     })),
     line("strong", isShakeTold ? labelCaution : `${shake} ${labelCaution}`),
   ];
-}
-
-/** To be written in by hand. */
-const blank = "______________";
-
-function batchText({ batch, bottle, bottlesOfBatch }: BottleLabel): string {
-  const name = /^batch/i.test(batch) ? batch : `Batch ${batch}`;
-  return bottlesOfBatch > 1 ? `${name}, bottle ${bottle} of ${bottlesOfBatch}` : name;
 }
 
 function labelBody({ letterPt, lines }: FittedLabel, place: number, sheet: LabelSheet): Html {

@@ -1,10 +1,17 @@
 /** What stands on each bottle. */
 import type { Day } from "../../dates.js";
-import { decimal, mlPerTeaspoon, stockText, volumeText } from "../../garden/index.js";
-import type { CanMix, Plan, SeasonStock } from "../../season/index.js";
-import { cropWords, vesselOf } from "../../words/index.js";
+import {
+  mlPerTeaspoon,
+  type PourStyle,
+  stockText,
+  vesselL,
+  vesselOf,
+  volumeText,
+} from "../../garden/index.js";
+import type { CanMix, Plan } from "../../season/index.js";
+import { cropWords, sizedVessel } from "../../words/index.js";
 import { type BottleLife, bottleLives } from "../bottles.js";
-import { allMixes, distinct, grouped, vesselL } from "../plan-facts.js";
+import { allMixes, distinct, grouped } from "../plan-facts.js";
 
 /** The label of one bottle. */
 export interface BottleLabel {
@@ -17,7 +24,7 @@ export interface BottleLabel {
   readonly useBy?: Day;
   /** Calcium as poured, g/L. */
   readonly strengthGPerL?: number;
-  readonly pour: SeasonStock["pour"];
+  readonly pour: PourStyle;
   /** How much goes into a full can, for whom; empty when nothing is fed from it. */
   readonly doses: readonly LabelDose[];
 }
@@ -65,7 +72,10 @@ function dosesFrom(plan: Plan, life: BottleLife): readonly LabelDose[] {
     const feeding = first.mix.feedings.find(({ crop }) => crop === first.crop);
     return [
       {
-        vessel: `${volumeText(vesselL(plan, route), plan.garden.amounts)} ${vesselOf(route)}`,
+        vessel: sizedVessel(
+          volumeText(vesselL(plan.garden, route), plan.garden.amounts),
+          vesselOf(route),
+        ),
         stock: rangeText(Math.min(...ml), Math.max(...ml), plan),
         crop: cropWords(feeding?.cropName ?? first.crop),
       },
@@ -93,7 +103,7 @@ function fullCanMl(plan: Plan, mix: CanMix, { id, strengthGPerL }: BottleLife): 
   if (isOnly && full !== undefined) return full.stockMl;
   const rate =
     isOnly || strengthGPerL === undefined ? mix.rateMlPerL : mix.calciumMgPerL / strengthGPerL;
-  return rate * vesselL(plan, mix.route);
+  return rate * vesselL(plan.garden, mix.route);
 }
 
 function rangeText(leastMl: number, mostMl: number, { garden }: Plan): string {
@@ -105,9 +115,4 @@ function rangeText(leastMl: number, mostMl: number, { garden }: Plan): string {
     );
   const [least, most] = [text(leastMl), text(mostMl)];
   return least === most ? least : `${least.replace(/ mL$/, "")} to ${most}`;
-}
-
-/** `Strength 17.8 g calcium per litre` */
-export function strengthText(gPerL: number): string {
-  return `Strength ${decimal(gPerL, 1)} g calcium per litre`;
 }

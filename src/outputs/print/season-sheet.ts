@@ -1,8 +1,9 @@
 /** The season on paper, for the shed wall: what to do on which day, with boxes to tick. */
 import type { Day } from "../../dates.js";
-import { counted, stockText } from "../../garden/index.js";
+import { counted, stockText, type Vessel, vesselOf } from "../../garden/index.js";
 import type {
   BedRound,
+  CanFill,
   CanMix,
   OtherFeedMix,
   Plan,
@@ -11,19 +12,19 @@ import type {
 } from "../../season/index.js";
 import {
   cautionsFor,
-  cropWords,
   dayOfSeason,
-  fillWords,
+  fillWithStock,
   fullDate,
   humilityCautions,
   keepingCautions,
   makingCautions,
-  shortDate,
+  otherFeedOnSheet,
+  plantingWords,
   shortDay,
 } from "../../words/index.js";
 import { hasBottles } from "../bottles.js";
 import { documentOf } from "../document.js";
-import { html, type Html, joined, nameHtml } from "../html.js";
+import { type Content, html, type Html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
 import { allMixes, distinct } from "../plan-facts.js";
@@ -121,12 +122,6 @@ function roundRows(plan: Plan, round: Round): Html {
 }
 
 function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): Html {
-  const each = (count: number) => (count > 1 ? " each" : "");
-  const fills = mix.fills.map(
-    (fill) =>
-      html`${fillWords(fill, mix.route)}: <b>${fill.stockText}</b> in
-        ${fill.waterText}${each(fill.count)}`,
-  );
   const pours = (mix.pours ?? []).map(
     ({ batch, ml }) =>
       html`${nameHtml(batch)}${(mix.pours ?? []).length > 1 && `, ${stockText(ml, plan.garden.amounts)}`}`,
@@ -135,32 +130,31 @@ function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): 
     <td>${box(done, "bed")}</td>
     <td>${nameHtml(bedName)}</td>
     <td>${joined(mix.feedings.map(plantName), ", ")}</td>
-    <td>${joined(fills, html`<br />`)}</td>
+    <td>${fillsCell(mix.fills, vesselOf(mix.route))}</td>
     <td>${joined(pours, html`<br />`)}</td>
   </tr>`;
 }
 
 function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
   const names = plan.plantings.filter(({ id }) => other.plantings.includes(id)).map(plantName);
-  const fills = other.fills.map(
-    (fill) =>
-      html`${fillWords(fill, "drench")}: <b>${fill.stockText}</b> in
-        ${fill.waterText}${fill.count > 1 && " each"}`,
-  );
-  const { openedSince } = other;
-  const opened = openedSince !== undefined && `; opened since ${shortDate(openedSince)}`;
   return html`<tr>
     <td>${box(done, "bed")}</td>
     <td>${nameHtml(other.bedName)}</td>
     <td>${joined(names, ", ")}</td>
-    <td>${joined(fills, html`<br />`)}</td>
-    <td>${nameHtml(other.feed)}, in a can of its own${opened}</td>
+    <td>${fillsCell(other.fills, "can")}</td>
+    <td>${otherFeedOnSheet(html, other, nameHtml(other.feed))}</td>
   </tr>`;
 }
 
-function plantName({ name, cropName }: Pick<PlannedPlanting, "name" | "cropName">): Html {
-  const crop = cropWords(cropName);
-  return name === crop || name === cropName ? nameHtml(name) : html`${nameHtml(name)} (${crop})`;
+function fillsCell(fills: readonly CanFill[], vessel: Vessel): readonly Content[] {
+  const lines = fills.map((fill) =>
+    fillWithStock(html, fill, vessel, html`<b>${fill.stockText}</b>`),
+  );
+  return joined(lines, html`<br />`);
+}
+
+function plantName(planting: Pick<PlannedPlanting, "name" | "cropName">): Html {
+  return plantingWords(html, planting, nameHtml(planting.name));
 }
 
 /** A square to tick; what a log already holds is ticked. */

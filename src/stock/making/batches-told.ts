@@ -1,12 +1,14 @@
 /** Chosen batches and lost feedings in the words of the plan. */
 import { addDays, type Day, dayFromNumber, daysBetween } from "../../dates.js";
-import type {
-  Draw,
-  MakingProblem,
-  PlannedBatch,
-  Shortage,
-  StockBottle,
-  StockNeed,
+import {
+  type Draw,
+  type MakingProblem,
+  type MakingStep,
+  makingSteps,
+  type PlannedBatch,
+  type Shortage,
+  type StockBottle,
+  type StockNeed,
 } from "../making-problem.js";
 import type { WayOfMaking } from "../making-rules.js";
 import type { BatchChoice } from "./batches-fewest.js";
@@ -52,16 +54,17 @@ export function plannedBatch(
   { making, shells }: MakingProblem,
 ): PlannedBatch {
   const { id, startOn, acidOn, readyOn, volumeMl } = batch;
+  const days: Readonly<Record<MakingStep, Day>> = {
+    "dry-shells": startOn,
+    "add-acid": acidOn,
+    strain: readyOn,
+  };
   return {
     id,
     startOn,
     readyOn,
     useBy: bottleOf(batch, making).useBy,
-    steps: [
-      { step: "dry-shells", day: startOn },
-      { step: "add-acid", day: acidOn },
-      { step: "strain", day: readyOn },
-    ],
+    steps: makingSteps.map((step) => ({ step, day: days[step] })),
     volumeMl,
     bottles: Math.ceil(volumeMl / making.bottleMl),
     ...shellsFor(volumeMl, shells),

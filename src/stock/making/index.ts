@@ -4,3 +4,4 @@ export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.
 export { recipe } from "./recipe.js";
 export { shellsSinceLastBatch } from "./shells.js";
 export { bottleStock, recipeMeans, referenceStockGPerL } from "./usual-stock.js";
+export { dayOfStep, visitOf } from "./visits.js";

@@ -1,0 +1,179 @@
+/** Bottles: poured from, opened, labelled, used up. */
+import type { Day } from "../dates.js";
+import {
+  type Amounts,
+  decimal,
+  type KeptIn,
+  type PourStyle,
+  totalStockText,
+} from "../garden/index.js";
+import type { Pour } from "../season/index.js";
+import type { Discard } from "../stock/index.js";
+import { dayText, fullDate, shortDate } from "./days.js";
+import { measured } from "./figures.js";
+import { plain, type Say } from "./say.js";
+
+export const pourNames: Readonly<Record<PourStyle, string>> = { shaken: "shaken", clear: "clear" };
+
+/** `23 mL from bottle B1` */
+export function fromBottle<T>(say: Say<T>, stock: string, batch: T | string): T {
+  return say`${stock} from bottle ${batch}`;
+}
+
+/** `from bottle B1`, or how much from each where they are several. */
+export function fromBottles(pours: readonly Pour[]): string {
+  const [first] = pours;
+  return pours.length === 1 && first !== undefined
+    ? `from bottle ${first.batch}`
+    : pours.map(({ batch, ml }) => fromBottle(plain, `${measured(ml)} mL`, batch)).join(", ");
+}
+
+/** After the day of a round: `, from B1 and B2` */
+export function fromAll(batches: readonly string[]): string {
+  return `, from ${batches.join(" and ")}`;
+}
+
+/** `Pour 20 mL from B1, then 3 mL from B2.` */
+export function pourInTurn<T>(
+  say: Say<T>,
+  pours: readonly { readonly stock: string; readonly batch: T }[],
+): T | undefined {
+  const [first, ...then] = pours.map(({ stock, batch }) => say`${stock} from ${batch}`);
+  if (first === undefined) return undefined;
+  return say`Pour ${then.reduce((all, pour) => say`${all}, then ${pour}`, first)}.`;
+}
+
+/** A bottle poured from for the first time, another having been in use before. */
+export interface NewBottle {
+  readonly batch: string;
+  readonly strengthGPerL: number;
+  /** Strength of the bottle before it, where it is known. */
+  readonly wasGPerL?: number;
+}
+
+export function newBottle({ batch }: NewBottle): string {
+  return `new bottle ${batch}`;
+}
+
+export function newBottleInFull({ batch, strengthGPerL, wasGPerL }: NewBottle): string {
+  const strength = measured(strengthGPerL);
+  const line = `New bottle: ${batch}, ${strength} g of calcium to the litre`;
+  if (wasGPerL === undefined) return line;
+  const was = measured(wasGPerL);
+  return was === strength
+    ? `${line}, as in the one before`
+    : `${line}, ${was} g in the one before: mL differ`;
+}
+
+export function openBottle<T>(say: Say<T>, batch: T): T {
+  return say`Open bottle ${batch}`;
+}
+
+/** `Sat 26 Jun 2027`, and where it is kept */
+export function useByWhenKept(useBy: Readonly<Record<KeptIn, Day>>): string {
+  return `${dayText(useBy.shelf)} on the shelf, ${dayText(useBy.fridge)} in the fridge`;
+}
+
+/** The grower was not there on its last day. */
+function isPast({ doOn, useUpBy }: Discard): boolean {
+  return doOn > useUpBy;
+}
+
+/** As a job on its day. */
+export function useUpJob<T>(say: Say<T>, discard: Discard, batch: T, amounts: Amounts): T {
+  const left = totalStockText(discard.ml, amounts);
+  const last = shortDate(discard.useUpBy);
+  return isPast(discard)
+    ? say`Throw away what is left of ${batch} (${left}): its use-by day was ${last}`
+    : say`Use up or throw away what is left of ${batch} (${left}), by ${last}`;
+}
+
+/** @example "Use up or throw away today: batch-2027-05-12 (45 mL)" */
+export function useUpSummary(discards: readonly Discard[], amounts: Amounts): string {
+  const open = discards.filter((discard) => !isPast(discard));
+  const past = discards.filter(isPast);
+  const named = (some: readonly Discard[]) =>
+    some.map(({ batch, ml }) => `${batch} (${totalStockText(ml, amounts)})`).join(", ");
+  return [
+    ...(open.length > 0 ? [`Use up or throw away today: ${named(open)}`] : []),
+    ...(past.length > 0 ? [`Throw away: ${named(past)}`] : []),
+  ].join("; ");
+}
+
+/** The same in a whole sentence for each. */
+export function useUpInFull(discard: Discard, amounts: Amounts): string {
+  const { batch, ml, useUpBy } = discard;
+  const left = `${batch}: ${totalStockText(ml, amounts)} left`;
+  return isPast(discard)
+    ? `${left}; its last day was ${useUpBy}, so throw it away.`
+    : `${left}; ${useUpBy} is its last day. Use it up, or throw it away.`;
+}
+
+/** The same among the lines of a season's plan. */
+export function leftOver({ batch, ml, useUpBy }: Discard, amounts: Amounts): string {
+  return `${batch}: ${totalStockText(ml, amounts)} is left over; use it up by ${shortDate(useUpBy)}, or throw it away`;
+}
+
+/** The same among the lines of a report on batches. */
+export function leftToUseUp(discard: Discard, amounts: Amounts): string {
+  const { batch, ml, useUpBy, doOn } = discard;
+  const back = isPast(discard) ? `; you are back on ${dayText(doOn)}` : "";
+  return `${batch}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy)}${back}`;
+}
+
+/** A bottle with its days, for its line in a picture. */
+export interface BottleDays {
+  readonly planned: boolean;
+  readonly startOn?: Day;
+  readonly readyOn?: Day;
+  readonly useBy?: Day;
+}
+
+/** `batch-2027-06-12, use by 10 Sep, 1 L, ready 12 Jun` */
+export function bottleInShort(bottle: BottleDays, name: string, amount: string): string {
+  const { planned, readyOn, useBy } = bottle;
+  const ready = planned && readyOn !== undefined ? `ready ${shortDate(readyOn)}` : "in hand";
+  const until = useBy === undefined ? "" : `, use by ${shortDate(useBy)}`;
+  return `${name}${until}, ${amount}, ${ready}`;
+}
+
+/** For those who hear the picture. */
+export function bottleInFull(bottle: BottleDays, name: string, amount: string): string {
+  const { planned, startOn, readyOn, useBy } = bottle;
+  const facts = [
+    amount,
+    planned ? "to be made" : "in hand",
+    ...(startOn === undefined ? [] : [`begun ${shortDate(startOn)}`]),
+    ...(readyOn === undefined ? [] : [`ready ${shortDate(readyOn)}`]),
+    ...(useBy === undefined ? [] : [`use by ${shortDate(useBy)}`]),
+  ];
+  return `${name}: ${facts.join(", ")}.`;
+}
+
+/** To be written in by hand. */
+const blank = "______________";
+
+/** Lines of a label; a day that is not known is left open. */
+export function madeOnLabel(day?: Day): string {
+  return `Made ${day === undefined ? blank : fullDate(day)}`;
+}
+
+export function useByOnLabel(day?: Day): string {
+  return `Use by ${day === undefined ? blank : fullDate(day)}`;
+}
+
+/** `Strength 17.8 g calcium per litre` */
+export function strengthOnLabel(gPerL: number): string {
+  return `Strength ${decimal(gPerL, 1)} g calcium per litre`;
+}
+
+export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {
+  shaken: "Shake well.",
+  clear: "Do not shake: pour off the clear part.",
+};
+
+/** `Batch B1, bottle 1 of 2` */
+export function batchOnLabel(batch: string, bottle: number, bottlesOfBatch: number): string {
+  const name = /^batch/i.test(batch) ? batch : `Batch ${batch}`;
+  return bottlesOfBatch > 1 ? `${name}, bottle ${bottle} of ${bottlesOfBatch}` : name;
+}

@@ -1,0 +1,89 @@
+/** What is fed, when it is due, and on whose word. */
+import type { Day } from "../dates.js";
+import type { Amounts } from "../garden/index.js";
+import type { Evidence } from "../rules/index.js";
+import type { Feeding, OtherFeedMix } from "../season/index.js";
+import { waterMeasured } from "./cans.js";
+import { shortDate } from "./days.js";
+import { measured } from "./figures.js";
+import { plantingWords, stageWords } from "./plants.js";
+import type { Say } from "./say.js";
+
+/** `toms (tomato), fruit set` */
+export function feedingWords<T>(say: Say<T>, feeding: Feeding, marked: T): T {
+  return say`${plantingWords(say, feeding, marked)}, ${stageWords(feeding.stage)}`;
+}
+
+/** `toms (tomato, fruit set)` */
+export function feedingInRow({ name, cropName, stage }: Feeding): string {
+  return `${name} (${cropName}, ${stageWords(stage)})`;
+}
+
+/** `toms (tomato): 12 L; fruit set; feeding 3, due 2027-06-24 to 2027-06-30` */
+export function feedingInFull(feeding: Feeding, given: boolean, amounts: Amounts): string {
+  const { name, cropName, waterL, stage, number, inWindow } = feeding;
+  const { earliest, latest } = feeding.window;
+  const who = name === cropName ? name : `${name} (${cropName})`;
+  const line = `${who}: ${waterMeasured(waterL, amounts)}; ${stageWords(stage)}; feeding ${number}`;
+  const days = earliest === latest ? earliest : `${earliest} to ${latest}`;
+  if (given) return line;
+  return inWindow ? `${line}, due ${days}` : `${line}, due ${days}, which this day misses`;
+}
+
+/** Whether a rule's feed helps, for its reasons. */
+export const evidenceWords: Readonly<Record<Evidence, string>> = {
+  published: "Published work found that it helps.",
+  "common-practice": "Growers do it; no trial is known.",
+  disputed: "Trials disagree on whether it helps.",
+  "advised-against": "Trials found that it does not help; it is here because you asked for it.",
+};
+
+const doubts: Readonly<Record<Evidence, string | undefined>> = {
+  published: undefined,
+  "common-practice": undefined,
+  disputed: "Trials disagree on whether this helps",
+  "advised-against": "Trials found that this does not help; it is here because you asked for it",
+};
+
+/** Who is fed in spite of what trials found, each doubt a line. */
+export function doubtLines(feedings: readonly Feeding[]): string[] {
+  return Object.entries(doubts).flatMap(([evidence, doubt]) => {
+    const names = feedings.filter((f) => f.evidence === evidence).map(({ name }) => name);
+    return doubt === undefined || names.length === 0 ? [] : [`${doubt}: ${names.join(", ")}`];
+  });
+}
+
+/** Another feed, on the page of a round. */
+export function otherFeedInFull<T>(
+  say: Say<T>,
+  { openedSince }: OtherFeedMix,
+  { feed, bed, cans }: { readonly feed: T; readonly bed: T; readonly cans: string },
+): T {
+  return openedSince === undefined
+    ? say`${feed}, ${bed}: ${cans}`
+    : say`${feed}, ${bed}: ${cans}, from a bottle opened since ${shortDate(openedSince)}`;
+}
+
+/** The same in the row of a sheet. */
+export function otherFeedOnSheet<T>(say: Say<T>, { openedSince }: OtherFeedMix, feed: T): T {
+  return openedSince === undefined
+    ? say`${feed}, in a can of its own`
+    : say`${feed}, in a can of its own; opened since ${shortDate(openedSince)}`;
+}
+
+/** The same in the row of a terminal. */
+export function otherFeedInRow({ feed, plantings, openedSince }: OtherFeedMix): string {
+  const what = `${feed}, no calcium in these cans (${plantings.join(", ")})`;
+  return openedSince === undefined
+    ? what
+    : `${what}; bottle opened since ${shortDate(openedSince)}`;
+}
+
+/** The same in a calendar. */
+export function otherFeedTitle({ bedName, feed, rateMlPerL }: OtherFeedMix): string {
+  return `${bedName}: ${feed}, ${measured(rateMlPerL)} mL to the litre`;
+}
+
+export function openedOn(since: Day): string {
+  return `from a bottle opened on ${since} or later`;
+}

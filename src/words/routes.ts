@@ -1,0 +1,35 @@
+/** The ways of feeding, and what is carried. */
+import { counted, type Route, type Vessel } from "../garden/index.js";
+
+/** As a title, within a line, and in a picture. */
+export const routeNames: Readonly<Record<Route, { title: string; inLine: string; drawn: string }>> =
+  {
+    drench: { title: "Soil drench", inLine: "soil drench", drawn: "drench" },
+    foliar: { title: "Leaf spray", inLine: "leaf spray", drawn: "leaf spray" },
+  };
+
+const vesselNames: Readonly<Record<Vessel, { one: string; many: string }>> = {
+  can: { one: "can", many: "cans" },
+  sprayer: { one: "sprayer", many: "sprayers" },
+};
+
+export function vesselWords(vessel: Vessel, count = 1): string {
+  const { one, many } = vesselNames[vessel];
+  return count === 1 ? one : many;
+}
+
+/** `3 cans` */
+export function vesselCount(count: number, vessel: Vessel): string {
+  const { one, many } = vesselNames[vessel];
+  return counted(count, one, many);
+}
+
+/** `9 L can` */
+export function sizedVessel(size: string, vessel: Vessel): string {
+  return `${size} ${vesselWords(vessel)}`;
+}
+
+/** For the mark of a feeding in a picture. */
+export function feedingMark(planting: string, route: Route, day: string): string {
+  return `${planting}: ${routeNames[route].drawn} on ${day}`;
+}

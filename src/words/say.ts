@@ -1,0 +1,7 @@
+/** Makes a sentence of an output's own kind, in which names may be marked up. */
+export type Say<T> = (
+  parts: TemplateStringsArray,
+  ...values: readonly (T | string | number)[]
+) => T;
+
+export const plain: Say<string> = (parts, ...values) => String.raw({ raw: parts }, ...values);

@@ -1,0 +1,73 @@
+import { expect, test } from "vitest";
+import { day } from "../../src/dates.js";
+import {
+  batchOnLabel,
+  fromBottles,
+  leftToUseUp,
+  newBottleInFull,
+  pourInTurn,
+  useUpInFull,
+  useUpJob,
+  useUpSummary,
+} from "../../src/words/bottles.js";
+import { plain, type Say } from "../../src/words/say.js";
+import { aDiscard } from "../support/a-stock.js";
+
+const tagged: Say<string> = (parts, ...values) => `[${plain(parts, ...values)}]`;
+
+test("a pour names its bottle, and amounts only where bottles are several", () => {
+  const [a, b] = [
+    { batch: "B1", ml: 20, strengthGPerL: 18 },
+    { batch: "B2", ml: 3.25, strengthGPerL: 12 },
+  ];
+  expect(fromBottles([a])).toBe("from bottle B1");
+  expect(fromBottles([a, b])).toBe("20 mL from bottle B1, 3.25 mL from bottle B2");
+});
+
+test("pours in turn are one sentence, made by the output's own means", () => {
+  const pours = [
+    { stock: "20 mL", batch: "B1" },
+    { stock: "3 mL", batch: "B2" },
+  ];
+  expect(pourInTurn(plain, pours)).toBe("Pour 20 mL from B1, then 3 mL from B2.");
+  expect(pourInTurn(tagged, pours)).toBe("[Pour [[20 mL from B1], then [3 mL from B2]].]");
+  expect(pourInTurn(plain, [])).toBeUndefined();
+});
+
+test("a new bottle says whether the millilitres change with it", () => {
+  const bottle = { batch: "B2", strengthGPerL: 14 };
+  expect(newBottleInFull(bottle)).toBe("New bottle: B2, 14 g of calcium to the litre");
+  expect(newBottleInFull({ ...bottle, wasGPerL: 14.2 })).toMatch(
+    /, 14.2 g in the one before: mL differ$/,
+  );
+  expect(newBottleInFull({ ...bottle, wasGPerL: 14.01 })).toMatch(/, as in the one before$/);
+});
+
+test("what is left is used up by its day, or thrown away after it", () => {
+  const open = aDiscard("2027-08-10");
+  const past = { ...open, doOn: day("2027-08-14") };
+  const all = (discard: typeof open) => [
+    useUpJob(plain, discard, discard.batch, "metric"),
+    useUpSummary([discard], "metric"),
+    useUpInFull(discard, "metric"),
+    leftToUseUp(discard, "metric"),
+  ];
+  const left = `${open.batch} (${open.ml} mL)`;
+  expect(all(open)).toEqual([
+    `Use up or throw away what is left of ${left}, by 10 Aug`,
+    `Use up or throw away today: ${left}`,
+    `${open.batch}: ${open.ml} mL left; 2027-08-10 is its last day. Use it up, or throw it away.`,
+    `${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027`,
+  ]);
+  expect(all(past)).toEqual([
+    `Throw away what is left of ${left}: its use-by day was 10 Aug`,
+    `Throw away: ${left}`,
+    `${open.batch}: ${open.ml} mL left; its last day was 2027-08-10, so throw it away.`,
+    `${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027; you are back on Sat 14 Aug 2027`,
+  ]);
+});
+
+test("a label counts the bottles of a batch, and says batch once", () => {
+  expect(batchOnLabel("B1", 1, 1)).toBe("Batch B1");
+  expect(batchOnLabel("batch-2027-06-12", 2, 3)).toBe("batch-2027-06-12, bottle 2 of 3");
+});
