@@ -46,7 +46,10 @@ export default {
       comment: "A folder's public face is its index.ts.",
       severity: "error",
       from: { path: "^src/([^/]+)/" },
-      to: { path: "^src/[^/]+/", pathNot: ["^src/$1/", "^src/[^/]+/index[.]ts$"] },
+      to: {
+        path: "^src/[^/]+/",
+        pathNot: ["^src/$1/", "^src/[^/]+/index[.]ts$", "^src/compiled/"],
+      },
     },
     {
       name: "through-the-face-from-the-top",
@@ -56,10 +59,11 @@ export default {
     },
     {
       name: "data-through-the-tables",
-      comment: "What is made of the data files is for the tables alone.",
+      comment:
+        "What is made of the data files is for the tables alone, a garden file's types aside.",
       severity: "error",
       from: { pathNot: "^src/tables[.]ts$" },
-      to: { path: "^src/compiled/" },
+      to: { path: "^src/compiled/", pathNot: "garden-file[.]ts$" },
     },
     {
       name: "through-the-face-of-a-room",

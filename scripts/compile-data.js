@@ -1,6 +1,6 @@
 /**
  * Makes `src/compiled`: each YAML file under `src` as a module, checked against the schema that its
- * first line names, and the checks of growers' files as plain code. So the core reads no file, and
+ * first line names, the checks of growers' files as plain code, and the types of a garden file. So the core reads no file, and
  * runs where code cannot be made from text, as in a page.
  *
  * `npm run compile` runs it, as build, types, lint and the tests do before their own work; where
@@ -34,6 +34,7 @@ export async function setup() {
   const modules = await Promise.all([
     ...dataFiles.map(dataModule),
     ...growersSchemas.map(checkModule),
+    typesModule(join(root, "schemas/garden.schema.json")),
   ]);
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder);
@@ -74,6 +75,29 @@ async function checkModule(schemaFile) {
     name: basename(schemaFile).replace(".schema.json", "-check"),
     text: `// @ts-nocheck Made from ${basename(schemaFile)}. Do not edit.\n${outputFiles[0].text}`,
   };
+}
+
+async function typesModule(schemaFile) {
+  const { compile } = await import("json-schema-to-typescript");
+  const schema = { ...objectTitlesOnly(JSON.parse(readFileSync(schemaFile, "utf8"))) };
+  const text = await compile({ ...schema, title: "GardenFile" }, "GardenFile", {
+    bannerComment: `/** Made from ${basename(schemaFile)}. Do not edit. */`,
+    format: false,
+    ignoreMinAndMaxItems: true,
+  });
+  return { name: "garden-file", text };
+}
+
+/** Titles name the interfaces; a title on a plain text would make a type alias of it. */
+function objectTitlesOnly(node) {
+  if (Array.isArray(node)) return node.map(objectTitlesOnly);
+  if (typeof node !== "object" || node === null) return node;
+  const isPlain = "title" in node && "type" in node && node.type !== "object";
+  return Object.fromEntries(
+    Object.entries(node)
+      .filter(([key]) => key !== "examples" && !(isPlain && key === "title"))
+      .map(([key, value]) => [key, objectTitlesOnly(value)]),
+  );
 }
 
 async function compiled(schemaFile) {

@@ -13,7 +13,7 @@ export {
   withoutDust,
 } from "./amounts.js";
 export { decodeText } from "./decode.js";
-export type { GardenFile } from "./garden-file.js";
+export type { GardenFile } from "../compiled/garden-file.js";
 export {
   type Acid,
   type Amounts,

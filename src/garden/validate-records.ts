@@ -9,7 +9,7 @@ import type {
   LogEntry as LogFile,
   OtherFeed as OtherFeedFile,
   Sign as SignFile,
-} from "./garden-file.js";
+} from "../compiled/garden-file.js";
 import { type LogEntry, type OtherFeed, routes, type SignSeen } from "./garden.js";
 import type { References, Validation } from "./validation.js";
 

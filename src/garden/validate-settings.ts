@@ -2,7 +2,12 @@ import { type Weekday, weekdays } from "../dates.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
 import { type Fields, list, record, text } from "./fields.js";
-import type { Calendar, FeedingDays as FeedingFile, GardenFile, Reminder } from "./garden-file.js";
+import type {
+  Calendar,
+  FeedingDays as FeedingFile,
+  GardenFile,
+  Reminder,
+} from "../compiled/garden-file.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
 import type { Validation } from "./validation.js";
 

@@ -7,7 +7,7 @@ import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import { fieldReaders, type Fields, list, type Loose, number, record, text } from "./fields.js";
-import type { GardenFile } from "./garden-file.js";
+import type { GardenFile } from "../compiled/garden-file.js";
 import type { Bed, Garden } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
 import { located, type SourceFile } from "./read.js";

@@ -5,7 +5,7 @@ import { stringify } from "yaml";
 import { calendarChanges } from "../../src/calendar/calendar-changes.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import { addDays, day, type Day, later } from "../../src/dates.js";
-import type { GardenFile } from "../../src/garden/garden-file.js";
+import type { GardenFile } from "../../src/compiled/garden-file.js";
 import { dayOfFile, keepsLog } from "../../src/log/records.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { planFile, readGarden } from "../support/a-garden.js";

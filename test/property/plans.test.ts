@@ -5,7 +5,7 @@ import { stringify } from "yaml";
 import { calendarText } from "../../src/calendar/calendar-text.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import { type Day, type DaySpan, weekdayOf, within } from "../../src/dates.js";
-import type { GardenFile } from "../../src/garden/garden-file.js";
+import type { GardenFile } from "../../src/compiled/garden-file.js";
 import { problemLine } from "../../src/problem.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { daysFed, planFile } from "../support/a-garden.js";

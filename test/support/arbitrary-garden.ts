@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import type { Crop } from "../../src/crops/crop.js";
 import { addDays, day, type Day, daysBetween, type DaySpan, weekdays } from "../../src/dates.js";
-import type { GardenFile } from "../../src/garden/garden-file.js";
+import type { GardenFile } from "../../src/compiled/garden-file.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue, builtInRules } = loadTables();
