@@ -41,10 +41,10 @@ export {
   readYaml,
   validateGarden,
   type Garden,
-  type GardenFile,
   type GardenTables,
   type SourceFile,
 } from "./garden/index.js";
+export { type GardenFile } from "./compiled/garden-file.js";
 export {
   bottleLabels,
   gardenPage,

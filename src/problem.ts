@@ -1,4 +1,6 @@
 /** Where in a parsed file: keys and indexes from the root, as in `["beds", 0, "area"]`. */
+import { byText } from "./values.js";
+
 export type FilePath = readonly (string | number)[];
 
 /** 1-based, as editors count. */
@@ -42,9 +44,6 @@ export function problemLine(p: Problem): string {
 /** In file order, so that a reader goes down the file once. */
 export function inFileOrder(problems: readonly Problem[]): Problem[] {
   return [...problems].sort(
-    (a, b) =>
-      (a.file < b.file ? -1 : a.file > b.file ? 1 : 0) ||
-      a.at.line - b.at.line ||
-      a.at.column - b.at.column,
+    (a, b) => byText(a.file, b.file) || a.at.line - b.at.line || a.at.column - b.at.column,
   );
 }

@@ -1,5 +1,6 @@
 import { ICalCalendar } from "ical-generator";
 import { type Day, type DaySpan, earlier, later } from "../dates.js";
+import { byText } from "../values.js";
 import { type CalendarMeta, gardenUid } from "./calendar-event.js";
 import { foldedLines, textValue } from "./content-line.js";
 import { type Stamp, stampText } from "./stamp.js";
@@ -33,7 +34,7 @@ export function calendarFile(
 ): string {
   refuseSharedUids(events);
   const inOrder = [...events].sort(
-    (a, b) => order(a.day, b.day) || order(a.key, b.key) || order(a.uid, b.uid),
+    (a, b) => byText(a.day, b.day) || byText(a.key, b.key) || byText(a.uid, b.uid),
   );
   return [
     header(meta, [...events, ...retired]),
@@ -82,7 +83,7 @@ function timezoneLines(events: readonly WrittenEvent[]): string[] {
     spans.set(timezone, { from: earlier(from, day), to: later(to, day) });
   }
   return [...spans]
-    .sort(([a], [b]) => order(a, b))
+    .sort(([a], [b]) => byText(a, b))
     .flatMap(([timezone, span]) => vtimezoneLines(timezone, span));
 }
 
@@ -92,8 +93,4 @@ function refuseSharedUids(events: readonly WrittenEvent[]): void {
     if (seen.has(uid)) throw new RangeError(`two events have the UID ${uid}, one of them ${key}`);
     seen.add(uid);
   }
-}
-
-function order(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

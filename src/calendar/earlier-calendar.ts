@@ -1,5 +1,6 @@
 import { type Day, parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
+import { given } from "../values.js";
 import { productId, type RetiredUid } from "./calendar-file.js";
 import { nameOfLine, textOfValue, textValue, valueIn, valueOfLine } from "./content-line.js";
 import { parseStamp } from "./stamp.js";
@@ -172,7 +173,7 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
     key,
     day: one("X-FEEDROUND-KEY", (value) => dayOfKey(textOfValue(value))),
     cancelled: valueIn(own, "STATUS") === "CANCELLED",
-    ...(timezone === undefined ? {} : { timezone }),
+    ...given({ timezone }),
     text: `${physical.slice(first, lines.at(-1)?.next).join("\r\n")}\r\n`,
   };
 }

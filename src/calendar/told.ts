@@ -1,6 +1,7 @@
 /** What a plan has to tell on a day beside what is to be done. */
 import type { Day } from "../dates.js";
 import type { Plan, PlanNote, PlanWarning } from "../season/index.js";
+import { given } from "../values.js";
 
 /** A warning, or a note of what the log or a sign changed. */
 export interface Told {
@@ -25,7 +26,7 @@ export function toldOf({ warnings, notes, plantings }: Plan): Told[] {
       day,
       subject: planting ?? bed ?? "",
       message,
-      ...(bed === undefined ? {} : { bed }),
+      ...given({ bed }),
     };
   };
   return [

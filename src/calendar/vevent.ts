@@ -1,3 +1,9 @@
+import { addDays, type Day } from "../dates.js";
+import { given } from "../values.js";
+import type { CalendarEvent, EventTime } from "./calendar-event.js";
+import { cleanText, foldedLines, nameOfLine, unfoldedLines, valueOfLine } from "./content-line.js";
+import { type Stamp, stampText } from "./stamp.js";
+import { momentOf } from "./zone-time.js";
 import {
   ICalAlarmType,
   ICalCalendar,
@@ -7,11 +13,6 @@ import {
   ICalEventTransparency,
 } from "ical-generator";
 import { DateTime } from "luxon";
-import { addDays, type Day } from "../dates.js";
-import type { CalendarEvent, EventTime } from "./calendar-event.js";
-import { cleanText, foldedLines, nameOfLine, unfoldedLines, valueOfLine } from "./content-line.js";
-import { type Stamp, stampText } from "./stamp.js";
-import { momentOf } from "./zone-time.js";
 
 /** Where an event stands in its history (RFC 5545 section 3.8.7). */
 export interface Revision {
@@ -47,7 +48,7 @@ export function writeEvent(event: CalendarEvent, revision: Revision): WrittenEve
     key: event.key,
     day: event.day,
     cancelled: false,
-    ...(timezone === undefined ? {} : { timezone }),
+    ...given({ timezone }),
     text: foldedLines(veventLines(event, revision)),
   };
 }

@@ -2,6 +2,7 @@
 import type { Day } from "../dates.js";
 import { type Garden, totalOf } from "../garden/index.js";
 import type { BedRound, CanMix, OtherFeedMix, Round } from "../season/index.js";
+import { given } from "../values.js";
 import type { CanDemand } from "./demands.js";
 import type { Poured } from "./poured.js";
 
@@ -27,7 +28,7 @@ export function assembleRounds(
     const isGiven = [...mixes, ...others].every((mix) => mix.given);
     return {
       day,
-      ...(timeOfDay === undefined ? {} : { timeOfDay }),
+      ...given({ timeOfDay }),
       ...(isGiven ? { given: true as const } : {}),
       beds,
       ...(others.length === 0 ? {} : { feeds: others }),
@@ -38,7 +39,7 @@ export function assembleRounds(
 }
 
 function mixOf(
-  { route, waterL, feedings, given }: CanDemand,
+  { route, waterL, feedings, given: logged }: CanDemand,
   { rateMlPerL, fills, pours, calciumMgPerL, clearCalciumMgPerL, can }: Poured,
   tapCalciumMgPerL: number | undefined,
 ): CanMix {
@@ -48,12 +49,12 @@ function mixOf(
     feedings,
     waterL,
     exactStockMl: rateMlPerL * waterL,
-    stockMl: given?.stockMl ?? totalOf(fills.map((fill) => fill.count * fill.stockMl)),
-    ...(given === undefined ? {} : { given: true as const }),
+    stockMl: logged?.stockMl ?? totalOf(fills.map((fill) => fill.count * fill.stockMl)),
+    ...(logged === undefined ? {} : { given: true as const }),
     calciumMgPerL,
-    ...(tapCalciumMgPerL === undefined ? {} : { tapCalciumMgPerL }),
+    ...given({ tapCalciumMgPerL }),
     clearCalciumMgPerL,
-    ...(can === undefined ? {} : { can }),
+    ...given({ can }),
     ...(pours.length === 0 ? {} : { pours }),
     fills,
   };

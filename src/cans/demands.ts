@@ -16,7 +16,7 @@ import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season/index.js";
 import { stageNearest, type StageSpan } from "../stages/index.js";
 import type { Dose } from "../stock/index.js";
-import { byText } from "../values.js";
+import { byText, given } from "../values.js";
 import { canFills } from "./cans.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
@@ -96,7 +96,7 @@ export function canDemands(
   const byId = new Map(courses.map((course) => [course.course.id, course]));
   const numbers = new Map<string, number>();
   const groups = new Map<string, Draft[]>();
-  const inOrder = [...scheduled].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  const inOrder = [...scheduled].sort((a, b) => byText(a.day, b.day));
   for (const feeding of inOrder) {
     const course = byId.get(feeding.course);
     const context = course && contexts.get(course.planting.id);
@@ -142,7 +142,7 @@ function draftOf(
     waterL,
     rate,
     highestRateMlPerL: rule.highestRateMlPerL,
-    ...(logged === undefined ? {} : { given: logged }),
+    ...given({ given: logged }),
     feeding: {
       planting: planting.id,
       name: planting.name,

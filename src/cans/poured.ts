@@ -2,6 +2,7 @@
 import { type Garden, totalOf } from "../garden/index.js";
 import type { CanFill, MixedCan, Pour } from "../season/index.js";
 import type { StockLiquid, StockPlan } from "../stock/index.js";
+import { given } from "../values.js";
 import { type CanDemand, demandFills, rateAfter, rateFor } from "./demands.js";
 import type { Liquids } from "./garden-liquids.js";
 import type { CanPart } from "./mixed-cans.js";
@@ -47,7 +48,7 @@ export function pouring(
       pours,
       calciumMgPerL: sum(parts.map(broughtBy)),
       clearCalciumMgPerL: sum(parts.map((part) => broughtBy(part) * clearShare(part.liquid))),
-      ...(can === undefined ? {} : { can }),
+      ...given({ can }),
     };
 
     /** Each can gets of each bottle by its share of the stock. */

@@ -9,6 +9,7 @@ import {
   type RecipeMeans,
 } from "../stock/index.js";
 import { loadTables, type Tables } from "../tables.js";
+import { given } from "../values.js";
 import { acidNames } from "../words/index.js";
 import { batchMeans, batchSize, type BatchSizes, type BatchWays } from "./batch-options.js";
 import { batchText } from "./batch-text.js";
@@ -90,8 +91,7 @@ function gardenReport(
     );
   const making = makingReport(plan);
   const next = plan.stock?.making.batches[0];
-  if (making === undefined || next === undefined)
-    return { ...head, ...(making === undefined ? {} : { making }) };
+  if (making === undefined || next === undefined) return { ...head, ...given({ making }) };
   const made = recipeOrThrow({ by: "volume", makeMl: next.volumeMl }, means, tables);
   return { ...head, making, recipe: recipeReport(made, daysOf(next), next.id) };
 }

@@ -2,6 +2,7 @@ import { calendarChanges, calendarText, type CalendarUse, planEvents } from "../
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
+import { given } from "../values.js";
 import { earlierCalendar, type EarlierFile, readCalendarFile } from "./calendar-on-disk.js";
 import { changeCounts } from "./changes-text.js";
 import { exists, isDevice, writeText } from "./files.js";
@@ -28,7 +29,7 @@ export async function calendarCommand(
       ? await readCalendarFile(out, shell)
       : undefined;
   const loaded = await loadGarden(file, shell, {
-    ...(today === undefined ? {} : { today }),
+    ...given({ today }),
     ...(before === undefined ? {} : { keep: before.published }),
     isTimeless: true,
   });
@@ -64,7 +65,7 @@ function textOver(
   const calendar = calendarText(plan, {
     for: options.for,
     today: options.today ?? shell.today(plan.garden.timezone),
-    ...(stamp === undefined ? {} : { stamp }),
+    ...given({ stamp }),
     ...(earlier === undefined ? {} : { previous: earlier.text }),
   });
   // The earlier file has been read without problems.

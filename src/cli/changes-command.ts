@@ -1,5 +1,6 @@
 import { calendarChanges, planEvents } from "../calendar/index.js";
 import type { Day } from "../dates.js";
+import { given } from "../values.js";
 import { earlierCalendar, readCalendarFile } from "./calendar-on-disk.js";
 import { changeFacts, changesText } from "./changes-text.js";
 import { loadGarden } from "./load.js";
@@ -27,7 +28,7 @@ export async function changesCommand(
   const { today } = options;
   const before = await readCalendarFile(calendarFile, shell);
   const loaded = await loadGarden(gardenFile, shell, {
-    ...(today === undefined ? {} : { today }),
+    ...given({ today }),
     keep: before.published,
     isTimeless: true,
   });

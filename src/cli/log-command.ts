@@ -5,6 +5,7 @@ import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { loadTables } from "../tables.js";
+import { given } from "../values.js";
 import { dayText } from "../words/index.js";
 import { readBytes, writeText } from "./files.js";
 import { type LoadedGarden, loadGardenText } from "./load.js";
@@ -85,15 +86,13 @@ async function entriesFor(
 ): Promise<Result<readonly NewLogEntry[]>> {
   const { planting, bed, stock, batch, feed } = options;
   const named = {
-    ...(planting === undefined ? {} : { planting }),
-    ...(bed === undefined ? {} : { bed }),
+    ...given({ planting, bed }),
   };
   const entry: NewLogEntry = {
     on,
     ...named,
     ...(stock === undefined ? {} : { stock: stock.trim().replace(/(?<=\d)(?=[^\d\s./])/, " ") }),
-    ...(batch === undefined ? {} : { batch }),
-    ...(feed === undefined ? {} : { feed }),
+    ...given({ batch, feed }),
   };
   if (stock !== undefined || feed !== undefined) return { ok: true, value: [entry] };
 

@@ -1,5 +1,6 @@
 import type { Day } from "../dates.js";
 import { planBetween } from "../season/index.js";
+import { given } from "../values.js";
 import { keptOfOtherGarden, loadKept } from "./kept-plan.js";
 import { loadGarden } from "./load.js";
 import { planText } from "./plan-text.js";
@@ -38,7 +39,7 @@ export async function planCommand(
   const kept = keep === undefined ? undefined : await loadKept(keep, extraRounds ?? 0, shell);
   if (kept?.ok === false) return reportProblems(kept.problems, options, shell);
   const loaded = await loadGarden(file, shell, {
-    ...(today === undefined ? {} : { today }),
+    ...given({ today }),
     ...(kept === undefined ? {} : { keep: kept.value.published }),
   });
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);

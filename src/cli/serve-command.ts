@@ -1,6 +1,3 @@
-import { homedir } from "node:os";
-import { join } from "node:path";
-import { setTimeout as sleep } from "node:timers/promises";
 import { gardenPage } from "../outputs/index.js";
 import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
@@ -16,11 +13,15 @@ import {
   stopOnSignals,
   type Trouble,
 } from "../serve/index.js";
+import { given } from "../values.js";
 import { publishedIn } from "./kept-plan.js";
 import { loadGarden } from "./load.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
+import { homedir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
 
 export interface ServeWishes {
   readonly host?: string;
@@ -41,8 +42,7 @@ export async function serveCommand(
     stateDir: state ?? stateFolder(shell),
     version: version(),
     log: lines.log,
-    ...(host === undefined ? {} : { host }),
-    ...(port === undefined ? {} : { port }),
+    ...given({ host, port }),
   });
   if (!server.ok) throw ioTrouble(server.problems);
   // Gardens are named once they have been read; a folder of very many is not waited for.

@@ -1,4 +1,5 @@
 import { nearest } from "../suggest.js";
+import { given } from "../values.js";
 import type { CourseStage, Crop, LifeCourse, StageLengths, StageName } from "./crop.js";
 
 /** The crops that are known, with their lengths and life courses joined to them. */
@@ -88,11 +89,11 @@ function cropOf(row: CropRow, course: LifeCourse, lengths: readonly StageLengths
     countedFrom: row.counted_from,
     packetDaysFrom: row.packet_days_from ?? row.counted_from,
     transplantAgeDays: row.transplant_age_days,
-    ...(row.usual_bloom_north === undefined ? {} : { usualBloomNorth: row.usual_bloom_north }),
+    ...given({ usualBloomNorth: row.usual_bloom_north }),
     lengths,
     waterLPerPlant: row.water_l_per_plant,
     sprayLPerPlant: row.spray_l_per_plant,
-    ...(row.disorder === undefined ? {} : { disorder: row.disorder }),
+    ...given({ disorder: row.disorder }),
     sensitivity: row.sensitivity,
     reason: row.reason,
     source: row.source,
@@ -108,7 +109,7 @@ function lengthsOf(row: StageLengthRow): StageLengths {
     lateDays: row.late_days,
     plantedMonths: row.planted_months,
     region: row.region,
-    ...(row.note === undefined ? {} : { note: row.note }),
+    ...given({ note: row.note }),
     source: row.source,
     sourceStatus: row.source_status,
   };

@@ -13,7 +13,6 @@ export {
   withoutDust,
 } from "./amounts.js";
 export { decodeText } from "./decode.js";
-export type { GardenFile } from "../compiled/garden-file.js";
 export {
   type Acid,
   type Amounts,

@@ -1,8 +1,8 @@
+import type { Bed as BedFile } from "../compiled/garden-file.js";
 import type { DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { given } from "../values.js";
 import { list, type Loose, record, text } from "./fields.js";
-import type { Bed as BedFile } from "../compiled/garden-file.js";
 import type { Bed, Planting } from "./garden.js";
 import { areaBounds, type PlantingDraft, validatePlanting } from "./validate-planting.js";
 import type { Validation } from "./validation.js";

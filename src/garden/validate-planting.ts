@@ -1,12 +1,12 @@
+import type {
+  Planting as PlantingFile,
+  StageSeen as StageSeenFile,
+} from "../compiled/garden-file.js";
 import { type Crop, cropSuggestion, findCrop, stageNames } from "../crops/index.js";
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { given } from "../values.js";
 import { among, list, type Loose, number, record, text } from "./fields.js";
-import type {
-  Planting as PlantingFile,
-  StageSeen as StageSeenFile,
-} from "../compiled/garden-file.js";
 import { type Planting, routes, type StageSeen } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
 import type { Validation } from "./validation.js";

@@ -1,15 +1,15 @@
 /** What refers to other parts of the file: other feeds, the log, the signs seen. */
+import type {
+  LogEntry as LogFile,
+  OtherFeed as OtherFeedFile,
+  Sign as SignFile,
+} from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
 import { type Weekday, weekdays } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
 import { among, type Fields, list, record, text } from "./fields.js";
-import type {
-  LogEntry as LogFile,
-  OtherFeed as OtherFeedFile,
-  Sign as SignFile,
-} from "../compiled/garden-file.js";
 import { type LogEntry, type OtherFeed, routes, type SignSeen } from "./garden.js";
 import type { References, Validation } from "./validation.js";
 

@@ -1,13 +1,13 @@
-import { type Weekday, weekdays } from "../dates.js";
-import { didYouMean } from "../suggest.js";
-import { given } from "../values.js";
-import { type Fields, list, record, text } from "./fields.js";
 import type {
   Calendar,
   FeedingDays as FeedingFile,
   GardenFile,
   Reminder,
 } from "../compiled/garden-file.js";
+import { type Weekday, weekdays } from "../dates.js";
+import { didYouMean } from "../suggest.js";
+import { given } from "../values.js";
+import { type Fields, list, record, text } from "./fields.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
 import type { Validation } from "./validation.js";
 

@@ -1,7 +1,7 @@
+import type { Batch, Stock } from "../compiled/garden-file.js";
 import { dayFromNumber } from "../dates.js";
 import { given } from "../values.js";
 import { among, list, number, record, text } from "./fields.js";
-import type { Batch, Stock } from "../compiled/garden-file.js";
 import { acids, type BatchInHand, keptIn, pourStyles, type StockSettings } from "./garden.js";
 import type { Validation } from "./validation.js";
 

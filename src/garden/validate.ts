@@ -2,12 +2,12 @@
  * A garden file that could be read -> the Garden, or everything that is wrong with it. The schema
  * says what a value looks like; the code here says what it must mean.
  */
+import type { GardenFile } from "../compiled/garden-file.js";
 import { daysBetween } from "../dates.js";
 import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import { fieldReaders, type Fields, list, type Loose, number, record, text } from "./fields.js";
-import type { GardenFile } from "../compiled/garden-file.js";
 import type { Bed, Garden } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
 import { located, type SourceFile } from "./read.js";

@@ -2,6 +2,7 @@
 import type { Day } from "../dates.js";
 import { decimal, type NewLogEntry } from "../garden/index.js";
 import type { CanMix, Plan, Pour } from "../season/index.js";
+import { given } from "../values.js";
 
 /** Written amounts are in steps of this, so that shares of a can add up to it. */
 const stepMl = 0.1;
@@ -28,7 +29,7 @@ export function entriesOfDay(
       on: day,
       planting,
       stock: `${decimal(ml, 1)} mL`,
-      ...(batch === undefined ? {} : { batch }),
+      ...given({ batch }),
       ...(isFedBothWays(plan, planting) ? { route } : {}),
     }));
 }

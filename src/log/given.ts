@@ -8,6 +8,7 @@ import {
   type Planting,
   type Route,
 } from "../garden/index.js";
+import { given } from "../values.js";
 
 /** One planting given stock on a day, as logged. */
 export interface GivenFeeding {
@@ -54,8 +55,7 @@ export function givenFeedings(
         ...(entry.stockMl === undefined || waterL === 0
           ? {}
           : { stockMl: (entry.stockMl * planting.waterL) / waterL }),
-        ...(entry.batch === undefined ? {} : { batch: entry.batch }),
-        ...(entry.route === undefined ? {} : { route: entry.route }),
+        ...given({ batch: entry.batch, route: entry.route }),
       }));
     });
 }

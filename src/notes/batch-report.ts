@@ -16,6 +16,7 @@ import {
   type ShellPlan,
   type Shortage,
 } from "../stock/index.js";
+import { given } from "../values.js";
 
 export interface BatchReport {
   readonly batchVersion: 1;
@@ -128,7 +129,7 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
   const dayOf = ({ dayFromStart }: RecipeStep): Day =>
     dayFromStart === 0 ? days.startOn : dayFromStart <= recipe.dryDays ? days.acidOn : days.readyOn;
   return {
-    ...(batch === undefined ? {} : { batch }),
+    ...given({ batch }),
     acid: means.acid,
     ...acidSold(means),
     shellPurity: means.shellPurity,
@@ -137,8 +138,7 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
     eggs,
     shellTablespoons,
     acidG,
-    ...(recipe.acidTablespoons === undefined ? {} : { acidTablespoons: recipe.acidTablespoons }),
-    ...(recipe.vinegarMl === undefined ? {} : { vinegarMl: recipe.vinegarMl }),
+    ...given({ acidTablespoons: recipe.acidTablespoons, vinegarMl: recipe.vinegarMl }),
     waterMl,
     vesselL,
     carbonDioxideG,

@@ -1,6 +1,7 @@
 /** Bottles and batches through the season, and how much stock there is on each day. */
 import { addDays, type Day } from "../dates.js";
 import type { SeasonStock } from "../season/index.js";
+import { byText } from "../values.js";
 
 /** In hand first, then in the order they will be ready. */
 export interface BottleLife {
@@ -73,7 +74,7 @@ export function stockSteps({ making }: SeasonStock, first: Day): readonly StockS
   for (const discard of making.discards) change(addDays(discard.useUpBy, 1), -discard.ml);
   let ml = 0;
   return [...changes]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .sort(([a], [b]) => byText(a, b))
     .map(([from, by]) => {
       ml += by;
       return { from: from < first ? first : from, ml: Math.max(0, ml) };

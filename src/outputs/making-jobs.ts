@@ -1,6 +1,7 @@
 /** What is to be done for the stock, and when. */
 import type { Day } from "../dates.js";
 import type { Plan } from "../season/index.js";
+import { byText } from "../values.js";
 import { keepShells, openBottle, useUpJob, visitJob } from "../words/index.js";
 import { html, type Html, nameHtml } from "./html.js";
 
@@ -31,7 +32,7 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
     words: useUpJob(html, discard, nameHtml(discard.batch), amounts),
   }));
   return [...saving, ...visits, ...dedupedByDayAndWords(changes), ...discards].sort((a, b) =>
-    a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
+    byText(a.day, b.day),
   );
 }
 

@@ -3,6 +3,7 @@ import type { Crop, StageName } from "../crops/index.js";
 import { addDays, type Day, earlier, later } from "../dates.js";
 import type { Planting, SignSeen } from "../garden/index.js";
 import { stageOn, type StageSpan } from "../stages/index.js";
+import { byText } from "../values.js";
 import type { FedSpan } from "./match.js";
 import type { FeedRule } from "./rule.js";
 
@@ -42,7 +43,7 @@ export function sightingsOn(
       const sign = signs.find((row) => row.key === s.sign);
       return sign === undefined ? [] : [{ seen: s, sign, isKnown: isKnownOn(sign, crop) }];
     })
-    .sort((a, b) => (a.seen.on < b.seen.on ? -1 : a.seen.on > b.seen.on ? 1 : 0));
+    .sort((a, b) => byText(a.seen.on, b.seen.on));
 }
 
 function isKnownOn(sign: Sign, crop: Crop): boolean {
@@ -146,6 +147,6 @@ function firstChange(
       })),
     )
     .filter((f) => f.day <= f.to)
-    .sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+    .sort((a, b) => byText(a.day, b.day));
   return found[0];
 }

@@ -1,3 +1,4 @@
+import { byText } from "../values.js";
 import { qrTerminal } from "./qr.js";
 import type { GardenServer } from "./serve.js";
 
@@ -9,7 +10,7 @@ export function announcement(
   server: Pick<GardenServer, "origins" | "isLoopback" | "links">,
   color: boolean,
 ): string {
-  const links = [...server.links()].sort((a, b) => (a.page < b.page ? -1 : 1));
+  const links = [...server.links()].sort((a, b) => byText(a.page, b.page));
   const shown = links.slice(0, mostListed);
   const lines = shown.flatMap(({ title, page, webcal, http }) => [
     title,

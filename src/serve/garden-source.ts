@@ -1,12 +1,13 @@
-import { dirname, resolve } from "node:path";
-import { readFile } from "node:fs/promises";
 import { calendarText } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import { given } from "../values.js";
 import type { SubscribeLinks } from "./links.js";
 import { todayAt } from "./today.js";
+import { dirname, resolve } from "node:path";
+import { readFile } from "node:fs/promises";
 
 /** A garden file as it is now, or what is wrong with it. `reads` are the files that it depends on. */
 export type Loaded = { readonly reads: readonly string[] } & (
@@ -69,8 +70,7 @@ export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): Gard
       const reads = await filesRead(file);
       const plan = await loadPlan(file, {
         nowMs,
-        ...(previous === undefined ? {} : { previous }),
-        ...(previousPlan === undefined ? {} : { previousPlan }),
+        ...given({ previous, previousPlan }),
       });
       if (!plan.ok) return { ok: false, problems: plan.problems, reads };
       return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, previous, nowMs) };

@@ -1,4 +1,5 @@
 import { type Problem, problemLine } from "../problem.js";
+import { byText } from "../values.js";
 
 export interface IndexEntry {
   readonly title: string;
@@ -14,7 +15,7 @@ const style =
 /** All gardens, by title. */
 export function indexPage(entries: readonly IndexEntry[]): string {
   const items = [...entries]
-    .sort((a, b) => a.title.localeCompare(b.title, "en") || (a.page < b.page ? -1 : 1))
+    .sort((a, b) => a.title.localeCompare(b.title, "en") || byText(a.page, b.page))
     .map((entry) => {
       const name = `<a href="${escapeHtml(entry.page)}"><bdi>${escapeHtml(entry.title)}</bdi></a>`;
       const calendar = `<a href="${escapeHtml(entry.calendar)}">calendar</a>`;

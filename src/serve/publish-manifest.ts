@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Result } from "../problem.js";
+import { byText } from "../values.js";
 import { writeWhole } from "../write-whole.js";
 import type { Trouble } from "./system-trouble.js";
 
@@ -29,7 +30,7 @@ export async function readManifest(dir: string): Promise<Result<Manifest, Troubl
 /** Written only when it changes, as all published files. */
 export async function writeManifest(dir: string, files: Manifest): Promise<void> {
   const path = join(dir, manifestName);
-  const sorted = Object.fromEntries([...files].sort(([a], [b]) => (a < b ? -1 : 1)));
+  const sorted = Object.fromEntries([...files].sort(([a], [b]) => byText(a, b)));
   const text = `${JSON.stringify({ version: 1, files: sorted }, null, 2)}\n`;
   if ((await readFile(path, "utf8").catch(() => undefined)) === text) return;
   await writeWhole(path, text);

@@ -15,6 +15,7 @@ import {
   parseDay,
 } from "../dates.js";
 import type { Garden, Planting } from "../garden/index.js";
+import { given } from "../values.js";
 import type { StageSpan } from "./stage-span.js";
 
 export interface PlantingLife {
@@ -99,7 +100,7 @@ function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
   if (crop.countedFrom === "bloom") return bloomBegin(planting, crop, place);
   if (crop.countedFrom !== "transplanting" && sown !== undefined) return { ...plain, day: sown };
   if (crop.countedFrom === "transplanting" && transplanted !== undefined)
-    return { ...plain, day: transplanted, ...(sown === undefined ? {} : { sownInNursery: sown }) };
+    return { ...plain, day: transplanted, ...given({ sownInNursery: sown }) };
   if (transplanted !== undefined)
     return {
       ...plain,
@@ -243,7 +244,7 @@ function movedBySightings(planting: Planting, crop: Crop, computed: readonly Day
     return {
       day: earliest === undefined ? shifted : later(shifted, earliest),
       shiftDays,
-      ...(moved === undefined ? {} : { moved }),
+      ...given({ moved }),
     };
   });
   // A stage seen early cuts short, or leaves out, the stages before it.

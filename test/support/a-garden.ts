@@ -1,8 +1,8 @@
 /** Gardens for tests, valid as they stand: a test states only what differs. */
 import { stringify } from "yaml";
+import type { GardenFile } from "../../src/compiled/garden-file.js";
 import type { Day } from "../../src/dates.js";
 import { decodeText } from "../../src/garden/decode.js";
-import type { GardenFile } from "../../src/compiled/garden-file.js";
 import type { Garden, Planting } from "../../src/garden/garden.js";
 import { located, readYaml } from "../../src/garden/read.js";
 import { validateGarden } from "../../src/garden/validate.js";

@@ -1,8 +1,8 @@
 /** Any garden that is valid: wide in crops, places, seasons, measures and wishes. */
 import fc from "fast-check";
+import type { GardenFile } from "../../src/compiled/garden-file.js";
 import type { Crop } from "../../src/crops/crop.js";
 import { addDays, day, type Day, daysBetween, type DaySpan, weekdays } from "../../src/dates.js";
-import type { GardenFile } from "../../src/compiled/garden-file.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue, builtInRules } = loadTables();

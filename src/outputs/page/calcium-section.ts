@@ -1,6 +1,7 @@
 /** How much calcium a can really carries, and how that compares with the tap water in it. */
 import { decimal, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
+import { byText } from "../../values.js";
 import { cropWords, figures, fullVessel } from "../../words/index.js";
 import { html, type Html, joined } from "../html.js";
 import { allMixes, distinct, grouped } from "../plan-facts.js";
@@ -46,9 +47,7 @@ export function canCalcium(plan: Plan): readonly CanCalcium[] {
         },
       ];
     })
-    .sort((a, b) =>
-      a.route === b.route ? b.fromStockMg - a.fromStockMg : a.route < b.route ? -1 : 1,
-    );
+    .sort((a, b) => byText(a.route, b.route) || b.fromStockMg - a.fromStockMg);
 }
 
 export function calciumSection(plan: Plan): Html | undefined {

@@ -3,6 +3,7 @@ import type { Day } from "../../dates.js";
 import { counted } from "../../garden/index.js";
 import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
+import { given } from "../../values.js";
 import { fullDate, humilityCautions, keepingCautions, shortDay } from "../../words/index.js";
 import { documentOf } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
@@ -58,7 +59,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
     title: `${plan.garden.name}: feeding plan`,
     style: pageStyle,
     script: pageScript,
-    data: { zone: plan.garden.timezone, ...(today === undefined ? {} : { today }) },
+    data: { zone: plan.garden.timezone, ...given({ today }) },
     body: html`<a class="skip" href="#next">To the next round</a>
       <svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
       <header>

@@ -1,6 +1,7 @@
 /** The season as a picture: one drawing for a file, or several that a page can break between. */
 import type { Day } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
+import { given } from "../../values.js";
 import { hasBottles } from "../bottles.js";
 import { html, type Html, isolated, trusted } from "../html.js";
 import { inkDark, inkLight } from "../theme.js";
@@ -128,7 +129,7 @@ ${pictureStyle}.heading{font-size:18px}`;
 export const drawingsStyle = `${pictureStyle}\n${fittedTextStyle}`;
 
 function contextOf(plan: Plan, { today }: PictureOptions, canvas: Canvas): PictureContext {
-  return { plan, scale: timeScale(plan), canvas, ...(today === undefined ? {} : { today }) };
+  return { plan, scale: timeScale(plan), canvas, ...given({ today }) };
 }
 
 function stockOf(context: PictureContext): readonly Strip[] {

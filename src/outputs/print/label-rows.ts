@@ -9,6 +9,7 @@ import {
   volumeText,
 } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
+import { given } from "../../values.js";
 import { cropWords, sizedVessel } from "../../words/index.js";
 import { type BottleLife, bottleLives } from "../bottles.js";
 import { allMixes, distinct, grouped } from "../plan-facts.js";
@@ -50,9 +51,7 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
       batch: life.id,
       bottle: i + 1,
       bottlesOfBatch: bottles,
-      ...(life.readyOn === undefined ? {} : { madeOn: life.readyOn }),
-      ...(life.useBy === undefined ? {} : { useBy: life.useBy }),
-      ...(life.strengthGPerL === undefined ? {} : { strengthGPerL: life.strengthGPerL }),
+      ...given({ madeOn: life.readyOn, useBy: life.useBy, strengthGPerL: life.strengthGPerL }),
       pour: stock.pour,
       doses,
     }));

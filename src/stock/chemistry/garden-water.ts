@@ -1,6 +1,7 @@
 /** The source water of a garden as a water report. */
 import type { SourceWater } from "../../garden/index.js";
 import type { Finding } from "../../problem.js";
+import { given } from "../../values.js";
 import type { Chemistry } from "./constants.js";
 import { calciumOfHardness, sourceWater, type WaterReport } from "./source-water.js";
 import { troubleAt } from "./trouble.js";
@@ -20,8 +21,7 @@ export function waterReport(
   if (hardness === undefined) return undefined;
   return {
     hardnessMgPerL: hardness,
-    ...(alkalinityMgPerL === undefined ? {} : { alkalinityMgPerL }),
-    ...(calciumMgPerL === undefined ? {} : { calciumMgPerL }),
+    ...given({ alkalinityMgPerL, calciumMgPerL }),
   };
 }
 

@@ -8,6 +8,7 @@
 import type { Day } from "../../dates.js";
 import type { BatchInHand, LogEntry } from "../../garden/index.js";
 import type { Finding } from "../../problem.js";
+import { byText } from "../../values.js";
 import type { StockBottle } from "../making-problem.js";
 import { type MakingRules, useByOf } from "../making-rules.js";
 import { bottlesInOrder } from "./ledger.js";
@@ -62,7 +63,7 @@ type Poured = LogEntry & { readonly stockMl: number };
 function poured(log: readonly LogEntry[], today: Day): Poured[] {
   return log
     .filter((e): e is Poured => (e.stockMl ?? 0) > 0 && e.feed === undefined && e.on <= today)
-    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+    .sort((a, b) => byText(a.on, b.on));
 }
 
 /** Takes the entry off one bottle. Returns what the bottle did not hold, mL. */

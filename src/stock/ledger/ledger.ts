@@ -1,6 +1,6 @@
 /** Which feeding is poured from which bottle, and what becomes of every millilitre. */
 import { type Day, type DaySpan, later } from "../../dates.js";
-import { byText } from "../../values.js";
+import { byText, given } from "../../values.js";
 import type {
   AccountLine,
   BottleChange,
@@ -115,7 +115,7 @@ export function bottleChanges(draws: readonly Draw[]): BottleChange[] {
   let from: string | undefined;
   for (const { day, need, batch: to, strengthGPerL } of draws) {
     if (to === from) continue;
-    changes.push({ day, need, ...(from === undefined ? {} : { from }), to, strengthGPerL });
+    changes.push({ day, need, ...given({ from }), to, strengthGPerL });
     from = to;
   }
   return changes;

@@ -1,5 +1,6 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
+import { given } from "../../values.js";
 import type { ShellPlan, ShellShortage, ShellSupply, Shortage } from "../making-problem.js";
 
 /** A batch as far as its shells go. */
@@ -75,7 +76,7 @@ export function shellPlan(
   const missing = missingShells(wished, today, supply);
   return {
     ...shellsFor(volumeMl, supply),
-    ...(from === undefined ? {} : { saveFrom: from }),
+    ...given({ saveFrom: from }),
     ...(missing > 0 ? { shortage: shortageOf(wished, missing, shortages, supply) } : {}),
   };
 }
@@ -99,7 +100,7 @@ function shortageOf(
       ? "no shells are kept"
       : `at ${kept} a week saving had to begin on ${neededFrom}`;
   return {
-    ...(neededFrom === undefined ? {} : { neededFrom }),
+    ...given({ neededFrom }),
     missingShells: missing,
     lostMl,
     needs,
