@@ -92,22 +92,7 @@ function findingOf(error: SchemaError): Finding {
       );
     }
     case "type":
-      if (typeof error.data === "number" && quantityFormats.has(schema.format ?? ""))
-        return finding(
-          `${name} is the number ${error.data} without a unit`,
-          `write the unit behind the number, like ${example}`,
-        );
-      if (isPlainText(schema) && ["number", "boolean"].includes(typeof error.data))
-        return finding(
-          `${name} is ${found}, text is needed`,
-          `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
-        );
-      if (error.data === null)
-        return finding(`${name} has no value`, `give it one, like ${example}`);
-      return finding(
-        `${name} is ${found}, ${typeInWords(schema)} is needed`,
-        `write it like ${example}`,
-      );
+      return finding(...typeTrouble(error, schema, name));
     case "enum": {
       const known = (schema.enum ?? []).map(String);
       return finding(
@@ -139,6 +124,26 @@ function findingOf(error: SchemaError): Finding {
     default:
       return finding(`${name} ${error.message ?? "is wrong"}`, `write it like ${example}`);
   }
+}
+
+function typeTrouble(
+  { data }: SchemaError,
+  schema: Schema,
+  name: string,
+): [message: string, mend: string] {
+  const [found, example] = [show(data), exampleOf(schema)];
+  if (typeof data === "number" && quantityFormats.has(schema.format ?? ""))
+    return [
+      `${name} is the number ${data} without a unit`,
+      `write the unit behind the number, like ${example}`,
+    ];
+  if (isPlainText(schema) && ["number", "boolean"].includes(typeof data))
+    return [
+      `${name} is ${found}, text is needed`,
+      `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
+    ];
+  if (data === null) return [`${name} has no value`, `give it one, like ${example}`];
+  return [`${name} is ${found}, ${typeInWords(schema)} is needed`, `write it like ${example}`];
 }
 
 function bound(error: SchemaError): string {

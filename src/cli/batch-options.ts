@@ -1,7 +1,9 @@
 /** The options of `batch` as sizes and means; what cannot be meant is wrong usage. */
 import {
+  absurdSize,
   type Acid,
   type Amounts,
+  type Bounds,
   type Parsed,
   parsePercent,
   parseQuantity,
@@ -26,12 +28,6 @@ export interface BatchWays {
   readonly bottles?: string;
 }
 
-interface Bounds {
-  readonly least: number;
-  readonly most: number;
-  readonly words: string;
-}
-
 type Units = Pick<Tables, "units">;
 
 /** The size asked for, if any. Throws CommandError (wrong usage). */
@@ -46,7 +42,7 @@ export function batchSize(
   if (given.length > 1)
     throw refused(`${given.map(([key]) => `--${key}`).join(" and ")}: give one size, not several`);
   if (make !== undefined) {
-    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L is understood" };
+    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L" };
     return {
       by: "volume",
       makeMl: 1000 * quantity("--make", make, "volume", bounds, amounts, tables),
@@ -55,11 +51,11 @@ export function batchSize(
   if (shells !== undefined) return { by: "shells", eggs: eggs(shells) };
   if (acid === undefined) return undefined;
   if (isPoured[acidKind] && parseQuantity(acid, "volume", { ...tables, amounts }).ok) {
-    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L of vinegar is understood" };
+    const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L of vinegar" };
     const liters = quantity("--acid", acid, "volume", bounds, amounts, tables);
     return { by: "vinegar", volumeMl: 1000 * liters };
   }
-  const bounds = { least: 1, most: 100_000, words: "1 g to 100 kg is understood" };
+  const bounds = { least: 1, most: 100_000, words: "1 g to 100 kg" };
   return { by: "acid", grams: quantity("--acid", acid, "mass", bounds, amounts, tables) };
 }
 
@@ -95,11 +91,11 @@ export function batchMeans(
 const acidity: Bounds = {
   least: 1,
   most: 25,
-  words: "1 % to 25 % is understood, usually 4 % to 8 %; stronger acetic acid burns the skin",
+  words: "1 % to 25 %, usually 4 % to 8 % (stronger acetic acid burns the skin),",
 };
-const carbonate: Bounds = { least: 50, most: 100, words: "50 % to 100 % is understood" };
-const bottle: Bounds = { least: 0.01, most: 100, words: "10 mL to 100 L is understood" };
-const kitchen: Bounds = { least: 1, most: 60, words: "1 C to 60 C is understood" };
+const carbonate: Bounds = { least: 50, most: 100, words: "50 % to 100 %" };
+const bottle: Bounds = { least: 0.01, most: 100, words: "10 mL to 100 L" };
+const kitchen: Bounds = { least: 1, most: 60, words: "1 C to 60 C" };
 
 function quantity(
   option: string,
@@ -123,7 +119,7 @@ function eggs(text: string): number {
   return inBounds("--shells", text, Number(text), {
     least: 1,
     most: 20_000,
-    words: "1 to 20,000 shells is understood",
+    words: "1 to 20,000 shells",
   });
 }
 
@@ -143,10 +139,9 @@ function accepted<T>(option: string, parsed: Parsed<T>): T {
 }
 
 function inBounds(option: string, text: string, value: number, bounds: Bounds): number {
-  if (value >= bounds.least * (1 - 1e-9) && value <= bounds.most * (1 + 1e-9)) return value;
-  throw refused(
-    `${option}: \`${text}\` is too ${value < bounds.least ? "small" : "large"} to be meant: ${bounds.words}`,
-  );
+  const absurd = absurdSize(text, value, bounds);
+  if (absurd === undefined) return value;
+  throw refused(`${option}: ${absurd.message}: ${absurd.mend}`);
 }
 
 function refused(message: string): CommandError {

@@ -4,6 +4,7 @@
  */
 import { type Day, type DaySpan, parseDay } from "../dates.js";
 import type { FilePath, Finding } from "../problem.js";
+import { absurdSize, type Bounds } from "./bounds.js";
 import {
   type Parsed,
   parsePercent,
@@ -18,13 +19,9 @@ import type { UnitKind } from "./units.js";
 /** An object of the file with known keys and unknown values. */
 export type Loose<T> = Readonly<Partial<Record<keyof T, unknown>>>;
 
-/** Smallest and largest sensible amount, in the base unit. */
-export interface Bounds {
-  readonly least: number;
-  readonly most: number;
-  /** The bounds in words: `0.1 L to 100 L`. */
-  readonly words: string;
-}
+export const rateBounds: Bounds = { least: 0.01, most: 100, words: "0.01 to 100 mL per L" };
+const waterBounds: Bounds = { least: 0.001, most: 10_000, words: "1 mL to 10,000 L" };
+const minutesBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
 export interface Fields {
   readonly report: (finding: Finding) => void;
@@ -61,18 +58,11 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
   }
 
   function inBounds(amount: number | undefined, text: string, path: FilePath, bounds: Bounds) {
-    if (amount === undefined || (amount >= bounds.least && amount <= bounds.most)) return amount;
-    report({
-      code: "absurd-size",
-      path,
-      message: `\`${text}\` is too ${amount < bounds.least ? "small" : "large"} to be meant`,
-      mend: `check the number and the unit; ${bounds.words} is understood`,
-    });
+    const absurd = amount === undefined ? undefined : absurdSize(text, amount, bounds);
+    if (absurd === undefined) return amount;
+    report({ code: "absurd-size", path, ...absurd });
     return undefined;
   }
-
-  const rateBounds: Bounds = { least: 0.01, most: 100, words: "0.01 to 100 mL per L" };
-  const waterBounds: Bounds = { least: 0.001, most: 10_000, words: "1 mL to 10,000 L" };
 
   return {
     report,
@@ -123,13 +113,8 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
     },
     minutes(value, path) {
       if (typeof value !== "string") return undefined;
-      const bounds = { least: 0, most: 366, words: "0 to 366 days" };
-      const days = inBounds(
-        accept(parseQuantity(value, "time", context), path)?.value,
-        value,
-        path,
-        bounds,
-      );
+      const time = accept(parseQuantity(value, "time", context), path)?.value;
+      const days = inBounds(time, value, path, minutesBounds);
       return days === undefined ? undefined : Math.round(days * 1440);
     },
   };

@@ -12,7 +12,9 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
+export { absurdSize, type Bounds } from "./bounds.js";
 export { decodeText } from "./decode.js";
+export { rateBounds } from "./fields.js";
 export {
   type Acid,
   type Amounts,

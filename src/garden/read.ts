@@ -123,25 +123,26 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
   } catch (error) {
     // A ReferenceError from unfolding, a TypeError from a value that holds itself.
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
-    const [, unknown] = /^Unresolved alias.*: (.*)$/.exec(error.message) ?? [];
-    if (unknown !== undefined)
-      return fail(
-        refuse(
-          "yaml-alias",
-          Math.max(text.indexOf(`*${unknown}`), 0),
-          `\`*${unknown}\` stands for a value marked \`&${unknown}\` before it, and there is none`,
-          "put the text in quotes if the star is part of it",
-        ),
-      );
-    return fail(
-      refuse(
-        "yaml-alias",
+    return fail(refuse("yaml-alias", ...aliasTrouble(text, error.message)));
+  }
+}
+
+function aliasTrouble(
+  text: string,
+  errorMessage: string,
+): [offset: number, message: string, mend: string] {
+  const [, unknown] = /^Unresolved alias.*: (.*)$/.exec(errorMessage) ?? [];
+  return unknown === undefined
+    ? [
         firstAliasOffset(text),
         "the aliases (*name) in the file unfold to too much, or to themselves",
         "write the values out instead of using aliases",
-      ),
-    );
-  }
+      ]
+    : [
+        Math.max(text.indexOf(`*${unknown}`), 0),
+        `\`*${unknown}\` stands for a value marked \`&${unknown}\` before it, and there is none`,
+        "put the text in quotes if the star is part of it",
+      ];
 }
 
 /** No line but comments, or only `---` or `~`. */

@@ -7,10 +7,13 @@ import {
   stageNames,
 } from "../crops/index.js";
 import {
+  absurdSize,
+  type Bounds,
   located,
   type Parsed,
   parseQuantity,
   parseRate,
+  rateBounds,
   type SourceFile,
   type UnitContext,
 } from "../garden/index.js";
@@ -82,14 +85,18 @@ export function readRules(
   return findings.length > 0 ? fail() : { ok: true, value: rules };
 }
 
-function ruleOf(
-  row: RuleRow,
+interface RowReaders {
+  readonly accept: <T>(parsed: Parsed<T>, fallback: T, ...key: string[]) => T;
+  readonly refuse: (key: FilePath, message: string, mend: string) => void;
+  readonly rate: (text: string, ...key: string[]) => number;
+  readonly days: (text: string, ...key: string[]) => number;
+}
+
+function rowReaders(
   path: FilePath,
-  tables: RuleTables,
   context: UnitContext,
-  own: boolean,
   report: (finding: Finding) => void,
-): FeedRule {
+): RowReaders {
   const refuse = (key: FilePath, message: string, mend: string): void => {
     report({ code: "rule", path: [...path, ...key], message, mend });
   };
@@ -98,12 +105,8 @@ function ruleOf(
     return parsed.ok ? parsed.value : fallback;
   };
   const inBounds = (value: number, text: string, bounds: Bounds, key: string[]): number => {
-    if (value < bounds.least || value > bounds.most)
-      refuse(
-        key,
-        `\`${text}\` is too ${value < bounds.least ? "small" : "large"} to be meant`,
-        `check the number and the unit; ${bounds.words} is understood`,
-      );
+    const absurd = absurdSize(text, value, bounds);
+    if (absurd !== undefined) refuse(key, absurd.message, absurd.mend);
     return value;
   };
   const rate = (text: string, ...key: string[]): number =>
@@ -113,6 +116,18 @@ function ruleOf(
     return Math.round(inBounds(value, text, key[0] === "interval" ? gapBounds : dayBounds, key));
   };
 
+  return { accept, refuse, rate, days };
+}
+
+function ruleOf(
+  row: RuleRow,
+  path: FilePath,
+  tables: RuleTables,
+  context: UnitContext,
+  own: boolean,
+  report: (finding: Finding) => void,
+): FeedRule {
+  const { accept, refuse, rate, days } = rowReaders(path, context, report);
   const crops = cropsOf(row, tables.catalogue, refuse);
   const rateMlPerL = rate(row.rate, "rate");
   const interval = {
@@ -180,14 +195,6 @@ function ruleOf(
 /** Stands in where days were refused, as the file is then: no further bound finds fault with it. */
 const noDays = { value: NaN };
 
-/** Smallest and largest that can be meant, in the base unit. */
-interface Bounds {
-  readonly least: number;
-  readonly most: number;
-  readonly words: string;
-}
-// As for a planting's own wishes in the garden file.
-const rateBounds: Bounds = { least: 0.01, most: 100, words: "0.01 to 100 mL per L" };
 const gapBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
 const dayBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
