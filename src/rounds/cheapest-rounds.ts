@@ -9,7 +9,7 @@
 import type { CostCourse } from "./cost-course.js";
 import { slotsFor, walk, type Choices } from "./walk.js";
 
-export interface CostTerms {
+interface CostTerms {
   readonly courses: readonly CostCourse[];
   /** By day, the price of a round on it. */
   readonly roundCosts: readonly number[];
@@ -30,32 +30,49 @@ export function cheapestRounds(terms: CostTerms): readonly number[] | undefined 
   const affordable = Math.floor(effort / (courses.length * dayCount * width));
   const room = Math.max(1, Math.min(mostRoom, affordable));
   return walk({ dayCount, room, maxRounds, ahead }, (rounds) =>
-    regrets(courses, roundCosts, width, slotsFor(room), rounds),
+    regretsOf(terms, width, slotsFor(room), rounds),
   )?.rounds;
 }
 
-function regrets(
-  courses: readonly CostCourse[],
-  roundCosts: readonly number[],
+/** Choices side by side. */
+interface Regrets {
+  readonly courses: readonly PricedCourse[];
+  /** Days ahead that a course may have to be known for. */
+  readonly width: number;
+  /** Per choice and course: regrets of coming to the days ahead (a ring), then that of being done. */
+  readonly values: Float64Array;
+  /** Per choice and course: the least of them. */
+  readonly least: Float64Array;
+  /** Per choice and course: bits for the days ahead that can be reached, 32 days folded onto one. */
+  readonly reach: Int32Array;
+}
+
+interface PricedCourse extends CostCourse {
+  /** By day, Infinity where it does not start. */
+  readonly startAt: Float64Array;
+  readonly lastStart: number;
+}
+
+function regretsOf(
+  { courses: plain, roundCosts }: CostTerms,
   width: number,
   slots: number,
   rounds: Int32Array,
 ): Choices {
-  const courseCount = courses.length;
+  const courses = plain.map((course): PricedCourse => ({
+    ...course,
+    startAt: startsByDay(course, roundCosts.length),
+    lastStart: course.starts.at(-1) ?? -1,
+  }));
   const row = width + 1;
-  const stride = courseCount * row;
-  /** Per choice and course: regrets of coming to the days ahead (a ring), then that of being done. */
+  const stride = courses.length * row;
   const values = new Float64Array(slots * stride).fill(Infinity);
-  /** Per choice and course: the least of them. */
-  const least = new Float64Array(slots * courseCount);
-  /** Per choice and course: bits for the days ahead that can be reached, 32 days folded onto one. */
-  const reach = new Int32Array(slots * courseCount);
-  /** Regret of the rounds taken; and with all `least`. */
+  const least = new Float64Array(slots * courses.length);
+  const reach = new Int32Array(slots * courses.length);
+  const regrets: Regrets = { courses, width, values, least, reach };
+  /** Regret of the rounds taken; and with the least of every course. */
   const own = new Float64Array(slots);
   const total = new Float64Array(slots);
-  const startAt = courses.map((c) => startsByDay(c, roundCosts.length));
-  const lastStarts = courses.map((c) => c.starts.at(-1) ?? -1);
-
   return {
     begin(slot) {
       courses.forEach((course, c) => {
@@ -71,9 +88,9 @@ function regrets(
       let fed = false;
       let sum = (own[from] as number) + (take ? (roundCosts[day] as number) : 0);
       own[to] = sum;
-      for (let c = 0; c < courseCount; c++) {
-        if (leaveDay(c, to, day, take)) fed = true;
-        const min = lookAhead(c, to, day);
+      for (let c = 0; c < courses.length; c++) {
+        if (leaveDay(regrets, to, c, day, take)) fed = true;
+        const min = lookAhead(regrets, to, c, day);
         if (min === Infinity) return false;
         sum += min;
       }
@@ -84,84 +101,86 @@ function regrets(
       (total[a] as number) - (total[b] as number) || (rounds[a] as number) - (rounds[b] as number),
     covers(a, b) {
       let loss = (total[a] as number) - (total[b] as number);
-      if (loss > 0 || !reachesAll(a, b)) return false;
-      for (let c = 0; c < courseCount && loss <= 0; c++) loss += mostLost(c, a, b);
+      if (loss > 0 || !reachesAll(regrets, a, b)) return false;
+      for (let c = 0; c < courses.length && loss <= 0; c++) loss += mostLost(regrets, c, a, b);
       return loss < 0 || (loss === 0 && a < b);
     },
   };
+}
 
-  /** Takes the day from the ring, and the steps from it when the course is fed; whether it is. */
-  function leaveDay(c: number, slot: number, day: number, take: boolean): boolean {
-    const course = courses[c] as CostCourse;
-    const at = slot * stride + c * row;
-    const today = at + (day % width);
-    const here = values[today] as number;
-    values[today] = Infinity;
-    const fed = take && here !== Infinity;
-    if (fed) {
-      lower(at + width, here + (course.ends[day] as number));
-      const stop = course.nextFrom[day + 1] as number;
-      for (let s = course.nextFrom[day] as number; s < stop; s++)
-        lower(
-          at + ((course.nextDays[s] as number) % width),
-          here + (course.nextCosts[s] as number),
-        );
+/** Takes the day from the ring, and the steps from it when the course is fed; whether it is. */
+function leaveDay(r: Regrets, slot: number, c: number, day: number, take: boolean): boolean {
+  const { values, width } = r;
+  const course = r.courses[c] as PricedCourse;
+  const at = (slot * r.courses.length + c) * (width + 1);
+  const today = at + (day % width);
+  const here = values[today] as number;
+  const coming = day + width;
+  values[today] = coming <= course.lastStart ? (course.startAt[coming] as number) : Infinity;
+  if (!take || here === Infinity) return false;
+  const lower = (k: number, value: number): void => {
+    if (value < (values[k] as number)) values[k] = value;
+  };
+  lower(at + width, here + (course.ends[day] as number));
+  const stop = course.nextFrom[day + 1] as number;
+  for (let s = course.nextFrom[day] as number; s < stop; s++)
+    lower(at + ((course.nextDays[s] as number) % width), here + (course.nextCosts[s] as number));
+  return true;
+}
+
+/** Least regret of the course, Infinity when it is stranded; ways dearer than being done go. */
+function lookAhead(r: Regrets, slot: number, c: number, day: number): number {
+  const { values, width } = r;
+  const k = slot * r.courses.length + c;
+  const at = k * (width + 1);
+  const done = values[at + width] as number;
+  let min = done;
+  let days = 0;
+  for (let s = 0; s < width; s++) {
+    const value = values[at + s] as number;
+    if (value >= done) values[at + s] = Infinity;
+    else {
+      days |= 1 << s;
+      if (value < min) min = value;
     }
-    const coming = day + width;
-    if (coming <= (lastStarts[c] as number))
-      lower(today, (startAt[c] as Float64Array)[coming] as number);
-    return fed;
   }
+  // Zero is the least regret of any start, seen or not yet seen.
+  if (day + width <= (r.courses[c] as PricedCourse).lastStart) min = 0;
+  r.reach[k] = done === Infinity ? days : -1;
+  r.least[k] = min;
+  return min;
+}
 
-  function lower(at: number, value: number): void {
-    if (value < (values[at] as number)) values[at] = value;
-  }
+/** Whether no course can come, with `b` alone, to a day ahead. */
+function reachesAll({ courses, reach }: Regrets, a: number, b: number): boolean {
+  const ours = a * courses.length;
+  const theirs = b * courses.length;
+  for (let c = 0; c < courses.length; c++)
+    if ((reach[theirs + c] as number) & ~(reach[ours + c] as number)) return false;
+  return true;
+}
 
-  /** Least regret of the course, Infinity when it is stranded; ways dearer than being done go. */
-  function lookAhead(c: number, slot: number, day: number): number {
-    const at = slot * stride + c * row;
-    const done = values[at + width] as number;
-    let min = done;
-    let days = 0;
-    for (let s = 0; s < width; s++) {
-      const value = values[at + s] as number;
-      if (value >= done) values[at + s] = Infinity;
-      else {
-        days |= 1 << s;
-        if (value < min) min = value;
-      }
-    }
-    // Zero is the least regret of any start, seen or not yet seen.
-    if (day + width <= (lastStarts[c] as number)) min = 0;
-    reach[slot * courseCount + c] = done === Infinity ? days : -1;
-    least[slot * courseCount + c] = min;
-    return min;
+/** The most that the course can lose with `a` instead of `b`, above the difference of the least. */
+function mostLost(
+  { courses, width, values, least }: Regrets,
+  c: number,
+  a: number,
+  b: number,
+): number {
+  const ours = a * courses.length + c;
+  const theirs = b * courses.length + c;
+  const from = ours * (width + 1);
+  const base = (least[ours] as number) - (least[theirs] as number);
+  const done = values[from + width] as number;
+  let most = base;
+  for (let s = 0, t = theirs * (width + 1); s <= width; s++, t++) {
+    const their = values[t] as number;
+    if (their === Infinity) continue;
+    const our = values[from + s] as number;
+    const lost = (our < done ? our : done) - their;
+    if (lost > most) most = lost;
   }
-
-  function reachesAll(a: number, b: number): boolean {
-    const ours = a * courseCount;
-    const theirs = b * courseCount;
-    for (let c = 0; c < courseCount; c++)
-      if ((reach[theirs + c] as number) & ~(reach[ours + c] as number)) return false;
-    return true;
-  }
-
-  /** The most that the course can lose with `a` instead of `b`, above the difference of the least. */
-  function mostLost(c: number, a: number, b: number): number {
-    const ours = a * stride + c * row;
-    const theirs = b * stride + c * row;
-    const base = (least[a * courseCount + c] as number) - (least[b * courseCount + c] as number);
-    const done = values[ours + width] as number;
-    let most = base;
-    for (let s = 0; s <= width; s++) {
-      const their = values[theirs + s] as number;
-      if (their === Infinity) continue;
-      const our = values[ours + s] as number;
-      const lost = (our < done ? our : done) - their;
-      if (lost > most) most = lost;
-    }
-    return most - base;
-  }
+  return most - base;
 }
 
 function longestStep(course: CostCourse): number {

@@ -23,12 +23,11 @@ import type {
  *
  * Late days and late windows are always the least there can be, and each course's feedings always
  * the best for the rounds chosen. The rounds come from two walks that keep a bounded number of
- * choices: one for the fewest, then one for the cheapest of so many. They are the best there are
- * while nothing worth keeping falls away, as in small gardens; beyond that nothing is proven. The
- * tests hold the answer against proven ones: the number of rounds is the least for up to a dozen
- * courses and within 2 % of it for hundreds; more feedings than need be, and gaps farther from
- * their target, are to be expected with many allowed days a week. The bounds are numbers of
- * choices, not times, so that every machine gives the same schedule.
+ * choices: one for the fewest, one for the cheapest of so many. They are the best there are while
+ * nothing worth keeping falls away, which is so in small gardens. Beyond that nothing is proven: in
+ * the gardens of the tests rounds are the fewest for up to a dozen courses, and within 2 % of it for
+ * hundreds, while with many allowed days a week a wish after the number of rounds may be missed.
+ * The bounds count choices, not time, so that every machine gives the same schedule.
  *
  * Never fails: what cannot be met is in `unmet`. Throws RangeError for a course without phases.
  */

@@ -8,7 +8,7 @@
  */
 import { boundsAt, type CourseGraph } from "./course-graph.js";
 
-export interface Weights {
+interface Weights {
   readonly feeding: number;
   /** On top, for a feeding on a day the course has not published. */
   readonly newFeeding: number;

@@ -12,7 +12,7 @@
 import type { CourseGraph } from "./course-graph.js";
 import { slotsFor, walk, type Choices } from "./walk.js";
 
-export interface FewestRounds {
+interface FewestRounds {
   /** Sorted indexes into the allowed days. */
   readonly rounds: readonly number[];
   /** By day, how many are needed from it on. Of length dayCount + 1. */
@@ -29,8 +29,8 @@ export function fewestRounds(graphs: readonly CourseGraph[], dayCount: number): 
   const walked = walk({ dayCount, room, maxRounds: Infinity }, (rounds) =>
     setsOfDays(graphs, dayCount, rounds),
   );
-  // Every course can be fed on all its days.
-  if (!walked) throw new Error("a walk without bounds strands no course");
+  // Whatever is kept can go on, by taking every day to come.
+  if (!walked) throw new Error("without a limit of rounds no choice strands a course");
   return {
     rounds: walked.rounds.map((i) => dayCount - 1 - i).reverse(),
     ahead: [...walked.spent].reverse(),
@@ -49,40 +49,51 @@ interface TurnedCourse {
   readonly ends: Uint8Array;
 }
 
+/** Choices side by side. */
+interface Sets {
+  readonly wordCount: number;
+  /** Per choice and course, `wordCount` words. */
+  readonly words: Int32Array;
+  /** Days until a course must be fed: of as many rounds, those that can wait go before. */
+  readonly waits: Int32Array;
+  /** Bits set, less those that all choices share: a choice can only cover one that is no fuller. */
+  readonly fullness: Int32Array;
+}
+
 function setsOfDays(graphs: readonly CourseGraph[], dayCount: number, rounds: Int32Array): Choices {
   const wordCount = wordCountFor(graphs);
   const courses = graphs.map((g) => turned(g, wordCount));
   const stride = courses.length * wordCount;
-  const top = 32 * wordCount - 2;
-  const sets = new Int32Array(slotsFor(room) * stride);
-  /** Days until a course must be fed: of as many rounds, those that can wait go before. */
-  const waits = new Int32Array(slotsFor(room));
-  /** Bits set: a choice can only cover one that is no fuller. */
-  const fullness = new Int32Array(slotsFor(room));
+  const top = topBit(wordCount);
+  const slots = slotsFor(room);
+  const words = new Int32Array(slots * stride);
+  const waits = new Int32Array(slots);
+  const fullness = new Int32Array(slots);
+  const sets: Sets = { wordCount, words, waits, fullness };
   const underWay = coursesUnderWay(courses, dayCount, top);
-
   return {
     begin(slot) {
       courses.forEach((course, c) => {
         const at = slot * stride + c * wordCount;
-        if (course.endsAtStart) sets.fill(-1, at, at + wordCount);
-        else for (let i = 0; i <= top; i++) if (course.starts[i] === 1) setBit(sets, at, i);
+        if (course.endsAtStart) words.fill(-1, at, at + wordCount);
+        else for (let i = 0; i <= top; i++) if (course.starts[i] === 1) setBit(words, at, i);
       });
     },
     advance(from, to, day, take) {
-      sets.copyWithin(to * stride, from * stride, (from + 1) * stride);
+      words.copyWithin(to * stride, from * stride, (from + 1) * stride);
       let fed = false;
+      waits[to] = top;
+      fullness[to] = 0;
       for (const c of underWay[day] as Int32Array) {
         const at = to * stride + c * wordCount;
-        if (isDone(at)) continue;
-        const feeds = take && ((sets[at] as number) & 1) === 1;
-        fed ||= feeds;
-        if (!advanceCourse(courses[c] as TurnedCourse, at, day, feeds)) return false;
+        if (!isDone(sets, at)) {
+          const feeds = take && ((words[at] as number) & 1) === 1;
+          fed ||= feeds;
+          if (!advanceCourse(sets, courses[c] as TurnedCourse, at, day, feeds)) return false;
+        }
+        measure(sets, to, at);
       }
-      if (take && !fed) return false;
-      waits[to] = waitOf(to);
-      fullness[to] = bitCount(sets, to * stride, stride);
-      return true;
+      return fed || !take;
     },
     compare: (a, b) =>
       (rounds[a] as number) - (rounds[b] as number) ||
@@ -92,49 +103,60 @@ function setsOfDays(graphs: readonly CourseGraph[], dayCount: number, rounds: In
       if ((fullness[a] as number) < (fullness[b] as number)) return false;
       const ours = a * stride;
       const theirs = b * stride;
-      let s = 0;
-      while (s < stride && ((sets[theirs + s] as number) & ~(sets[ours + s] as number)) === 0) s++;
-      return s === stride;
+      let w = 0;
+      while (w < stride && ((words[theirs + w] as number) & ~(words[ours + w] as number)) === 0)
+        w++;
+      return w === stride;
     },
   };
+}
 
-  function isDone(at: number): boolean {
-    return (sets[at + wordCount - 1] as number) < 0;
-  }
+function topBit(wordCount: number): number {
+  return 32 * wordCount - 2;
+}
 
-  /** Goes on to the next day; false when no day is left to the course. */
-  function advanceCourse(course: TurnedCourse, at: number, day: number, feeds: boolean): boolean {
-    if (feeds && course.ends[day] === 1) {
-      sets.fill(-1, at, at + wordCount);
-      return true;
-    }
-    let any = 0;
-    let carry = 0;
-    for (let w = wordCount - 1; w >= 0; w--) {
-      let word = sets[at + w] as number;
-      if (feeds) word |= course.next[day * wordCount + w] as number;
-      const shifted = (word >>> 1) | carry;
-      carry = word << 31;
-      sets[at + w] = shifted;
-      any |= shifted;
-    }
-    const coming = day + 1 + top;
-    if (course.starts[coming] === 1) setBit(sets, at, top);
-    return any !== 0 || coming <= course.lastStart;
-  }
+function isDone({ words, wordCount }: Sets, at: number): boolean {
+  return (words[at + wordCount - 1] as number) < 0;
+}
 
-  function waitOf(slot: number): number {
-    let wait = top;
-    for (let at = slot * stride; at < (slot + 1) * stride; at += wordCount) {
-      if (isDone(at)) continue;
-      let w = wordCount - 1;
-      while (w > 0 && sets[at + w] === 0) w--;
-      const word = sets[at + w] as number;
-      // A course that has no day yet can wait.
-      if (word !== 0) wait = Math.min(wait, 32 * w + 31 - Math.clz32(word));
-    }
-    return wait;
+/** Goes on to the next day; false when no day is left to the course. */
+function advanceCourse(
+  { words, wordCount }: Sets,
+  course: TurnedCourse,
+  at: number,
+  day: number,
+  feeds: boolean,
+): boolean {
+  if (feeds && course.ends[day] === 1) {
+    words.fill(-1, at, at + wordCount);
+    return true;
   }
+  let any = 0;
+  let carry = 0;
+  for (let w = wordCount - 1; w >= 0; w--) {
+    let word = words[at + w] as number;
+    if (feeds) word |= course.next[day * wordCount + w] as number;
+    const shifted = (word >>> 1) | carry;
+    carry = word << 31;
+    words[at + w] = shifted;
+    any |= shifted;
+  }
+  const top = topBit(wordCount);
+  const coming = day + 1 + top;
+  if (course.starts[coming] === 1) setBit(words, at, top);
+  return any !== 0 || coming <= course.lastStart;
+}
+
+/** Counts one course in. */
+function measure({ words, wordCount, waits, fullness }: Sets, slot: number, at: number): void {
+  let last = -1;
+  for (let w = 0; w < wordCount; w++) {
+    const word = words[at + w] as number;
+    if (word !== 0) last = 32 * w + 31 - Math.clz32(word);
+    fullness[slot] = (fullness[slot] as number) + bitCount(word);
+  }
+  // A course that is done, or has no day yet, can wait.
+  if (last >= 0 && last < (waits[slot] as number)) waits[slot] = last;
 }
 
 /** Words enough for the longest step of any of these. */
@@ -196,13 +218,8 @@ function setBit(words: Int32Array, base: number, bit: number): void {
   words[at] = (words[at] as number) | (1 << (bit & 31));
 }
 
-function bitCount(words: Int32Array, at: number, length: number): number {
-  let sum = 0;
-  for (let s = at; s < at + length; s++) {
-    let word = words[s] as number;
-    word -= (word >>> 1) & 0x55555555;
-    word = (word & 0x33333333) + ((word >>> 2) & 0x33333333);
-    sum += (((word + (word >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
-  }
-  return sum;
+function bitCount(bits: number): number {
+  const pairs = bits - ((bits >>> 1) & 0x55555555);
+  const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+  return (((fours + (fours >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
 }

@@ -18,7 +18,7 @@ export interface Choices {
   covers(a: number, b: number): boolean;
 }
 
-export interface WalkTerms {
+interface WalkTerms {
   readonly dayCount: number;
   /** Most choices kept after a day. */
   readonly room: number;
@@ -28,7 +28,7 @@ export interface WalkTerms {
   readonly ahead?: readonly number[];
 }
 
-export interface Walked {
+interface Walked {
   /** Sorted day indexes. */
   readonly rounds: readonly number[];
   /** By day, the fewest rounds of any choice kept on the days before it. Of length dayCount + 1. */
