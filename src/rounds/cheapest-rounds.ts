@@ -14,6 +14,8 @@ interface CostTerms {
   /** By day, the price of a round on it. */
   readonly roundCosts: readonly number[];
   readonly maxRounds: number;
+  /** Keep those with fewer rounds so far before cheaper ones: more of them come to an end. */
+  readonly fewestFirst: boolean;
   /** By day, how many rounds are needed from it on. Of length one more. */
   readonly ahead: readonly number[];
 }
@@ -54,7 +56,7 @@ interface PricedCourse extends CostCourse {
 }
 
 function regretsOf(
-  { courses: plain, roundCosts }: CostTerms,
+  { courses: plain, roundCosts, fewestFirst }: CostTerms,
   width: number,
   slots: number,
   rounds: Int32Array,
@@ -97,8 +99,11 @@ function regretsOf(
       total[to] = sum;
       return fed || !take;
     },
-    compare: (a, b) =>
-      (total[a] as number) - (total[b] as number) || (rounds[a] as number) - (rounds[b] as number),
+    compare(a, b) {
+      const cheaper = (total[a] as number) - (total[b] as number);
+      const fewer = (rounds[a] as number) - (rounds[b] as number);
+      return fewestFirst ? fewer || cheaper : cheaper || fewer;
+    },
     covers(a, b) {
       let loss = (total[a] as number) - (total[b] as number);
       if (loss > 0 || !reachesAll(regrets, a, b)) return false;

@@ -73,6 +73,8 @@ function bestRounds(
       (d) => weights.round + (keepsRounds && !published.has(d) ? weights.newRound : 0),
     ),
     maxRounds: fewest.rounds.length + extraRounds,
+    // Extra rounds may be worth their price; otherwise all end with as many.
+    fewestFirst: extraRounds === 0,
     ahead: fewest.ahead,
   });
   return cheapest ?? fewest.rounds;
