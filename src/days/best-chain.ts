@@ -5,25 +5,25 @@
 import { boundsAt, type CourseGraph } from "./course-graph.js";
 
 /** What stands after the rounds in the order of wishes; compared in this order. */
-export interface ChainCost {
+interface ChainCost {
   /** Feedings on days not published, where the course has published days. */
   readonly unpublished: number;
   readonly feedings: number;
   readonly squaredOff: number;
 }
 
-export interface Chain {
+interface Chain {
   /** Indexes into the allowed days. */
   readonly days: readonly number[];
   readonly cost: ChainCost;
 }
 
-export function compareCost(a: ChainCost, b: ChainCost): number {
+function compareCost(a: ChainCost, b: ChainCost): number {
   return a.unpublished - b.unpublished || a.feedings - b.feedings || a.squaredOff - b.squaredOff;
 }
 
 /** Squared difference between target and gap, for a feeding on `toNo` after one on `fromNo`. */
-export function squaredOff(graph: CourseGraph, fromNo: number, toNo: number): number {
+function squaredOff(graph: CourseGraph, fromNo: number, toNo: number): number {
   return (toNo - fromNo - boundsAt(graph.phases, fromNo).targetDays) ** 2;
 }
 

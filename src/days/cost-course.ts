@@ -8,7 +8,7 @@
  */
 import { boundsAt, type CourseGraph } from "./course-graph.js";
 
-export interface Weights {
+interface Weights {
   readonly feeding: number;
   /** On top, for a feeding on a day the course has not published. */
   readonly newFeeding: number;
@@ -17,9 +17,48 @@ export interface Weights {
   readonly newRound: number;
 }
 
+/**
+ * Weights so large that less of an earlier wish always outweighs all of a later one. Where the
+ * numbers would no longer be exact (some hundred courses), later wishes may outweigh earlier ones.
+ */
+export function weightsFor(
+  graphs: readonly CourseGraph[],
+  dayNos: readonly number[],
+  keeps: { readonly any: boolean; readonly extraRounds: number },
+): Weights {
+  let offSum = 0;
+  let feedingSum = 0;
+  for (const g of graphs) {
+    const shortest = Math.min(...g.course.phases.map((p) => p.shortestDays));
+    const span = (dayNos.at(-1) ?? 0) - (dayNos[g.starts[0] ?? 0] ?? 0);
+    const feedings = 1 + Math.floor(span / Math.max(1, shortest));
+    offSum += feedings * worstOff(g, dayNos);
+    feedingSum += feedings;
+  }
+  const feeding = offSum + 1;
+  if (!keeps.any) return { feeding, round: 0, newFeeding: 0, newRound: 0 };
+  // The number of rounds can only differ when there may be extra ones.
+  const round = keeps.extraRounds > 0 ? feeding * (feedingSum + 1) : 0;
+  const newFeeding = round > 0 ? round * (dayNos.length + 1) : feeding * (feedingSum + 1);
+  return { feeding, round, newFeeding, newRound: newFeeding * (feedingSum + 1) };
+}
+
+function worstOff(g: CourseGraph, dayNos: readonly number[]): number {
+  let worst = 0;
+  const look = (fromNo: number, days: readonly number[]): void => {
+    if (days.length === 0) return;
+    const { targetDays } = boundsAt(g.phases, fromNo);
+    for (const j of [days[0] as number, days.at(-1) as number])
+      worst = Math.max(worst, ((dayNos[j] as number) - fromNo - targetDays) ** 2);
+  };
+  g.next.forEach((days, i) => {
+    look(dayNos[i] as number, days);
+  });
+  if (g.lastFedNo !== undefined) look(g.lastFedNo, g.starts);
+  return worst;
+}
+
 export interface CostCourse {
-  /** What the cheapest way costs; regrets come on top. */
-  readonly base: number;
   /** Sorted day indexes with their prices. */
   readonly starts: readonly number[];
   readonly startCosts: readonly number[];
@@ -71,55 +110,12 @@ export function costCourse(g: CourseGraph, dayNos: readonly number[], w: Weights
   const startCosts = g.starts.map((j) => price(j, lastFed, target));
   const least = Math.min(g.endsAtStart ? 0 : Infinity, ...startCosts);
   return {
-    base: least,
     starts: g.starts,
     startCosts: startCosts.map((cost) => cost - least),
     endAtStart: g.endsAtStart ? 0 - least : Infinity,
     nextFrom,
     nextDays,
     nextCosts,
-    ends,
-  };
-}
-
-/** The same course walked from the last day to the first. */
-export function backwards(c: CostCourse): CostCourse {
-  const dayCount = c.ends.length;
-  const last = dayCount - 1;
-  const reached = new Uint8Array(dayCount);
-  for (const i of c.starts) reached[i] = 1;
-  const before: { day: number; cost: number }[][] = Array.from({ length: dayCount }, () => []);
-  const starts: number[] = [];
-  const startCosts: number[] = [];
-  for (let i = 0; i < dayCount; i++) {
-    if (!reached[i]) continue;
-    for (let k = c.nextFrom[i] as number; k < (c.nextFrom[i + 1] as number); k++) {
-      const j = c.nextDays[k] as number;
-      reached[j] = 1;
-      before[last - j]?.push({ day: last - i, cost: c.nextCosts[k] as number });
-    }
-    if (c.ends[i] !== Infinity) {
-      starts.unshift(last - i);
-      startCosts.unshift(c.ends[i] as number);
-    }
-  }
-  const nextFrom = new Int32Array(dayCount + 1);
-  before.forEach((steps, i) => {
-    nextFrom[i + 1] = (nextFrom[i] as number) + steps.length;
-  });
-  const flat = before.flatMap((steps) => steps.reverse());
-  const ends = new Float64Array(dayCount).fill(Infinity);
-  c.starts.forEach((i, k) => {
-    ends[last - i] = c.startCosts[k] as number;
-  });
-  return {
-    base: c.base,
-    starts,
-    startCosts,
-    endAtStart: c.endAtStart,
-    nextFrom,
-    nextDays: Int32Array.from(flat, (s) => s.day),
-    nextCosts: Float64Array.from(flat, (s) => s.cost),
     ends,
   };
 }

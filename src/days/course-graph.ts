@@ -32,7 +32,7 @@ export interface DueWindow {
 }
 
 /** The bounds of a gap that starts at a feeding. */
-export interface GapBounds {
+interface GapBounds {
   readonly fromNo: number;
   readonly shortestDays: number;
   readonly targetDays: number;
@@ -40,7 +40,7 @@ export interface GapBounds {
 }
 
 /** The phases with their first days as numbers. */
-export function gapPhases(course: Course): readonly GapBounds[] {
+function gapPhases(course: Course): readonly GapBounds[] {
   if (course.phases.length === 0) throw new RangeError(`course ${course.id} has no phase`);
   return course.phases.map((phase) => ({ ...phase, fromNo: dayNumber(phase.from) }));
 }

@@ -42,7 +42,7 @@
  * overdue, saves a round, or lets another round or feeding stay where it was published. So when one
  * course is added, moved or taken away, the others stay as they are unless that costs a round.
  *
- * `chooseDays` keeps 1 always, and 2 to 6 as far as its effort goes; see there.
+ * `chooseDays` keeps 1 always, and 2 to 6 as far as its two walks can look; see there.
  */
 import type { Day } from "../dates.js";
 
