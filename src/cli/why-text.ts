@@ -86,7 +86,7 @@ function rateLines({ feeding, mix, rule }: FeedingReason, rate: string): string[
 }
 
 /** From calcium to millilitres, one step a line. */
-export function arithmetic(reason: FeedingReason): string[] {
+function arithmetic(reason: FeedingReason): string[] {
   const { feeding, mix } = reason;
   const ml = (value: number): string => `${decimal(value, 2)} mL`;
   const liters = (value: number): string => `${decimal(value, 2)} L`;

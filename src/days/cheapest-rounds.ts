@@ -7,7 +7,7 @@
  * earlier days stays.
  */
 import type { CostCourse } from "./cost-course.js";
-import { slotsFor, walk, type Choices } from "./walk.js";
+import { type Choices, slotsFor, walk } from "./walk.js";
 
 interface CostTerms {
   readonly courses: readonly CostCourse[];

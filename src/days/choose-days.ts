@@ -1,15 +1,15 @@
 import { dayFromNumber, dayNumber } from "../dates.js";
-import { byText } from "../order.js";
+import { byText } from "../values.js";
 import { bestChain } from "./best-chain.js";
-import {
-  courseGraph,
-  startWindow,
-  windowAfter,
-  type CourseGraph,
-  type DueWindow,
-} from "./course-graph.js";
 import { cheapestRounds } from "./cheapest-rounds.js";
 import { costCourse, weightsFor } from "./cost-course.js";
+import {
+  courseGraph,
+  type CourseGraph,
+  type DueWindow,
+  startWindow,
+  windowAfter,
+} from "./course-graph.js";
 import { fewestRounds } from "./fewest-rounds.js";
 import type {
   Schedule,

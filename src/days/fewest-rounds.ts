@@ -10,7 +10,7 @@
  * one that the walk has come to. The top bit is kept free, to mark a course that is done.
  */
 import type { CourseGraph } from "./course-graph.js";
-import { slotsFor, walk, type Choices } from "./walk.js";
+import { type Choices, slotsFor, walk } from "./walk.js";
 
 interface FewestRounds {
   /** Sorted indexes into the allowed days. */

@@ -44,7 +44,7 @@ export interface Shown {
 }
 
 /** The documents' own address: nothing listens there, the test answers itself. */
-export const address = "http://garden.test/";
+const address = "http://garden.test/";
 
 /**
  * Shows a document as a server would send it.

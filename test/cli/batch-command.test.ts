@@ -223,7 +223,10 @@ test.each([
   [["--shells", "999999"], "too large"],
   [["--acid", "1 L"], "is a volume, a weight is needed"],
   [["--acid", "0 g"], "too small"],
-  [["--vinegar", "120%"], "`120%` is too large to be meant: check the number and the unit; 1 % to 25 %"],
+  [
+    ["--vinegar", "120%"],
+    "`120%` is too large to be meant: check the number and the unit; 1 % to 25 %",
+  ],
   [["--vinegar", "5"], "is not a percentage"],
   [["--vinegar", "5%", "--monohydrate"], "give one acid"],
   [["--purity", "10%"], "50 % to 100 %"],

@@ -6,7 +6,8 @@
  * still has no proof, its best answer must not be better than ours.
  */
 import { expect, it } from "vitest";
-import { chooseDays, type ScheduleProblem } from "../../src/rounds/index.js";
+import { chooseDays } from "../../src/days/choose-days.js";
+import type { ScheduleProblem } from "../../src/days/schedule-problem.js";
 import { judge } from "./judge-ilp.js";
 import { randomProblem } from "./random-problem.js";
 

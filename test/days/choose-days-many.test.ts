@@ -5,7 +5,7 @@
  * both ends of the season that counts rounds which no schedule can do without.
  */
 import { expect, it } from "vitest";
-import { chooseDays } from "../../src/rounds/index.js";
+import { chooseDays } from "../../src/days/choose-days.js";
 import { faultsOf } from "./check-schedule.js";
 import { randomProblem, usualGaps } from "./random-problem.js";
 

@@ -65,7 +65,7 @@ export function stepsOf(course: Course, days: readonly number[]): Step[] {
 }
 
 /** Shortest way to the end by late days; also the steps that lie on some shortest way. */
-export function punctual(
+function punctual(
   steps: readonly Step[],
   dayCount: number,
 ): { late: number; steps: Step[] } {

@@ -31,7 +31,7 @@ export function problemsOn(today: string, differs: GardenDiffers): readonly Prob
   return plan.problems;
 }
 
-export function textOf(differs: GardenDiffers): string {
+function textOf(differs: GardenDiffers): string {
   return gardenText({ ...growing({}), ...differs });
 }
 

@@ -40,7 +40,7 @@ export function aPlan(
   };
 }
 
-export function aPlanGarden(differs: Partial<PlanGarden> = {}): PlanGarden {
+function aPlanGarden(differs: Partial<PlanGarden> = {}): PlanGarden {
   return {
     id: "weir-cottage",
     name: "Weir Cottage",

@@ -10,7 +10,7 @@ const { catalogue, builtInRules } = loadTables();
 type PlantingFile = GardenFile["beds"][number]["plantings"][number];
 
 /** Any day of a span, both ends among them. */
-export function dayWithin({ from, to }: DaySpan): fc.Arbitrary<Day> {
+function dayWithin({ from, to }: DaySpan): fc.Arbitrary<Day> {
   return fc.noBias(fc.nat(Math.max(daysBetween(from, to), 0))).map((n) => addDays(from, n));
 }
 

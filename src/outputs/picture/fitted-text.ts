@@ -3,7 +3,7 @@ import { html, type Html, isolated } from "../html.js";
 import { shortened, widthEm } from "../text-width.js";
 
 /** Picture widths at which more text is shown, px; the style has a container query for each. */
-export const fitWidthsPx = [300, 380, 480, 600, 760, 920, 1200] as const;
+const fitWidthsPx = [300, 380, 480, 600, 760, 920, 1200] as const;
 
 /** `page`: as wide as its container, by query. `file`: that many px, for good. */
 export type Canvas =

@@ -55,7 +55,7 @@ export function openAir(chemistry: Chemistry): Gas {
 }
 
 /** Everything that goes into the jar. */
-export function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
+function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
   const carbonateMol = (input.shellG * input.shellPurity) / chemistry.gPerMol.calciumCarbonate;
   const shell: Contents = {
     waterKg: 0,

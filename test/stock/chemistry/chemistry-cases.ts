@@ -11,11 +11,11 @@ export function decades(from: number, to: number): fc.Arbitrary<number> {
 }
 
 /** Nought or some. */
-export function some(amount: fc.Arbitrary<number>): fc.Arbitrary<number> {
+function some(amount: fc.Arbitrary<number>): fc.Arbitrary<number> {
   return fc.oneof({ weight: 1, arbitrary: fc.constant(0) }, { weight: 4, arbitrary: amount });
 }
 
-export const anyGas: fc.Arbitrary<Conditions["gas"]> = fc.oneof(
+const anyGas: fc.Arbitrary<Conditions["gas"]> = fc.oneof(
   fc.record({
     kind: fc.constant("held" as const),
     logPco2: fc.double({ min: -5, max: 0, noNaN: true }),
