@@ -65,10 +65,7 @@ export function stepsOf(course: Course, days: readonly number[]): Step[] {
 }
 
 /** Shortest way to the end by late days; also the steps that lie on some shortest way. */
-function punctual(
-  steps: readonly Step[],
-  dayCount: number,
-): { late: number; steps: Step[] } {
+function punctual(steps: readonly Step[], dayCount: number): { late: number; steps: Step[] } {
   const fromStart = new Array<number>(dayCount + 2).fill(Infinity);
   const toEnd = new Array<number>(dayCount + 2).fill(Infinity);
   fromStart[0] = 0;

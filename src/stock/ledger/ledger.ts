@@ -12,7 +12,7 @@ import type {
   StockNeed,
 } from "../making-problem.js";
 
-/** Nearest whole mL, halves up: the one place where stock is rounded. */
+/** Nearest whole mL, halves up: what the ledger counts in. */
 export function wholeMl(ml: number): number {
   // A remainder after pouring part of a feeding may miss a half by the last bits of a double.
   return Math.floor(ml + 0.5 + 1e-9);
