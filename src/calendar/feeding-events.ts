@@ -106,7 +106,7 @@ function newBottlesOf({ stock }: Plan, { round, beds }: Trip): NewBottle[] {
   const bottles = changes
     .filter(({ day, from, to }) => day === round.day && from !== undefined && poured.has(to))
     .map(({ to, from, strengthGPerL }): [string, NewBottle] => {
-      const wasGPerL = draws.find(({ batch }) => batch === from)?.strengthGPerL;
+      const wasGPerL = draws.findLast(({ batch }) => batch === from)?.strengthGPerL;
       return [to, { batch: to, strengthGPerL, ...given({ wasGPerL }) }];
     });
   return [...new Map(bottles).values()];

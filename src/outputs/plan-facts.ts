@@ -37,20 +37,3 @@ export function stockByBatch(mixes: readonly CanMix[]): readonly [string, number
 export function warningsOn(plan: Plan, day: Day): readonly PlanWarning[] {
   return plan.warnings.filter((warning) => warning.day === day);
 }
-
-/** In order of first appearance. */
-export function distinct<T>(items: readonly T[]): readonly T[] {
-  return [...new Set(items)];
-}
-
-/** In order of first appearance, each list under its key. */
-export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): readonly T[][] {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const group = groups.get(key);
-    if (group) group.push(item);
-    else groups.set(key, [item]);
-  }
-  return [...groups.values()];
-}

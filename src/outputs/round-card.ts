@@ -64,14 +64,18 @@ export function roundBody(plan: Plan, round: Round): Html {
         ", ",
       )}
     </p>`;
+  const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
   return html`${take} ${warningsOn(plan, round.day).map(warningBox)}
     <ul class="beds">
       ${round.beds.map((bed) => html`<li class="bed">${bedBody(plan, bed)}</li>`)}
     </ul>
-    ${otherFeeds(round)}
-    <ul class="cautions">
-      ${cautionsFor(mixesOf(round), plan.stock?.pour).map((line) => html`<li>${line}</li>`)}
-    </ul>`;
+    ${joined([otherFeeds(round), cautionList(cautions)], "\n")}`;
+}
+
+export function cautionList(lines: readonly string[]): Html {
+  return html`<ul class="cautions">
+    ${lines.map((line) => html`<li>${line}</li>`)}
+  </ul>`;
 }
 
 export function warningBox({ message, mend }: PlanWarning): Html {
