@@ -181,15 +181,10 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
 }
 
 function retiredOf(line: ContentLine): RetiredUid {
-  const [uid = "", number = "", made = "", changed = "", last = ""] = valueOfLine(line.text).split(
-    " ",
-  );
-  const [sequence, created, modified, day] = [
-    numberOf(number),
-    parseStamp(made),
-    parseStamp(changed),
-    parseDay(last),
-  ];
+  const [uid = "", ...rest] = valueOfLine(line.text).split(" ");
+  const [number = "", made = "", changed = "", last = ""] = rest;
+  const [sequence, day] = [numberOf(number), parseDay(last)];
+  const [created, modified] = [parseStamp(made), parseStamp(changed)];
   if (!isUuid(uid) || sequence === undefined || !created || !modified || !day) {
     throw damaged(line.first, "the record of a former event is not whole");
   }

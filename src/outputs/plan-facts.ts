@@ -1,7 +1,7 @@
 /** What several outputs ask of a plan. */
 import type { Day } from "../dates.js";
 import { type Vessel, vesselOf } from "../garden/index.js";
-import type { CanMix, Plan, PlanWarning, Round } from "../season/index.js";
+import type { CanMix, Plan, Round } from "../season/index.js";
 
 /** The first round on or after the day that is not given yet; the first of all when no day is given. */
 export function nextRound(plan: Plan, today?: Day): Round | undefined {
@@ -32,8 +32,4 @@ export function stockByBatch(mixes: readonly CanMix[]): readonly [string, number
   for (const pour of mixes.flatMap((mix) => mix.pours ?? []))
     ml.set(pour.batch, (ml.get(pour.batch) ?? 0) + pour.ml);
   return [...ml];
-}
-
-export function warningsOn(plan: Plan, day: Day): readonly PlanWarning[] {
-  return plan.warnings.filter((warning) => warning.day === day);
 }

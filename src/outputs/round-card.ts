@@ -35,7 +35,7 @@ import {
   vesselCount,
 } from "../words/index.js";
 import { html, type Html, joined, nameHtml } from "./html.js";
-import { fillCount, mixesOf, stockByBatch, warningsOn } from "./plan-facts.js";
+import { fillCount, mixesOf, stockByBatch } from "./plan-facts.js";
 
 /** `18:30 · 3 cans · 46 mL of stock · 15 L of water` */
 export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
@@ -64,8 +64,9 @@ export function roundBody(plan: Plan, round: Round): Html {
         ", ",
       )}
     </p>`;
+  const warnings = plan.warnings.filter(({ day }) => day === round.day);
   const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
-  return html`${take} ${warningsOn(plan, round.day).map(warningBox)}
+  return html`${take} ${warnings.map(warningBox)}
     <ul class="beds">
       ${round.beds.map((bed) => html`<li class="bed">${bedBody(plan, bed)}</li>`)}
     </ul>

@@ -44,8 +44,10 @@ export interface SubscribeLinks {
  */
 export function gardenPage(plan: Plan, options: PageOptions = {}): string {
   const { today } = options;
+  const season = html`${keyList(plan, today !== undefined)}
+    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
   const sections = {
-    season: seasonSection(plan, options),
+    season: section("season", "The season", season),
     rounds: roundsSection(plan, today),
     calcium: calciumSection(plan),
     making: makingSection(plan),
@@ -119,12 +121,6 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
       ${problems.map((problem) => html`<li dir="auto">${problemLine(problem)}</li>`)}
     </ul>
   </div>`;
-}
-
-function seasonSection(plan: Plan, options: PageOptions): Html {
-  const body = html`${keyList(plan, options.today !== undefined)}
-    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
-  return section("season", "The season", body);
 }
 
 /** What the log and the signs changed, and what to do about it first. */

@@ -1,7 +1,7 @@
 /** The season as strips, each drawn from its own top edge: the calendar, beds, stock. */
 import type { Day, DaySpan } from "../../dates.js";
 import type { Route } from "../../garden/index.js";
-import type { BedRound, Plan, PlannedPlanting } from "../../season/index.js";
+import type { BedRound, CanMix, Plan, PlannedPlanting } from "../../season/index.js";
 import {
   feedingMark,
   monthName,
@@ -170,10 +170,12 @@ export function nameInPicture(planting: PlannedPlanting): string {
 }
 
 function routesFor(beds: readonly BedRound[], planting: string): readonly Route[] {
-  const mixes = beds
-    .flatMap((bed) => bed.mixes)
-    .filter(({ feedings }) => feedings.some((f) => f.planting === planting));
+  const mixes = beds.flatMap((bed) => bed.mixes).filter((mix) => feeds(mix, planting));
   return [...new Set(mixes.map(({ route }) => route))];
+}
+
+export function feeds({ feedings }: CanMix, planting: string): boolean {
+  return feedings.some((feeding) => feeding.planting === planting);
 }
 
 export function mark({ shape, kind }: Mark, x: string, y: number, title?: Content): Html {
