@@ -9,3 +9,15 @@ export function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T
     [K in keyof T]: Exclude<T[K], undefined>;
   };
 }
+
+/** Lists of like items under their key, in order of first appearance: Map.groupBy of later Node.js. */
+export function grouped<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, [T, ...T[]]> {
+  const groups = new Map<K, [T, ...T[]]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group) group.push(item);
+    else groups.set(key, [item]);
+  }
+  return groups;
+}

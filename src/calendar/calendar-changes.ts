@@ -1,7 +1,7 @@
 import type { Day } from "../dates.js";
 import { byText } from "../values.js";
 import type { CalendarEvent } from "./calendar-event.js";
-import { nameOfLine, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
+import { nameOfLine, ownLines, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
 import { writeEvent, type WrittenEvent } from "./vevent.js";
@@ -59,10 +59,9 @@ function differing(a: WrittenEvent, b: WrittenEvent): string[] {
 /** An alarm counts by its trigger alone, for its text is the summary again. */
 function comparedLines(text: string): string[] {
   const lines = unfoldedLines(text);
-  const alarms = lines.indexOf("BEGIN:VALARM");
-  if (alarms === -1) return lines.slice(0, -1);
-  const triggers = lines.slice(alarms).filter((line) => nameOfLine(line) === "TRIGGER");
-  return [...lines.slice(0, alarms), ...triggers.map((trigger) => `VALARM:${trigger}`)];
+  const own = ownLines(lines);
+  const triggers = lines.slice(own.length).filter((line) => nameOfLine(line) === "TRIGGER");
+  return [...own, ...triggers.map((trigger) => `VALARM:${trigger}`)];
 }
 
 function earlierEvent(was: WrittenEvent): EarlierEvent {

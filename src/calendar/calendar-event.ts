@@ -1,7 +1,6 @@
 import { v5 } from "uuid";
 import type { Day, DaySpan } from "../dates.js";
 import type { Plan } from "../season/index.js";
-import { cleanText } from "./content-line.js";
 
 /** One entry of a calendar, free of file formats. */
 export interface CalendarEvent {
@@ -25,7 +24,11 @@ export interface CalendarEvent {
   readonly remindersMinBefore: readonly number[];
 }
 
-/** An event without its names yet, and the row of like events it stands in: see {@link calendarEvent}. */
+/**
+ * An event without its names yet, and the row of like events it stands in: a bed's id, a step of
+ * making, or empty for the garden as a whole. When a day moves, its earlier event is looked for in
+ * the same row.
+ */
 export type UnnamedEvent = Omit<CalendarEvent, "key" | "uid"> & { readonly line: string };
 
 export interface EventTime {
@@ -63,22 +66,6 @@ export function calendarMeta({ garden }: Pick<Plan, "garden">): CalendarMeta {
 export function gardenUid(gardenId: string): string {
   // As bytes, since the package throws on lone surrogates in text.
   return v5(new TextEncoder().encode(gardenId), feedroundNamespace);
-}
-
-/**
- * Fills in key and UID.
- *
- * @param namespace from {@link gardenUid}
- * @param line the row of like events it stands in: a bed's id, a step of making, or empty for the garden as a whole.
- *   When a day moves, its earlier event is looked for in the same row.
- */
-export function calendarEvent(
-  namespace: string,
-  line: string,
-  event: Omit<CalendarEvent, "key" | "uid">,
-): CalendarEvent {
-  const key = cleanText(`${event.kind}/${line}/${event.day}`);
-  return { ...event, key, uid: v5(key, namespace) };
 }
 
 /** The key without its day. */

@@ -55,10 +55,10 @@ function header(meta: CalendarMeta, revised: readonly { readonly modified: Stamp
     description: textValue(about),
     ttl: Math.max(1, Math.round(meta.refreshHours * 3600)),
   });
-  const lastModified = revised.reduce<Stamp | undefined>(
-    (last, { modified }) => (last === undefined || modified > last ? modified : last),
-    undefined,
-  );
+  const lastModified = revised
+    .map(({ modified }) => modified)
+    .sort()
+    .at(-1);
   return (
     calendar.toString().replace(/END:VCALENDAR$/, "") +
     foldedLines([

@@ -7,7 +7,7 @@ import { type CalendarProblem, readEarlierCalendar } from "./earlier-calendar.js
 import { type CalendarUse, mergeCalendar } from "./merge-calendar.js";
 import { planEvents } from "./plan-events.js";
 import { dayOfStamp, stampOf, startOfDay } from "./stamp.js";
-import { writeCalendar } from "./write-calendar.js";
+import { writeEvent } from "./vevent.js";
 
 export interface CalendarTextOptions {
   /** ISO 8601, UTC. Without it the season's first day at midnight: the same input gives the same bytes. */
@@ -21,8 +21,9 @@ export interface CalendarTextOptions {
 }
 
 /**
- * The calendar of a plan, over an earlier file if there is one. Problems, all of the earlier file:
- * see {@link readEarlierCalendar}. Throws RangeError for a bad stamp.
+ * The calendar of a plan as iCalendar text (RFC 5545, RFC 7986), over an earlier file if there is
+ * one. Problems, all of the earlier file: see {@link readEarlierCalendar}. Throws RangeError for a
+ * bad stamp or two events with one UID.
  */
 export function calendarText(
   plan: Plan,
@@ -32,7 +33,9 @@ export function calendarText(
   const events = planEvents(plan);
   const stamp = stampOf(options.stamp ?? startOfDay(meta.season.from));
   if (options.previous === undefined) {
-    return { ok: true, value: writeCalendar(events, meta, { stamp }) };
+    const first = { sequence: 0, created: stamp, modified: stamp };
+    const written = events.map((event) => writeEvent(event, { uid: event.uid, ...first }));
+    return { ok: true, value: calendarFile(meta, written) };
   }
   const earlier = readEarlierCalendar(options.previous, meta.gardenId);
   if (!earlier.ok) return earlier;

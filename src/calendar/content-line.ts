@@ -40,10 +40,14 @@ export function valueOfLine(line: string): string {
   return line.replace(/^(?:[^":]|"[^"]*")*:/, "");
 }
 
+/** An event's lines up to its alarms, or to its end. */
+export function ownLines(lines: readonly string[]): readonly string[] {
+  const end = lines.findIndex((line) => line === "BEGIN:VALARM" || line === "END:VEVENT");
+  return end === -1 ? lines : lines.slice(0, end);
+}
+
 /** The value of the first line with that name outside the alarms. */
 export function valueIn(lines: readonly string[], name: string): string | undefined {
-  const alarms = lines.indexOf("BEGIN:VALARM");
-  const own = alarms === -1 ? lines : lines.slice(0, alarms);
-  const line = own.find((l) => nameOfLine(l) === name);
+  const line = ownLines(lines).find((l) => nameOfLine(l) === name);
   return line === undefined ? undefined : valueOfLine(line);
 }

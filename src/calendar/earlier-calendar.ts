@@ -2,7 +2,14 @@ import { type Day, parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import { given } from "../values.js";
 import { productId, type RetiredUid } from "./calendar-file.js";
-import { nameOfLine, textOfValue, textValue, valueIn, valueOfLine } from "./content-line.js";
+import {
+  nameOfLine,
+  ownLines,
+  textOfValue,
+  textValue,
+  valueIn,
+  valueOfLine,
+} from "./content-line.js";
 import { parseStamp } from "./stamp.js";
 import type { WrittenEvent } from "./vevent.js";
 
@@ -147,10 +154,7 @@ function structure(lines: readonly ContentLine[]): {
 
 function eventOf(lines: readonly ContentLine[], physical: readonly string[]): WrittenEvent {
   const first = lines[0]?.first ?? 0;
-  const texts = lines.map((line) => line.text);
-  const own = texts.includes("BEGIN:VALARM")
-    ? texts.slice(0, texts.indexOf("BEGIN:VALARM"))
-    : texts;
+  const own = ownLines(lines.map((line) => line.text));
   const one = <T>(name: string, parse: (value: string) => T | undefined): T => {
     const values = own.filter((text) => nameOfLine(text) === name).map(valueOfLine);
     const value = values.length === 1 ? parse(values[0] ?? "") : undefined;
@@ -158,9 +162,7 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
       throw damaged(first, `the event that begins here has no right ${name}`);
     return value;
   };
-  const key = one("X-FEEDROUND-KEY", (value) =>
-    dayOfKey(textOfValue(value)) ? textOfValue(value) : undefined,
-  );
+  const { key, day } = one("X-FEEDROUND-KEY", (value) => keyAndDay(textOfValue(value)));
   const start = own.find((text) => nameOfLine(text) === "DTSTART") ?? "";
   one("DTSTART", (value) => (/^\d{8}(T\d{6}Z?)?$/.test(value) ? value : undefined));
   one("DTSTAMP", parseStamp);
@@ -171,7 +173,7 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
     created: one("CREATED", parseStamp),
     modified: one("LAST-MODIFIED", parseStamp),
     key,
-    day: one("X-FEEDROUND-KEY", (value) => dayOfKey(textOfValue(value))),
+    day,
     cancelled: valueIn(own, "STATUS") === "CANCELLED",
     ...given({ timezone }),
     text: `${physical.slice(first, lines.at(-1)?.next).join("\r\n")}\r\n`,
@@ -179,15 +181,10 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
 }
 
 function retiredOf(line: ContentLine): RetiredUid {
-  const [uid = "", number = "", made = "", changed = "", last = ""] = valueOfLine(line.text).split(
-    " ",
-  );
-  const [sequence, created, modified, day] = [
-    numberOf(number),
-    parseStamp(made),
-    parseStamp(changed),
-    parseDay(last),
-  ];
+  const [uid = "", ...rest] = valueOfLine(line.text).split(" ");
+  const [number = "", made = "", changed = "", last = ""] = rest;
+  const [sequence, day] = [numberOf(number), parseDay(last)];
+  const [created, modified] = [parseStamp(made), parseStamp(changed)];
   if (!isUuid(uid) || sequence === undefined || !created || !modified || !day) {
     throw damaged(line.first, "the record of a former event is not whole");
   }
@@ -208,9 +205,10 @@ function refuseDoubles(
   });
 }
 
-function dayOfKey(key: string): WrittenEvent["day"] | undefined {
+function keyAndDay(key: string): Pick<WrittenEvent, "key" | "day"> | undefined {
   const match = /^[^/]+\/.*\/(\d{4}-\d{2}-\d{2})$/s.exec(key);
-  return match ? parseDay(match[1] ?? "") : undefined;
+  const day = parseDay(match?.[1] ?? "");
+  return day && { key, day };
 }
 
 function numberOf(text: string): number | undefined {

@@ -1,7 +1,7 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
-import type { Day } from "../dates.js";
 import { routes } from "../garden/index.js";
 import type { BedRound, OtherFeedMix, Plan, Round } from "../season/index.js";
+import { given, grouped } from "../values.js";
 import { newBottle, type NewBottle, routeNames } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import { descriptionOf } from "./description.js";
@@ -28,16 +28,14 @@ export function feedingEvents(plan: Plan, told: readonly Told[]): FeedingEvents 
     plan.garden.calendar.group === "bed"
       ? plan.rounds.flatMap(tripsByBed)
       : plan.rounds.map((round): Trip => ({ round, beds: round.beds, feeds: round.feeds ?? [] }));
-  const byDay = new Map<Day, Told[]>();
-  for (const item of told) byDay.set(item.day, [...(byDay.get(item.day) ?? []), item]);
+  const byDay = grouped(told, ({ day }) => day);
   const said = new Set<Told>();
-  const bottles = bottleChanges(plan);
   const events = trips.map((trip) => {
     const here = (byDay.get(trip.round.day) ?? []).filter(
       ({ bed }) => trip.bed === undefined || bed === undefined || bed === trip.bed.id,
     );
     for (const item of here) said.add(item);
-    return tripEvent(plan, trip, here, bottles(trip));
+    return tripEvent(plan, trip, here);
   });
   return { events, untold: told.filter((item) => !said.has(item)) };
 }
@@ -53,30 +51,27 @@ function tripsByBed(round: Round): Trip[] {
   }));
 }
 
-function tripEvent(
-  { garden, stock, plantings }: Plan,
-  trip: Trip,
-  told: readonly Told[],
-  newBottles: readonly NewBottle[],
-): UnnamedEvent {
+function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent {
+  const { garden, stock, plantings } = plan;
   const { round, bed, beds, feeds } = trip;
-  const { day, timeOfDay, given = false } = round;
+  const { day, timeOfDay, given: done = false } = round;
+  const newBottles = newBottlesOf(plan, trip);
   const used = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
   const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));
   return {
     kind: beds.length > 0 ? "feeding" : "feed",
     line: bed?.id ?? "",
     day,
-    ...(timeOfDay === undefined
-      ? {}
-      : { time: { timeOfDay, timezone: garden.timezone, durationMin: garden.durationMin } }),
+    ...(timeOfDay !== undefined && {
+      time: { timeOfDay, timezone: garden.timezone, durationMin: garden.durationMin },
+    }),
     summary: summaryWith(trip, newBottles, told),
     description: descriptionOf(
-      { beds, feeds, newBottles, told: told.flatMap(({ lines }) => lines), given },
+      { beds, feeds, newBottles, told: told.flatMap(({ lines }) => lines), given: done },
       {
         amounts: garden.amounts,
         nameOf: (planting) => nameOf.get(planting) ?? planting,
-        ...(stock === undefined ? {} : { pour: stock.pour }),
+        ...given({ pour: stock?.pour }),
       },
     ),
     categories: [
@@ -85,7 +80,7 @@ function tripEvent(
       ...(feeds.length > 0 ? ["Other feed"] : []),
     ],
     color: garden.calendar.color,
-    remindersMinBefore: given ? [] : garden.calendar.remindersMinBefore,
+    remindersMinBefore: done ? [] : garden.calendar.remindersMinBefore,
   };
 }
 
@@ -104,24 +99,15 @@ function summaryWith(
 }
 
 /** Bottles that a trip is the first to pour from, where another was in use before. */
-function bottleChanges({ stock }: Plan): (trip: Trip) => NewBottle[] {
+function newBottlesOf({ stock }: Plan, { round, beds }: Trip): NewBottle[] {
   const { changes, draws } = stock?.making ?? { changes: [], draws: [] };
-  const strengths = new Map(draws.map(({ batch, strengthGPerL }) => [batch, strengthGPerL]));
-  return ({ round, beds }) => {
-    const here = changes.filter(({ day, from }) => day === round.day && from !== undefined);
-    if (here.length === 0) return [];
-    const poured = new Set(
-      beds.flatMap(({ mixes }) =>
-        mixes.flatMap(({ pours = [] }) => pours.map(({ batch }) => batch)),
-      ),
-    );
-    const bottles = here
-      .filter(({ to }) => poured.has(to))
-      .map(({ to, from, strengthGPerL }): [string, NewBottle] => {
-        const wasGPerL = strengths.get(from ?? "");
-        const was = wasGPerL === undefined ? {} : { wasGPerL };
-        return [to, { batch: to, strengthGPerL, ...was }];
-      });
-    return [...new Map(bottles).values()];
-  };
+  const pours = beds.flatMap(({ mixes }) => mixes.flatMap((mix) => mix.pours ?? []));
+  const poured = new Set(pours.map(({ batch }) => batch));
+  const bottles = changes
+    .filter(({ day, from, to }) => day === round.day && from !== undefined && poured.has(to))
+    .map(({ to, from, strengthGPerL }): [string, NewBottle] => {
+      const wasGPerL = draws.findLast(({ batch }) => batch === from)?.strengthGPerL;
+      return [to, { batch: to, strengthGPerL, ...given({ wasGPerL }) }];
+    });
+  return [...new Map(bottles).values()];
 }

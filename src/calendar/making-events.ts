@@ -1,86 +1,117 @@
 /** The stock's own days: shells, acid, straining, using up. All day, for making has no hour. */
 import type { Day } from "../dates.js";
+import { type Amounts, totalStockText } from "../garden/index.js";
 import type { Plan, PlanGarden } from "../season/index.js";
-import { dayOfStep, makingSteps } from "../stock/index.js";
 import {
+  dayOfStep,
+  type MakingStep,
+  makingSteps,
+  type StockPlan,
+  visitOf,
+} from "../stock/index.js";
+import { grouped } from "../values.js";
+import {
+  afterVisit,
+  keepShellsSummary,
   type Making,
+  savingCaution,
+  shellsForBatch,
   useUpCaution,
   useUpInFull,
   useUpSummary,
   visitSummary,
 } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
-import { visitDescription } from "./making-text.js";
-import { savingText } from "./saving-text.js";
+import { warningLines } from "./told.js";
 
 /**
  * Rows of events are named by the step, not by the batch, whose name moves with its day: so the step
  * of a batch that moves keeps its UID. Batches with the same step on a day share its event.
  */
-export function makingEvents(plan: Plan): UnnamedEvent[] {
-  const { garden, stock } = plan;
+export function makingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
   if (stock === undefined) return [];
-  const { batches, discards } = stock.making;
-  const recipes = new Map(stock.recipes.map((recipe) => [recipe.batch, recipe]));
-  const makings = batches.flatMap((batch): Making[] => {
-    const recipe = recipes.get(batch.id);
+  const { amounts } = garden;
+  const makings = stock.making.batches.flatMap((batch): Making[] => {
+    const recipe = stock.recipes.find((r) => r.batch === batch.id);
     return recipe === undefined ? [] : [{ batch, recipe }];
   });
-  const saving = savingText(stock.making, plan.today, garden.amounts);
   return [
-    ...(saving === undefined
-      ? []
-      : [{ ...allDay(garden, "making", "save-shells", saving.day), ...saving.text }]),
+    ...savingShells(garden, stock.making, today),
     ...makingSteps.flatMap((step) =>
-      groupedByDay(makings, ({ batch }) => dayOfStep(batch, step)).map(([day, together]) => ({
+      [...grouped(makings, ({ batch }) => dayOfStep(batch, step))].map(([day, together]) => ({
         ...allDay(garden, "making", step, day),
-        summary: visitSummary(step, together, stock.acid, garden.amounts),
-        description: visitDescription(step, together, garden.amounts),
+        summary: visitSummary(step, together, stock.acid, amounts),
+        description: visitDescription(step, together, amounts),
       })),
     ),
-    ...groupedByDay(discards, ({ doOn }) => doOn).map(([day, together]) => ({
+    ...[...grouped(stock.making.discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
-      summary: useUpSummary(together, garden.amounts),
-      description: [
-        ...together.map((discard) => useUpInFull(discard, garden.amounts)),
-        useUpCaution,
-      ],
+      summary: useUpSummary(together, amounts),
+      description: [...together.map((discard) => useUpInFull(discard, amounts)), useUpCaution],
     })),
   ];
 }
 
-function allDay(
+/** From when to keep shells, what for, and what their shortage costs; nothing where neither matters. */
+function savingShells(
   garden: PlanGarden,
+  { shells, batches, shortages }: StockPlan,
+  today: Day,
+): UnnamedEvent[] {
+  const { shortage, saveFrom, eggs } = shells;
+  if (saveFrom === undefined && shortage === undefined) return [];
+  const lost = shortages.find(({ reason }) => reason === "shells");
+  const day = saveFrom ?? shortage?.neededFrom ?? lost?.day ?? batches[0]?.startOn ?? today;
+  return [
+    {
+      ...allDay(garden, "making", "save-shells", day),
+      summary: keepShellsSummary(eggs, shortage?.missingShells ?? 0, saveFrom),
+      description: [
+        ...batches.map((batch) => `- ${shellsForBatch(batch, garden.amounts)}`),
+        ...(shortage === undefined ? [] : warningLines(shortage)),
+        savingCaution,
+      ],
+    },
+  ];
+}
+
+/** The recipe's steps at a visit to each batch, what comes after, and what to mind. */
+function visitDescription(
+  visit: MakingStep,
+  makings: readonly Making[],
+  amounts: Amounts,
+): readonly string[] {
+  const stepsOf = ({ recipe }: Making) => recipe.steps.filter(({ key }) => visitOf[key] === visit);
+  const cautions = makings.flatMap(stepsOf).flatMap((step) => step.cautions);
+  return [
+    ...makings.flatMap((making) => [
+      `${making.batch.id} (${totalStockText(making.batch.volumeMl, amounts)}):`,
+      ...stepsOf(making).map(({ text }) => `- ${text}`),
+      `- ${afterVisit(visit, making.batch)}`,
+      "",
+    ]),
+    ...[...new Set(cautions)].map((caution) => `Mind: ${caution}`),
+  ];
+}
+
+/** 08:00 on the day. Common practice, no source. */
+const usualReminderMinBefore = -8 * 60;
+
+function allDay(
+  { timeOfDay, calendar }: PlanGarden,
   kind: string,
   line: string,
   day: Day,
 ): Omit<UnnamedEvent, "summary" | "description"> {
+  const own = calendar.remindersMinBefore;
   return {
     kind,
     line,
     day,
     categories: kind === "use-up" ? ["Making", "Use up"] : ["Making"],
     color: "peru",
-    remindersMinBefore: allDayReminders(garden),
+    // Reminders of a garden that feeds at a time of day count from that time, which all-day events lack.
+    remindersMinBefore:
+      timeOfDay === undefined || own.length === 0 ? own : [usualReminderMinBefore],
   };
-}
-
-/** 08:00 on the day. Common practice, no source. */
-const usualReminderMinBefore = -8 * 60;
-
-/** Reminders of a garden that feeds at a time of day count from that time, which all-day events lack. */
-function allDayReminders({ timeOfDay, calendar }: PlanGarden): readonly number[] {
-  const own = calendar.remindersMinBefore;
-  return timeOfDay === undefined || own.length === 0 ? own : [usualReminderMinBefore];
-}
-
-function groupedByDay<T>(items: readonly T[], dayOf: (item: T) => Day): [Day, [T, ...T[]]][] {
-  const groups = new Map<Day, [T, ...T[]]>();
-  for (const item of items) {
-    const day = dayOf(item);
-    const group = groups.get(day);
-    if (group) group.push(item);
-    else groups.set(day, [item]);
-  }
-  return [...groups];
 }

@@ -1,4 +1,5 @@
 import { dayNumber } from "../dates.js";
+import { byText, given, grouped } from "../values.js";
 import { type CalendarEvent, lineOfKey } from "./calendar-event.js";
 import { nearestPairs } from "./nearest-pairs.js";
 import type { WrittenEvent } from "./vevent.js";
@@ -42,10 +43,7 @@ export function matchEvents(
     }
   }
   return {
-    events: events.map((event) => {
-      const was = matched.get(event);
-      return was === undefined ? { event } : { event, was };
-    }),
+    events: events.map((event) => ({ event, ...given({ was: matched.get(event) }) })),
     gone: earlier.filter((was) => !taken.has(was)),
   };
 }
@@ -53,16 +51,9 @@ export function matchEvents(
 /** Rows of events, each by day. */
 function byLine<T extends Pick<WrittenEvent, "key" | "day">>(
   events: readonly T[],
-): Map<string, T[]> {
-  const lines = new Map<string, T[]>();
-  for (const event of events) {
-    const line = lineOfKey(event.key);
-    const row = lines.get(line);
-    if (row) row.push(event);
-    else lines.set(line, [event]);
-  }
-  for (const row of lines.values()) row.sort((a, b) => dayNumber(a.day) - dayNumber(b.day));
-  return lines;
+): ReadonlyMap<string, readonly T[]> {
+  const inOrder = [...events].sort((a, b) => byText(a.day, b.day));
+  return grouped(inOrder, ({ key }) => lineOfKey(key));
 }
 
 function dayNumbers(events: readonly Pick<WrittenEvent, "day">[]): number[] {

@@ -5,7 +5,7 @@ import type { RetiredUid } from "./calendar-file.js";
 import { unfoldedLines } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
-import { dayOfStamp, type Stamp, stampAfter, stampOf } from "./stamp.js";
+import { dayOfStamp, type Stamp, stampAfter } from "./stamp.js";
 import { cancelEvent, type Revision, writeEvent, type WrittenEvent } from "./vevent.js";
 
 /** A file that is imported must say what is cancelled; one that is subscribed to is the whole truth. */
@@ -13,14 +13,9 @@ export type CalendarUse = "import" | "subscription";
 
 export interface MergeOptions {
   readonly for: CalendarUse;
-  /** ISO 8601, UTC: when this revision is made. */
-  readonly stamp: string;
+  /** When this revision is made. */
+  readonly stamp: Stamp;
   readonly today: Day;
-}
-
-export interface MergedCalendar {
-  readonly events: readonly WrittenEvent[];
-  readonly retired: readonly RetiredUid[];
 }
 
 const cancelledKeptDays = 60;
@@ -41,11 +36,11 @@ export function mergeCalendar(
   earlier: EarlierCalendar,
   events: readonly CalendarEvent[],
   options: MergeOptions,
-): MergedCalendar {
-  const stamp = stampOf(options.stamp);
+): Pick<EarlierCalendar, "events" | "retired"> {
+  const { stamp, today } = options;
   const { events: matches, gone } = matchEvents(earlier.events, events);
 
-  const left = gone.map((was) => leave(was, options.for, stamp, options.today));
+  const left = gone.map((was) => leave(was, options));
   const cancelled = left.flatMap((l) => ("text" in l ? [l] : []));
   const retired = new Map(
     [...earlier.retired, ...left.filter((l) => !("text" in l))].map((r) => [r.uid, r]),
@@ -57,39 +52,30 @@ export function mergeCalendar(
     if (was) return revise(event, was, stamp);
     const uid = freeUid(event, used);
     used.add(uid);
-    return begin(event, uid, retired.get(uid), stamp);
+    const before = retired.get(uid);
+    const first = { uid, sequence: 0, created: stamp, modified: stamp };
+    return writeEvent(event, before === undefined ? first : nextRevision(before, stamp));
   });
   return {
     events: [...written, ...cancelled],
     retired: [...retired.values()].filter(
-      ({ uid, day }) => !used.has(uid) && options.today <= addDays(day, retiredKeptDays),
+      ({ uid, day }) => !used.has(uid) && today <= addDays(day, retiredKeptDays),
     ),
   };
 }
 
 /** Unchanged as it was, or its next revision. */
 function revise(event: CalendarEvent, was: WrittenEvent, stamp: Stamp): WrittenEvent {
-  const same = writeEvent(event, was);
-  if (sameLines(same, was)) return was;
-  return writeEvent(event, nextRevision(was, stamp));
-}
-
-function begin(
-  event: CalendarEvent,
-  uid: string,
-  before: RetiredUid | undefined,
-  stamp: Stamp,
-): WrittenEvent {
-  const first = { uid, sequence: 0, created: stamp, modified: stamp };
-  return writeEvent(event, before === undefined ? first : nextRevision(before, stamp));
+  // Where lines are folded is no change.
+  const unfolded = ({ text }: WrittenEvent) => unfoldedLines(text).join("\n");
+  const isSame = unfolded(writeEvent(event, was)) === unfolded(was);
+  return isSame ? was : writeEvent(event, nextRevision(was, stamp));
 }
 
 /** What becomes of an event that is no longer planned. */
 function leave(
   was: WrittenEvent,
-  use: CalendarUse,
-  stamp: Stamp,
-  today: Day,
+  { for: use, stamp, today }: MergeOptions,
 ): WrittenEvent | RetiredUid {
   const { uid, sequence, created, modified, day, cancelled } = was;
   const keptFor = cancelled ? later(day, dayOfStamp(modified)) : day;
@@ -109,9 +95,4 @@ function freeUid({ uid }: CalendarEvent, used: ReadonlySet<string>): string {
   let n = 2;
   while (used.has(v5(String(n), uid))) n++;
   return v5(String(n), uid);
-}
-
-/** Where lines are folded is no change. */
-function sameLines(a: WrittenEvent, b: WrittenEvent): boolean {
-  return a.text === b.text || unfoldedLines(a.text).join("\n") === unfoldedLines(b.text).join("\n");
 }

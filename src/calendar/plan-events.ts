@@ -1,15 +1,11 @@
+import { v5 } from "uuid";
 import type { Plan } from "../season/index.js";
 import { byText } from "../values.js";
-import {
-  calendarEvent,
-  type CalendarEvent,
-  gardenUid,
-  type UnnamedEvent,
-} from "./calendar-event.js";
+import { type CalendarEvent, gardenUid } from "./calendar-event.js";
+import { cleanText } from "./content-line.js";
 import { feedingEvents } from "./feeding-events.js";
 import { makingEvents } from "./making-events.js";
-import { noticeEvents } from "./notice-events.js";
-import { toldOf } from "./told.js";
+import { noticeEvents, toldOf } from "./told.js";
 
 /**
  * The calendar of a plan: its feedings, one event a round or one a bed as
@@ -18,9 +14,11 @@ import { toldOf } from "./told.js";
  */
 export function planEvents(plan: Plan): CalendarEvent[] {
   const namespace = gardenUid(plan.garden.id);
-  const named = ({ line, ...event }: UnnamedEvent) => calendarEvent(namespace, line, event);
   const { events, untold } = feedingEvents(plan, toldOf(plan));
   return [...events, ...makingEvents(plan), ...noticeEvents(plan.garden, untold)]
-    .map(named)
+    .map(({ line, ...event }) => {
+      const key = cleanText(`${event.kind}/${line}/${event.day}`);
+      return { ...event, key, uid: v5(key, namespace) };
+    })
     .sort((a, b) => byText(a.day, b.day) || byText(a.key, b.key));
 }

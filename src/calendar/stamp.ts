@@ -4,14 +4,16 @@ import { type Day, parseDay } from "../dates.js";
 export type Stamp = string & { readonly [stampBrand]: true };
 declare const stampBrand: unique symbol;
 
-const isoStamp = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d):([0-5]\d)(?:\.\d+)?Z$/;
+const isoStamp = /^\d{4}-\d{2}-\d{2}T([01]\d|2[0-3]):([0-5]\d):([0-5]\d)(?:\.\d+)?Z$/;
+
+function isMoment(iso: string): boolean {
+  return isoStamp.test(iso) && parseDay(iso.slice(0, 10)) !== undefined;
+}
 
 /** Parts of a second are dropped. Throws RangeError for anything but an ISO 8601 moment in UTC. */
 export function stampOf(iso: string): Stamp {
-  const match = isoStamp.exec(iso);
-  if (!match || parseDay(match[1] ?? "") === undefined) {
+  if (!isMoment(iso))
     throw new RangeError(`not a moment in UTC such as 2027-03-01T00:00:00Z: ${iso}`);
-  }
   return `${iso.slice(0, 19)}Z` as Stamp;
 }
 
@@ -36,10 +38,6 @@ export function stampText(stamp: Stamp): string {
 
 /** The stamp that `20270301T000000Z` stands for, or undefined. */
 export function parseStamp(text: string): Stamp | undefined {
-  const match = /^(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)Z$/.exec(text);
-  if (!match) return undefined;
-  const [, year, month, day, hour, minute, second] = match as unknown as string[];
-  const iso = `${year}-${month}-${day}T${hour}:${minute}:${second}Z`;
-  const real = isoStamp.test(iso) && parseDay(iso.slice(0, 10)) !== undefined;
-  return real ? (iso as Stamp) : undefined;
+  const iso = text.replace(/^(\d{4})(\d\d)(\d\dT\d\d)(\d\d)(\d\dZ)$/, "$1-$2-$3:$4:$5");
+  return iso !== text && isMoment(iso) ? (iso as Stamp) : undefined;
 }

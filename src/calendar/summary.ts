@@ -1,5 +1,6 @@
-import { type Route, type Vessel, vesselOf } from "../garden/index.js";
+import { type Vessel, vesselOf } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season/index.js";
+import { grouped } from "../values.js";
 import { cropWords, fillInShort, moreCans } from "../words/index.js";
 
 /** What one line can show; the description holds the rest. */
@@ -15,35 +16,31 @@ const groupsShown = 3;
  * @example "Tomato, pepper: 2 cans × 23 mL, 1 part can × 10 mL (4 L)"
  */
 export function summaryOf(beds: readonly BedRound[], where?: string): string {
-  const groups = byRateAndRoute(beds.flatMap(({ mixes }) => mixes));
-  const shown = groups.slice(0, groupsShown).map(groupText);
-  const left = countCans(groups.slice(groupsShown).flatMap(({ mixes }) => mixes.flatMap(fillsOf)));
-  const text = [...shown, ...(left > 0 ? [moreCans(left)] : [])].join("; ");
+  const mixes = beds.flatMap((bed) => bed.mixes);
+  // Rates computed from the strength of a bottle differ in their last bits.
+  const byRate = grouped(mixes, ({ route, rateMlPerL }) => `${route} ${rateMlPerL.toFixed(2)}`);
+  const groups = [...byRate.values()];
+  const left = groups.slice(groupsShown).flatMap(fillsOf);
+  const text = [...groups.slice(0, groupsShown).map(groupText), ...countOf(left)].join("; ");
   return capital(where === undefined ? text : `${where}: ${text}`);
 }
 
 /** The same for other feeds: `Seaweed: 2 cans × 45 mL`. */
 export function feedSummary(feeds: readonly OtherFeedMix[], where?: string): string {
-  const names = [...new Set(feeds.map(({ feed }) => feed))];
-  const text = names
-    .map((name) => {
-      const fills = feeds.filter(({ feed }) => feed === name).flatMap((mix) => mix.fills);
-      return `${name}: ${fillsText(fills, "can")}`;
-    })
+  const text = [...grouped(feeds, ({ feed }) => feed)]
+    .map(([name, mixes]) => `${name}: ${fillsText(fillsOf(mixes), "can")}`)
     .join("; ");
   return where === undefined ? text : `${where}: ${text}`;
 }
 
-function groupText({ route, mixes }: Group): string {
-  return `${cropsText(mixes)}: ${fillsText(mixes.flatMap(fillsOf), vesselOf(route))}`;
+function groupText(mixes: readonly [CanMix, ...CanMix[]]): string {
+  return `${cropsText(mixes)}: ${fillsText(fillsOf(mixes), vesselOf(mixes[0].route))}`;
 }
 
 function fillsText(fills: readonly CanFill[], vessel: Vessel): string {
   const merged = mergeFills(fills);
   const shown = merged.slice(0, fillsShown).map((fill) => fillInShort(fill, vessel));
-  const left = countCans(merged.slice(fillsShown));
-  const rest = left > 0 ? [moreCans(left)] : [];
-  return [...shown, ...rest].join(", ");
+  return [...shown, ...countOf(merged.slice(fillsShown))].join(", ");
 }
 
 function cropsText(mixes: readonly CanMix[]): string {
@@ -51,22 +48,6 @@ function cropsText(mixes: readonly CanMix[]): string {
   const crops = [...new Set(names)];
   const left = crops.length - cropsShown;
   return crops.slice(0, cropsShown).join(", ") + (left > 0 ? ` + ${left}` : "");
-}
-
-interface Group {
-  readonly route: Route;
-  readonly mixes: readonly CanMix[];
-}
-
-function byRateAndRoute(mixes: readonly CanMix[]): readonly Group[] {
-  const groups = new Map<string, Group>();
-  for (const mix of mixes) {
-    // Rates computed from the strength of a bottle differ in their last bits.
-    const key = `${mix.route} ${mix.rateMlPerL.toFixed(2)}`;
-    const before = groups.get(key)?.mixes ?? [];
-    groups.set(key, { route: mix.route, mixes: [...before, mix] });
-  }
-  return [...groups.values()];
 }
 
 function mergeFills(fills: readonly CanFill[]): CanFill[] {
@@ -78,12 +59,14 @@ function mergeFills(fills: readonly CanFill[]): CanFill[] {
   return [...merged.values()].sort((a, b) => Number(b.full) - Number(a.full));
 }
 
-function fillsOf(mix: CanMix): readonly CanFill[] {
-  return mix.fills;
+function fillsOf(mixes: readonly Pick<CanMix, "fills">[]): readonly CanFill[] {
+  return mixes.flatMap(({ fills }) => fills);
 }
 
-function countCans(fills: readonly CanFill[]): number {
-  return fills.reduce((sum, { count }) => sum + count, 0);
+/** How many cans are not shown, if any. */
+function countOf(left: readonly CanFill[]): readonly string[] {
+  const cans = left.reduce((sum, { count }) => sum + count, 0);
+  return cans > 0 ? [moreCans(cans)] : [];
 }
 
 function capital(text: string): string {

@@ -1,7 +1,8 @@
 /** What a plan has to tell on a day beside what is to be done. */
 import type { Day } from "../dates.js";
-import type { Plan, PlanNote, PlanWarning } from "../season/index.js";
-import { given } from "../values.js";
+import type { Plan, PlanGarden, PlanWarning } from "../season/index.js";
+import { given, grouped } from "../values.js";
+import type { UnnamedEvent } from "./calendar-event.js";
 
 /** A warning, or a note of what the log or a sign changed. */
 export interface Told {
@@ -18,24 +19,23 @@ export interface Told {
 
 /** Warnings without a day are left to the plan. */
 export function toldOf({ warnings, notes, plantings }: Plan): Told[] {
-  const bedOf = (planting: string | undefined) => plantings.find(({ id }) => id === planting)?.bed;
-  const placed = (item: Pick<PlanWarning, "code" | "bed" | "planting" | "message">, day: Day) => {
-    const { code, message, planting, bed = bedOf(planting) } = item;
-    return {
-      code,
-      day,
-      subject: planting ?? bed ?? "",
-      message,
-      ...given({ bed }),
-    };
+  const placed = (
+    item: Pick<PlanWarning, "code" | "bed" | "planting" | "message">,
+    day: Day,
+    lines: readonly string[],
+  ): Told => {
+    const { code, message, planting } = item;
+    const bed = item.bed ?? plantings.find(({ id }) => id === planting)?.bed;
+    return { code, day, subject: planting ?? bed ?? "", message, lines, ...given({ bed }) };
   };
   return [
-    ...warnings.flatMap((warning): Told[] =>
-      warning.day === undefined
-        ? []
-        : [{ ...placed(warning, warning.day), lines: warningLines(warning) }],
+    ...warnings.flatMap((warning) =>
+      warning.day === undefined ? [] : [placed(warning, warning.day, warningLines(warning))],
     ),
-    ...notes.map((note): Told => ({ ...placed(note, note.day), lines: noteLines(note) })),
+    ...notes.map((note) => {
+      const advice = note.advice.map((line) => `First: ${line}`);
+      return placed(note, note.day, [`Note: ${note.message}`, ...advice]);
+    }),
   ];
 }
 
@@ -43,6 +43,19 @@ export function warningLines({ message, mend }: Pick<PlanWarning, "message" | "m
   return [`Warning: ${message}`, ...(mend === "" ? [] : [`What helps: ${mend}`])];
 }
 
-function noteLines({ message, advice }: PlanNote): string[] {
-  return [`Note: ${message}`, ...advice.map((line) => `First: ${line}`)];
+/** One event for each day, code and subject. */
+export function noticeEvents(garden: PlanGarden, told: readonly Told[]): UnnamedEvent[] {
+  const notices = grouped(told, ({ code, subject, day }) => `${code}/${subject}/${day}`);
+  return [...notices.values()].map((all): UnnamedEvent => ({
+    kind: "notice",
+    line: `${all[0].code}/${all[0].subject}`,
+    day: all[0].day,
+    // A note may go on for several sentences; the description holds them all.
+    summary: all.map(({ message }) => message.replace(/\. .*$/s, "")).join("; "),
+    description: all.flatMap(({ lines }) => lines),
+    categories: ["Garden notice"],
+    color: "goldenrod",
+    // Reminders of a garden that feeds at a time of day count from that time, not from midnight.
+    remindersMinBefore: garden.timeOfDay === undefined ? garden.calendar.remindersMinBefore : [],
+  }));
 }

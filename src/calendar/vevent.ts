@@ -1,7 +1,14 @@
 import { addDays, type Day } from "../dates.js";
 import { given } from "../values.js";
 import type { CalendarEvent, EventTime } from "./calendar-event.js";
-import { cleanText, foldedLines, nameOfLine, unfoldedLines, valueOfLine } from "./content-line.js";
+import {
+  cleanText,
+  foldedLines,
+  nameOfLine,
+  ownLines,
+  unfoldedLines,
+  valueOfLine,
+} from "./content-line.js";
 import { type Stamp, stampText } from "./stamp.js";
 import { momentOf } from "./zone-time.js";
 import {
@@ -103,19 +110,14 @@ function repaired(text: string, color: string): string[] {
   const lines = text.split("\r\n").slice(1, -2);
   const firstAlarm = lines.indexOf("BEGIN:VALARM");
   const lastAlarm = lines.lastIndexOf("END:VALARM");
-  const alarms = firstAlarm === -1 ? [] : lines.slice(firstAlarm, lastAlarm + 1);
-  const properties =
-    firstAlarm === -1 ? lines : [...lines.slice(0, firstAlarm), ...lines.slice(lastAlarm + 1)];
-  return ["BEGIN:VEVENT", ...properties, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
+  const alarms = firstAlarm === -1 ? [] : lines.splice(firstAlarm, lastAlarm + 1 - firstAlarm);
+  return ["BEGIN:VEVENT", ...lines, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
 }
 
 /** The same event called off (RFC 5545 section 3.8.1.11): no reminder, and its summary says so for clients that do not show STATUS. */
 export function cancelEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
-  const lines = unfoldedLines(was.text);
-  const firstAlarm = lines.indexOf("BEGIN:VALARM");
-  const own = firstAlarm === -1 ? lines.slice(0, -1) : lines.slice(0, firstAlarm);
   const modified = stampText(revision.modified);
-  const cancelled = own.flatMap((line) => {
+  const cancelled = ownLines(unfoldedLines(was.text)).flatMap((line) => {
     switch (nameOfLine(line)) {
       case "SEQUENCE":
         return [`SEQUENCE:${revision.sequence}`];

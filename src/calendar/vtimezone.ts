@@ -1,5 +1,6 @@
+import { FixedOffsetZone, IANAZone } from "luxon";
 import { day, type Day, dayNumber, type DaySpan } from "../dates.js";
-import { type OffsetChange, offsetChanges, offsetMin } from "./zone-time.js";
+import { type OffsetChange, offsetChanges } from "./zone-time.js";
 
 /**
  * A VTIMEZONE component (RFC 5545 section 3.6.5), unfolded lines, right for the years of a span: each
@@ -12,11 +13,14 @@ export function vtimezoneLines(timezone: string, span: DaySpan): string[] {
   // From the year before, so that an observance has begun when the first event does.
   const from = day(`${firstYear - 1}-01-01`);
   const changes = offsetChanges(timezone, from, day(`${lastYear + 1}-01-01`));
-  const standardMin = Math.min(startOffset(timezone, from), ...changes.map(({ toMin }) => toMin));
+  const firstMin = IANAZone.create(timezone).offset(dayNumber(from) * 86_400_000);
+  const standardMin = Math.min(firstMin, ...changes.map(({ toMin }) => toMin));
   return [
     "BEGIN:VTIMEZONE",
     `TZID:${timezone}`,
-    ...(begunBefore(changes, span.from) ? [] : sinceEver(startOffset(timezone, from))),
+    ...(begunBefore(changes, span.from)
+      ? []
+      : onset("STANDARD", "19700101T000000", firstMin, firstMin)),
     ...changes.flatMap((change) => observance(change, standardMin)),
     "END:VTIMEZONE",
   ];
@@ -25,10 +29,6 @@ export function vtimezoneLines(timezone: string, span: DaySpan): string[] {
 function begunBefore(changes: readonly OffsetChange[], first: Day): boolean {
   // A day of room: the first event may begin up to 14 hours before its day does in UTC.
   return changes.some(({ atMs }) => atMs < (dayNumber(first) - 1) * 86_400_000);
-}
-
-function sinceEver(offset: number): string[] {
-  return onset("STANDARD", "19700101T000000", offset, offset);
 }
 
 function observance({ atMs, fromMin, toMin }: OffsetChange, standardMin: number): string[] {
@@ -46,13 +46,7 @@ function onset(kind: string, local: string, fromMin: number, toMin: number): str
   ];
 }
 
-function startOffset(timezone: string, from: Day): number {
-  return offsetMin(timezone, dayNumber(from) * 86_400_000);
-}
-
 /** UTC-OFFSET, RFC 5545 section 3.3.14: `+0530`; `-0000` is not allowed. */
 function offsetText(minutes: number): string {
-  const two = (n: number) => String(Math.floor(n)).padStart(2, "0");
-  const size = Math.abs(minutes);
-  return `${minutes < 0 ? "-" : "+"}${two(size / 60)}${two(size % 60)}`;
+  return FixedOffsetZone.instance(minutes).formatOffset(0, "techie");
 }

@@ -30,11 +30,6 @@ export function momentOf(day: Day, timeOfDay: string, timezone: string): number 
   return moments.find(shows) ?? wallMs - before;
 }
 
-/** Minutes east of UTC. */
-export function offsetMin(timezone: string, atMs: number): number {
-  return IANAZone.create(timezone).offset(atMs);
-}
-
 /** Changes of offset after the start of one UTC day and up to the start of another, in order. */
 export function offsetChanges(timezone: string, from: Day, to: Day): OffsetChange[] {
   const zone = IANAZone.create(timezone);

@@ -1,12 +1,15 @@
 /** Bottles and batches through the season, and how much stock there is on each day. */
 import { addDays, type Day } from "../dates.js";
-import type { SeasonStock } from "../season/index.js";
+import type { Plan, SeasonStock } from "../season/index.js";
+import type { PlannedBatch } from "../stock/index.js";
 import { byText } from "../values.js";
 
 /** In hand first, then in the order they will be ready. */
 export interface BottleLife {
   readonly id: string;
   readonly planned: boolean;
+  /** For batches to make. */
+  readonly batch?: PlannedBatch;
   /** Shells set out to dry; for batches to make. */
   readonly startOn?: Day;
   /** Strained; absent where it is not known. */
@@ -33,23 +36,12 @@ export function bottleLives({ making, inHand = [] }: SeasonStock): readonly Bott
         }),
       };
     });
-  const toMake = making.batches.map(
-    ({ id, startOn, readyOn, useBy, volumeMl, strengthGPerL }): BottleLife => ({
-      id,
-      planned: true,
-      startOn,
-      readyOn,
-      useBy,
-      volumeMl,
-      strengthGPerL,
-    }),
-  );
-  return [...old, ...toMake];
+  return [...old, ...making.batches.map((batch) => ({ ...batch, planned: true, batch }))];
 }
 
 /** Whether there is, or will be, any stock at all. */
-export function hasBottles({ making }: SeasonStock): boolean {
-  return making.account.length > 0;
+export function hasBottles({ stock }: Plan): boolean {
+  return stock !== undefined && stock.making.account.length > 0;
 }
 
 /** So much stock from this day on, until the next step. */
@@ -65,10 +57,8 @@ export interface StockStep {
 export function stockSteps({ making }: SeasonStock, first: Day): readonly StockStep[] {
   const changes = new Map<Day, number>();
   const change = (day: Day, ml: number) => changes.set(day, (changes.get(day) ?? 0) + ml);
-  change(
-    first,
-    making.account.reduce((sum, line) => sum + line.openingMl, 0),
-  );
+  change(first, 0);
+  for (const { openingMl } of making.account) change(first, openingMl);
   for (const batch of making.batches) change(batch.readyOn, batch.volumeMl);
   for (const draw of making.draws) change(draw.day, -draw.ml);
   for (const discard of making.discards) change(addDays(discard.useUpBy, 1), -discard.ml);

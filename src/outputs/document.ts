@@ -32,6 +32,14 @@ export function documentOf({ title, style, script, body, data = {} }: DocumentPa
     </html> `.markup.trimEnd()}\n`;
 }
 
+/** A part of a page under its heading. */
+export function section(id: string, heading: string, body: Content): Html {
+  return html`<section id="${id}" aria-labelledby="${id}-head">
+    <h2 id="${id}-head">${heading}</h2>
+    ${body}
+  </section>`;
+}
+
 /** To the letter, since policies name such blocks by their hash. */
 function inline(tag: "style" | "script", text: string): Html {
   return trusted(`<${tag}>${text}</${tag}>`);

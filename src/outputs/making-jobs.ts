@@ -15,9 +15,8 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
   if (stock === undefined) return [];
   const { making } = stock;
   const { amounts } = garden;
-  const { saveFrom, eggs } = making.shells;
-  const saving =
-    saveFrom === undefined ? [] : [{ day: saveFrom, words: html`${keepShells(eggs)}` }];
+  const { saveFrom: day, eggs } = making.shells;
+  const saving = day === undefined ? [] : [{ day, words: html`${keepShells(eggs)}` }];
   const visits = making.batches.flatMap((batch) =>
     batch.steps.map(({ step, day }) => ({
       day,
@@ -31,12 +30,7 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
     day: discard.doOn,
     words: useUpJob(html, discard, nameHtml(discard.batch), amounts),
   }));
-  return [...saving, ...visits, ...dedupedByDayAndWords(changes), ...discards].sort((a, b) =>
-    byText(a.day, b.day),
-  );
-}
-
-/** Several feedings of one day may change to the same bottle. */
-function dedupedByDayAndWords(jobs: readonly MakingJob[]): readonly MakingJob[] {
-  return [...new Map(jobs.map((job) => [`${job.day} ${job.words.markup}`, job])).values()];
+  // Several feedings of one day may change to the same bottle.
+  const opened = new Map(changes.map((job) => [`${job.day} ${job.words.markup}`, job])).values();
+  return [...saving, ...visits, ...opened, ...discards].sort((a, b) => byText(a.day, b.day));
 }

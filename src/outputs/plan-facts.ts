@@ -1,7 +1,7 @@
 /** What several outputs ask of a plan. */
 import type { Day } from "../dates.js";
 import { type Vessel, vesselOf } from "../garden/index.js";
-import type { CanMix, Plan, PlanWarning, Round } from "../season/index.js";
+import type { CanMix, Plan, Round } from "../season/index.js";
 
 /** The first round on or after the day that is not given yet; the first of all when no day is given. */
 export function nextRound(plan: Plan, today?: Day): Round | undefined {
@@ -32,25 +32,4 @@ export function stockByBatch(mixes: readonly CanMix[]): readonly [string, number
   for (const pour of mixes.flatMap((mix) => mix.pours ?? []))
     ml.set(pour.batch, (ml.get(pour.batch) ?? 0) + pour.ml);
   return [...ml];
-}
-
-export function warningsOn(plan: Plan, day: Day): readonly PlanWarning[] {
-  return plan.warnings.filter((warning) => warning.day === day);
-}
-
-/** In order of first appearance. */
-export function distinct<T>(items: readonly T[]): readonly T[] {
-  return [...new Set(items)];
-}
-
-/** In order of first appearance, each list under its key. */
-export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): readonly T[][] {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const group = groups.get(key);
-    if (group) group.push(item);
-    else groups.set(key, [item]);
-  }
-  return [...groups.values()];
 }

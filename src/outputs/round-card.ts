@@ -35,7 +35,7 @@ import {
   vesselCount,
 } from "../words/index.js";
 import { html, type Html, joined, nameHtml } from "./html.js";
-import { fillCount, mixesOf, stockByBatch, warningsOn } from "./plan-facts.js";
+import { fillCount, mixesOf, stockByBatch } from "./plan-facts.js";
 
 /** `18:30 · 3 cans · 46 mL of stock · 15 L of water` */
 export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
@@ -64,14 +64,19 @@ export function roundBody(plan: Plan, round: Round): Html {
         ", ",
       )}
     </p>`;
-  return html`${take} ${warningsOn(plan, round.day).map(warningBox)}
+  const warnings = plan.warnings.filter(({ day }) => day === round.day);
+  const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
+  return html`${take} ${warnings.map(warningBox)}
     <ul class="beds">
       ${round.beds.map((bed) => html`<li class="bed">${bedBody(plan, bed)}</li>`)}
     </ul>
-    ${otherFeeds(round)}
-    <ul class="cautions">
-      ${cautionsFor(mixesOf(round), plan.stock?.pour).map((line) => html`<li>${line}</li>`)}
-    </ul>`;
+    ${joined([otherFeeds(round), cautionList(cautions)], "\n")}`;
+}
+
+export function cautionList(lines: readonly string[]): Html {
+  return html`<ul class="cautions">
+    ${lines.map((line) => html`<li>${line}</li>`)}
+  </ul>`;
 }
 
 export function warningBox({ message, mend }: PlanWarning): Html {

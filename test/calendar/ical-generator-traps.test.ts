@@ -1,11 +1,9 @@
 import ical, { ICalAlarmType, ICalCalendar, ICalEvent, type ICalEventData } from "ical-generator";
 import { DateTime } from "luxon";
 import { describe, expect, it } from "vitest";
-import { calendarMeta } from "../../src/calendar/calendar-event.js";
-import { planEvents } from "../../src/calendar/plan-events.js";
-import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { day } from "../../src/dates.js";
 import { aBedRound, aPlan, aRound, aWarning } from "../support/a-plan.js";
+import { textOf } from "../support/calendars.js";
 import { contentLines } from "../support/ics.js";
 
 /**
@@ -22,8 +20,7 @@ function raw(event: ICalEventData, calendar = ical()): string {
 
 function ours(garden: object = {}, timeOfDay?: string): string {
   const rounds = [aRound(timeOfDay === undefined ? {} : { timeOfDay })];
-  const plan = aPlan({ rounds, garden });
-  return writeCalendar(planEvents(plan), calendarMeta(plan));
+  return textOf(aPlan({ rounds, garden }));
 }
 
 const withReminder = {
@@ -100,7 +97,7 @@ describe("ical-generator leaves to us", () => {
       warnings: [aWarning({ message: bad, day: day("2027-07-15"), planting: bad })],
       garden: { id: bad, name: bad, calendar: { ...withReminder.calendar, group: "bed" } },
     });
-    const file = writeCalendar(planEvents(plan), calendarMeta(plan));
+    const file = textOf(plan);
     expect(file).not.toMatch(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/);
     expect(file).not.toMatch(/\p{Surrogate}/u);
     expect(file).toContain("SUMMARY:ab\ufffdc");
@@ -120,7 +117,7 @@ describe("ical-generator leaves to us", () => {
     raw({ ...whole, id: "one" }, calendar);
     expect(raw({ ...whole, id: "one" }, calendar).match(/UID:one/g)).toHaveLength(2);
     const plan = aPlan({ rounds: [aRound(), aRound()] });
-    expect(() => writeCalendar(planEvents(plan), calendarMeta(plan))).toThrow(RangeError);
+    expect(() => textOf(plan)).toThrow(RangeError);
   });
 
   it("COLOR, and the calendar's DESCRIPTION, UID and LAST-MODIFIED", () => {

@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { calendarMeta, gardenUid } from "../../src/calendar/calendar-event.js";
+import { gardenUid } from "../../src/calendar/calendar-event.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
-import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { aPlan } from "../support/a-plan.js";
+import { textOf } from "../support/calendars.js";
 import { contentLines } from "../support/ics.js";
 
 /** Version 5 by the words of RFC 9562 section 5.5, with the SHA-1 of node:crypto. */
@@ -35,10 +35,7 @@ describe("RFC 9562", () => {
 });
 
 describe("RFC 7986", () => {
-  const lines = (garden = {}) => {
-    const plan = aPlan({ garden });
-    return contentLines(writeCalendar(planEvents(plan), calendarMeta(plan)));
-  };
+  const lines = (garden = {}) => contentLines(textOf(aPlan({ garden })));
   const wishes = {
     group: "round",
     remindersMinBefore: [],

@@ -1,24 +1,22 @@
 import { Temporal } from "@js-temporal/polyfill";
 import { describe, expect, it } from "vitest";
-import { calendarMeta } from "../../src/calendar/calendar-event.js";
 import {
   foldedLines,
   textOfValue,
   textValue,
   unfoldedLines,
 } from "../../src/calendar/content-line.js";
-import { planEvents } from "../../src/calendar/plan-events.js";
 import { vtimezoneLines } from "../../src/calendar/vtimezone.js";
-import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { momentOf } from "../../src/calendar/zone-time.js";
 import { day } from "../../src/dates.js";
 import { aBedRound, aPlan, aRound, roundsOn } from "../support/a-plan.js";
+import { textOf } from "../support/calendars.js";
 import { contentLines, eventsIn, linesOf, octets } from "../support/ics.js";
 
 // RFC 5545, Internet Calendaring and Scheduling Core Object Specification, September 2009.
 // Examples are the RFC's own.
 const file = (plan = aPlan({ rounds: roundsOn(["2027-06-12"], { timeOfDay: "18:30" }) })) =>
-  writeCalendar(planEvents(plan), calendarMeta(plan));
+  textOf(plan);
 
 const count = (lines: readonly string[], name: string) =>
   lines.filter((line) => line.split(/[:;]/)[0] === name).length;

@@ -1,10 +1,11 @@
 /** How much calcium a can really carries, and how that compares with the tap water in it. */
 import { decimal, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
-import { byText } from "../../values.js";
+import { byText, given, grouped } from "../../values.js";
 import { cropWords, figures, fullVessel } from "../../words/index.js";
+import { section } from "../document.js";
 import { html, type Html, joined } from "../html.js";
-import { allMixes, distinct, grouped } from "../plan-facts.js";
+import { allMixes } from "../plan-facts.js";
 
 /** Mixes that put the same into the same vessel. */
 export interface CanCalcium {
@@ -25,27 +26,24 @@ export interface CanCalcium {
 export function canCalcium(plan: Plan): readonly CanCalcium[] {
   const keyOf = (mix: CanMix) =>
     `${mix.route} ${figures(mix.rateMlPerL)} ${figures(mix.calciumMgPerL)}`;
-  return grouped(allMixes(plan), keyOf)
-    .flatMap((mixes): CanCalcium[] => {
+  return [...grouped(allMixes(plan), keyOf).values()]
+    .map((mixes): CanCalcium => {
       const [mix] = mixes;
-      if (mix === undefined) return [];
       const full = vesselL(plan.garden, mix.route);
-      return [
-        {
-          crops: distinct(
-            mixes.flatMap((m) => m.feedings.map(({ cropName }) => cropWords(cropName))),
-          ),
-          route: mix.route,
-          vesselL: full,
-          fromStockMg: mix.calciumMgPerL * full,
-          ...(mix.tapCalciumMgPerL === undefined ? {} : { fromTapMg: mix.tapCalciumMgPerL * full }),
-          ...(mix.clearCalciumMgPerL === undefined
-            ? {}
-            : { clearMg: mix.clearCalciumMgPerL * full }),
-          ...(mix.can === undefined ? {} : { ph: mix.can.ph }),
-          stockMl: mix.rateMlPerL * full,
-        },
-      ];
+      const inFull = (perL?: number) => (perL === undefined ? undefined : perL * full);
+      const crops = mixes.flatMap((m) => m.feedings.map(({ cropName }) => cropWords(cropName)));
+      return {
+        crops: [...new Set(crops)],
+        route: mix.route,
+        vesselL: full,
+        fromStockMg: mix.calciumMgPerL * full,
+        ...given({
+          fromTapMg: inFull(mix.tapCalciumMgPerL),
+          clearMg: inFull(mix.clearCalciumMgPerL),
+          ph: mix.can?.ph,
+        }),
+        stockMl: mix.rateMlPerL * full,
+      };
     })
     .sort((a, b) => byText(a.route, b.route) || b.fromStockMg - a.fromStockMg);
 }
@@ -54,13 +52,11 @@ export function calciumSection(plan: Plan): Html | undefined {
   const cans = canCalcium(plan);
   if (cans.length === 0) return undefined;
   const mostMg = Math.max(...cans.map((c) => c.fromStockMg + (c.fromTapMg ?? 0)));
-  return html`<section id="calcium" aria-labelledby="calcium-head">
-    <h2 id="calcium-head">Calcium in a can</h2>
-    <ul class="calcium">
+  const body = html`<ul class="calcium">
       ${cans.map((can) => canRow(plan, can, mostMg))}
     </ul>
-    ${notes(cans)}
-  </section>`;
+    ${notes(cans)}`;
+  return section("calcium", "Calcium in a can", body);
 }
 
 function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {

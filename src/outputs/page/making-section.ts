@@ -3,22 +3,20 @@ import { counted, decimal, gramsText, totalStockText } from "../../garden/index.
 import type { Plan, SeasonStock } from "../../season/index.js";
 import { makingCautions, seasonOfStock, shortDate, shortDay } from "../../words/index.js";
 import { type BottleLife, bottleLives, hasBottles } from "../bottles.js";
-import { html, type Html, nameHtml } from "../html.js";
+import { section } from "../document.js";
+import { html, type Html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
-import { dayTime } from "../round-card.js";
+import { cautionList, dayTime } from "../round-card.js";
 import { recipeDetails } from "./recipe-section.js";
 
 export function makingSection(plan: Plan): Html | undefined {
   const { stock } = plan;
-  if (stock === undefined) return undefined;
-  const { making } = stock;
-  if (plan.totals.stockMl === 0 && !hasBottles(stock)) return undefined;
+  if (stock === undefined || (plan.totals.stockMl === 0 && !hasBottles(plan))) return undefined;
   const lives = bottleLives(stock);
   const jobs = makingJobs(plan);
-  return html`<section id="making" aria-labelledby="making-head">
-    <h2 id="making-head">Stock and making plan</h2>
-    <p>${seasonOfStock(stock, plan.totals.stockMl, plan.garden.amounts)}</p>
-    ${shortageBoxes(plan, stock)} ${lives.length > 0 && bottleTable(plan, stock, lives)}
+  const cautions = stock.making.batches.length > 0 && cautionList(makingCautions);
+  const body = html`<p>${seasonOfStock(stock, plan.totals.stockMl, plan.garden.amounts)}</p>
+    ${shortageBoxes(plan, stock)} ${lives.length > 0 && bottleTable(plan, lives)}
     ${
       jobs.length > 0 &&
       html`<h3>What to do when</h3>
@@ -26,20 +24,13 @@ export function makingSection(plan: Plan): Html | undefined {
           ${jobs.map(({ day, words }) => html`<li data-day="${day}">${dayTime(day, shortDay(day))}<span>${words}</span></li>`)}
         </ol>`
     }
-    ${recipeDetails(stock)}
-    ${
-      making.batches.length > 0 &&
-      html`<ul class="cautions">
-        ${makingCautions.map((line) => html`<li>${line}</li>`)}
-      </ul>`
-    }
-  </section>`;
+    ${joined([recipeDetails(stock), cautions], "\n")}`;
+  return section("making", "Stock and making plan", body);
 }
 
-function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly BottleLife[]): Html {
-  const batches = new Map(stock.making.batches.map((batch) => [batch.id, batch]));
+function bottleTable({ garden }: Plan, lives: readonly BottleLife[]): Html {
   const rows = lives.map((life) => {
-    const batch = batches.get(life.id);
+    const { batch } = life;
     const cell = (head: string, content: Html | string | undefined) =>
       html`<td data-head="${head}">${content ?? "not known"}</td>`;
     return html`<tr>
@@ -69,9 +60,9 @@ function bottleTable({ garden }: Plan, stock: SeasonStock, lives: readonly Bottl
 
 function shortageBoxes(plan: Plan, { making }: SeasonStock): Html {
   const { shortage } = making.shells;
-  const lines = [...(shortage ? [shortage] : []), ...making.shortages]
-    .map(({ message, mend }) => ({ message, mend }))
-    // The same is often among the warnings of the plan, where it is told once.
-    .filter(({ message }) => !plan.warnings.some((warning) => warning.message === message));
+  // The same is often among the warnings of the plan, where it is told once.
+  const lines = [...(shortage ? [shortage] : []), ...making.shortages].filter(
+    ({ message }) => !plan.warnings.some((warning) => warning.message === message),
+  );
   return html`${lines.map(({ message, mend }) => html`<p class="warning"><b>Short:</b> <span dir="auto">${message}</span> <span class="mend">What helps: ${mend}</span></p>`)}`;
 }

@@ -2,6 +2,7 @@
 import type { Day } from "../../dates.js";
 import type { Plan, Round } from "../../season/index.js";
 import { dayOfSeason, daysAway, fullDate, shortDay } from "../../words/index.js";
+import { section } from "../document.js";
 import { html, type Html } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { nextRound } from "../plan-facts.js";
@@ -54,15 +55,13 @@ export function roundsSection(plan: Plan, today?: Day): Html | undefined {
   const isPast = ({ day, given }: Round) => given === true || (today !== undefined && day < today);
   const past = plan.rounds.filter(isPast);
   const toCome = plan.rounds.filter((round) => !isPast(round));
-  return html`<section id="rounds" aria-labelledby="rounds-head">
-    <h2 id="rounds-head">All rounds</h2>
-    ${toCome.map((round) => roundDetails(plan, round))}
-    ${
-      past.length > 0 &&
-      html`<h3 class="details-only earlier">Earlier</h3>
-        ${past.map((round) => roundDetails(plan, round))}`
-    }
-  </section>`;
+  const body = html`${toCome.map((round) => roundDetails(plan, round))}
+  ${
+    past.length > 0 &&
+    html`<h3 class="details-only earlier">Earlier</h3>
+      ${past.map((round) => roundDetails(plan, round))}`
+  }`;
+  return section("rounds", "All rounds", body);
 }
 
 function roundDetails(plan: Plan, round: Round): Html {

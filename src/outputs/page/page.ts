@@ -5,10 +5,10 @@ import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
 import { fullDate, humilityCautions, keepingCautions, shortDay } from "../../words/index.js";
-import { documentOf } from "../document.js";
+import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
-import { warningBox } from "../round-card.js";
+import { cautionList, warningBox } from "../round-card.js";
 import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
 import { nextSection, roundsSection } from "./next-section.js";
@@ -44,8 +44,10 @@ export interface SubscribeLinks {
  */
 export function gardenPage(plan: Plan, options: PageOptions = {}): string {
   const { today } = options;
+  const season = html`${keyList(plan, today !== undefined)}
+    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
   const sections = {
-    season: seasonSection(plan, options),
+    season: section("season", "The season", season),
     rounds: roundsSection(plan, today),
     calcium: calciumSection(plan),
     making: makingSection(plan),
@@ -79,9 +81,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
         ${Object.values(sections)}
       </main>
       <footer>
-        <ul class="cautions">
-          ${[...keepingCautions, ...humilityCautions].map((line) => html`<li>${line}</li>`)}
-        </ul>
+        ${cautionList([...keepingCautions, ...humilityCautions])}
         <p>
           ${today !== undefined && `Written on ${fullDate(today)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
         </p>
@@ -123,53 +123,37 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
   </div>`;
 }
 
-function seasonSection(plan: Plan, options: PageOptions): Html {
-  return html`<section id="season" aria-labelledby="season-head">
-    <h2 id="season-head">The season</h2>
-    ${keyList(plan, options.today !== undefined)}
-    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
-  </section>`;
-}
-
 /** What the log and the signs changed, and what to do about it first. */
 function notesSection({ notes }: Plan): Html | undefined {
   if (notes.length === 0) return undefined;
-  return html`<section id="notes" aria-labelledby="notes-head">
-    <h2 id="notes-head">What changed</h2>
-    ${notes.map(
-      ({ day, message, advice }) =>
-        html`<div class="changed">
-          <p dir="auto"><b>${shortDay(day)}</b> ${message}</p>
-          <ul class="plain">
-            ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
-          </ul>
-        </div>`,
-    )}
-  </section>`;
+  const body = notes.map(
+    ({ day, message, advice }) =>
+      html`<div class="changed">
+        <p dir="auto"><b>${shortDay(day)}</b> ${message}</p>
+        <ul class="plain">
+          ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
+        </ul>
+      </div>`,
+  );
+  return section("notes", "What changed", body);
 }
 
 function warningsSection({ warnings }: Plan): Html | undefined {
-  return warnings.length === 0
-    ? undefined
-    : html`<section id="warnings" aria-labelledby="warnings-head">
-        <h2 id="warnings-head">Warnings</h2>
-        ${warnings.map(warningBox)}
-      </section>`;
+  if (warnings.length === 0) return undefined;
+  return section("warnings", "Warnings", warnings.map(warningBox));
 }
 
 function assumptionsSection({ assumptions }: Plan): Html | undefined {
   if (assumptions.length === 0) return undefined;
-  return html`<section id="assumptions" aria-labelledby="assumptions-head">
-    <h2 id="assumptions-head">Taken as usual</h2>
-    <details>
-      <summary>${counted(assumptions.length, "value")} not given in the garden file</summary>
-      <div>
-        <ul class="plain">
-          ${assumptions.map((line) => html`<li dir="auto">${line}</li>`)}
-        </ul>
-      </div>
-    </details>
-  </section>`;
+  const body = html`<details>
+    <summary>${counted(assumptions.length, "value")} not given in the garden file</summary>
+    <div>
+      <ul class="plain">
+        ${assumptions.map((line) => html`<li dir="auto">${line}</li>`)}
+      </ul>
+    </div>
+  </details>`;
+  return section("assumptions", "Taken as usual", body);
 }
 
 function subscribeSection({ webcal, http, qrSvg }: SubscribeLinks): Html {
@@ -177,27 +161,25 @@ function subscribeSection({ webcal, http, qrSvg }: SubscribeLinks): Html {
   const safe = /^webcals?:\/\//i.test(webcal) ? webcal : undefined;
   const link = /^https?:\/\//i.test(http) ? http : undefined;
   const beside = /^[a-z0-9-]+\.ics$/.test(http) ? http : undefined;
-  return html`<section id="subscribe" aria-labelledby="subscribe-head">
-    <h2 id="subscribe-head">The calendar</h2>
-    <div class="links">
-      <div>
-        ${
-          safe !== undefined &&
-          html`<p><a class="button" href="${safe}">Subscribe to the calendar</a></p>
-            <p class="address">${safe}</p>`
-        }
-        ${
-          link !== undefined &&
-          html`<p>Or put this address into your calendar program:</p>
-            <p class="address"><a href="${link}">${link}</a></p>`
-        }
-        ${
-          beside !== undefined &&
-          html`<p><a class="button" href="${beside}">The calendar file</a></p>
-            <p>To subscribe, put the address of this link into your calendar program.</p>`
-        }
-      </div>
-      ${qrSvg !== undefined && html`<div class="qr" role="img" aria-label="QR code of this page's address">${trusted(qrSvg)}</div>`}
+  const body = html`<div class="links">
+    <div>
+      ${
+        safe !== undefined &&
+        html`<p><a class="button" href="${safe}">Subscribe to the calendar</a></p>
+          <p class="address">${safe}</p>`
+      }
+      ${
+        link !== undefined &&
+        html`<p>Or put this address into your calendar program:</p>
+          <p class="address"><a href="${link}">${link}</a></p>`
+      }
+      ${
+        beside !== undefined &&
+        html`<p><a class="button" href="${beside}">The calendar file</a></p>
+          <p>To subscribe, put the address of this link into your calendar program.</p>`
+      }
     </div>
-  </section>`;
+    ${qrSvg !== undefined && html`<div class="qr" role="img" aria-label="QR code of this page's address">${trusted(qrSvg)}</div>`}
+  </div>`;
+  return section("subscribe", "The calendar", body);
 }

@@ -11,15 +11,14 @@ import {
   shortDay,
   stageWords,
 } from "../../words/index.js";
+import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { dayTime } from "../round-card.js";
 
 export function reasonsSection(plan: Plan): Html | undefined {
   if (plan.plantings.length === 0) return undefined;
-  return html`<section id="why" aria-labelledby="why-head">
-    <h2 id="why-head">Why each planting is fed, or not</h2>
-    ${plan.plantings.map((planting) => reasons(plan, planting))}
-  </section>`;
+  const body = plan.plantings.map((planting) => reasons(plan, planting));
+  return section("why", "Why each planting is fed, or not", body);
 }
 
 function reasons(plan: Plan, planting: PlannedPlanting): Html {

@@ -3,7 +3,7 @@ import type { BatchRecipe, SeasonStock } from "../../season/index.js";
 import { dayOfStep, type PlannedBatch, visitOf } from "../../stock/index.js";
 import { shortDay } from "../../words/index.js";
 import { html, type Html, nameHtml } from "../html.js";
-import { dayTime } from "../round-card.js";
+import { cautionList, dayTime } from "../round-card.js";
 
 export function recipeDetails({ making, recipes }: SeasonStock): readonly Html[] {
   return making.batches.flatMap((batch) => {
@@ -19,12 +19,7 @@ function oneRecipe(batch: PlannedBatch, { steps }: BatchRecipe): Html {
     const isNewDay = before === undefined || dayOfStep(batch, visitOf[before.key]) !== day;
     return html`<li>
       ${isNewDay && html`${dayTime(day, shortDay(day))}: `}${text}
-      ${
-        cautions.length > 0 &&
-        html`<ul class="cautions">
-          ${cautions.map((line) => html`<li>${line}</li>`)}
-        </ul>`
-      }
+      ${cautions.length > 0 && cautionList(cautions)}
     </li>`;
   });
   return html`<details>

@@ -35,20 +35,18 @@ export function textThatFits(text: string, place: TextPlace, canvas: Canvas): Ht
   return from === undefined ? undefined : textAt(text, place, `from-${from}`);
 }
 
-/** The whole text where it fits, else its beginning and an ellipsis. */
-export function textInFull(text: string, place: TextPlace, canvas: Canvas): Html {
-  const cut = (px: number) => shortened(text, (px * place.share) / letterPx(place));
+/** A line across the picture: the whole text where it fits, else its beginning and an ellipsis. */
+export function lineOfText(text: string, y: number, kind: string, canvas: Canvas): Html {
+  const place = { x: "0", y, kind };
+  const cut = (px: number) => shortened(text, px / letterPx(place));
   if (canvas.kind === "file") return textAt(cut(canvas.widthPx), place, "");
-  const neededPx = (widthEm(text) * letterPx(place)) / place.share;
+  const neededPx = widthEm(text) * letterPx(place);
   const first = cutWidthsPx.findIndex((px) => px >= neededPx);
   const stops = first === -1 ? cutWidthsPx : cutWidthsPx.slice(0, first + 1);
   return html`${stops.map((px, i) => {
     const next = stops[i + 1];
-    return textAt(
-      cut(px),
-      place,
-      [i > 0 && `from-${px}`, next && `to-${next}`].filter(Boolean).join(" "),
-    );
+    const fit = [i > 0 && `from-${px}`, next && `to-${next}`];
+    return textAt(cut(px), place, fit.filter(Boolean).join(" "));
   })}`;
 }
 
@@ -60,13 +58,13 @@ export const fittedTextStyle = fitWidthsPx
   )
   .join("\n");
 
-function textAt(text: string, { x, y, kind }: TextPlace, fit: string): Html {
+function textAt(text: string, { x, y, kind }: Omit<TextPlace, "share">, fit: string): Html {
   const classes = [kind, fit].filter(Boolean).join(" ");
   return html`<text x="${x}" y="${y}" ${classes !== "" && html` class="${classes}"`}
     >${isolated(text)}</text
   >`;
 }
 
-function letterPx({ kind = "" }: TextPlace): number {
+function letterPx({ kind = "" }: Pick<TextPlace, "kind">): number {
   return kind.includes("strong") ? fontPx : fontPx * plainShare;
 }

@@ -7,7 +7,7 @@ import { hasBottles } from "../bottles.js";
 import { type Content, html, type Html } from "../html.js";
 import { allMixes } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
-import { routeMarks } from "./picture-marks.js";
+import { endMark, type Mark, routeMarks } from "./picture-marks.js";
 import { mark, type Strip } from "./picture-parts.js";
 
 interface KeyEntry {
@@ -25,22 +25,15 @@ function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
   const batches = plan.stock?.making.batches ?? [];
   const box = (fill: Content): Html =>
     html`<rect class="bar" fill="url(#fr-${fill})" x="1" y="1" width="22" height="14" />`;
-  const sign = (shape: Parameters<typeof mark>[0], kind: string, words: string): KeyEntry => ({
-    sign: mark(shape, kind, "12", 8),
-    words,
-  });
+  const sign = (what: Mark, words: string): KeyEntry => ({ sign: mark(what, "12", 8), words });
   return [
     ...stages.map((stage) => ({ sign: box(stage), words: stageWords(stage) })),
-    ...(plan.rounds.length > 0 ? [sign("fr-round", "round-mark", "a round")] : []),
+    ...(plan.rounds.length > 0 ? [sign({ shape: "fr-round", kind: "round-mark" }, "a round")] : []),
     ...routes
       .filter((route) => used.has(route))
-      .map((route) =>
-        sign(routeMarks[route].shape, routeMarks[route].kind, routeNames[route].inLine),
-      ),
+      .map((route) => sign(routeMarks[route], routeNames[route].inLine)),
     ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
-    ...(plan.stock !== undefined && hasBottles(plan.stock)
-      ? [sign("fr-end", "end", "use-by day")]
-      : []),
+    ...(hasBottles(plan) ? [sign(endMark, "use-by day")] : []),
     ...(withToday ? [{ sign: todaySign, words: "today" }] : []),
   ];
 }

@@ -42,13 +42,19 @@ const shapes = {
   "fr-round": '<path d="M-3.5-5H3.5V1.5L0 6L-3.5 1.5Z"/>',
   "fr-end": '<path d="M0-7V7" fill="none"/><path d="M0-7H8L5.5-4L8-1H0Z"/>',
 } as const;
-export type Shape = keyof typeof shapes;
 
-/** Shape and class of a feeding. */
-export const routeMarks: Readonly<Record<Route, { shape: Shape; kind: string }>> = {
+/** `kind` is its class. */
+export interface Mark {
+  readonly shape: keyof typeof shapes;
+  readonly kind: string;
+}
+
+export const routeMarks: Readonly<Record<Route, Mark>> = {
   drench: { shape: "fr-drop", kind: "drop" },
   foliar: { shape: "fr-spray", kind: "spray" },
 };
+
+export const endMark: Mark = { shape: "fr-end", kind: "end" };
 
 /** Once in a document, before any picture. */
 export function pictureDefs(): Html {

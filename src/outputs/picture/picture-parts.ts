@@ -1,7 +1,7 @@
 /** The season as strips, each drawn from its own top edge: the calendar, beds, stock. */
-import type { Day } from "../../dates.js";
+import type { Day, DaySpan } from "../../dates.js";
 import type { Route } from "../../garden/index.js";
-import type { BedRound, Plan, PlannedPlanting } from "../../season/index.js";
+import type { BedRound, CanMix, Plan, PlannedPlanting } from "../../season/index.js";
 import {
   feedingMark,
   monthName,
@@ -10,11 +10,12 @@ import {
   shortDate,
   stageWords,
 } from "../../words/index.js";
+import { grouped } from "../../values.js";
 import { type Content, html, type Html, isolated } from "../html.js";
-import { distinct, grouped, nextRound } from "../plan-facts.js";
+import { nextRound } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
-import { type Canvas, textInFull, textThatFits } from "./fitted-text.js";
-import { routeMarks, type Shape } from "./picture-marks.js";
+import { type Canvas, lineOfText, textThatFits } from "./fitted-text.js";
+import { type Mark, routeMarks } from "./picture-marks.js";
 import { monthsOf, type TimeScale } from "./time-scale.js";
 
 export interface PictureContext {
@@ -27,6 +28,10 @@ export interface PictureContext {
 export interface Strip {
   readonly heightPx: number;
   readonly body: Html;
+}
+
+export interface BedStrip extends Strip {
+  readonly planting: PlannedPlanting;
 }
 
 /** What fits on one line of the narrowest picture. */
@@ -84,18 +89,19 @@ export function roundStrip({ plan, scale, canvas, today }: PictureContext): Stri
         : next === undefined
           ? "Rounds: all done"
           : `Rounds: the next is on ${shortDate(next.day)}`;
-  const marks = plan.rounds.map(({ day }) =>
-    mark("fr-round", `round-mark${day === next?.day ? " next" : ""}`, scale.midst(day), 27),
-  );
+  const marks = plan.rounds.map(({ day }) => {
+    const kind = `round-mark${day === next?.day ? " next" : ""}`;
+    return mark({ shape: "fr-round", kind }, scale.midst(day), 27);
+  });
   return {
     heightPx: 40,
-    body: html`${textInFull(words, { x: "0", y: 14, share: 1, kind: "strong halo" }, canvas)}${marks}`,
+    body: html`${lineOfText(words, 14, "strong halo", canvas)}${marks}`,
   };
 }
 
 /** One strip a planting, the first of a bed with several under the name of the bed. */
-export function bedStrips(context: PictureContext): readonly Strip[] {
-  return grouped(context.plan.plantings, ({ bed }) => bed).flatMap((plantings) =>
+export function bedStrips(context: PictureContext): readonly BedStrip[] {
+  return [...grouped(context.plan.plantings, ({ bed }) => bed).values()].flatMap((plantings) =>
     plantings.map((planting, i) => {
       const alone = plantings.length === 1 && widthEm(bedAndPlanting(planting)) <= lineEm;
       return plantingStrip(planting, context, alone, !alone && i === 0);
@@ -108,7 +114,7 @@ function plantingStrip(
   context: PictureContext,
   alone: boolean,
   bedFirst: boolean,
-): Strip {
+): BedStrip {
   const { scale, canvas, plan } = context;
   const top = bedFirst ? nameHeight : 0;
   const name = nameInPicture(planting);
@@ -135,23 +141,17 @@ function plantingStrip(
   const feedings = plan.rounds.flatMap(({ day, beds }) =>
     routesFor(beds, planting.id).map((route) =>
       mark(
-        routeMarks[route].shape,
-        routeMarks[route].kind,
+        routeMarks[route],
         scale.midst(day),
         barY + barHeight + 9,
         feedingMark(name, route, shortDate(day)),
       ),
     ),
   );
-  const bedLine =
-    bedFirst &&
-    textInFull(planting.bedName, { x: "0", y: 13, share: 1, kind: "strong halo" }, canvas);
-  const line = textInFull(
-    words,
-    { x: "0", y: top + 13, share: 1, kind: alone ? "strong halo" : "halo" },
-    canvas,
-  );
+  const bedLine = bedFirst && lineOfText(planting.bedName, 13, "strong halo", canvas);
+  const line = lineOfText(words, top + 13, alone ? "strong halo" : "halo", canvas);
   return {
+    planting,
     heightPx: barY + barHeight + (planting.fed ? marksHeight : 0) + 8,
     body: html`${bedLine}${line}${bars}${feedings}`,
   };
@@ -170,15 +170,15 @@ export function nameInPicture(planting: PlannedPlanting): string {
 }
 
 function routesFor(beds: readonly BedRound[], planting: string): readonly Route[] {
-  return distinct(
-    beds
-      .flatMap(({ mixes }) => mixes)
-      .filter(({ feedings }) => feedings.some((f) => f.planting === planting))
-      .map(({ route }) => route),
-  );
+  const mixes = beds.flatMap((bed) => bed.mixes).filter((mix) => feeds(mix, planting));
+  return [...new Set(mixes.map(({ route }) => route))];
 }
 
-export function mark(shape: Shape, kind: string, x: string, y: number, title?: Content): Html {
+export function feeds({ feedings }: CanMix, planting: string): boolean {
+  return feedings.some((feeding) => feeding.planting === planting);
+}
+
+export function mark({ shape, kind }: Mark, x: string, y: number, title?: Content): Html {
   return html`<use href="#${shape}" class="${kind}" x="${x}" y="${y}"
     >${title !== undefined && html`<title>${title}</title>`}</use
   >`;
@@ -187,7 +187,7 @@ export function mark(shape: Shape, kind: string, x: string, y: number, title?: C
 /** A rectangle over a span, when any of it shows. */
 export function spanRect(
   scale: TimeScale,
-  span: { readonly from: Day; readonly to: Day },
+  span: DaySpan,
   kind: string,
   y: number,
   height: number,

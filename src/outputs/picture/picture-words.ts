@@ -5,23 +5,20 @@ import { bottleInFull, fullDate, shortDate, stageWords } from "../../words/index
 import { bottleLives } from "../bottles.js";
 import { isolated } from "../html.js";
 import { mixesOf } from "../plan-facts.js";
-import { nameInPicture } from "./picture-parts.js";
+import { feeds, nameInPicture } from "./picture-parts.js";
 
 export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
-  return plantings.map((planting) => plantingInWords(plan, planting)).join(" ");
-}
-
-function plantingInWords(plan: Plan, planting: PlannedPlanting): string {
-  const stages = planting.stages
-    .map(({ stage, from, to }) => `${stageWords(stage)} ${shortDate(from)} to ${shortDate(to)}`)
-    .join(", ");
-  const days = plan.rounds
-    .filter((round) =>
-      mixesOf(round).some(({ feedings }) => feedings.some((f) => f.planting === planting.id)),
-    )
-    .map(({ day }) => shortDate(day));
-  const fed = days.length === 0 ? "Not fed." : `Fed on ${days.join(", ")}.`;
-  return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${stages === "" ? "no stages known" : stages}. ${fed}`;
+  const inWords = plantings.map((planting) => {
+    const stages = planting.stages.map(
+      ({ stage, from, to }) => `${stageWords(stage)} ${shortDate(from)} to ${shortDate(to)}`,
+    );
+    const days = plan.rounds
+      .filter((round) => mixesOf(round).some((mix) => feeds(mix, planting.id)))
+      .map(({ day }) => shortDate(day));
+    const fed = days.length === 0 ? "Not fed." : `Fed on ${days.join(", ")}.`;
+    return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${stages.join(", ") || "no stages known"}. ${fed}`;
+  });
+  return inWords.join(" ");
 }
 
 export function roundsInWords({ garden, rounds }: Plan): string {

@@ -2,7 +2,6 @@
 import type { Day } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import { hasBottles } from "../bottles.js";
 import { html, type Html, isolated, trusted } from "../html.js";
 import { inkDark, inkLight } from "../theme.js";
 import { type Canvas, fittedTextStyle } from "./fitted-text.js";
@@ -10,6 +9,7 @@ import { pictureKey } from "./picture-key.js";
 import { pictureDefs, pictureStyle, stageColours } from "./picture-marks.js";
 import {
   backgroundLines,
+  type BedStrip,
   bedStrips,
   monthStrip,
   type PictureContext,
@@ -40,7 +40,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
     monthStrip(context),
     roundStrip(context),
     ...bedStrips(context),
-    ...stockOf(context),
+    ...stockStrips(context),
   ]);
   const key = pictureKey(plan, options.today !== undefined, widthPx);
   const keyY = marginPx + 28 + strips.heightPx + 12;
@@ -77,8 +77,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
  */
 export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readonly Html[] {
   const context = contextOf(plan, options, { kind: "page" });
-  const beds = bedStrips(context);
-  const stock = stockOf(context);
+  const stock = stockStrips(context);
   const drawing = (id: string, title: string, desc: string, strips: readonly Strip[]): Html => {
     const { heightPx, body } = stacked([monthStrip(context), ...strips]);
     return html`<svg
@@ -93,32 +92,29 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
       ${backgroundLines(context, heightPx)}${body}
     </svg>`;
   };
-  // Strips and plantings go in the same order, by bed.
-  const plantings = inBedOrder(plan);
   return [
     drawing("rounds", "Rounds of the season", roundsInWords(plan), [roundStrip(context)]),
-    ...chunksOf(beds).map(({ from, to }, i) => {
-      const words = plantingsInWords(plan, plantings.slice(from, to));
-      return drawing(`beds-${i + 1}`, "Beds, stages and feedings", words, beds.slice(from, to));
+    ...chunksOf(bedStrips(context)).map((beds, i) => {
+      const plantings = beds.map(({ planting }) => planting);
+      const words = plantingsInWords(plan, plantings);
+      return drawing(`beds-${i + 1}`, "Beds, stages and feedings", words, beds);
     }),
     ...(stock.length === 0 ? [] : [drawing("stock", "Stock on hand", stockInWords(plan), stock)]),
   ];
 }
 
-/** Strips of one drawing, `to` not counted. */
-function chunksOf(strips: readonly Strip[]): readonly { from: number; to: number }[] {
-  const chunks: { from: number; to: number }[] = [];
+/** The strips of each drawing. */
+function chunksOf(strips: readonly BedStrip[]): readonly (readonly BedStrip[])[] {
+  const chunks: BedStrip[][] = [];
   let heightPx = Infinity;
-  strips.forEach((strip, i) => {
-    const last = chunks.at(-1);
-    if (last !== undefined && heightPx + strip.heightPx <= tallestDrawingPx) {
-      last.to = i + 1;
-      heightPx += strip.heightPx;
-    } else {
-      chunks.push({ from: i, to: i + 1 });
+  for (const strip of strips) {
+    heightPx += strip.heightPx;
+    if (heightPx <= tallestDrawingPx) chunks.at(-1)?.push(strip);
+    else {
+      chunks.push([strip]);
       heightPx = strip.heightPx;
     }
-  });
+  }
   return chunks;
 }
 
@@ -132,20 +128,10 @@ function contextOf(plan: Plan, { today }: PictureOptions, canvas: Canvas): Pictu
   return { plan, scale: timeScale(plan), canvas, ...given({ today }) };
 }
 
-function stockOf(context: PictureContext): readonly Strip[] {
-  const { stock } = context.plan;
-  return stock === undefined || !hasBottles(stock) ? [] : stockStrips(context, stock);
-}
-
 function inWords(plan: Plan): string {
   return [roundsInWords(plan), plantingsInWords(plan, plan.plantings), stockInWords(plan)]
     .filter((text) => text !== "")
     .join(" ");
-}
-
-function inBedOrder(plan: Plan): Plan["plantings"] {
-  const beds = [...new Set(plan.plantings.map(({ bed }) => bed))];
-  return beds.flatMap((bed) => plan.plantings.filter((p) => p.bed === bed));
 }
 
 function stacked(strips: readonly Strip[]): Strip {

@@ -3,14 +3,17 @@ import { addDays, later } from "../../dates.js";
 import { totalStockText } from "../../garden/index.js";
 import type { SeasonStock } from "../../season/index.js";
 import { bottleInShort } from "../../words/index.js";
-import { type BottleLife, bottleLives, stockSteps } from "../bottles.js";
+import { type BottleLife, bottleLives, hasBottles, stockSteps } from "../bottles.js";
 import { html, isolated } from "../html.js";
-import { textInFull } from "./fitted-text.js";
+import { lineOfText } from "./fitted-text.js";
+import { endMark } from "./picture-marks.js";
 import { mark, type PictureContext, spanRect, type Strip } from "./picture-parts.js";
 
 const levelHeight = 48;
 
-export function stockStrips(context: PictureContext, stock: SeasonStock): readonly Strip[] {
+export function stockStrips(context: PictureContext): readonly Strip[] {
+  const { stock } = context.plan;
+  if (stock === undefined || !hasBottles(context.plan)) return [];
   const lives = bottleLives(stock);
   return [levelStrip(context, stock), ...lives.map((life) => bottleStrip(context, life))];
 }
@@ -39,7 +42,7 @@ function levelStrip({ plan, scale, canvas, today }: PictureContext, stock: Seaso
         x2="100%"
         y1="${bottom}"
         y2="${bottom}"
-      />${textInFull(words, { x: "0", y: 14, share: 1, kind: "strong halo" }, canvas)}`,
+      />${lineOfText(words, 14, "strong halo", canvas)}`,
   };
 }
 
@@ -51,9 +54,9 @@ function bottleStrip({ plan, scale, canvas }: PictureContext, life: BottleLife):
   const keeps = { from, to: useBy ?? scale.span.to };
   return {
     heightPx: 40,
-    body: html`${textInFull(words, { x: "0", y: 13, share: 1, kind: "halo" }, canvas)}
+    body: html`${lineOfText(words, 13, "halo", canvas)}
     ${startOn !== undefined && spanRect(scale, { from: startOn, to: addDays(from, -1) }, "bar", 20, 9, "url(#fr-making)")}
     ${spanRect(scale, keeps, "keeps", 20, 9)}
-    ${useBy !== undefined && scale.shows({ from: useBy, to: useBy }) && mark("fr-end", "end", scale.at(addDays(useBy, 1)), 25)}`,
+    ${useBy !== undefined && scale.shows({ from: useBy, to: useBy }) && mark(endMark, scale.at(addDays(useBy, 1)), 25)}`,
   };
 }

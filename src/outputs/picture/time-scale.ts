@@ -1,14 +1,7 @@
 /** Days across the picture, in per cent of its width, so that it fits any screen without a script. */
-import {
-  addDays,
-  type Day,
-  dayNumber,
-  type DaySpan,
-  earlier,
-  later,
-  monthOf,
-} from "../../dates.js";
+import { type Day, dayNumber, type DaySpan, eachDay, earlier, later } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
+import { grouped } from "../../values.js";
 
 export interface TimeScale {
   readonly span: DaySpan;
@@ -46,18 +39,6 @@ export function timeScale(plan: Plan): TimeScale {
 
 /** Each month of the picture, cut to it. */
 export function monthsOf(span: DaySpan): readonly DaySpan[] {
-  const months: DaySpan[] = [];
-  let from = span.from;
-  while (from <= span.to) {
-    const next = firstOfNextMonth(from);
-    months.push({ from, to: earlier(addDays(next, -1), span.to) });
-    from = next;
-  }
-  return months;
-}
-
-function firstOfNextMonth(day: Day): Day {
-  let next = addDays(day, 28 - Number(day.slice(8)) + 1);
-  while (monthOf(next) === monthOf(day)) next = addDays(next, 1);
-  return next;
+  const months = grouped([...eachDay(span)], (day) => day.slice(0, 7));
+  return [...months.values()].map((days) => ({ from: days[0], to: days.at(-1) ?? days[0] }));
 }

@@ -62,7 +62,7 @@ export function bottleLabels(
     ok: true,
     value: documentOf({
       title: `${labels[0]?.garden ?? "Bottles"}: ${counted(labels.length, "label")}`,
-      style: labelStyle(sheet, paddingMm, distinctSizes(places.map(({ fit }) => fit))),
+      style: labelStyle(sheet, paddingMm, new Set(places.map(({ fit }) => fit.letterPt))),
       body: html`<main>
         <h1 class="hint">${hint(labels.length, sheet)}</h1>
         ${labels.length > 0 && pages}
@@ -77,15 +77,11 @@ function bestFit(
   { widthMm, heightMm }: LabelSheet,
   paddingMm: number,
 ): FittedLabel | undefined {
-  return (["tall", "wide"] as const)
-    .map((shape) =>
-      fitLabel(labelLines(label, shape), widthMm - 2 * paddingMm, heightMm - 2 * paddingMm),
-    )
-    .filter((fit) => fit !== undefined)
-    .reduce<FittedLabel | undefined>(
-      (best, fit) => (best === undefined || fit.letterPt > best.letterPt ? fit : best),
-      undefined,
-    );
+  const fits = (["tall", "wide"] as const).map((shape) =>
+    fitLabel(labelLines(label, shape), widthMm - 2 * paddingMm, heightMm - 2 * paddingMm),
+  );
+  const [best] = fits.filter((fit) => fit !== undefined).sort((a, b) => b.letterPt - a.letterPt);
+  return best;
 }
 
 /** The text of a label from top to bottom, before it is made to fit. */
@@ -135,7 +131,7 @@ function labelPaddingMm({ widthMm, heightMm }: LabelSheet): number {
   return Math.min(2.5, 0.05 * Math.min(widthMm, heightMm) + 0.3);
 }
 
-function labelStyle(sheet: LabelSheet, paddingMm: number, sizesPt: readonly number[]): string {
+function labelStyle(sheet: LabelSheet, paddingMm: number, sizesPt: ReadonlySet<number>): string {
   const paper = papers[sheet.paper];
   const columns = steps(sheet.columns, "c", "left", sheet.marginLeftMm, sheet.columnPitchMm);
   const rows = steps(sheet.rows, "r", "top", sheet.marginTopMm, sheet.rowPitchMm);
@@ -151,7 +147,7 @@ body{margin:0;background:#fff;color:#111;font-family:"Liberation Sans",Arial,Hel
 .label p{margin:0;overflow-wrap:anywhere}
 .title,.batch,.strong{font-weight:700}
 ${[...kinds, ...columns, ...rows].join("\n")}
-${sizesPt.map((pt) => `.${sizeClass(pt)}{font-size:${pt}pt}`).join("\n")}
+${[...sizesPt].map((pt) => `.${sizeClass(pt)}{font-size:${pt}pt}`).join("\n")}
 @media screen{.sheet{margin:0 auto 5mm;outline:1px solid #999}.label{outline:1px dashed #aaa}}
 @media print{.hint{display:none}}`;
 }
@@ -171,10 +167,6 @@ function steps(
 
 function sizeClass(pt: number): string {
   return `s${Math.round(pt * 100)}`;
-}
-
-function distinctSizes(fits: readonly FittedLabel[]): readonly number[] {
-  return [...new Set(fits.map(({ letterPt }) => letterPt))];
 }
 
 function failed(

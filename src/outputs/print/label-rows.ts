@@ -9,10 +9,10 @@ import {
   volumeText,
 } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
-import { given } from "../../values.js";
+import { given, grouped } from "../../values.js";
 import { cropWords, sizedVessel } from "../../words/index.js";
 import { type BottleLife, bottleLives } from "../bottles.js";
-import { allMixes, distinct, grouped } from "../plan-facts.js";
+import { allMixes } from "../plan-facts.js";
 
 /** The label of one bottle. */
 export interface BottleLabel {
@@ -43,8 +43,7 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
   const { stock } = plan;
   if (stock === undefined) return [];
   return bottleLives(stock).flatMap((life) => {
-    const batch = stock.making.batches.find(({ id }) => id === life.id);
-    const bottles = batch?.bottles ?? Math.max(1, Math.ceil(life.volumeMl / stock.bottleMl));
+    const bottles = life.batch?.bottles ?? Math.max(1, Math.ceil(life.volumeMl / stock.bottleMl));
     const doses = dosesFrom(plan, life);
     return Array.from({ length: bottles }, (_, i): BottleLabel => ({
       garden: plan.garden.name,
@@ -60,33 +59,26 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
 
 /** The same amount for several crops is told once. */
 function dosesFrom(plan: Plan, life: BottleLife): readonly LabelDose[] {
-  const perCrop = grouped(
-    mixesFrom(plan, life).flatMap((mix) => mix.feedings.map(({ crop }) => ({ crop, mix }))),
-    ({ crop, mix }) => `${mix.route} ${crop}`,
-  ).flatMap((group) => {
-    const [first] = group;
-    if (first === undefined) return [];
-    const { route } = first.mix;
-    const ml = group.map(({ mix }) => fullCanMl(plan, mix, life));
-    const feeding = first.mix.feedings.find(({ crop }) => crop === first.crop);
-    return [
-      {
-        vessel: sizedVessel(
-          volumeText(vesselL(plan.garden, route), plan.garden.amounts),
-          vesselOf(route),
-        ),
-        stock: rangeText(Math.min(...ml), Math.max(...ml), plan),
-        crop: cropWords(feeding?.cropName ?? first.crop),
-      },
-    ];
+  const fed = mixesFrom(plan, life).flatMap((mix) =>
+    mix.feedings.map(({ crop, cropName }) => ({ mix, crop, cropName })),
+  );
+  const perCrop = [...grouped(fed, ({ crop, mix }) => `${mix.route} ${crop}`).values()];
+  const doses = perCrop.map((group) => {
+    const { cropName, mix } = group[0];
+    const ml = group.map((item) => fullCanMl(plan, item.mix, life));
+    const size = volumeText(vesselL(plan.garden, mix.route), plan.garden.amounts);
+    return {
+      vessel: sizedVessel(size, vesselOf(mix.route)),
+      stock: rangeText(Math.min(...ml), Math.max(...ml), plan),
+      crop: cropWords(cropName),
+    };
   });
-  return grouped(perCrop, ({ vessel, stock }) => `${vessel} ${stock}`).flatMap((group) => {
-    const [first] = group;
-    if (first === undefined) return [];
-    return [
-      { vessel: first.vessel, stock: first.stock, crops: distinct(group.map(({ crop }) => crop)) },
-    ];
-  });
+  const alike = [...grouped(doses, ({ vessel, stock }) => `${vessel} ${stock}`).values()];
+  return alike.map((group) => ({
+    vessel: group[0].vessel,
+    stock: group[0].stock,
+    crops: [...new Set(group.map(({ crop }) => crop))],
+  }));
 }
 
 /** The cans poured from this bottle; where none is, those of the season, at this bottle's strength. */

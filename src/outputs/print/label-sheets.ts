@@ -63,21 +63,15 @@ export interface OwnSheet {
 
 /** As many labels as fit when no number is given, in the middle of the sheet when no margin is. */
 export function ownSheet(own: OwnSheet): LabelSheet {
-  const across = along(papers[own.paper].widthMm, own.widthMm, {
-    count: own.columns,
-    marginMm: own.marginLeftMm,
-    gapMm: own.columnGapMm,
-  });
-  const down = along(papers[own.paper].heightMm, own.heightMm, {
-    count: own.rows,
-    marginMm: own.marginTopMm,
-    gapMm: own.rowGapMm,
-  });
+  const { paper, widthMm, heightMm } = own;
+  const { columns, columnGapMm, marginLeftMm, rows, rowGapMm, marginTopMm } = own;
+  const across = along(papers[paper].widthMm, widthMm, columnGapMm, columns, marginLeftMm);
+  const down = along(papers[paper].heightMm, heightMm, rowGapMm, rows, marginTopMm);
   return {
-    name: `${own.widthMm}x${own.heightMm}`,
-    paper: own.paper,
-    widthMm: own.widthMm,
-    heightMm: own.heightMm,
+    name: `${widthMm}x${heightMm}`,
+    paper,
+    widthMm,
+    heightMm,
     columns: across.count,
     rows: down.count,
     marginLeftMm: across.marginMm,
@@ -90,14 +84,15 @@ export function ownSheet(own: OwnSheet): LabelSheet {
 function along(
   sheetMm: number,
   labelMm: number,
-  given: { count: number | undefined; marginMm: number | undefined; gapMm: number | undefined },
+  gapMm = 0,
+  ownCount?: number,
+  ownMarginMm?: number,
 ): { count: number; marginMm: number; pitchMm: number } {
-  const gapMm = given.gapMm ?? 0;
   const pitchMm = labelMm + gapMm;
-  const roomMm = sheetMm - (given.marginMm ?? 0);
-  const count = given.count ?? Math.max(1, Math.floor((roomMm + gapMm) / pitchMm + 1e-9));
+  const roomMm = sheetMm - (ownMarginMm ?? 0);
+  const count = ownCount ?? Math.max(1, Math.floor((roomMm + gapMm) / pitchMm + 1e-9));
   const usedMm = count * pitchMm - gapMm;
-  return { count, pitchMm, marginMm: given.marginMm ?? Math.max(0, (sheetMm - usedMm) / 2) };
+  return { count, pitchMm, marginMm: ownMarginMm ?? Math.max(0, (sheetMm - usedMm) / 2) };
 }
 
 /** What keeps the labels from the sheet, in words; undefined when they fit it. */

@@ -27,7 +27,7 @@ import { documentOf } from "../document.js";
 import { type Content, html, type Html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
-import { allMixes, distinct } from "../plan-facts.js";
+import { allMixes } from "../plan-facts.js";
 import { dayTime, roundTotals } from "../round-card.js";
 import { type Paper, papers } from "./paper.js";
 import { sheetStyle } from "./sheet-style.js";
@@ -70,13 +70,13 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
 
 function sheetCautions(plan: Plan): readonly string[] {
   const makes = (plan.stock?.making.batches ?? []).length > 0;
-  const keeps = plan.stock !== undefined && hasBottles(plan.stock);
-  return distinct([
+  const cautions = [
     ...(plan.rounds.length > 0 ? cautionsFor(allMixes(plan), plan.stock?.pour) : []),
     ...(makes ? makingCautions : []),
-    ...(keeps ? keepingCautions : []),
+    ...(hasBottles(plan) ? keepingCautions : []),
     ...humilityCautions,
-  ]);
+  ];
+  return [...new Set(cautions)];
 }
 
 function roundsTable(plan: Plan): Html {

@@ -1,13 +1,12 @@
 import { Temporal } from "@js-temporal/polyfill";
 import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
-import { calendarMeta } from "../../src/calendar/calendar-event.js";
 import { textOfValue } from "../../src/calendar/content-line.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
-import { writeCalendar } from "../../src/calendar/write-calendar.js";
 import { addDays, day } from "../../src/dates.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { aBedRound, aPlan, aRound, aWarning, daysFrom, roundsOn } from "../support/a-plan.js";
+import { textOf } from "../support/calendars.js";
 import { contentLines, eventsIn, linesOf, octets, readIcs, valueOf } from "../support/ics.js";
 
 const wishes = {
@@ -16,10 +15,6 @@ const wishes = {
   color: "seagreen",
   refreshHours: 12,
 } as const;
-
-function write(plan: Plan, options = {}): string {
-  return writeCalendar(planEvents(plan), calendarMeta(plan), options);
-}
 
 const timedPlan = aPlan({
   rounds: roundsOn(["2027-03-20", "2027-06-12", "2027-11-03"], { timeOfDay: "18:30" }),
@@ -32,7 +27,7 @@ describe("the calendar file", () => {
       warnings: [aWarning({ day: day("2027-05-02") })],
     });
     const events = planEvents(plan);
-    const read = eventsIn(write(plan));
+    const read = eventsIn(textOf(plan));
     expect(
       read.map((event) => ({
         uid: event.uid,
@@ -57,13 +52,13 @@ describe("the calendar file", () => {
   });
 
   it("is the same for the same plan, byte for byte", () => {
-    expect(write(timedPlan)).toBe(write(structuredClone(timedPlan)));
+    expect(textOf(timedPlan)).toBe(textOf(structuredClone(timedPlan)));
   });
 
   it("bears the season's first day as its stamp, or the stamp it is given", () => {
-    const [event] = eventsIn(write(aPlan()));
+    const [event] = eventsIn(textOf(aPlan()));
     expect(event && valueOf(event.component, "dtstamp")).toBe("2027-03-01T00:00:00Z");
-    const stamped = readIcs(write(aPlan(), { stamp: "2027-04-05T06:07:08.999Z" }));
+    const stamped = readIcs(textOf(aPlan(), { stamp: "2027-04-05T06:07:08.999Z" }));
     const vevent = stamped.getFirstSubcomponent("vevent");
     for (const name of ["dtstamp", "created", "last-modified"]) {
       expect(vevent && valueOf(vevent, name)).toBe("2027-04-05T06:07:08Z");
@@ -78,31 +73,31 @@ describe("the calendar file", () => {
     "2027-02-30T00:00:00Z",
     "2027-01-01T24:00:00Z",
   ])("refuses the stamp %s", (stamp) => {
-    expect(() => write(aPlan(), { stamp })).toThrow(RangeError);
+    expect(() => textOf(aPlan(), { stamp })).toThrow(RangeError);
   });
 
   it("begins each event's history at SEQUENCE 0", () => {
-    expect(contentLines(write(timedPlan)).filter((line) => line === "SEQUENCE:0")).toHaveLength(3);
+    expect(contentLines(textOf(timedPlan)).filter((line) => line === "SEQUENCE:0")).toHaveLength(3);
   });
 
   it("refuses two events with one UID", () => {
     const plan = aPlan({ rounds: [aRound(), aRound()] });
-    expect(() => write(plan)).toThrow(/two events have the UID/);
+    expect(() => textOf(plan)).toThrow(/two events have the UID/);
   });
 
   it("is legible when there is nothing to feed", () => {
-    expect(eventsIn(write(aPlan({ rounds: [] })))).toEqual([]);
+    expect(eventsIn(textOf(aPlan({ rounds: [] })))).toEqual([]);
   });
 
   it("blocks nobody's time", () => {
-    for (const { component } of eventsIn(write(aPlan()))) {
+    for (const { component } of eventsIn(textOf(aPlan()))) {
       expect(valueOf(component, "transp")).toBe("TRANSPARENT");
       expect(valueOf(component, "x-microsoft-cdo-busystatus")).toBe("FREE");
     }
   });
 
   it("has name, colour and refresh interval for old and new clients", () => {
-    const calendar = readIcs(write(aPlan({ garden: { name: "Row, 1; \\ end\nBEGIN:VEVENT" } })));
+    const calendar = readIcs(textOf(aPlan({ garden: { name: "Row, 1; \\ end\nBEGIN:VEVENT" } })));
     const name = "Row, 1; \\ end\nBEGIN:VEVENT: feedings";
     // ical.js knows neither as text, so it leaves the escapes in.
     for (const property of ["name", "x-wr-calname"]) {
@@ -124,7 +119,7 @@ describe("the calendar file", () => {
           warnings: [aWarning({ message, planting: name, day: day("2027-07-15") })],
           garden: { name, id: name, calendar: { ...wishes, group: "bed" } },
         });
-        const text = write(plan);
+        const text = textOf(plan);
         for (const line of linesOf(text)) expect(octets(line)).toBeLessThanOrEqual(75);
         expect(eventsIn(text)).toHaveLength(2);
       }),
@@ -133,11 +128,11 @@ describe("the calendar file", () => {
 });
 
 describe("timed events", () => {
-  const read = () => eventsIn(write(timedPlan));
+  const read = () => eventsIn(textOf(timedPlan));
 
   it("stand at the garden's time in the garden's zone and last as long as asked", () => {
     const line = /^DTSTART;TZID=Europe\/Dublin:20270612T183000$/;
-    expect(contentLines(write(timedPlan)).some((l) => line.test(l))).toBe(true);
+    expect(contentLines(textOf(timedPlan)).some((l) => line.test(l))).toBe(true);
     expect(read().map(({ duration }) => duration.toString())).toEqual(["PT45M", "PT45M", "PT45M"]);
   });
 
@@ -152,20 +147,20 @@ describe("timed events", () => {
   });
 
   it("use one VTIMEZONE for each zone, and none without timed events", () => {
-    const zones = (plan: Plan) => readIcs(write(plan)).getAllSubcomponents("vtimezone");
+    const zones = (plan: Plan) => readIcs(textOf(plan)).getAllSubcomponents("vtimezone");
     expect(zones(timedPlan).map((zone) => valueOf(zone, "tzid"))).toEqual(["Europe/Dublin"]);
     expect(zones(aPlan())).toEqual([]);
   });
 
   it("move forward when the clocks leave their hour out", () => {
-    const text = write(aPlan({ rounds: roundsOn(["2027-03-28"], { timeOfDay: "01:15" }) }));
+    const text = textOf(aPlan({ rounds: roundsOn(["2027-03-28"], { timeOfDay: "01:15" }) }));
     expect(text).toContain(
       "DTSTART;TZID=Europe/Dublin:20270328T021500\r\nDTEND;TZID=Europe/Dublin:20270328T030000",
     );
   });
 
   it("end after a repeated hour as the clock then shows", () => {
-    const text = write(aPlan({ rounds: roundsOn(["2027-10-31"], { timeOfDay: "01:30" }) }));
+    const text = textOf(aPlan({ rounds: roundsOn(["2027-10-31"], { timeOfDay: "01:30" }) }));
     // 45 minutes after the first 01:30 the clock shows 01:15 again.
     expect(text).toContain(
       "DTSTART;TZID=Europe/Dublin:20271031T013000\r\nDTEND;TZID=Europe/Dublin:20271031T011500",
@@ -173,7 +168,7 @@ describe("timed events", () => {
   });
 
   it("are in UTC form in a UTC garden, which needs no VTIMEZONE", () => {
-    const text = write(
+    const text = textOf(
       aPlan({
         rounds: roundsOn(["2027-06-12"], { timeOfDay: "18:30" }),
         garden: { timezone: "UTC" },
@@ -191,7 +186,7 @@ describe("reminders", () => {
       rounds,
       garden: { calendar: { ...wishes, remindersMinBefore: minutes } },
     });
-    return eventsIn(write(plan)).flatMap(({ component }) =>
+    return eventsIn(textOf(plan)).flatMap(({ component }) =>
       component.getAllSubcomponents("valarm"),
     );
   };
@@ -229,7 +224,7 @@ describe("reminders", () => {
 
   it("stand after all properties of their event", () => {
     const plan = aPlan({ garden: { calendar: { ...wishes, remindersMinBefore: [-480, 30] } } });
-    const lines = contentLines(write(plan));
+    const lines = contentLines(textOf(plan));
     const tail = lines.slice(lines.indexOf("BEGIN:VALARM"));
     expect(tail.map((line) => line.split(/[:;]/)[0])).toEqual([
       ...["BEGIN", "ACTION", "TRIGGER", "DESCRIPTION", "END"],
@@ -250,10 +245,10 @@ describe("the machine's own zone", () => {
     const plan = aPlan({
       rounds: [aRound(), aRound({ day: day("2027-06-19"), timeOfDay: "18:30" })],
     });
-    const expected = write(plan);
+    const expected = textOf(plan);
     for (const tz of ["Pacific/Kiritimati", "Europe/Berlin", "America/Los_Angeles", "Asia/Tokyo"]) {
       process.env["TZ"] = tz;
-      expect(write(plan)).toBe(expected);
+      expect(textOf(plan)).toBe(expected);
     }
   });
 });
