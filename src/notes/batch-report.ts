@@ -11,7 +11,6 @@ import {
   type Discard,
   type PlannedBatch,
   type Recipe,
-  type RecipeMeans,
   type RecipeStep,
   type ShellPlan,
   type Shortage,
@@ -71,7 +70,7 @@ type RecipeAmounts = Pick<
   | "shellLeftG"
 >;
 
-export interface RecipeReport extends RecipeAmounts {
+export interface RecipeReport extends RecipeAmounts, BatchDays {
   /** Id of the planned batch, where it is one of the making plan. */
   readonly batch?: string;
   readonly acid: Acid;
@@ -90,9 +89,6 @@ export interface RecipeReport extends RecipeAmounts {
     readonly clear: number;
     readonly beforeCrystals: number;
   };
-  readonly startOn: Day;
-  readonly acidOn: Day;
-  readonly readyOn: Day;
   readonly useBy: { readonly shelf: Day; readonly fridge: Day };
   readonly steps: readonly DatedStep[];
 }
@@ -115,23 +111,22 @@ export function daysFrom(startOn: Day, { dryDays, reactionDays }: Recipe): Batch
 }
 
 export function daysOf(batch: PlannedBatch): BatchDays {
-  return {
-    startOn: batch.startOn,
-    acidOn: dayOfStep(batch, "add-acid"),
-    readyOn: batch.readyOn,
-  };
+  const { startOn, readyOn } = batch;
+  return { startOn, acidOn: dayOfStep(batch, "add-acid"), readyOn };
 }
 
 export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): RecipeReport {
   const { means } = recipe;
   const { shellG, eggs, shellTablespoons, acidG, waterMl, vesselL } = recipe;
   const { carbonDioxideG, carbonDioxideL, makesMl, bottles, crystalsG, shellLeftG } = recipe;
-  const dayOf = ({ dayFromStart }: RecipeStep): Day =>
+  const dayOf = (dayFromStart: number): Day =>
     dayFromStart === 0 ? days.startOn : dayFromStart <= recipe.dryDays ? days.acidOn : days.readyOn;
   return {
     ...given({ batch }),
     acid: means.acid,
-    ...acidSold(means),
+    ...(means.acid === "citric"
+      ? { citricForm: means.citricForm }
+      : { vinegarPercent: means.vinegarPercent }),
     shellPurity: means.shellPurity,
     temperatureC: means.temperatureC,
     shellG,
@@ -159,26 +154,13 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
       shelf: addDays(days.readyOn, recipe.shelfDays),
       fridge: addDays(days.readyOn, recipe.fridgeDays),
     },
-    steps: recipe.steps.map((step) => ({
-      key: step.key,
-      day: dayOf(step),
-      text: step.text,
-      cautions: step.cautions,
+    steps: recipe.steps.map(({ key, dayFromStart, text, cautions }) => ({
+      key,
+      day: dayOf(dayFromStart),
+      text,
+      cautions,
     })),
   };
-}
-
-function acidSold({
-  acid,
-  citricForm,
-  vinegarPercent,
-}: RecipeMeans): Pick<RecipeReport, "citricForm" | "vinegarPercent"> {
-  switch (acid) {
-    case "citric":
-      return { citricForm };
-    case "vinegar":
-      return { vinegarPercent };
-  }
 }
 
 /** Undefined where the plan has no stock side. */
