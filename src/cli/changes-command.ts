@@ -1,5 +1,5 @@
 import { calendarChanges, planEvents } from "../calendar/index.js";
-import { earlierCalendar, readCalendarFile } from "./calendar-on-disk.js";
+import { earlierCalendar, readCalendarFile } from "./earlier-files.js";
 import { changeFacts, changesText } from "./changes-text.js";
 import { loadGarden } from "./load.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";

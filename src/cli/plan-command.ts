@@ -1,7 +1,7 @@
 import type { Day } from "../dates.js";
 import { planBetween } from "../season/index.js";
 import { given } from "../values.js";
-import { keptOfOtherGarden, loadKept } from "./kept-plan.js";
+import { keptOfOtherGarden, loadKept } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
 import { planText } from "./plan-text.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";

@@ -70,7 +70,7 @@ type RecipeAmounts = Pick<
   | "shellLeftG"
 >;
 
-export interface RecipeReport extends RecipeAmounts, BatchDays {
+export interface RecipeReport extends RecipeAmounts {
   /** Id of the planned batch, where it is one of the making plan. */
   readonly batch?: string;
   readonly acid: Acid;
@@ -89,6 +89,9 @@ export interface RecipeReport extends RecipeAmounts, BatchDays {
     readonly clear: number;
     readonly beforeCrystals: number;
   };
+  readonly startOn: Day;
+  readonly acidOn: Day;
+  readonly readyOn: Day;
   readonly useBy: { readonly shelf: Day; readonly fridge: Day };
   readonly steps: readonly DatedStep[];
 }
@@ -98,11 +101,7 @@ export interface DatedStep extends Omit<RecipeStep, "dayFromStart"> {
 }
 
 /** Days of the visits of a batch. */
-export interface BatchDays {
-  readonly startOn: Day;
-  readonly acidOn: Day;
-  readonly readyOn: Day;
-}
+type BatchDays = Pick<RecipeReport, "startOn" | "acidOn" | "readyOn">;
 
 /** Begun that day, and never left longer than it takes. */
 export function daysFrom(startOn: Day, { dryDays, reactionDays }: Recipe): BatchDays {
