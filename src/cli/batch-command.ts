@@ -1,5 +1,4 @@
-import type { Day } from "../dates.js";
-import type { Amounts, Garden } from "../garden/index.js";
+import type { Amounts } from "../garden/index.js";
 import { type BatchReport, daysFrom, daysOf, makingReport, recipeReport } from "../notes/index.js";
 import {
   type BatchSize,
@@ -13,15 +12,12 @@ import { given } from "../values.js";
 import { acidNames } from "../words/index.js";
 import { batchMeans, batchSize, type BatchSizes, type BatchWays } from "./batch-options.js";
 import { batchText } from "./batch-text.js";
-import { loadGarden } from "./load.js";
-import { printJson, reportProblems } from "./report.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { textStyle } from "./style.js";
+import { type LoadedGarden, loadGarden } from "./load.js";
+import { answer, type AnswerOptions, reportProblems } from "./report.js";
+import { type Shell, wrongUsage } from "./shell.js";
 
-export interface BatchOptions extends BatchSizes, BatchWays {
+interface BatchOptions extends BatchSizes, BatchWays, AnswerOptions {
   readonly amounts?: string;
-  readonly today?: Day;
-  readonly json?: true;
 }
 
 const sizeWithoutWish: BatchSize = { by: "volume", makeMl: 1000 };
@@ -34,16 +30,13 @@ export async function batchCommand(
 ): Promise<number> {
   const amounts = amountsOption(options.amounts);
   const tables = loadTables();
-  const today = options.today === undefined ? {} : { today: options.today };
-  const loaded = file === undefined ? undefined : await loadGarden(file, shell, today);
+  const loaded = file === undefined ? undefined : await loadGarden(file, shell, options);
   if (loaded?.ok === false) return reportProblems(loaded.problems, options, shell);
   const known = loaded?.value;
   const report = known
     ? gardenReport(known, options, amounts ?? known.garden.amounts, tables)
     : plainReport(options, amounts ?? "metric", tables, shell);
-  if (options.json) printJson(report, shell);
-  else shell.stdout(batchText(report, textStyle(shell)));
-  return exitCodes.fine;
+  return answer(report, batchText, options, shell);
 }
 
 function plainReport(
@@ -69,7 +62,7 @@ function plainReport(
 }
 
 function gardenReport(
-  { garden, plan }: { readonly garden: Garden; readonly plan: Parameters<typeof makingReport>[0] },
+  { garden, plan }: LoadedGarden,
   options: BatchOptions,
   amounts: Amounts,
   tables: Tables,
@@ -85,8 +78,7 @@ function gardenReport(
     return { ...head, recipe: recipeReport(made, daysFrom(today, made)) };
   }
   if (means.acid !== usual.acid)
-    throw new CommandError(
-      exitCodes.usage,
+    throw wrongUsage(
       `the batches of ${name} are planned with ${acidNames[usual.acid]}: give a size for a batch with the other acid, or change \`stock: { acid: ... }\``,
     );
   const making = makingReport(plan);
@@ -100,16 +92,12 @@ function recipeOrThrow(size: BatchSize, means: RecipeMeans, tables: Tables): Rec
   const made = recipe(tables.chemistry, tables.making, size, means);
   if (made.ok) return made.value;
   const [first] = made.problems;
-  throw new CommandError(
-    exitCodes.usage,
+  throw wrongUsage(
     `${first?.message ?? "no such batch can be made"}: ${first?.mend ?? "change the size"}`,
   );
 }
 
 function amountsOption(text: string | undefined): Amounts | undefined {
   if (text === undefined || text === "metric" || text === "us" || text === "imperial") return text;
-  throw new CommandError(
-    exitCodes.usage,
-    `--amounts: \`${text}\` is not known: write metric, us or imperial`,
-  );
+  throw wrongUsage(`--amounts: \`${text}\` is not known: write metric, us or imperial`);
 }

@@ -11,7 +11,7 @@ import {
 } from "../garden/index.js";
 import type { BatchSize, RecipeMeans } from "../stock/index.js";
 import type { Tables } from "../tables.js";
-import { CommandError, exitCodes } from "./shell.js";
+import { wrongUsage } from "./shell.js";
 
 export interface BatchSizes {
   readonly make?: string;
@@ -40,7 +40,9 @@ export function batchSize(
   const { make, shells, acid } = options;
   const given = Object.entries({ make, shells, acid }).filter(([, text]) => text !== undefined);
   if (given.length > 1)
-    throw refused(`${given.map(([key]) => `--${key}`).join(" and ")}: give one size, not several`);
+    throw wrongUsage(
+      `${given.map(([key]) => `--${key}`).join(" and ")}: give one size, not several`,
+    );
   if (make !== undefined) {
     const bounds = { least: 0.05, most: 1000, words: "50 mL to 1,000 L" };
     return {
@@ -71,7 +73,7 @@ export function batchMeans(
 ): RecipeMeans {
   const { vinegar, citric, monohydrate, purity, temperature, bottles } = options;
   if (vinegar !== undefined && (citric ?? monohydrate))
-    throw refused(`--vinegar and --${citric ? "citric" : "monohydrate"}: give one acid`);
+    throw wrongUsage(`--vinegar and --${citric ? "citric" : "monohydrate"}: give one acid`);
   return {
     ...usual,
     amounts,
@@ -115,7 +117,7 @@ function percent(option: string, text: string, bounds: Bounds): number {
 
 function eggs(text: string): number {
   if (!/^\d+$/.test(text.trim()))
-    throw refused(`--shells: \`${text}\` is no number of shells: write a whole number, like 30`);
+    throw wrongUsage(`--shells: \`${text}\` is no number of shells: write a whole number, like 30`);
   return inBounds("--shells", text, Number(text), {
     least: 1,
     most: 20_000,
@@ -127,7 +129,7 @@ function eggs(text: string): number {
 function celsius(text: string): number {
   const match = /^(-?\d+(?:\.\d+)?)\s*(?:(?:°|deg)?\s*([CF]))?$/i.exec(text.trim());
   if (!match)
-    throw refused(`--temperature: \`${text}\` is no temperature: write it like 20 C or 68 F`);
+    throw wrongUsage(`--temperature: \`${text}\` is no temperature: write it like 20 C or 68 F`);
   const degrees = Number(match[1]);
   const value = match[2]?.toUpperCase() === "F" ? ((degrees - 32) * 5) / 9 : degrees;
   return inBounds("--temperature", text, value, kitchen);
@@ -135,15 +137,11 @@ function celsius(text: string): number {
 
 function accepted<T>(option: string, parsed: Parsed<T>): T {
   if (parsed.ok) return parsed.value;
-  throw refused(`${option}: ${parsed.message}: ${parsed.mend}`);
+  throw wrongUsage(`${option}: ${parsed.message}: ${parsed.mend}`);
 }
 
 function inBounds(option: string, text: string, value: number, bounds: Bounds): number {
   const absurd = absurdSize(text, value, bounds);
   if (absurd === undefined) return value;
-  throw refused(`${option}: ${absurd.message}: ${absurd.mend}`);
-}
-
-function refused(message: string): CommandError {
-  return new CommandError(exitCodes.usage, message);
+  throw wrongUsage(`${option}: ${absurd.message}: ${absurd.mend}`);
 }

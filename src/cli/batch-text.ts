@@ -10,18 +10,17 @@ import {
   weightText,
 } from "../stock/index.js";
 import { dayText, leftToUseUp, shellsInAll, shortDate, useByWhenKept } from "../words/index.js";
-import type { TextStyle } from "./style.js";
-import { bullet, table, wrap } from "./table.js";
+import { withMend } from "./report.js";
+import { bullet, listed, page, tabled, type TextStyle } from "./terminal-text.js";
 
 export function batchText(report: BatchReport, style: TextStyle): string {
   const { garden, making, recipe, amounts } = report;
-  const sections = [
+  return page([
     ...(garden !== undefined && making !== undefined
       ? makingSections(garden.name, making, amounts, style)
       : []),
     ...(recipe === undefined ? [] : recipeSections(recipe, amounts, style)),
-  ];
-  return sections.filter((section) => section !== "").join("\n\n") + "\n";
+  ]);
 }
 
 function makingSections(
@@ -30,48 +29,44 @@ function makingSections(
   amounts: Amounts,
   style: TextStyle,
 ): string[] {
-  const { batches, inHand, shortages, discards } = making;
+  const { batches, inHand, shortages, discards, shells } = making;
   const ml = (amount: number): string => totalStockText(amount, amounts);
-  const list = (title: string, lines: readonly string[]): string =>
-    lines.length === 0
-      ? ""
-      : [style.heading(title), ...lines.map((line) => bullet(line, style.width))].join("\n");
+  const { eggs, saveFrom, shortage } = shells;
+  const shellLines = [
+    ...(batches.length === 0 ? [] : [shellsInAll(eggs, saveFrom)]),
+    ...(shortage === undefined ? [] : [withMend(shortage)]),
+  ];
   return [
     style.heading(`${name}: the stock of the season`),
     inHand.length === 0
       ? ""
-      : `${style.heading("Bottles in hand")}\n${table(
+      : tabled(
+          "Bottles in hand",
           inHand.map((line) => [
             line.batch,
             `${ml(line.openingMl)} now`,
             `${ml(line.givenMl)} to be given`,
             line.thrownAwayMl > 0 ? `${ml(line.thrownAwayMl)} left over` : "",
           ]),
-          "  ",
-          style.width,
-        )}`,
+          style,
+        ),
     batches.length === 0
       ? "No batch is needed: the bottles in hand are enough for every feeding, or there is none."
-      : [
-          style.heading("Batches to make"),
-          table(
-            [
-              ["shells out", "acid in", "ready", "use by", "makes", "from"],
-              ...batches.map((batch) => batchRow(batch, amounts)),
-            ],
-            "  ",
-            style.width,
-          ),
-        ].join("\n"),
+      : tabled(
+          "Batches to make",
+          [
+            ["shells out", "acid in", "ready", "use by", "makes", "from"],
+            ...batches.map((batch) => batchRow(batch, amounts)),
+          ],
+          style,
+        ),
     ...batches.map((batch) => servesText(batch, amounts, style)),
-    list("Shells", shellLines(making)),
-    list(
-      "No stock for",
-      shortages.map(({ message, mend }) => `${message}: ${mend}`),
-    ),
-    list(
+    listed("Shells", shellLines, style),
+    listed("No stock for", shortages.map(withMend), style),
+    listed(
       "To use up or throw away",
       discards.map((discard) => leftToUseUp(discard, amounts)),
+      style,
     ),
   ];
 }
@@ -91,24 +86,14 @@ function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): str
   const days = [...new Set(batch.serves.map(({ day }) => day))];
   const rows = days.map((day) => {
     const served = batch.serves.filter((s) => s.day === day);
+    const ml = served.reduce((sum, pour) => sum + pour.ml, 0);
     return [
       shortDate(day),
-      totalStockText(
-        served.reduce((sum, { ml }) => sum + ml, 0),
-        amounts,
-      ),
+      totalStockText(ml, amounts),
       served.flatMap(({ plantings }) => plantings).join(", "),
     ];
   });
-  return `${style.heading(`${batch.id} serves`)}\n${table(rows, "  ", style.width)}`;
-}
-
-function shellLines({ shells, batches }: MakingReport): string[] {
-  const { eggs, saveFrom, shortage } = shells;
-  return [
-    ...(batches.length === 0 ? [] : [shellsInAll(eggs, saveFrom)]),
-    ...(shortage === undefined ? [] : [`${shortage.message}: ${shortage.mend}`]),
-  ];
+  return tabled(`${batch.id} serves`, rows, style);
 }
 
 function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle): string[] {
@@ -118,10 +103,8 @@ function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle
       ? `A batch of ${makes}`
       : `The next batch, ${recipe.batch}: ${makes}`;
   return [
-    `${style.heading(title)}\n${table(recipeRows(recipe, amounts), "  ", style.width)}`,
-    [style.heading("Steps"), ...recipe.steps.map((step, i) => stepText(step, i + 1, style))].join(
-      "\n",
-    ),
+    tabled(title, recipeRows(recipe, amounts), style),
+    [style.heading("Steps"), ...recipe.steps.map((step, i) => stepText(step, i, style))].join("\n"),
   ];
 }
 
@@ -191,16 +174,12 @@ function liquidRows(r: RecipeReport, amounts: Amounts): string[][] {
 
 function stepText(
   { day, text, cautions }: RecipeReport["steps"][number],
-  number: number,
+  index: number,
   style: TextStyle,
 ): string {
-  const mark = `${number}. `.padStart(4);
-  const inset = " ".repeat(mark.length);
-  const warnings = cautions.map((caution) => bullet(caution, style.width, `${inset}! `));
+  const mark = `${index + 1}. `.padStart(4);
   return [
-    ...wrap(`${shortDate(day)}: ${text}`, style.width - mark.length).map(
-      (line, i) => (i === 0 ? mark : inset) + line,
-    ),
-    ...warnings,
+    bullet(`${shortDate(day)}: ${text}`, style.width, mark),
+    ...cautions.map((caution) => bullet(caution, style.width, `${" ".repeat(mark.length)}! `)),
   ].join("\n");
 }

@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
-import { earlierCalendar, type EarlierFile, readCalendarFile } from "./calendar-on-disk.js";
+import { earlierCalendar, type EarlierFile, readCalendarFile } from "./earlier-files.js";
 import { changeCounts } from "./changes-text.js";
 import { exists, isDevice, writeText } from "./files.js";
 import { loadGarden } from "./load.js";

@@ -2,8 +2,7 @@
 import type { CalendarChange } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { dayText } from "../words/index.js";
-import type { TextStyle } from "./style.js";
-import { table } from "./table.js";
+import { table, type TextStyle } from "./terminal-text.js";
 
 /** One change as `changes --json` prints it. */
 export interface ChangeFacts {
@@ -24,14 +23,16 @@ export function changeFacts(change: CalendarChange): ChangeFacts {
   }
   const { day, summary } = change.event;
   if (change.change === "new") return { change: "new", day, summary };
-  const differs = [...new Set(change.properties.map(wordOf))];
+  const differs = [...new Set(change.properties.map((p) => propertyWords[p] ?? p))];
   return { change: change.change, day, summary, was: change.was, differs };
 }
 
-export function changesText(changes: readonly CalendarChange[], style: TextStyle): string {
+export function changesText(
+  { changes }: { readonly changes: readonly ChangeFacts[] },
+  style: TextStyle,
+): string {
   if (changes.length === 0) return "Nothing changes.\n";
-  const rows = changes.map(changeFacts).map((facts) => {
-    const { change, day, summary, was, differs = [] } = facts;
+  const rows = changes.map(({ change, day, summary, was, differs = [] }) => {
     const before = was !== undefined && was.summary !== summary ? `; was: ${was.summary}` : "";
     const other = differs.filter((word) => word !== "summary");
     return [
@@ -45,7 +46,7 @@ export function changesText(changes: readonly CalendarChange[], style: TextStyle
 }
 
 /** `2 new, 1 moved`, or `no event changed`. */
-export function changeCounts(changes: readonly CalendarChange[]): string {
+export function changeCounts(changes: readonly Pick<CalendarChange, "change">[]): string {
   const kinds = ["new", "moved", "changed", "gone"] as const;
   const counts = kinds
     .map((kind) => [changes.filter(({ change }) => change === kind).length, kind] as const)
@@ -55,23 +56,13 @@ export function changeCounts(changes: readonly CalendarChange[]): string {
     : counts.map(([n, kind]) => `${n} ${kind}`).join(", ");
 }
 
-/** Names of iCalendar properties in the grower's words. */
-function wordOf(property: string): string {
-  switch (property) {
-    case "SUMMARY":
-      return "summary";
-    case "DESCRIPTION":
-      return "details";
-    case "DTSTART":
-    case "DTEND":
-      return "time";
-    case "COLOR":
-      return "colour";
-    case "CATEGORIES":
-      return "categories";
-    case "VALARM":
-      return "reminder";
-    default:
-      return property;
-  }
-}
+/** iCalendar properties in the grower's words. */
+const propertyWords: Readonly<Record<string, string>> = {
+  SUMMARY: "summary",
+  DESCRIPTION: "details",
+  DTSTART: "time",
+  DTEND: "time",
+  COLOR: "colour",
+  CATEGORIES: "categories",
+  VALARM: "reminder",
+};

@@ -1,296 +1,253 @@
-/** All commands as data, in the order of the help. */
-import type { BatchOptions } from "./batch-command.js";
-import type { CalendarOptions } from "./calendar-command.js";
-import type { ChangesOptions } from "./changes-command.js";
-import type { CheckOptions } from "./check-command.js";
-import { command, type CommandSpec, option } from "./command.js";
-import type { LabelWishes } from "./labels-command.js";
-import type { LogOptions } from "./log-command.js";
-import type { NewOptions } from "./new-command.js";
+/** All commands as data, in the order of the help: from it come program, help and completion. */
+import { Option } from "commander";
 import {
   dayOption,
   millimetresOption,
   portOption,
   stampOption,
-  todayOption,
   urlOption,
   wholeNumberOption,
 } from "./option-values.js";
-import type { PlanWishes } from "./plan-command.js";
-import type { PublishWishes, ServeWishes } from "./serve-command.js";
-import type { SheetWishes } from "./sheet-command.js";
-import type { WhyOptions } from "./why-command.js";
 
-type Garden = [garden: string];
+export interface CommandSpec {
+  /** Name and arguments, as `plan <garden>`. */
+  readonly usage: string;
+  readonly description: string;
+  /** Without the program's name. */
+  readonly examples: readonly string[];
+  readonly options?: readonly Option[];
+  /**
+   * Imports the command when it is to run: a function of the arguments and options, which `usage`
+   * and `options` must say too, the shell and the program. It gives the exit code.
+   */
+  readonly load: () => Promise<(...call: never[]) => number | Promise<number>>;
+}
+
+/** @param read turns the text into a value; throws commander's InvalidArgumentError */
+function option(flags: string, description: string, read?: (text: string) => unknown): Option {
+  const made = new Option(flags, description);
+  return read === undefined ? made : made.argParser(read);
+}
+
+const todayOption = option("--today <day>", "plan from this day instead of today", dayOption);
 
 export const commandList: readonly CommandSpec[] = [
-  command<Garden, PlanWishes>(
-    {
-      usage: "plan <garden>",
-      description: "print the plan of the season: rounds, beds, cans, stock",
-      examples: [
-        "plan garden.yaml",
-        "plan garden.yaml --from 2027-06-01 --to 2027-06-30",
-        "plan - --json < garden.yaml",
-        "plan garden.yaml --keep garden.ics",
-      ],
-      options: [
-        option("--json", "print the plan as JSON (schemas/plan.schema.json)"),
-        option("--from <day>", "only rounds from this day on", dayOption),
-        option("--to <day>", "only rounds up to this day", dayOption),
-        option("--keep <plan>", "keep days of this earlier plan (JSON) or calendar"),
-        option(
-          "--extra-rounds <count>",
-          "rounds that keeping may cost; without it, none",
-          wholeNumberOption,
-        ),
-        todayOption(),
-      ],
-    },
-    async ([garden], options, shell) =>
-      (await import("./plan-command.js")).planCommand(garden, options, shell),
-  ),
-  command<Garden, CheckOptions>(
-    {
-      usage: "check <garden>",
-      description: "look for problems in a garden file, and give advice",
-      examples: ["check garden.yaml", "check - --json < garden.yaml"],
-      options: [option("--json", "print problems and advice as JSON"), todayOption()],
-    },
-    async ([garden], options, shell) =>
-      (await import("./check-command.js")).checkCommand(garden, options, shell),
-  ),
-  command<[garden: string, planting?: string, day?: string], WhyOptions>(
-    {
-      usage: "why <garden> [planting] [day]",
-      description: "show the reasons and the arithmetic behind a feeding",
-      examples: ["why garden.yaml", "why garden.yaml toms", "why garden.yaml toms 2027-06-26"],
-      options: [option("--json", "print the reasons as JSON"), todayOption()],
-    },
-    async ([garden, planting, day], options, shell) =>
-      (await import("./why-command.js")).whyCommand(garden, planting, day, options, shell),
-  ),
-  command<[crop?: string], { json?: true }>(
-    {
-      usage: "crops [crop]",
-      description: "list the crops that are known, or tell all about one",
-      examples: ["crops", "crops courgette"],
-      options: [option("--json", "print them as JSON")],
-    },
-    async ([crop], options, shell) =>
-      (await import("./crops-command.js")).cropsCommand(crop, options, shell),
-  ),
-  command<[file?: string], NewOptions>(
-    {
-      usage: "new [file]",
-      description: "write a commented first garden file",
-      examples: ["new garden.yaml", "new > garden.yaml"],
-      options: [
-        option("--name <name>", "name of the garden").default("My garden"),
-        option("--timezone <zone>", "IANA time zone; without it, this computer's"),
-      ],
-    },
-    async ([file], options, shell) =>
-      (await import("./new-command.js")).newCommand(file, options, shell),
-  ),
-  command<Garden, CalendarOptions>(
-    {
-      usage: "calendar <garden>",
-      description: "write the calendar (iCalendar, .ics)",
-      examples: [
-        "calendar garden.yaml --out garden.ics",
-        "calendar garden.yaml --out feed.ics --for subscription",
-        "calendar garden.yaml > garden.ics",
-      ],
-      options: [
-        option(
-          "--out <file>",
-          "write this file instead of standard output; an earlier one is kept up",
-        ),
-        option(
-          "--for <use>",
-          "what an earlier file holds and the plan no longer does is cancelled (import) or left out (subscription)",
-        )
-          .choices(["import", "subscription"])
-          .default("import"),
-        todayOption(),
-        option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption),
-      ],
-    },
-    async ([garden], options, shell) =>
-      (await import("./calendar-command.js")).calendarCommand(garden, options, shell),
-  ),
-  command<[calendar: string, garden: string], ChangesOptions>(
-    {
-      usage: "changes <calendar> <garden>",
-      description: "tell what would change in a calendar written before",
-      examples: ["changes garden.ics garden.yaml", "changes garden.ics garden.yaml --json"],
-      options: [option("--json", "print the changes as JSON"), todayOption()],
-    },
-    async ([calendar, garden], options, shell) =>
-      (await import("./changes-command.js")).changesCommand(calendar, garden, options, shell),
-  ),
-  command<[garden?: string], BatchOptions>(
-    {
-      usage: "batch [garden]",
-      description: "print the recipe of a batch, and for a garden which batches to make when",
-      examples: [
-        "batch garden.yaml",
-        "batch --make 1L",
-        "batch --shells 30 --vinegar 5%",
-        'batch garden.yaml --acid "50 g" --json',
-      ],
-      options: [
-        option("--make <volume>", "as much stock as this, such as 1L"),
-        option("--shells <eggs>", "from the shells of so many eggs"),
-        option("--acid <weight>", "from so much acid, such as 50g; vinegar also by volume"),
-        option("--vinegar <acidity>", "with vinegar of this acidity, such as 5%"),
-        option("--citric", "with citric acid (anhydrous)"),
-        option("--monohydrate", "with citric acid sold as monohydrate"),
-        option("--purity <percent>", "calcium carbonate in the dry shell, such as 94%"),
-        option("--temperature <degrees>", "of the room, such as 20C or 68F"),
-        option("--bottles <volume>", "size of the bottles, such as 500mL"),
-        option(
-          "--amounts <measures>",
-          "metric, us or imperial; without it, as the garden has them",
-        ),
-        option("--today <day>", "count from this day instead of today", dayOption),
-        option("--json", "print it as JSON (schemas/batch.schema.json)"),
-      ],
-    },
-    async ([garden], options, shell) =>
-      (await import("./batch-command.js")).batchCommand(garden, options, shell),
-  ),
-  command<Garden, LogOptions>(
-    {
-      usage: "log <garden>",
-      description: "write down in the garden file what was given",
-      examples: [
-        "log garden.yaml",
-        "log garden.yaml --on 2027-06-12 --dry-run",
-        "log garden.yaml --planting toms --stock 30mL --batch B1",
-        "log garden.yaml --bed south --feed seaweed",
-      ],
-      options: [
-        option("--on <day>", "the day it was given; today without it", dayOption),
-        option(
-          "--planting <id>",
-          "only this planting; without it and --bed, the round of that day",
-        ),
-        option("--bed <id>", "only this bed"),
-        option("--stock <volume>", "how much stock in all; without it, as planned"),
-        option("--batch <id>", "the batch it came from; without it, as planned"),
-        option("--feed <name>", "it was this other feed"),
-        option("--dry-run", "show it, and write nothing"),
-        option("--today <day>", "take this day for today", dayOption),
-      ],
-    },
-    async ([garden], options, shell) =>
-      (await import("./log-command.js")).logCommand(garden, options, shell),
-  ),
-  command<Garden, SheetWishes>(
-    {
-      usage: "sheet <garden>",
-      description: "make a season sheet to print (HTML), with boxes to tick",
-      examples: [
-        "sheet garden.yaml --out sheet.html",
-        "sheet garden.yaml --paper letter > sheet.html",
-        "sheet garden.yaml --svg > season.svg",
-      ],
-      options: [
-        option("--out <file>", "write this file instead of standard output"),
-        todayOption(),
-        option("--paper <paper>", "a4 or letter; without it, as the garden's amounts suggest"),
-        option("--svg", "only the picture of the season, as SVG"),
-      ],
-    },
-    async ([garden], options, shell) =>
-      (await import("./sheet-command.js")).sheetCommand(garden, options, shell),
-  ),
-  command<Garden, LabelWishes>(
-    {
-      usage: "labels <garden>",
-      description: "make bottle labels to print (HTML)",
-      examples: [
-        "labels garden.yaml --out labels.html",
-        "labels garden.yaml --size 99.1x67.7 --batch B1",
-        "labels garden.yaml --size 80x40 --columns 2 --rows 6 --paper a4",
-      ],
-      options: [
-        option("--out <file>", "write this file instead of standard output"),
-        todayOption(),
-        option("--size <mm>", "width by height of a label: a known sheet or your own").default(
-          "63.5x72",
-        ),
-        option("--paper <paper>", "a4 or letter, for a size of your own"),
-        option("--columns <n>", "labels across", wholeNumberOption),
-        option("--rows <n>", "labels down", wholeNumberOption),
-        option("--margin-left <mm>", "from the edge to the first label", millimetresOption),
-        option("--margin-top <mm>", "from the edge to the first label", millimetresOption),
-        option("--gap-across <mm>", "between labels of a row", millimetresOption),
-        option("--gap-down <mm>", "between labels of a column", millimetresOption),
-        option("--skip <n>", "labels of the first sheet that are used up", wholeNumberOption),
-        option("--batch <id>", "only the bottles of this batch"),
-        option("--sizes", "list the sheets that are known"),
-      ],
-    },
-    async ([garden], options, shell) =>
-      (await import("./labels-command.js")).labelsCommand(garden, options, shell),
-  ),
-  command<[gardens: string[]], ServeWishes>(
-    {
-      usage: "serve <gardens...>",
-      description: "serve calendar and page of gardens while it runs",
-      examples: [
-        "serve garden.yaml",
-        "serve gardens/ --port 8080",
-        "serve garden.yaml --host 0.0.0.0",
-      ],
-      options: [
-        option("--host <address>", "answer on this address too; only this computer without it"),
-        option("--port <number>", "port; any free one without it", portOption),
-        option("--state <folder>", "where the secret and the last calendars are kept"),
-      ],
-    },
-    async ([gardens], options, shell) =>
-      (await import("./serve-command.js")).serveCommand(gardens, options, shell),
-  ),
-  command<[folder: string, gardens: string[]], PublishWishes>(
-    {
-      usage: "publish <folder> <gardens...>",
-      description: "write calendar and page of gardens for any web host",
-      examples: [
-        "publish public garden.yaml",
-        "publish public gardens/ --index --url https://example.org/gardens/",
-      ],
-      options: [
-        option("--index", "write an index of the gardens too"),
-        option(
-          "--url <address>",
-          "where the folder will be found, for links on the pages",
-          urlOption,
-        ),
-      ],
-    },
-    async ([folder, gardens], options, shell) =>
-      (await import("./serve-command.js")).publishCommand(folder, gardens, options, shell),
-  ),
-  command<[topic?: string], unknown>(
-    {
-      usage: "help [topic]",
-      description: "print the help of a command, or of the garden-file or the rule-file",
-      examples: ["help", "help garden-file", "help calendar"],
-    },
-    async ([topic], _options, shell, program) =>
-      (await import("./help-command.js")).helpCommand(topic, shell, program),
-  ),
-  command<[name: string], unknown>(
-    {
-      usage: "completion <shell>",
-      description: "print a completion script for bash, zsh or fish",
-      examples: ["completion bash > ~/.local/share/bash-completion/completions/feedround"],
-    },
-    async ([name], _options, shell, program) =>
-      (await import("./completion-command.js")).completionCommand(name, shell, program),
-  ),
+  {
+    usage: "plan <garden>",
+    description: "print the plan of the season: rounds, beds, cans, stock",
+    examples: [
+      "plan garden.yaml",
+      "plan garden.yaml --from 2027-06-01 --to 2027-06-30",
+      "plan - --json < garden.yaml",
+      "plan garden.yaml --keep garden.ics",
+    ],
+    options: [
+      option("--json", "print the plan as JSON (schemas/plan.schema.json)"),
+      option("--from <day>", "only rounds from this day on", dayOption),
+      option("--to <day>", "only rounds up to this day", dayOption),
+      option("--keep <plan>", "keep days of this earlier plan (JSON) or calendar"),
+      option(
+        "--extra-rounds <count>",
+        "rounds that keeping may cost; without it, none",
+        wholeNumberOption,
+      ),
+      todayOption,
+    ],
+    load: async () => (await import("./plan-command.js")).planCommand,
+  },
+  {
+    usage: "check <garden>",
+    description: "look for problems in a garden file, and give advice",
+    examples: ["check garden.yaml", "check - --json < garden.yaml"],
+    options: [option("--json", "print problems and advice as JSON"), todayOption],
+    load: async () => (await import("./check-command.js")).checkCommand,
+  },
+  {
+    usage: "why <garden> [planting] [day]",
+    description: "show the reasons and the arithmetic behind a feeding",
+    examples: ["why garden.yaml", "why garden.yaml toms", "why garden.yaml toms 2027-06-26"],
+    options: [option("--json", "print the reasons as JSON"), todayOption],
+    load: async () => (await import("./why-command.js")).whyCommand,
+  },
+  {
+    usage: "crops [crop]",
+    description: "list the crops that are known, or tell all about one",
+    examples: ["crops", "crops courgette"],
+    options: [option("--json", "print them as JSON")],
+    load: async () => (await import("./crops-command.js")).cropsCommand,
+  },
+  {
+    usage: "new [file]",
+    description: "write a commented first garden file",
+    examples: ["new garden.yaml", "new > garden.yaml"],
+    options: [
+      option("--name <name>", "name of the garden").default("My garden"),
+      option("--timezone <zone>", "IANA time zone; without it, this computer's"),
+    ],
+    load: async () => (await import("./new-command.js")).newCommand,
+  },
+  {
+    usage: "calendar <garden>",
+    description: "write the calendar (iCalendar, .ics)",
+    examples: [
+      "calendar garden.yaml --out garden.ics",
+      "calendar garden.yaml --out feed.ics --for subscription",
+      "calendar garden.yaml > garden.ics",
+    ],
+    options: [
+      option(
+        "--out <file>",
+        "write this file instead of standard output; an earlier one is kept up",
+      ),
+      option(
+        "--for <use>",
+        "what an earlier file holds and the plan no longer does is cancelled (import) or left out (subscription)",
+      )
+        .choices(["import", "subscription"])
+        .default("import"),
+      todayOption,
+      option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption),
+    ],
+    load: async () => (await import("./calendar-command.js")).calendarCommand,
+  },
+  {
+    usage: "changes <calendar> <garden>",
+    description: "tell what would change in a calendar written before",
+    examples: ["changes garden.ics garden.yaml", "changes garden.ics garden.yaml --json"],
+    options: [option("--json", "print the changes as JSON"), todayOption],
+    load: async () => (await import("./changes-command.js")).changesCommand,
+  },
+  {
+    usage: "batch [garden]",
+    description: "print the recipe of a batch, and for a garden which batches to make when",
+    examples: [
+      "batch garden.yaml",
+      "batch --make 1L",
+      "batch --shells 30 --vinegar 5%",
+      'batch garden.yaml --acid "50 g" --json',
+    ],
+    options: [
+      option("--make <volume>", "as much stock as this, such as 1L"),
+      option("--shells <eggs>", "from the shells of so many eggs"),
+      option("--acid <weight>", "from so much acid, such as 50g; vinegar also by volume"),
+      option("--vinegar <acidity>", "with vinegar of this acidity, such as 5%"),
+      option("--citric", "with citric acid (anhydrous)"),
+      option("--monohydrate", "with citric acid sold as monohydrate"),
+      option("--purity <percent>", "calcium carbonate in the dry shell, such as 94%"),
+      option("--temperature <degrees>", "of the room, such as 20C or 68F"),
+      option("--bottles <volume>", "size of the bottles, such as 500mL"),
+      option("--amounts <measures>", "metric, us or imperial; without it, as the garden has them"),
+      option("--today <day>", "count from this day instead of today", dayOption),
+      option("--json", "print it as JSON (schemas/batch.schema.json)"),
+    ],
+    load: async () => (await import("./batch-command.js")).batchCommand,
+  },
+  {
+    usage: "log <garden>",
+    description: "write down in the garden file what was given",
+    examples: [
+      "log garden.yaml",
+      "log garden.yaml --on 2027-06-12 --dry-run",
+      "log garden.yaml --planting toms --stock 30mL --batch B1",
+      "log garden.yaml --bed south --feed seaweed",
+    ],
+    options: [
+      option("--on <day>", "the day it was given; today without it", dayOption),
+      option("--planting <id>", "only this planting; without it and --bed, the round of that day"),
+      option("--bed <id>", "only this bed"),
+      option("--stock <volume>", "how much stock in all; without it, as planned"),
+      option("--batch <id>", "the batch it came from; without it, as planned"),
+      option("--feed <name>", "it was this other feed"),
+      option("--dry-run", "show it, and write nothing"),
+      option("--today <day>", "take this day for today", dayOption),
+    ],
+    load: async () => (await import("./log-command.js")).logCommand,
+  },
+  {
+    usage: "sheet <garden>",
+    description: "make a season sheet to print (HTML), with boxes to tick",
+    examples: [
+      "sheet garden.yaml --out sheet.html",
+      "sheet garden.yaml --paper letter > sheet.html",
+      "sheet garden.yaml --svg > season.svg",
+    ],
+    options: [
+      option("--out <file>", "write this file instead of standard output"),
+      todayOption,
+      option("--paper <paper>", "a4 or letter; without it, as the garden's amounts suggest"),
+      option("--svg", "only the picture of the season, as SVG"),
+    ],
+    load: async () => (await import("./sheet-command.js")).sheetCommand,
+  },
+  {
+    usage: "labels <garden>",
+    description: "make bottle labels to print (HTML)",
+    examples: [
+      "labels garden.yaml --out labels.html",
+      "labels garden.yaml --size 99.1x67.7 --batch B1",
+      "labels garden.yaml --size 80x40 --columns 2 --rows 6 --paper a4",
+    ],
+    options: [
+      option("--out <file>", "write this file instead of standard output"),
+      todayOption,
+      option("--size <mm>", "width by height of a label: a known sheet or your own").default(
+        "63.5x72",
+      ),
+      option("--paper <paper>", "a4 or letter, for a size of your own"),
+      option("--columns <n>", "labels across", wholeNumberOption),
+      option("--rows <n>", "labels down", wholeNumberOption),
+      option("--margin-left <mm>", "from the edge to the first label", millimetresOption),
+      option("--margin-top <mm>", "from the edge to the first label", millimetresOption),
+      option("--gap-across <mm>", "between labels of a row", millimetresOption),
+      option("--gap-down <mm>", "between labels of a column", millimetresOption),
+      option("--skip <n>", "labels of the first sheet that are used up", wholeNumberOption),
+      option("--batch <id>", "only the bottles of this batch"),
+      option("--sizes", "list the sheets that are known"),
+    ],
+    load: async () => (await import("./labels-command.js")).labelsCommand,
+  },
+  {
+    usage: "serve <gardens...>",
+    description: "serve calendar and page of gardens while it runs",
+    examples: [
+      "serve garden.yaml",
+      "serve gardens/ --port 8080",
+      "serve garden.yaml --host 0.0.0.0",
+    ],
+    options: [
+      option("--host <address>", "answer on this address too; only this computer without it"),
+      option("--port <number>", "port; any free one without it", portOption),
+      option("--state <folder>", "where the secret and the last calendars are kept"),
+    ],
+    load: async () => (await import("./serve-command.js")).serveCommand,
+  },
+  {
+    usage: "publish <folder> <gardens...>",
+    description: "write calendar and page of gardens for any web host",
+    examples: [
+      "publish public garden.yaml",
+      "publish public gardens/ --index --url https://example.org/gardens/",
+    ],
+    options: [
+      option("--index", "write an index of the gardens too"),
+      option(
+        "--url <address>",
+        "where the folder will be found, for links on the pages",
+        urlOption,
+      ),
+    ],
+    load: async () => (await import("./serve-command.js")).publishCommand,
+  },
+  {
+    usage: "help [topic]",
+    description: "print the help of a command, or of the garden-file or the rule-file",
+    examples: ["help", "help garden-file", "help calendar"],
+    load: async () => (await import("./help-command.js")).helpCommand,
+  },
+  {
+    usage: "completion <shell>",
+    description: "print a completion script for bash, zsh or fish",
+    examples: ["completion bash > ~/.local/share/bash-completion/completions/feedround"],
+    load: async () => (await import("./completion-command.js")).completionCommand,
+  },
 ];

@@ -2,8 +2,8 @@
 import type { Command } from "commander";
 import { didYouMean } from "../suggest.js";
 import { readSchema, schemaHelp } from "./schema-help.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { textStyle } from "./style.js";
+import { exitCodes, type Shell, wrongUsage } from "./shell.js";
+import { textStyle } from "./terminal-text.js";
 
 /** Topics of `help` beside the commands, with the schema that each is made from. */
 const topics: Readonly<Record<string, string>> = { "garden-file": "garden", "rule-file": "rules" };
@@ -12,7 +12,12 @@ export function helpTopics(program: Command): string[] {
   return [...Object.keys(topics), ...program.commands.map((command) => command.name())];
 }
 
-export function helpCommand(topic: string | undefined, shell: Shell, program: Command): number {
+export function helpCommand(
+  topic: string | undefined,
+  _options: unknown,
+  shell: Shell,
+  program: Command,
+): number {
   const schema = topics[topic ?? ""];
   const command = topic === undefined ? program : program.commands.find((c) => c.name() === topic);
   if (schema !== undefined) shell.stdout(`${schemaHelp(readSchema(schema), textStyle(shell))}\n`);
@@ -20,7 +25,7 @@ export function helpCommand(topic: string | undefined, shell: Shell, program: Co
   else {
     const names = helpTopics(program);
     const near = didYouMean(topic ?? "", names, `it is one of ${names.join(", ")}`);
-    throw new CommandError(exitCodes.usage, `there is no help on \`${topic ?? ""}\`: ${near}`);
+    throw wrongUsage(`there is no help on \`${topic ?? ""}\`: ${near}`);
   }
   return exitCodes.fine;
 }

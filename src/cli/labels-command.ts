@@ -9,14 +9,14 @@ import {
 } from "../outputs/index.js";
 import { didYouMean } from "../suggest.js";
 import { loadLabelSheets } from "../tables.js";
+import { given } from "../values.js";
 import { loadGarden } from "./load.js";
-import { giveText } from "./output-file.js";
-import { reportProblems } from "./report.js";
+import { giveText, reportProblems, withMend } from "./report.js";
 import { paperFor } from "./sheet-command.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { table } from "./table.js";
+import { exitCodes, type Shell, wrongUsage } from "./shell.js";
+import { table } from "./terminal-text.js";
 
-export interface LabelWishes {
+interface LabelWishes {
   readonly out?: string;
   readonly today?: Day;
   readonly size: string;
@@ -48,18 +48,13 @@ export async function labelsCommand(
   const ids = [...new Set(all.map((label) => label.batch))];
   const { batch } = wishes;
   if (batch !== undefined && !ids.includes(batch))
-    throw new CommandError(
-      exitCodes.usage,
+    throw wrongUsage(
       `there is no batch \`${batch}\` in the plan: ${didYouMean(batch, ids, `it has ${ids.join(", ") || "none"}`)}`,
     );
   const wanted = all.filter((label) => batch === undefined || label.batch === batch);
   const sheet = sheetFor(wishes, plan.garden.amounts);
-  const made = bottleLabels(wanted, sheet, wishes.skip === undefined ? {} : { skip: wishes.skip });
-  if (!made.ok)
-    throw new CommandError(
-      exitCodes.usage,
-      made.problems.map(({ message, mend }) => `${message}: ${mend}`).join("\n"),
-    );
+  const made = bottleLabels(wanted, sheet, given({ skip: wishes.skip }));
+  if (!made.ok) throw wrongUsage(made.problems.map(withMend).join("\n"));
   return giveText(made.value, wishes.out, shell);
 }
 
@@ -67,12 +62,18 @@ export async function labelsCommand(
 function sheetFor(wishes: LabelWishes, amounts: Amounts): LabelSheet {
   const size = /^(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)$/i.exec(wishes.size.trim());
   if (!size)
-    throw new CommandError(
-      exitCodes.usage,
+    throw wrongUsage(
       `\`${wishes.size}\` is no size of a label: write width by height in mm, like 63.5x38.1`,
     );
-  const { paper, columns, rows, marginLeft, marginTop, gapAcross, gapDown } = wishes;
-  const own = { columns, rows, marginLeft, marginTop, gapAcross, gapDown };
+  const { paper } = wishes;
+  const own = {
+    columns: wishes.columns,
+    rows: wishes.rows,
+    marginLeftMm: wishes.marginLeft,
+    marginTopMm: wishes.marginTop,
+    columnGapMm: wishes.gapAcross,
+    rowGapMm: wishes.gapDown,
+  };
   const known = loadLabelSheets().find(
     (row) => row.name === `${size[1] ?? ""}x${size[2] ?? ""}` && (paper ?? row.paper) === row.paper,
   );
@@ -82,17 +83,8 @@ function sheetFor(wishes: LabelWishes, amounts: Amounts): LabelSheet {
     paper: paperFor(paper, amounts),
     widthMm: Number(size[1]),
     heightMm: Number(size[2]),
-    ...given("columns", columns),
-    ...given("rows", rows),
-    ...given("marginLeftMm", marginLeft),
-    ...given("marginTopMm", marginTop),
-    ...given("columnGapMm", gapAcross),
-    ...given("rowGapMm", gapDown),
+    ...given(own),
   });
-}
-
-function given<K extends string>(key: K, value: number | undefined): Partial<Record<K, number>> {
-  return value === undefined ? {} : ({ [key]: value } as Partial<Record<K, number>>);
 }
 
 function knownSizes(): string {

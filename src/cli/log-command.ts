@@ -10,11 +10,10 @@ import { dayText } from "../words/index.js";
 import { readBytes, writeText } from "./files.js";
 import { type LoadedGarden, loadGardenText } from "./load.js";
 import { reportProblems } from "./report.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { textStyle } from "./style.js";
-import { table } from "./table.js";
+import { exitCodes, type Shell, wrongUsage } from "./shell.js";
+import { tabled, textStyle } from "./terminal-text.js";
 
-export interface LogOptions {
+interface LogOptions {
   readonly on?: Day;
   readonly planting?: string;
   readonly bed?: string;
@@ -60,20 +59,19 @@ export async function logCommand(file: string, options: LogOptions, shell: Shell
 }
 
 function checkUsage(file: string, { planting, bed, stock, batch, feed }: LogOptions): void {
-  const refuse = (message: string): CommandError => new CommandError(exitCodes.usage, message);
   if (file === "-")
-    throw refuse("a log is written into a garden file, not to standard input: give the file");
+    throw wrongUsage("a log is written into a garden file, not to standard input: give the file");
   if (planting !== undefined && bed !== undefined)
-    throw refuse("--planting and --bed: give one of the two");
+    throw wrongUsage("--planting and --bed: give one of the two");
   if (feed !== undefined && batch !== undefined)
-    throw refuse("--batch is of the calcium feed, not of another: leave out --batch or --feed");
+    throw wrongUsage("--batch is of the calcium feed, not of another: leave out --batch or --feed");
   if (stock === undefined) return;
   if (planting === undefined && bed === undefined && feed === undefined)
-    throw refuse(
+    throw wrongUsage(
       "--stock goes with --planting or --bed; without them the plan's own amounts are written down",
     );
   const amount = parseQuantity(stock, "volume", { units: loadTables().units, amounts: "metric" });
-  if (!amount.ok) throw refuse(`--stock: ${amount.message}: ${amount.mend}`);
+  if (!amount.ok) throw wrongUsage(`--stock: ${amount.message}: ${amount.mend}`);
 }
 
 /** Empty when the log holds all of the round already. */
@@ -85,15 +83,9 @@ async function entriesFor(
   shell: Shell,
 ): Promise<Result<readonly NewLogEntry[]>> {
   const { planting, bed, stock, batch, feed } = options;
-  const named = {
-    ...given({ planting, bed }),
-  };
-  const entry: NewLogEntry = {
-    on,
-    ...named,
-    ...(stock === undefined ? {} : { stock: stock.trim().replace(/(?<=\d)(?=[^\d\s./])/, " ") }),
-    ...given({ batch, feed }),
-  };
+  const named = given({ planting, bed });
+  const spaced = stock?.trim().replace(/(?<=\d)(?=[^\d\s./])/, " ");
+  const entry: NewLogEntry = { on, ...named, ...given({ stock: spaced, batch, feed }) };
   if (stock !== undefined || feed !== undefined) return { ok: true, value: [entry] };
 
   const then = await loadGardenText(text, file, shell, { asOf: on });
@@ -116,8 +108,7 @@ function nothingPlanned(entry: NewLogEntry, plan: Plan): Result<readonly NewLogE
     fed.findLast((round) => round.day < entry.on),
     fed.find((round) => round.day > entry.on),
   ].flatMap((round) => round?.day ?? []);
-  throw new CommandError(
-    exitCodes.usage,
+  throw wrongUsage(
     `no round is planned on ${entry.on}${near.length > 0 ? `; the nearest are on ${near.join(" and ")}` : ""}: give --on with its day, or say with --planting or --bed what was fed`,
   );
 }
@@ -155,9 +146,8 @@ function writtenText(
     (note) => note.code === "log" && entries.some((e) => e.on === note.day),
   );
   return [
-    style.heading(`${isDryRun ? "To be written" : "Written"} into the log of ${garden.name}`),
-    table(rows, "  ", style.width),
-    ...(due.length === 0 ? [] : [style.heading("Due next"), table(due, "  ", style.width)]),
+    tabled(`${isDryRun ? "To be written" : "Written"} into the log of ${garden.name}`, rows, style),
+    ...(due.length === 0 ? [] : [tabled("Due next", due, style)]),
     ...notes.map((note) => note.message),
     "",
   ].join("\n");

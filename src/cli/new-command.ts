@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { exists, writeText } from "./files.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { starterGarden, starterProblem } from "./starter.js";
 
 export interface NewOptions {
@@ -16,9 +16,9 @@ export async function newCommand(
 ): Promise<number> {
   const { name, timezone = shell.localTimezone } = options;
   if (name.trim() === "" || /[\n\r"\\]/.test(name))
-    throw new CommandError(exitCodes.usage, "--name is one line of text without quotes");
+    throw wrongUsage("--name is one line of text without quotes");
   const problem = starterProblem(timezone);
-  if (problem !== undefined) throw new CommandError(exitCodes.usage, problem);
+  if (problem !== undefined) throw wrongUsage(problem);
   const text = starterGarden({
     name,
     timezone,

@@ -1,15 +1,11 @@
 /** Values of options, read as they are given; what cannot be read is wrong usage. */
-import { InvalidArgumentError, Option } from "commander";
+import { InvalidArgumentError } from "commander";
 import { type Day, parseDay } from "../dates.js";
 
 export function dayOption(text: string): Day {
   const day = parseDay(text);
   if (day === undefined) throw new InvalidArgumentError("Write it like 2027-06-01.");
   return day;
-}
-
-export function todayOption(): Option {
-  return new Option("--today <day>", "plan from this day instead of today").argParser(dayOption);
 }
 
 /** An instant, ISO 8601 in UTC. */

@@ -1,6 +1,6 @@
 /** The plan as a page for a terminal. */
 import { counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
-import type { CanMix, Plan, PlannedPlanting, Round } from "../season/index.js";
+import { type CanMix, mixesOf, type Plan, type Round } from "../season/index.js";
 import {
   cautionsFor,
   dayText,
@@ -10,13 +10,14 @@ import {
   otherFeedInRow,
   stockInEach,
 } from "../words/index.js";
+import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
-import type { TextStyle } from "./style.js";
-import { bullet, table } from "./table.js";
+import { listed, page, table, tabled, type TextStyle } from "./terminal-text.js";
 
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
-  const sections = [
+  const notFed = plan.plantings.filter((planting) => !planting.fed);
+  return page([
     [
       style.heading(garden.name),
       `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
@@ -36,39 +37,28 @@ export function planText(plan: Plan, style: TextStyle): string {
       plan.notes.map((note) => [note.message, ...note.advice].join(" ")),
       style,
     ),
-    listed(
-      "Warnings",
-      plan.warnings.map((w) => `${w.message}: ${w.mend}`),
-      style,
-    ),
+    listed("Warnings", plan.warnings.map(withMend), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
-    notFed(
-      plan.plantings.filter((planting) => !planting.fed),
-      style,
-    ),
+    notFed.length === 0
+      ? ""
+      : tabled(
+          "Not fed",
+          notFed.map((p) => [p.id, p.cropName, p.reason]),
+          style,
+        ),
     listed(
       "Mind",
       plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds), plan.stock?.pour),
       style,
     ),
-  ];
-  return sections.filter((section) => section !== "").join("\n\n") + "\n";
-}
-
-function mixesOf(rounds: readonly Round[]): CanMix[] {
-  return rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+  ]);
 }
 
 function roundText(round: Round, style: TextStyle): string {
   const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
   const given = round.given ? ", given" : "";
-  const bottles = [
-    ...new Set(
-      mixesOf([round])
-        .flatMap((m) => m.pours ?? [])
-        .map((p) => p.batch),
-    ),
-  ];
+  const pours = mixesOf([round]).flatMap((mix) => mix.pours ?? []);
+  const bottles = [...new Set(pours.map((pour) => pour.batch))];
   const from = bottles.length === 0 ? "" : fromAll(bottles);
   const rows = round.beds.flatMap((bed) =>
     bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "")),
@@ -93,15 +83,4 @@ function mixRows(mix: CanMix, bedName: string): string[][] {
     stockInEach(fill),
     i === 0 ? whom : "",
   ]);
-}
-
-function listed(title: string, lines: readonly string[], style: TextStyle): string {
-  if (lines.length === 0) return "";
-  return [style.heading(title), ...lines.map((line) => bullet(line, style.width))].join("\n");
-}
-
-function notFed(plantings: readonly PlannedPlanting[], style: TextStyle): string {
-  if (plantings.length === 0) return "";
-  const rows = plantings.map((p) => [p.id, p.cropName, p.reason]);
-  return `${style.heading("Not fed")}\n${table(rows, "  ", style.width)}`;
 }

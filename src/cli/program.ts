@@ -1,7 +1,6 @@
 /** The commands and their options; each command's work is in a file of its own. */
 import { Command, CommanderError } from "commander";
-import { commandList } from "./command-list.js";
-import type { CommandSpec } from "./command.js";
+import { commandList, type CommandSpec } from "./command-list.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
 
@@ -42,7 +41,7 @@ function commands(shell: Shell, setExit: (code: number) => void): Command {
 /** Help begins with examples. */
 function addCommand(
   program: Command,
-  { usage, description, examples, options, run: runCommand }: CommandSpec,
+  { usage, description, examples, options = [], load }: CommandSpec,
   shell: Shell,
   setExit: (code: number) => void,
 ): void {
@@ -57,7 +56,9 @@ function addCommand(
     );
   for (const option of options) command.addOption(option);
   command.action(async () => {
-    const call = { args: command.processedArgs, options: command.opts(), shell, program };
-    setExit(await runCommand(call));
+    const run = await load();
+    const args = command.processedArgs as unknown[];
+    // Checked by usage and options alone.
+    setExit(await run(...([...args, command.opts(), shell, program] as never[])));
   });
 }

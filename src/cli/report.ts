@@ -1,10 +1,43 @@
+/** What a command gives back: its answer, or the problems of a file. */
+import type { Day } from "../dates.js";
 import { type Problem, problemLine } from "../problem.js";
+import { writeText } from "./files.js";
 import { exitCodes, type Shell } from "./shell.js";
+import { textStyle, type TextStyle } from "./terminal-text.js";
+
+/** Options of the commands that answer from a garden. */
+export interface AnswerOptions {
+  readonly json?: true;
+  readonly today?: Day;
+}
+
+/** To standard output: a value as JSON where JSON was asked for, else told in words. */
+export function answer<T>(
+  value: T,
+  inWords: (value: T, style: TextStyle) => string,
+  options: AnswerOptions,
+  shell: Shell,
+): number {
+  if (options.json) printJson(value, shell);
+  else shell.stdout(inWords(value, textStyle(shell)));
+  return exitCodes.fine;
+}
+
+/** A text to the file asked for, whole or not at all, or to standard output. */
+export async function giveText(
+  text: string,
+  out: string | undefined,
+  shell: Shell,
+): Promise<number> {
+  if (out === undefined || out === "-") shell.stdout(text);
+  else shell.stderr(`${out}: ${await writeText(out, text)}\n`);
+  return exitCodes.fine;
+}
 
 /** Problems to standard error, a line each; as JSON to standard output where JSON was asked for. */
 export function reportProblems(
   problems: readonly Problem[],
-  options: { readonly json?: true },
+  options: AnswerOptions,
   shell: Shell,
 ): number {
   if (options.json) printJson({ problems }, shell);
@@ -12,6 +45,11 @@ export function reportProblems(
   return exitCodes.problems;
 }
 
-export function printJson(value: unknown, shell: Shell): void {
+function printJson(value: unknown, shell: Shell): void {
   shell.stdout(`${JSON.stringify(value, null, 2)}\n`);
+}
+
+/** `what is wrong: how to mend it` */
+export function withMend(trouble: Pick<Problem, "message" | "mend">): string {
+  return `${trouble.message}: ${trouble.mend}`;
 }

@@ -1,7 +1,6 @@
 /** The manual of a file format, made from its schema, so that it cannot go stale. */
 import { readFileSync } from "node:fs";
-import type { TextStyle } from "./style.js";
-import { wrap } from "./table.js";
+import { type TextStyle, wrap } from "./terminal-text.js";
 
 export interface HelpSchema {
   readonly title?: string;

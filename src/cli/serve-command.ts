@@ -14,16 +14,16 @@ import {
   type Trouble,
 } from "../serve/index.js";
 import { given } from "../values.js";
-import { publishedIn } from "./kept-plan.js";
+import { publishedIn } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
-import { reportProblems } from "./report.js";
+import { reportProblems, withMend } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { version } from "./version.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 
-export interface ServeWishes {
+interface ServeWishes {
   readonly host?: string;
   readonly port?: number;
   readonly state?: string;
@@ -53,7 +53,7 @@ export async function serveCommand(
   return exitCodes.fine;
 }
 
-export interface PublishWishes {
+interface PublishWishes {
   readonly index?: true;
   readonly url?: string;
 }
@@ -64,15 +64,18 @@ export async function publishCommand(
   wishes: PublishWishes,
   shell: Shell,
 ): Promise<number> {
-  const { onGarden, done } = progress(shell);
+  // On a terminal, one line counts up while a folder of gardens is worked on.
+  const show = shell.progress ? shell.stderr : () => undefined;
   const published = await publishGardens({
     gardens,
     dir,
     source: sourceOf(shell),
-    onGarden,
+    onGarden: (done, all) => {
+      if (all > 1) show(`\r${done} of ${all} gardens`);
+    },
     ...wishes,
   });
-  done();
+  show("\r\u001b[K");
   if (!published.ok) throw ioTrouble(published.problems);
   const { written, unchanged, removed, problems, notices } = published.value;
   for (const notice of notices) shell.stderr(`${notice}\n`);
@@ -112,29 +115,10 @@ function keepOf({ previous, previousPlan }: AsOf): Pick<PlanOptions, "keep"> {
 }
 
 function ioTrouble(troubles: readonly Trouble[]): CommandError {
-  return new CommandError(
-    exitCodes.io,
-    troubles.map(({ message, mend }) => `${message}: ${mend}`).join("\n"),
-  );
+  return new CommandError(exitCodes.io, troubles.map(withMend).join("\n"));
 }
 
 /** The XDG Base Directory Specification's place for state. */
 function stateFolder(shell: Shell): string {
   return join(shell.stateHome ?? join(homedir(), ".local", "state"), "feedround");
-}
-
-/** On a terminal, one line that counts up while a folder of gardens is worked on. */
-function progress(shell: Shell): {
-  onGarden: (done: number, all: number) => void;
-  done: () => void;
-} {
-  const isShown = shell.progress;
-  return {
-    onGarden: (done, all) => {
-      if (isShown && all > 1) shell.stderr(`\r${done} of ${all} gardens`);
-    },
-    done: () => {
-      if (isShown) shell.stderr("\r\u001b[K");
-    },
-  };
 }

@@ -1,12 +1,12 @@
 import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
 import { type Paper, seasonSheet, seasonSvg } from "../outputs/index.js";
+import { given } from "../values.js";
 import { loadGarden } from "./load.js";
-import { giveText } from "./output-file.js";
-import { reportProblems } from "./report.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { giveText, reportProblems } from "./report.js";
+import { type Shell, wrongUsage } from "./shell.js";
 
-export interface SheetWishes {
+interface SheetWishes {
   readonly out?: string;
   readonly today?: Day;
   readonly paper?: string;
@@ -21,8 +21,7 @@ export async function sheetCommand(
   const loaded = await loadGarden(file, shell, options);
   if (!loaded.ok) return reportProblems(loaded.problems, {}, shell);
   const { plan } = loaded.value;
-  const { today } = options;
-  const marked = today === undefined ? {} : { today };
+  const marked = given({ today: options.today });
   const text = options.svg
     ? seasonSvg(plan, marked)
     : seasonSheet(plan, { ...marked, paper: paperFor(options.paper, plan.garden.amounts) });
@@ -33,8 +32,5 @@ export async function sheetCommand(
 export function paperFor(wish: string | undefined, amounts: Amounts): Paper {
   const paper = (wish ?? (amounts === "us" ? "letter" : "a4")).toLowerCase();
   if (paper === "a4" || paper === "letter") return paper;
-  throw new CommandError(
-    exitCodes.usage,
-    `the paper \`${paper}\` is not known: write a4 or letter`,
-  );
+  throw wrongUsage(`the paper \`${paper}\` is not known: write a4 or letter`);
 }

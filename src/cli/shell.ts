@@ -32,3 +32,7 @@ export class CommandError extends Error {
     this.exitCode = exitCode;
   }
 }
+
+export function wrongUsage(message: string): CommandError {
+  return new CommandError(exitCodes.usage, message);
+}

@@ -3,18 +3,16 @@ import { decimal } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
 import { calciumAndCan, dayText, stageWords } from "../words/index.js";
-import type { TextStyle } from "./style.js";
-import { table, wrap } from "./table.js";
+import { table, type TextStyle, wrap } from "./terminal-text.js";
 
 export function reasonsText(
   reasons: readonly PlantingReasons[],
   plan: Plan,
-  asked: { readonly id: string | undefined; readonly on: Day | undefined },
+  on: Day | undefined,
   style: TextStyle,
 ): string {
-  if (reasons.length === 0)
-    return `Nothing is fed on ${dayText(asked.on ?? plan.garden.season.from)}.\n`;
-  return reasons.map((r) => plantingText(r, asked.on, style)).join("\n\n") + "\n";
+  if (reasons.length === 0) return `Nothing is fed on ${dayText(on ?? plan.garden.season.from)}.\n`;
+  return reasons.map((r) => plantingText(r, on, style)).join("\n\n") + "\n";
 }
 
 function plantingText(

@@ -2,7 +2,7 @@
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
 import { decimal, type Garden, vesselOf } from "../garden/index.js";
-import type { Plan } from "../season/index.js";
+import { mixesOf, type Plan } from "../season/index.js";
 
 export interface Advice {
   readonly code: string;
@@ -43,9 +43,7 @@ function calciumInWater(garden: Garden, plan: Plan): Advice[] {
   const { calciumMgPerL, hardnessMgPerL } = garden.sourceWater ?? {};
   // Alkalinity alone says too little of the calcium to advise on.
   if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return [];
-  const drenches = plan.rounds
-    .flatMap((round) => round.beds.flatMap((bed) => bed.mixes))
-    .filter(({ route }) => vesselOf(route) === "can");
+  const drenches = mixesOf(plan.rounds).filter(({ route }) => vesselOf(route) === "can");
   const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
   const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
   if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];
@@ -61,11 +59,11 @@ function calciumInWater(garden: Garden, plan: Plan): Advice[] {
 /** Two plantings of one crop, one of them given much less water a plant. */
 function unevenWater(garden: Garden, plan: Plan): Advice[] {
   const fed = new Set(plan.plantings.filter((p) => p.fed).map((p) => p.id));
-  const counted = garden.beds
-    .flatMap((bed) => bed.plantings)
-    .flatMap((p) =>
+  const counted = garden.beds.flatMap(({ plantings }) =>
+    plantings.flatMap((p) =>
       p.plants === undefined || !fed.has(p.id) ? [] : [{ ...p, perPlantL: p.waterL / p.plants }],
-    );
+    ),
+  );
   const crops = [...new Set(counted.map((p) => p.crop))];
   return crops.flatMap((crop) => {
     const same = counted.filter((p) => p.crop === crop).sort((a, b) => a.perPlantL - b.perPlantL);

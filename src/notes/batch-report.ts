@@ -11,7 +11,6 @@ import {
   type Discard,
   type PlannedBatch,
   type Recipe,
-  type RecipeMeans,
   type RecipeStep,
   type ShellPlan,
   type Shortage,
@@ -102,11 +101,7 @@ export interface DatedStep extends Omit<RecipeStep, "dayFromStart"> {
 }
 
 /** Days of the visits of a batch. */
-export interface BatchDays {
-  readonly startOn: Day;
-  readonly acidOn: Day;
-  readonly readyOn: Day;
-}
+type BatchDays = Pick<RecipeReport, "startOn" | "acidOn" | "readyOn">;
 
 /** Begun that day, and never left longer than it takes. */
 export function daysFrom(startOn: Day, { dryDays, reactionDays }: Recipe): BatchDays {
@@ -115,23 +110,22 @@ export function daysFrom(startOn: Day, { dryDays, reactionDays }: Recipe): Batch
 }
 
 export function daysOf(batch: PlannedBatch): BatchDays {
-  return {
-    startOn: batch.startOn,
-    acidOn: dayOfStep(batch, "add-acid"),
-    readyOn: batch.readyOn,
-  };
+  const { startOn, readyOn } = batch;
+  return { startOn, acidOn: dayOfStep(batch, "add-acid"), readyOn };
 }
 
 export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): RecipeReport {
   const { means } = recipe;
   const { shellG, eggs, shellTablespoons, acidG, waterMl, vesselL } = recipe;
   const { carbonDioxideG, carbonDioxideL, makesMl, bottles, crystalsG, shellLeftG } = recipe;
-  const dayOf = ({ dayFromStart }: RecipeStep): Day =>
+  const dayOf = (dayFromStart: number): Day =>
     dayFromStart === 0 ? days.startOn : dayFromStart <= recipe.dryDays ? days.acidOn : days.readyOn;
   return {
     ...given({ batch }),
     acid: means.acid,
-    ...acidSold(means),
+    ...(means.acid === "citric"
+      ? { citricForm: means.citricForm }
+      : { vinegarPercent: means.vinegarPercent }),
     shellPurity: means.shellPurity,
     temperatureC: means.temperatureC,
     shellG,
@@ -159,26 +153,13 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
       shelf: addDays(days.readyOn, recipe.shelfDays),
       fridge: addDays(days.readyOn, recipe.fridgeDays),
     },
-    steps: recipe.steps.map((step) => ({
-      key: step.key,
-      day: dayOf(step),
-      text: step.text,
-      cautions: step.cautions,
+    steps: recipe.steps.map(({ key, dayFromStart, text, cautions }) => ({
+      key,
+      day: dayOf(dayFromStart),
+      text,
+      cautions,
     })),
   };
-}
-
-function acidSold({
-  acid,
-  citricForm,
-  vinegarPercent,
-}: RecipeMeans): Pick<RecipeReport, "citricForm" | "vinegarPercent"> {
-  switch (acid) {
-    case "citric":
-      return { citricForm };
-    case "vinegar":
-      return { vinegarPercent };
-  }
 }
 
 /** Undefined where the plan has no stock side. */

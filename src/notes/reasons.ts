@@ -3,6 +3,7 @@ import { type Day, daysBetween } from "../dates.js";
 import type { FeedRule } from "../rules/index.js";
 import type { BedRound, CanMix, Feeding, Plan, PlannedPlanting } from "../season/index.js";
 import { stageNearest, type StageSpan } from "../stages/index.js";
+import { given } from "../values.js";
 
 export interface FeedingReason {
   readonly planting: PlannedPlanting;
@@ -49,7 +50,7 @@ function feedingsOf(plan: Plan, planting: PlannedPlanting): FeedingReason[] {
               feeding,
               stage: stageOf(planting, day),
               rule: ruleOf(plan, feeding.rule),
-              ...(last === undefined ? {} : { gapDays: daysBetween(last, day) }),
+              ...given({ gapDays: last && daysBetween(last, day) }),
               mix,
               bed,
             };

@@ -1,5 +1,5 @@
-export { planBetween } from "./plan-between.js";
 export { publishedBy } from "./published-by.js";
+export { mixesOf, planBetween, seasonTotals } from "./rounds.js";
 export type {
   BatchRecipe,
   BedRound,
@@ -19,4 +19,3 @@ export type {
   Round,
   SeasonStock,
 } from "./season-plan.js";
-export { seasonTotals } from "./totals.js";

@@ -13,8 +13,6 @@ import { dayText, fullDate, shortDate } from "./days.js";
 import { measured } from "./figures.js";
 import { plain, type Say } from "./say.js";
 
-export const pourNames: Readonly<Record<PourStyle, string>> = { shaken: "shaken", clear: "clear" };
-
 /** `23 mL from bottle B1` */
 export function fromBottle<T>(say: Say<T>, stock: string, batch: T | string): T {
   return say`${stock} from bottle ${batch}`;

@@ -1,23 +1,16 @@
 /** How much calcium a can carries: from the stock, from the tap, and if it were poured clear. */
 import { decimal, type PourStyle } from "../garden/index.js";
 import type { CanMix, SeasonStock } from "../season/index.js";
-import { pourNames } from "./bottles.js";
 import { measured } from "./figures.js";
 
 /** Less than this short of the shaken stock, the clear one is as good. */
 const clearIsAsGood = 0.95;
 
-const isLessWhenClear: Readonly<Record<PourStyle | "unknown", boolean>> = {
-  shaken: true,
-  clear: false,
-  unknown: true,
-};
-
 /** In each litre of a mix. */
 export function calciumInLitre(mix: CanMix, pour: PourStyle | undefined): string {
   const { calciumMgPerL, clearCalciumMgPerL, tapCalciumMgPerL } = mix;
   const clear =
-    isLessWhenClear[pour ?? "unknown"] &&
+    pour !== "clear" &&
     clearCalciumMgPerL !== undefined &&
     clearCalciumMgPerL < clearIsAsGood * calciumMgPerL
       ? ` (poured clear only ${measured(clearCalciumMgPerL)} mg)`
@@ -51,7 +44,7 @@ export function calciumOfSeason(mixes: readonly CanMix[], pour: PourStyle): stri
   };
   const stock = span((mix) => mix.calciumMgPerL, 0) ?? "0";
   const tap = span((mix) => mix.tapCalciumMgPerL, 0);
-  const clear = isLessWhenClear[pour] ? span((mix) => mix.clearCalciumMgPerL, 1) : undefined;
+  const clear = pour !== "clear" ? span((mix) => mix.clearCalciumMgPerL, 1) : undefined;
   return [
     `a can carries ${stock} mg of calcium per litre from the stock`,
     ...(tap === undefined ? [] : [`${tap} mg from the source water`]),
@@ -60,12 +53,12 @@ export function calciumOfSeason(mixes: readonly CanMix[], pour: PourStyle): stri
 }
 
 export function newBottleHolds({ newStrengthGPerL, newPh, pour }: SeasonStock): string {
-  return `a new bottle holds ${decimal(newStrengthGPerL, 1)} g of calcium per litre as you pour it (${pourNames[pour]}), at pH ${decimal(newPh, 1)}`;
+  return `a new bottle holds ${decimal(newStrengthGPerL, 1)} g of calcium per litre as you pour it (${pour}), at pH ${decimal(newPh, 1)}`;
 }
 
 /** Where most of the calcium is lost to who pours clear. */
 export function turnsWhite(stock: SeasonStock): string | undefined {
-  return isLessWhenClear[stock.pour] && stock.newClearStrengthGPerL < stock.newStrengthGPerL / 2
+  return stock.pour !== "clear" && stock.newClearStrengthGPerL < stock.newStrengthGPerL / 2
     ? "a fresh bottle can be clear for a day or two and then turn white: that white is the calcium, so shake the bottle and stir the can"
     : undefined;
 }

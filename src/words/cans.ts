@@ -21,7 +21,7 @@ export function fillWords({ count, full }: CanFill, vessel: Vessel): string {
 export function fillOfWater(fill: CanFill, vessel: Vessel): string {
   return fill.full
     ? `${vesselCount(fill.count, vessel)} of ${fill.waterText}`
-    : `1 part ${vesselWords(vessel)} of ${fill.waterText}`;
+    : `1 part ${vessel} of ${fill.waterText}`;
 }
 
 /** `2 cans × 23 mL`, `1 part sprayer × 4 mL (2 L)` */
@@ -72,7 +72,7 @@ export function mixTitle(route: Route, rateMlPerL: number): string {
 /** `a full can (9 L) with 23 mL of stock, about pH 4.6` */
 export function fullVessel(vessel: Vessel, size: string, stockMl: number, ph?: number): string {
   const acidity = ph === undefined ? "" : `, about pH ${decimal(ph, 1)}`;
-  return `a full ${vesselWords(vessel)} (${size}) with ${decimal(stockMl, stockMl < 10 ? 1 : 0)} mL of stock${acidity}`;
+  return `a full ${vessel} (${size}) with ${decimal(stockMl, stockMl < 10 ? 1 : 0)} mL of stock${acidity}`;
 }
 
 /** `23 mL per 9 L can: tomato, pepper` */

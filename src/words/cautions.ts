@@ -26,19 +26,7 @@ const routeCautions: Readonly<
     wetsProduce: true,
   },
 };
-const eatenSoon: Readonly<Record<StageName, boolean>> = {
-  seedling: false,
-  establishment: false,
-  vegetative: false,
-  heading: false,
-  "root-swelling": false,
-  flowering: false,
-  "fruit-set": false,
-  "fruit-growth": false,
-  ripening: true,
-  harvest: true,
-  "after-harvest": false,
-};
+const eatenSoon: readonly StageName[] = ["ripening", "harvest"];
 const produce = "Wash produce before you eat it.";
 const always = [
   "Put no other feed in the same can.",
@@ -56,7 +44,7 @@ export function cautionsFor(mixes: readonly CanMix[], pour?: PourStyle): string[
   const used = routes.filter((route) => mixes.some((mix) => mix.route === route));
   const isOnProduce =
     used.some((route) => routeCautions[route].wetsProduce) ||
-    mixes.some(({ feedings }) => feedings.some(({ stage }) => eatenSoon[stage]));
+    mixes.some(({ feedings }) => feedings.some(({ stage }) => eatenSoon.includes(stage)));
   return [
     ...used.flatMap((route) => {
       const { filling, mind } = routeCautions[route];
@@ -67,10 +55,7 @@ export function cautionsFor(mixes: readonly CanMix[], pour?: PourStyle): string[
   ];
 }
 
-/**
- * Of making and keeping stock. Raw shell and
- * salmonella, acid in eyes, carbon dioxide in closed vessels: the usual cautions of a kitchen.
- */
+/** Salmonella, acid in eyes, carbon dioxide in closed vessels: the usual cautions of a kitchen. */
 export const makingCautions: readonly string[] = [
   "Boil shells for 10 minutes before you dry them: boiling water scalds. Wash hands, sink and boards. Raw shell can carry salmonella.",
   "Wear a mask when you crush shells, and glasses when you add acid. Rinse splashes with plenty of water.",

@@ -38,9 +38,7 @@ export const evidenceWords: Readonly<Record<Evidence, string>> = {
   "advised-against": "Trials found that it does not help; it is here because you asked for it.",
 };
 
-const doubts: Readonly<Record<Evidence, string | undefined>> = {
-  published: undefined,
-  "common-practice": undefined,
+const doubts: Readonly<Partial<Record<Evidence, string>>> = {
   disputed: "Trials disagree on whether this helps",
   "advised-against": "Trials found that this does not help; it is here because you asked for it",
 };
@@ -49,7 +47,7 @@ const doubts: Readonly<Record<Evidence, string | undefined>> = {
 export function doubtLines(feedings: readonly Feeding[]): string[] {
   return Object.entries(doubts).flatMap(([evidence, doubt]) => {
     const names = feedings.filter((f) => f.evidence === evidence).map(({ name }) => name);
-    return doubt === undefined || names.length === 0 ? [] : [`${doubt}: ${names.join(", ")}`];
+    return names.length === 0 ? [] : [`${doubt}: ${names.join(", ")}`];
   });
 }
 
@@ -59,24 +57,21 @@ export function otherFeedInFull<T>(
   { openedSince }: OtherFeedMix,
   { feed, bed, cans }: { readonly feed: T; readonly bed: T; readonly cans: string },
 ): T {
-  return openedSince === undefined
-    ? say`${feed}, ${bed}: ${cans}`
-    : say`${feed}, ${bed}: ${cans}, from a bottle opened since ${shortDate(openedSince)}`;
+  return say`${feed}, ${bed}: ${cans}${since(", from a bottle", openedSince)}`;
 }
 
 /** The same in the row of a sheet. */
 export function otherFeedOnSheet<T>(say: Say<T>, { openedSince }: OtherFeedMix, feed: T): T {
-  return openedSince === undefined
-    ? say`${feed}, in a can of its own`
-    : say`${feed}, in a can of its own; opened since ${shortDate(openedSince)}`;
+  return say`${feed}, in a can of its own${since(";", openedSince)}`;
 }
 
 /** The same in the row of a terminal. */
 export function otherFeedInRow({ feed, plantings, openedSince }: OtherFeedMix): string {
-  const what = `${feed}, no calcium in these cans (${plantings.join(", ")})`;
-  return openedSince === undefined
-    ? what
-    : `${what}; bottle opened since ${shortDate(openedSince)}`;
+  return `${feed}, no calcium in these cans (${plantings.join(", ")})${since("; bottle", openedSince)}`;
+}
+
+function since(what: string, day: Day | undefined): string {
+  return day === undefined ? "" : `${what} opened since ${shortDate(day)}`;
 }
 
 /** The same in a calendar. */

@@ -12,7 +12,6 @@ import {
 } from "../garden/index.js";
 import type { BatchRecipe, SeasonStock } from "../season/index.js";
 import { dayOfStep, type MakingStep, type PlannedBatch } from "../stock/index.js";
-import { pourNames } from "./bottles.js";
 import { dayText, fullDate, shortDate } from "./days.js";
 import { figures } from "./figures.js";
 import type { Say } from "./say.js";
@@ -34,7 +33,7 @@ export function seasonOfStock(
   amounts: Amounts,
 ): string {
   const { batches, shells } = making;
-  const need = `The season takes ${totalStockText(stockMl, amounts)} of stock, poured ${pourNames[pour]}.`;
+  const need = `The season takes ${totalStockText(stockMl, amounts)} of stock, poured ${pour}.`;
   return batches.length === 0
     ? `${need} No batch needs to be made.`
     : `${need} ${counted(batches.length, "batch", "batches")} to make with ${acidNames[acid]}, kept ${keptNames[keep]}, from ${counted(shells.eggs, "eggshell")} (${gramsText(shells.shellG)} when dry).`;
@@ -56,7 +55,7 @@ export function visitJob<T>(
       const recipe = recipes.find((r) => r.batch === batch.id);
       return recipe === undefined
         ? say`Crush the shells and add the acid in an open vessel: ${name}`
-        : say`Crush the shells; stir ${gramsText(batch.shellG)} of them bit by bit into ${liquidToStirInto(acid, recipe)}, in an open vessel of ${figures(recipe.vesselL)} L at the least: ${name}`;
+        : say`Crush the shells; stir ${gramsText(batch.shellG)} of them bit by bit into ${liquidWords(acid, recipe, " in ", (ml) => `${decimal(ml, 0)} mL`)}, in an open vessel of ${figures(recipe.vesselL)} L at the least: ${name}`;
     }
     case "strain": {
       const { bottles, volumeMl, useBy } = batch;
@@ -65,12 +64,18 @@ export function visitJob<T>(
   }
 }
 
-function liquidToStirInto(acid: Acid, { acidG = 0, vinegarMl = 0, waterMl }: BatchRecipe): string {
+/** Water stands after `between` the acid that is weighed; vinegar brings its own. */
+function liquidWords(
+  acid: Acid,
+  { acidG = 0, vinegarMl = 0, waterMl }: Pick<BatchRecipe, "acidG" | "vinegarMl" | "waterMl">,
+  between: string,
+  volume: (ml: number) => string,
+): string {
   switch (acid) {
     case "citric":
-      return `${gramsText(acidG)} of citric acid in ${decimal(waterMl, 0)} mL of water`;
+      return `${gramsText(acidG)} of citric acid${between}${volume(waterMl)} of water`;
     case "vinegar":
-      return `${decimal(vinegarMl, 0)} mL of vinegar`;
+      return `${volume(vinegarMl)} of vinegar`;
   }
 }
 
@@ -106,31 +111,18 @@ export function visitSummary(
     }
     case "add-acid": {
       const shellG = sum(({ batch }) => batch.shellG);
+      const volume = (ml: number) => volumeText(Math.round(ml) / 1000, amounts);
       const liquid = {
         acidG: sum(({ recipe }) => recipe.acidG ?? 0),
         vinegarMl: sum(({ recipe }) => recipe.vinegarMl ?? 0),
         waterMl: sum(({ recipe }) => recipe.waterMl),
       };
-      return `Start ${what}: ${gramsText(shellG)} of shell, ${liquidToStart(acid, liquid, amounts)}`;
+      return `Start ${what}: ${gramsText(shellG)} of shell, ${liquidWords(acid, liquid, ", ", volume)}`;
     }
     case "strain": {
       const bottles = sum(({ batch }) => batch.bottles);
       return `Strain and bottle ${what}: ${counted(bottles, "bottle")}, use by ${makings[0].batch.useBy}`;
     }
-  }
-}
-
-function liquidToStart(
-  acid: Acid,
-  { acidG, vinegarMl, waterMl }: Required<Pick<BatchRecipe, "acidG" | "vinegarMl" | "waterMl">>,
-  amounts: Amounts,
-): string {
-  const liquid = (ml: number) => volumeText(Math.round(ml) / 1000, amounts);
-  switch (acid) {
-    case "citric":
-      return `${gramsText(acidG)} of citric acid, ${liquid(waterMl)} of water`;
-    case "vinegar":
-      return `${liquid(vinegarMl)} of vinegar`;
   }
 }
 

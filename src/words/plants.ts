@@ -2,23 +2,9 @@
 import type { StageName } from "../crops/index.js";
 import type { Say } from "./say.js";
 
-const stageNames: Readonly<Record<StageName, string>> = {
-  seedling: "seedling",
-  establishment: "establishment",
-  vegetative: "vegetative",
-  heading: "heading",
-  "root-swelling": "root swelling",
-  flowering: "flowering",
-  "fruit-set": "fruit set",
-  "fruit-growth": "fruit growth",
-  ripening: "ripening",
-  harvest: "harvest",
-  "after-harvest": "after harvest",
-};
-
 /** `fruit set` */
 export function stageWords(stage: StageName): string {
-  return stageNames[stage];
+  return stage.replaceAll("-", " ");
 }
 
 /** `courgette` for `courgette (zucchini)`, where room is short. */

@@ -8,25 +8,18 @@ export const routeNames: Readonly<Record<Route, { title: string; inLine: string;
     foliar: { title: "Leaf spray", inLine: "leaf spray", drawn: "leaf spray" },
   };
 
-const vesselNames: Readonly<Record<Vessel, { one: string; many: string }>> = {
-  can: { one: "can", many: "cans" },
-  sprayer: { one: "sprayer", many: "sprayers" },
-};
-
-export function vesselWords(vessel: Vessel, count = 1): string {
-  const { one, many } = vesselNames[vessel];
-  return count === 1 ? one : many;
+export function vesselWords(vessel: Vessel, count: number): string {
+  return count === 1 ? vessel : `${vessel}s`;
 }
 
 /** `3 cans` */
 export function vesselCount(count: number, vessel: Vessel): string {
-  const { one, many } = vesselNames[vessel];
-  return counted(count, one, many);
+  return counted(count, vessel);
 }
 
 /** `9 L can` */
 export function sizedVessel(size: string, vessel: Vessel): string {
-  return `${size} ${vesselWords(vessel)}`;
+  return `${size} ${vessel}`;
 }
 
 /** For the mark of a feeding in a picture. */

@@ -1,6 +1,6 @@
 import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
-import { table } from "../../src/cli/table.js";
+import { table } from "../../src/cli/terminal-text.js";
 
 const rows = [
   [

@@ -1,4 +1,40 @@
+/** Text of one width: tables, lists, paragraphs. */
+import { styleText } from "node:util";
 import stringWidth from "string-width";
+import type { Shell } from "./shell.js";
+
+export interface TextStyle {
+  readonly width: number;
+  /** Makes a heading stand out. */
+  readonly heading: (text: string) => string;
+}
+
+const widthWithoutTerminal = 100;
+
+export function textStyle(shell: Shell): TextStyle {
+  return {
+    width: Math.max(40, Math.min(shell.columns ?? widthWithoutTerminal, 120)),
+    heading: (text) => (shell.color ? styleText("bold", text, { validateStream: false }) : text),
+  };
+}
+
+/** Sections with a blank line between them; those without text are left out. */
+export function page(sections: readonly string[]): string {
+  return sections.filter((section) => section !== "").join("\n\n") + "\n";
+}
+
+/** A heading over lines with a mark each; no text where there are none. */
+export function listed(title: string, lines: readonly string[], style: TextStyle): string {
+  if (lines.length === 0) return "";
+  return [style.heading(title), ...lines.map((line) => bullet(line, style.width))].join("\n");
+}
+
+/** A heading over a table that is set in. */
+export function tabled(title: string, rows: Rows, style: TextStyle): string {
+  return `${style.heading(title)}\n${table(rows, "  ", style.width)}`;
+}
+
+type Rows = readonly (readonly string[])[];
 
 const leastRoom = 20;
 
@@ -6,7 +42,7 @@ const leastRoom = 20;
  * Rows of cells -> aligned lines; the last column wraps to what is left of the width. Where that is
  * too little to read, the last cell goes below the others.
  */
-export function table(rows: readonly (readonly string[])[], indent: string, width: number): string {
+export function table(rows: Rows, indent: string, width: number): string {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   const widths = Array.from({ length: columns - 1 }, (_, i) =>
     Math.max(0, ...rows.map((row) => stringWidth(row[i] ?? ""))),

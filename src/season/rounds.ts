@@ -1,0 +1,31 @@
+/** Rounds taken together: their mixes, their totals, and a plan with those of some days alone. */
+import type { Day } from "../dates.js";
+import { totalOf } from "../garden/index.js";
+import type { CanMix, Plan, PlanTotals, Round } from "./season-plan.js";
+
+export function mixesOf(rounds: readonly Round[]): CanMix[] {
+  return rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+}
+
+export function seasonTotals(rounds: readonly Round[]): PlanTotals {
+  const mixes = mixesOf(rounds);
+  return {
+    rounds: rounds.length,
+    feedings: mixes.reduce((count, mix) => count + mix.feedings.length, 0),
+    waterL: totalOf(mixes.map((mix) => mix.waterL)),
+    stockMl: totalOf(mixes.map((mix) => mix.stockMl)),
+  };
+}
+
+/** The plan with only the rounds, and the warnings, of some of its days; both ends count. */
+export function planBetween(plan: Plan, from?: Day, to?: Day): Plan {
+  const isWanted = (day: Day | undefined): boolean =>
+    day === undefined || ((from === undefined || day >= from) && (to === undefined || day <= to));
+  const rounds = plan.rounds.filter((round) => isWanted(round.day));
+  return {
+    ...plan,
+    rounds,
+    warnings: plan.warnings.filter((warning) => isWanted(warning.day)),
+    totals: seasonTotals(rounds),
+  };
+}
