@@ -83,7 +83,7 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
     },
     quantity(value, path, kind, bounds) {
       if (typeof value !== "string") return undefined;
-      const amount = accept(parseQuantity(value, kind, context), path)?.value;
+      const amount = accept(parseQuantity(value, kind, context), path);
       return inBounds(amount, value, path, bounds);
     },
     rate(value, path) {
@@ -113,7 +113,7 @@ export function fieldReaders(context: UnitContext, report: (finding: Finding) =>
     },
     minutes(value, path) {
       if (typeof value !== "string") return undefined;
-      const time = accept(parseQuantity(value, "time", context), path)?.value;
+      const time = accept(parseQuantity(value, "time", context), path);
       const days = inBounds(time, value, path, minutesBounds);
       return days === undefined ? undefined : Math.round(days * 1440);
     },

@@ -112,7 +112,7 @@ function rowReaders(
   const rate = (text: string, ...key: string[]): number =>
     inBounds(accept(parseRate(text, context), rateBounds.least, ...key), text, rateBounds, key);
   const days = (text: string, ...key: string[]): number => {
-    const { value } = accept(parseQuantity(text, "time", context), noDays, ...key);
+    const value = accept(parseQuantity(text, "time", context), noDays, ...key);
     return Math.round(inBounds(value, text, key[0] === "interval" ? gapBounds : dayBounds, key));
   };
 
@@ -154,11 +154,7 @@ function ruleOf(
   const calciumMgPerL =
     row.calcium === undefined
       ? reckonedMgPerL
-      : accept<{ value: number }>(
-          parseQuantity(row.calcium, "concentration", context),
-          { value: reckonedMgPerL },
-          "calcium",
-        ).value;
+      : accept(parseQuantity(row.calcium, "concentration", context), reckonedMgPerL, "calcium");
   if (Math.abs(calciumMgPerL - reckonedMgPerL) > 0.01 * reckonedMgPerL)
     refuse(
       ["calcium"],
@@ -193,7 +189,7 @@ function ruleOf(
 }
 
 /** Stands in where days were refused, as the file is then: no further bound finds fault with it. */
-const noDays = { value: NaN };
+const noDays = NaN;
 
 const gapBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
 const dayBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };

@@ -204,17 +204,10 @@ function harvestScale(planting: Planting, crop: Crop, lengths: StageLengths, beg
   return (packetBegin + planting.daysToHarvest) / offsetDays(harvest, lengths);
 }
 
-function originText(
-  crop: Crop,
-  lengths: StageLengths,
-  scale: number,
-  daysToHarvest: number | undefined,
-): string {
-  const scaled =
-    daysToHarvest === undefined
-      ? ""
-      : `; scaled by ${Number(scale.toFixed(2))} to ${daysToHarvest} days to harvest`;
-  return `${lengths.source} (${lengths.region}; counted from ${crop.countedFrom})${scaled}`;
+function originText(crop: Crop, lengths: StageLengths, scale: number, toHarvest?: number): string {
+  const plain = `${lengths.source} (${lengths.region}; counted from ${crop.countedFrom})`;
+  if (toHarvest === undefined) return plain;
+  return `${plain}; scaled by ${Number(scale.toFixed(2))} to ${toHarvest} days to harvest`;
 }
 
 interface Start {

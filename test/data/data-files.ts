@@ -109,7 +109,7 @@ export function cropsOf(row: {
 export function amount(quantity: string, kind: UnitKind): number {
   const parsed = parseQuantity(quantity, kind, { units, amounts: "metric" });
   if (!parsed.ok) throw new Error(parsed.message);
-  return parsed.value.value;
+  return parsed.value;
 }
 
 export function rateMlPerL(rate: string): number {
