@@ -1,3 +1,4 @@
+import { Duration } from "luxon";
 import type {
   Calendar,
   FeedingDays as FeedingFile,
@@ -119,6 +120,5 @@ function minutesOf(clock: string): number {
 }
 
 function clockText(minutes: number): string {
-  const pad = (n: number): string => String(n).padStart(2, "0");
-  return `${pad(Math.floor(minutes / 60))}:${pad(minutes % 60)}`;
+  return Duration.fromObject({ minutes }).toFormat("hh:mm");
 }

@@ -88,7 +88,7 @@ function gardenOf(
       message: `\`${stated}\` does not go with the latitude ${latitudeDeg}`,
       mend: "leave `hemisphere` out, or mend the sign of the latitude: it is below 0 in the south",
     });
-  const where = hemisphereOf({ hemisphere: stated, latitudeDeg, timezone, season });
+  const where = hemisphereOf(stated, latitudeDeg, { timezone, season });
   if (where.assumption !== undefined) assume(where.assumption);
   return {
     id: file.text("id") ?? slug(name),
