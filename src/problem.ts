@@ -1,6 +1,6 @@
-/** Where in a parsed file: keys and indexes from the root, as in `["beds", 0, "area"]`. */
 import { byText } from "./values.js";
 
+/** Where in a parsed file: keys and indexes from the root, as in `["beds", 0, "area"]`. */
 export type FilePath = readonly (string | number)[];
 
 /** 1-based, as editors count. */

@@ -73,6 +73,9 @@ function findingOf(error: SchemaError): Finding {
     mend,
     ...more,
   });
+  const limit = String(params["limit"]);
+  const beyond = (size: string, bound: string): Finding =>
+    finding(`${name} is ${found}, too ${size}`, `it is ${bound}, like ${example}`);
   switch (error.keyword) {
     case "additionalProperties": {
       const key = String(params["additionalProperty"]);
@@ -114,13 +117,14 @@ function findingOf(error: SchemaError): Finding {
     case "uniqueItems":
       return finding(`${name} names the same thing twice`, "keep one of them");
     case "minimum":
+      return beyond("small", `${limit} or more`);
     case "exclusiveMinimum":
-      return finding(`${name} is ${found}, too small`, `it is ${bound(error)}, like ${example}`);
+      return beyond("small", `more than ${limit}`);
     case "maximum":
-      return finding(`${name} is ${found}, too large`, `it is ${bound(error)}, like ${example}`);
+      return beyond("large", `${limit} or less`);
     case "maxLength":
     case "maxItems":
-      return finding(`${name} is too long`, `at most ${String(params["limit"])}`);
+      return finding(`${name} is too long`, `at most ${limit}`);
     default:
       return finding(`${name} ${error.message ?? "is wrong"}`, `write it like ${example}`);
   }
@@ -146,18 +150,6 @@ function typeTrouble(
   return [`${name} is ${found}, ${typeInWords(schema)} is needed`, `write it like ${example}`];
 }
 
-function bound(error: SchemaError): string {
-  const { limit } = error.params as { limit: number };
-  switch (error.keyword) {
-    case "exclusiveMinimum":
-      return `more than ${limit}`;
-    case "minimum":
-      return `${limit} or more`;
-    default:
-      return `${limit} or less`;
-  }
-}
-
 /** Any text will do: no kind of text that our own code reads, no list of words. */
 function isPlainText(schema: Schema): boolean {
   return schema.type === "string" && schema.format === undefined && schema.enum === undefined;
@@ -172,23 +164,20 @@ function pathOf(pointer: string): FilePath {
     .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 }
 
-function typeInWords(schema: Schema): string {
-  switch (schema.type) {
-    case "object":
-      return "a group of keys";
-    case "array":
-      return "a list";
-    case "integer":
-      return "a whole number";
-    case "number":
-      return "a number";
-    case "boolean":
-      return "true or false";
-    default:
-      if (schema.format === "day") return "a date";
-      if (schema.format === "clock") return "a time of day";
-      return quantityFormats.has(schema.format ?? "") ? "an amount with its unit" : "text";
-  }
+const typesInWords: Readonly<Record<string, string>> = {
+  object: "a group of keys",
+  array: "a list",
+  integer: "a whole number",
+  number: "a number",
+  boolean: "true or false",
+};
+
+function typeInWords({ type = "", format = "" }: Schema): string {
+  const words = typesInWords[type];
+  if (words !== undefined) return words;
+  if (format === "day") return "a date";
+  if (format === "clock") return "a time of day";
+  return quantityFormats.has(format) ? "an amount with its unit" : "text";
 }
 
 function exampleOf(schema: Schema): string {
@@ -199,7 +188,8 @@ function exampleOf(schema: Schema): string {
 /** A value as it would stand in the file, short enough for one line. */
 function show(value: unknown): string {
   if (value === null) return "nothing";
-  return clip(flow(value));
+  const line = flow(value).replace(/\s+/g, " ");
+  return line.length > 100 ? `${line.slice(0, 97)}...` : line;
 }
 
 function flow(value: unknown): string {
@@ -211,9 +201,4 @@ function flow(value: unknown): string {
   if (typeof value === "number" && !Number.isFinite(value))
     return Number.isNaN(value) ? ".nan" : value > 0 ? ".inf" : "-.inf";
   return typeof value === "string" ? value : JSON.stringify(value);
-}
-
-function clip(text: string): string {
-  const line = text.replace(/\s+/g, " ");
-  return line.length > 100 ? `${line.slice(0, 97)}...` : line;
 }

@@ -15,12 +15,10 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
       bestDistance = edits;
     }
   }
-  return best ?? longest(words.filter((c) => c.length > 2 && wanted.startsWith(c.toLowerCase())));
-}
-
-/** `wednesday` means `wed`. */
-function longest(words: readonly string[]): string | undefined {
-  return [...words].sort((a, b) => b.length - a.length)[0];
+  if (best !== undefined) return best;
+  // `wednesday` means `wed`.
+  const beginnings = words.filter((c) => c.length > 2 && wanted.startsWith(c.toLowerCase()));
+  return beginnings.sort((a, b) => b.length - a.length)[0];
 }
 
 /** ``did you mean `tomato`?`` or the fallback. */

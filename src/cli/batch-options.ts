@@ -107,7 +107,7 @@ function quantity(
   amounts: Amounts,
   tables: Units,
 ): number {
-  const { value } = accepted(option, parseQuantity(text, kind, { units: tables.units, amounts }));
+  const value = accepted(option, parseQuantity(text, kind, { units: tables.units, amounts }));
   return inBounds(option, text, value, bounds);
 }
 

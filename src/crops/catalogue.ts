@@ -1,6 +1,6 @@
 import { nearest } from "../suggest.js";
 import { given } from "../values.js";
-import type { CourseStage, Crop, LifeCourse, StageLengths, StageName } from "./crop.js";
+import type { Crop, LifeCourse, StageLengths } from "./crop.js";
 
 /** The crops that are known, with their lengths and life courses joined to them. */
 export interface CropCatalogue {
@@ -9,60 +9,33 @@ export interface CropCatalogue {
   readonly byWord: ReadonlyMap<string, Crop>;
 }
 
-/** A crop row of `crops.yaml`, as `schemas/crops.schema.json` has it. */
-export interface CropRow {
-  readonly key: string;
-  readonly name: string;
-  readonly also?: readonly string[];
-  readonly botanical: string;
-  readonly group: string;
+/** `waterLPerPlant` is `water_l_per_plant` in the data files. */
+type InFile<T> = { readonly [Key in keyof T as SnakeCase<Key & string>]: T[Key] };
+type SnakeCase<Text extends string> = Text extends `${infer First}${infer Rest}`
+  ? `${First extends Lowercase<First> ? First : `_${Lowercase<First>}`}${SnakeCase<Rest>}`
+  : "";
+
+/** A row of `crops.yaml`: the crop with the key of its life course. */
+export interface CropRow extends Omit<
+  InFile<Crop>,
+  "also" | "course" | "packet_days_from" | "lengths"
+> {
+  readonly also?: Crop["also"];
   readonly course: string;
-  readonly perennial: boolean;
-  readonly counted_from: Crop["countedFrom"];
   readonly packet_days_from?: Crop["packetDaysFrom"];
-  readonly transplant_age_days: number;
-  readonly usual_bloom_north?: string;
-  readonly water_l_per_plant: number;
-  readonly spray_l_per_plant: number;
-  readonly disorder?: string;
-  readonly sensitivity: Crop["sensitivity"];
-  readonly reason: string;
-  readonly source: string;
-  readonly source_status: Crop["sourceStatus"];
 }
 
-export interface StageLengthRow {
+export interface StageLengthRow extends InFile<StageLengths> {
   readonly crop: string;
-  readonly initial_days: number;
-  readonly development_days: number;
-  readonly mid_days: number;
-  readonly late_days: number;
-  readonly planted_months: readonly number[];
-  readonly region: string;
-  readonly note?: string;
-  readonly source: string;
-  readonly source_status: StageLengths["sourceStatus"];
-}
-
-export interface LifeCourseRow {
-  readonly key: string;
-  readonly description: string;
-  readonly source: string;
-  readonly stages: readonly {
-    readonly stage: StageName;
-    readonly bbch: string;
-    readonly period: CourseStage["period"];
-    readonly share: number;
-  }[];
 }
 
 /** The three data files -> one catalogue. Throws when they do not fit together: our own bug. */
 export function cropCatalogue(data: {
   readonly crops: readonly CropRow[];
   readonly stageLengths: readonly StageLengthRow[];
-  readonly lifeCourses: readonly LifeCourseRow[];
+  readonly lifeCourses: readonly LifeCourse[];
 }): CropCatalogue {
-  const courses = new Map<string, LifeCourse>(data.lifeCourses.map((row) => [row.key, row]));
+  const courses = new Map(data.lifeCourses.map((row) => [row.key, row]));
   const crops = data.crops.map((row): Crop => {
     const course = courses.get(row.course);
     const lengths = data.stageLengths.filter((lengthRow) => lengthRow.crop === row.key);

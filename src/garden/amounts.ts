@@ -12,24 +12,11 @@ const quartsPerUsGallon = 4;
 
 /** Water: `9 L`, `600 mL`, `1 1/2 gal`, `24 fl oz`. */
 export function volumeText(liters: number, amounts: Amounts): string {
-  switch (amounts) {
-    case "metric":
-      return liters >= 1 || liters === 0
-        ? `${decimal(liters, 2)} L`
-        : `${decimal(liters * 1000, 0)} mL`;
-    case "us": {
-      const gallons = liters / litersPerUsGallon;
-      return gallons >= 0.24 || liters === 0
-        ? `${mixedNumber(gallons)} gal`
-        : `${decimal(gallons * fluidOuncesPerUsGallon, 1)} fl oz`;
-    }
-    case "imperial": {
-      const gallons = liters / litersPerImperialGallon;
-      return gallons >= 0.24 || liters === 0
-        ? `${mixedNumber(gallons)} gal`
-        : `${decimal(liters * 1000, 0)} mL`;
-    }
-  }
+  const inMl = `${decimal(liters * 1000, 0)} mL`;
+  if (amounts === "metric") return liters >= 1 || liters === 0 ? `${decimal(liters, 2)} L` : inMl;
+  const gallons = liters / (amounts === "us" ? litersPerUsGallon : litersPerImperialGallon);
+  if (gallons >= 0.24 || liters === 0) return `${mixedNumber(gallons)} gal`;
+  return amounts === "us" ? `${decimal(gallons * fluidOuncesPerUsGallon, 1)} fl oz` : inMl;
 }
 
 /** Stock to measure out: `23 mL`; in US measures `3/4 tsp`, `1 tbsp + 3/4 tsp`, `1 cup + 2 tbsp`. */

@@ -4,146 +4,171 @@
  */
 import { type Day, type DaySpan, parseDay } from "../dates.js";
 import type { FilePath, Finding } from "../problem.js";
-import { absurdSize, type Bounds } from "./bounds.js";
+import { given } from "../values.js";
 import {
+  absurdSize,
+  type Bounds,
   type Parsed,
   parsePercent,
   parseQuantity,
   parseRate,
   parseWater,
+  rateBounds,
   type UnitContext,
   type WaterAmount,
 } from "./quantity.js";
 import type { UnitKind } from "./units.js";
 
-/** An object of the file with known keys and unknown values. */
-export type Loose<T> = Readonly<Partial<Record<keyof T, unknown>>>;
-
-export const rateBounds: Bounds = { least: 0.01, most: 100, words: "0.01 to 100 mL per L" };
 const waterBounds: Bounds = { least: 0.001, most: 10_000, words: "1 mL to 10,000 L" };
 const minutesBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
-export interface Fields {
+interface ReadContext extends UnitContext {
   readonly report: (finding: Finding) => void;
-  readonly day: (value: unknown, path: FilePath) => Day | undefined;
-  readonly span: (value: unknown, path: FilePath) => DaySpan | undefined;
-  readonly quantity: (
-    value: unknown,
-    path: FilePath,
-    kind: UnitKind,
-    bounds: Bounds,
-  ) => number | undefined;
-  readonly rate: (value: unknown, path: FilePath) => number | undefined;
-  readonly water: (value: unknown, path: FilePath) => WaterAmount | undefined;
-  readonly share: (value: unknown, path: FilePath, bounds: Bounds) => number | undefined;
-  /** `18:30` -> minutes after midnight. */
-  readonly clock: (value: unknown, path: FilePath) => number | undefined;
-  /** Days, or hours and minutes, in minutes. */
-  readonly minutes: (value: unknown, path: FilePath) => number | undefined;
 }
 
-export function fieldReaders(context: UnitContext, report: (finding: Finding) => void): Fields {
-  const day: Fields["day"] = (value, path) => {
-    if (typeof value !== "string") return undefined;
-    const parsed = parseDay(value);
-    if (parsed === undefined)
-      report({ code: "date", path, message: `\`${value}\` is no date`, mend: dateMend(value) });
+type KeyOf<T> = keyof T & string;
+type ItemOf<List> = NonNullable<List> extends readonly (infer Item)[] ? Item : never;
+
+/** One object of the file, shaped as `T` if it is right; what is wrong in a field is reported. */
+export class Entry<T> {
+  /** Without keys when it is no object. */
+  readonly raw: Readonly<Partial<Record<keyof T, unknown>>>;
+  readonly path: FilePath;
+  readonly #context: ReadContext;
+
+  constructor(value: unknown, path: FilePath, context: ReadContext) {
+    const isRecord = typeof value === "object" && value !== null && !Array.isArray(value);
+    this.raw = (isRecord ? value : {}) as typeof this.raw;
+    this.path = path;
+    this.#context = context;
+  }
+
+  at(...keys: FilePath): FilePath {
+    return [...this.path, ...keys];
+  }
+
+  report(finding: Finding): void {
+    this.#context.report(finding);
+  }
+
+  /** An object in it. */
+  inner<Key extends KeyOf<T>>(key: Key): Entry<NonNullable<T[Key]>> {
+    return new Entry(this.raw[key], this.at(key), this.#context);
+  }
+
+  /** A list of objects in it. */
+  entries<Key extends KeyOf<T>>(key: Key): Entry<ItemOf<T[Key]>>[] {
+    return this.list(key).map((item, i) => new Entry(item, this.at(key, i), this.#context));
+  }
+
+  list(key: KeyOf<T>): readonly unknown[] {
+    const value = this.raw[key];
+    return Array.isArray(value) ? (value as readonly unknown[]) : [];
+  }
+
+  text(key: KeyOf<T>): string | undefined {
+    const value = this.raw[key];
+    return typeof value === "string" ? value : undefined;
+  }
+
+  number(key: KeyOf<T>): number | undefined {
+    const value = this.raw[key];
+    return typeof value === "number" && Number.isFinite(value) ? value : undefined;
+  }
+
+  /** The value, where it is one of the list. */
+  among<One>(known: readonly One[], key: KeyOf<T>): One | undefined {
+    return known.find((one) => one === this.raw[key]);
+  }
+
+  day(key: KeyOf<T>): Day | undefined {
+    const text = this.text(key);
+    const parsed = text === undefined ? undefined : parseDay(text);
+    if (text !== undefined && parsed === undefined)
+      this.report({
+        code: "date",
+        path: this.at(key),
+        message: `\`${text}\` is no date`,
+        mend: dateMend(text),
+      });
     return parsed;
-  };
+  }
 
-  function accept<T>(parsed: Parsed<T>, path: FilePath): T | undefined {
-    if (parsed.ok) return parsed.value;
-    report({ code: "quantity", path, message: parsed.message, mend: parsed.mend });
+  /** Its `from` and `to`; neither where they are in the wrong order. */
+  span(this: Entry<Record<keyof DaySpan, unknown>>, what: string): Partial<DaySpan> {
+    const [from, to] = [this.day("from"), this.day("to")];
+    if (from === undefined || to === undefined || to >= from) return given({ from, to });
+    this.report({
+      code: "ends-before-begin",
+      path: this.at("to"),
+      message: `the ${what} ends on ${to}, before it begins on ${from}`,
+      mend: "swap the two dates or mend the year",
+    });
+    return {};
+  }
+
+  quantity(key: KeyOf<T>, kind: UnitKind, bounds: Bounds): number | undefined {
+    return this.#parsed(key, bounds, (text) => parseQuantity(text, kind, this.#context));
+  }
+
+  /** A length of time in whole days. */
+  days(key: KeyOf<T>, bounds: Bounds): number | undefined {
+    const days = this.quantity(key, "time", bounds);
+    return days === undefined ? undefined : Math.round(days);
+  }
+
+  /** Days, or hours and minutes, in minutes. */
+  minutes(key: KeyOf<T>): number | undefined {
+    const days = this.quantity(key, "time", minutesBounds);
+    return days === undefined ? undefined : Math.round(days * 1440);
+  }
+
+  rate(key: KeyOf<T>): number | undefined {
+    return this.#parsed(key, rateBounds, (text) => parseRate(text, this.#context));
+  }
+
+  /** 0 to 1. */
+  share(key: KeyOf<T>, bounds: Bounds): number | undefined {
+    return this.#parsed(key, bounds, parsePercent);
+  }
+
+  water(key: KeyOf<T>): WaterAmount | undefined {
+    const parse = (text: string) => parseWater(text, this.#context);
+    return this.#parsed(key, waterBounds, parse, ({ liters }) => liters);
+  }
+
+  /** `18:30` -> minutes after midnight. */
+  clock(key: KeyOf<T>): number | undefined {
+    const text = this.text(key);
+    if (text === undefined) return undefined;
+    const match = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(text);
+    if (match) return Number(match[1]) * 60 + Number(match[2]);
+    this.report({
+      code: "clock",
+      path: this.at(key),
+      message: `\`${text}\` is no time of day`,
+      mend: 'write it on the 24-hour clock in quotes, like "18:30"',
+    });
     return undefined;
   }
 
-  function inBounds(amount: number | undefined, text: string, path: FilePath, bounds: Bounds) {
-    const absurd = amount === undefined ? undefined : absurdSize(text, amount, bounds);
-    if (absurd === undefined) return amount;
-    report({ code: "absurd-size", path, ...absurd });
-    return undefined;
+  #parsed<Value>(
+    key: KeyOf<T>,
+    bounds: Bounds,
+    parse: (text: string) => Parsed<Value>,
+    sizeOf: (value: Value) => number = Number,
+  ): Value | undefined {
+    const text = this.text(key);
+    if (text === undefined) return undefined;
+    const parsed = parse(text);
+    const trouble = parsed.ok ? absurdSize(text, sizeOf(parsed.value), bounds) : parsed;
+    if (trouble !== undefined) {
+      const { message, mend } = trouble;
+      const code = parsed.ok ? "absurd-size" : "quantity";
+      this.report({ code, path: this.at(key), message, mend });
+    }
+    return parsed.ok && trouble === undefined ? parsed.value : undefined;
   }
-
-  return {
-    report,
-    day,
-    span(value, path) {
-      const raw = record<DaySpan>(value);
-      const from = day(raw.from, [...path, "from"]);
-      const to = day(raw.to, [...path, "to"]);
-      if (from === undefined || to === undefined) return undefined;
-      if (to >= from) return { from, to };
-      report({
-        code: "ends-before-begin",
-        path: [...path, "to"],
-        message: `the ${path.includes("away") ? "time away" : "season"} ends on ${to}, before it begins on ${from}`,
-        mend: "swap the two dates or mend the year",
-      });
-      return undefined;
-    },
-    quantity(value, path, kind, bounds) {
-      if (typeof value !== "string") return undefined;
-      const amount = accept(parseQuantity(value, kind, context), path)?.value;
-      return inBounds(amount, value, path, bounds);
-    },
-    rate(value, path) {
-      if (typeof value !== "string") return undefined;
-      return inBounds(accept(parseRate(value, context), path), value, path, rateBounds);
-    },
-    water(value, path) {
-      if (typeof value !== "string") return undefined;
-      const water = accept(parseWater(value, context), path);
-      return inBounds(water?.liters, value, path, waterBounds) === undefined ? undefined : water;
-    },
-    share(value, path, bounds) {
-      if (typeof value !== "string") return undefined;
-      return inBounds(accept(parsePercent(value), path), value, path, bounds);
-    },
-    clock(value, path) {
-      if (typeof value !== "string") return undefined;
-      const match = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(value);
-      if (match) return Number(match[1]) * 60 + Number(match[2]);
-      report({
-        code: "clock",
-        path,
-        message: `\`${value}\` is no time of day`,
-        mend: 'write it on the 24-hour clock in quotes, like "18:30"',
-      });
-      return undefined;
-    },
-    minutes(value, path) {
-      if (typeof value !== "string") return undefined;
-      const time = accept(parseQuantity(value, "time", context), path)?.value;
-      const days = inBounds(time, value, path, minutesBounds);
-      return days === undefined ? undefined : Math.round(days * 1440);
-    },
-  };
-}
-
-/** The value as an object; one without keys when it is something else. */
-export function record<T>(value: unknown): Loose<T> {
-  const isRecord = typeof value === "object" && value !== null && !Array.isArray(value);
-  return (isRecord ? value : emptyRecord) as Loose<T>;
-}
-
-const emptyRecord: unknown = {};
-
-/** The value as a list; an empty one when it is something else. */
-export function list(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? (value as readonly unknown[]) : [];
-}
-
-/** The value, where it is one of the list. */
-export function among<T>(known: readonly T[], value: unknown): T | undefined {
-  return known.find((one) => one === value);
-}
-
-export function text(value: unknown): string | undefined {
-  return typeof value === "string" ? value : undefined;
-}
-
-export function number(value: unknown): number | undefined {
-  return typeof value === "number" && Number.isFinite(value) ? value : undefined;
 }
 
 function dateMend(value: string): string {

@@ -1,30 +1,23 @@
 import { IANAZone } from "luxon";
-import { type DaySpan, monthOf } from "../dates.js";
+import { monthOf } from "../dates.js";
 import type { Garden } from "./garden.js";
 
-interface HemisphereSigns {
-  readonly hemisphere: Garden["hemisphere"] | undefined;
-  readonly latitudeDeg: number | undefined;
-  readonly timezone: string;
-  readonly season: DaySpan;
-}
-
 /** Which half of the earth, and where that is known from (undefined when the grower said it). */
-export function hemisphereOf(signs: HemisphereSigns): {
-  hemisphere: Garden["hemisphere"];
-  assumption?: string;
-} {
-  if (signs.hemisphere !== undefined) return { hemisphere: signs.hemisphere };
-  if (signs.latitudeDeg !== undefined)
-    return { hemisphere: signs.latitudeDeg < 0 ? "south" : "north" };
-  const summerTime = hemisphereFromZone(signs.timezone, Number(signs.season.from.slice(0, 4)));
+export function hemisphereOf(
+  stated: Garden["hemisphere"] | undefined,
+  latitudeDeg: number | undefined,
+  { timezone, season }: Pick<Garden, "timezone" | "season">,
+): { hemisphere: Garden["hemisphere"]; assumption?: string } {
+  if (stated !== undefined) return { hemisphere: stated };
+  if (latitudeDeg !== undefined) return { hemisphere: latitudeDeg < 0 ? "south" : "north" };
+  const summerTime = hemisphereFromZone(timezone, Number(season.from.slice(0, 4)));
   if (summerTime !== undefined)
     return {
       hemisphere: summerTime,
-      assumption: `${summerTime}ern hemisphere, from the summer time of ${signs.timezone}`,
+      assumption: `${summerTime}ern hemisphere, from the summer time of ${timezone}`,
     };
-  const spansNewYear = signs.season.from.slice(0, 4) !== signs.season.to.slice(0, 4);
-  const hemisphere = spansNewYear && monthOf(signs.season.from) > 6 ? "south" : "north";
+  const spansNewYear = season.from.slice(0, 4) !== season.to.slice(0, 4);
+  const hemisphere = spansNewYear && monthOf(season.from) > 6 ? "south" : "north";
   return {
     hemisphere,
     assumption: `${hemisphere}ern hemisphere, as neither hemisphere nor latitude is given`,

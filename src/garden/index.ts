@@ -12,9 +12,7 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
-export { absurdSize, type Bounds } from "./bounds.js";
 export { decodeText } from "./decode.js";
-export { rateBounds } from "./fields.js";
 export {
   type Acid,
   type Amounts,
@@ -35,10 +33,13 @@ export {
 } from "./garden.js";
 export { hemisphereFromZone } from "./hemisphere.js";
 export {
+  absurdSize,
+  type Bounds,
   type Parsed,
   parsePercent,
   parseQuantity,
   parseRate,
+  rateBounds,
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";

@@ -3,7 +3,7 @@
  * quantities with `per`, `in` or `/` between them.
  */
 import type { Amounts } from "./garden.js";
-import { findUnit, type Unit, type UnitKind, type UnitTable } from "./units.js";
+import { findUnit, type UnitKind, type UnitTable } from "./units.js";
 
 export interface UnitContext {
   readonly units: UnitTable;
@@ -14,20 +14,14 @@ export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly message: string; readonly mend: string };
 
-export interface Quantity {
-  /** In the base unit of its kind. */
-  readonly value: number;
-  readonly unit: Unit;
-}
-
-const examples: Record<UnitKind, string> = {
-  volume: "9 L or 2 gal",
-  mass: "50 g or 2 oz",
-  length: "20 m or 60 ft",
-  area: "4 m2 or 40 ft2",
-  time: "14 days or 2 weeks",
-  hardness: "120 mg/L, 7 dH or 12 gpg",
-  concentration: "5 g/L or 40 mg/L",
+const kinds: Record<UnitKind, { readonly words: string; readonly example: string }> = {
+  volume: { words: "a volume", example: "9 L or 2 gal" },
+  mass: { words: "a weight", example: "50 g or 2 oz" },
+  length: { words: "a length", example: "20 m or 60 ft" },
+  area: { words: "an area", example: "4 m2 or 40 ft2" },
+  time: { words: "a number of days", example: "14 days or 2 weeks" },
+  hardness: { words: "a hardness", example: "120 mg/L, 7 dH or 12 gpg" },
+  concentration: { words: "a concentration", example: "5 g/L or 40 mg/L" },
 };
 
 const numberAtStart = /^(\d+\s+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)\s*/;
@@ -36,16 +30,13 @@ const numberAtStart = /^(\d+\s+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)\s*/;
 export function parseQuantity(
   text: string,
   kind: UnitKind,
-  context: UnitContext,
-): Parsed<Quantity> {
+  { units, amounts }: UnitContext,
+): Parsed<number> {
   const plain = plainText(text);
-  const example = examples[kind];
-  const refuse = (message: string, mend: string): Parsed<Quantity> => ({
-    ok: false,
-    message,
-    mend,
-  });
-  if (/^[-−–]/.test(plain)) return refuse(`\`${text}\` is negative`, `write it like ${example}`);
+  const { words, example } = kinds[kind];
+  const refuse = (message: string, mend = `write it like ${example}`) =>
+    ({ ok: false, message, mend }) as const;
+  if (/^[-−–]/.test(plain)) return refuse(`\`${text}\` is negative`);
   if (/^\d+,\d+/.test(plain))
     return refuse(
       `\`${text}\` has a comma in the number`,
@@ -54,40 +45,23 @@ export function parseQuantity(
         : `write it with a point, like ${plain.replace(",", ".")}`,
     );
   const number = numberAtStart.exec(plain);
-  if (!number?.[1])
-    return refuse(`\`${text}\` is not a number with a unit`, `write it like ${example}`);
+  if (!number?.[1]) return refuse(`\`${text}\` is not a number with a unit`);
   const amount = numberOf(number[1]);
-  if (!Number.isFinite(amount))
-    return refuse(`\`${text}\` divides by zero`, `write it like ${example}`);
+  if (!Number.isFinite(amount)) return refuse(`\`${text}\` divides by zero`);
   const unitName = plain.slice(number[0].length);
   if (unitName === "")
     return refuse(`\`${text}\` has no unit`, `write the unit behind the number, like ${example}`);
-  const unit = findUnit(
-    unitName,
-    context.units.filter((u) => u.kind === kind),
-    context.amounts,
+  const ofKind = units.filter((u) => u.kind === kind);
+  const unit = findUnit(unitName, ofKind, amounts);
+  if (unit !== undefined) return { ok: true, value: amount * unit.factor };
+  const other = findUnit(unitName, units, amounts);
+  return refuse(
+    other
+      ? `\`${text}\` is ${kinds[other.kind].words}, ${words} is needed`
+      : `the unit \`${unitName}\` is not known`,
+    `write ${words} like ${example}`,
   );
-  if (unit === undefined) {
-    const other = findUnit(unitName, context.units, context.amounts);
-    return refuse(
-      other
-        ? `\`${text}\` is ${kindInWords[other.kind]}, ${kindInWords[kind]} is needed`
-        : `the unit \`${unitName}\` is not known`,
-      `write ${kindInWords[kind]} like ${example}`,
-    );
-  }
-  return { ok: true, value: { value: amount * unit.factor, unit } };
 }
-
-const kindInWords: Record<UnitKind, string> = {
-  volume: "a volume",
-  mass: "a weight",
-  length: "a length",
-  area: "an area",
-  time: "a number of days",
-  hardness: "a hardness",
-  concentration: "a concentration",
-};
 
 /** `10 mL in 4 L`, `2.5 mL per L`, `2 tsp/gal` -> mL of stock per litre of water. */
 export function parseRate(text: string, context: UnitContext): Parsed<number> {
@@ -96,11 +70,11 @@ export function parseRate(text: string, context: UnitContext): Parsed<number> {
   if (above === undefined || below === undefined)
     return { ok: false, message: `\`${text}\` is not a rate`, mend };
   const stock = parseQuantity(above, "volume", context);
-  const water = parseQuantity(/^\d|^\.\d/.test(below) ? below : `1 ${below}`, "volume", context);
+  const water = parseQuantity(withNumber(below), "volume", context);
   if (!stock.ok) return { ...stock, mend };
   if (!water.ok) return { ...water, mend };
-  if (water.value.value === 0) return { ok: false, message: `\`${text}\` is in no water`, mend };
-  return { ok: true, value: (stock.value.value * 1000) / water.value.value };
+  if (water.value === 0) return { ok: false, message: `\`${text}\` is in no water`, mend };
+  return { ok: true, value: (stock.value * 1000) / water.value };
 }
 
 export interface WaterAmount {
@@ -116,14 +90,14 @@ export function parseWater(text: string, context: UnitContext): Parsed<WaterAmou
   if (!liters.ok) return { ...liters, mend };
   const amount = (per: WaterAmount["per"], divisor = 1): Parsed<WaterAmount> => ({
     ok: true,
-    value: { liters: liters.value.value / divisor, per },
+    value: { liters: liters.value / divisor, per },
   });
   if (below === undefined || /^(planting|bed)$/i.test(below)) return amount("whole");
   if (/^plants?$/i.test(below)) return amount("plant");
-  const area = parseQuantity(/^\d|^\.\d/.test(below) ? below : `1 ${below}`, "area", context);
-  if (!area.ok || area.value.value === 0)
+  const area = parseQuantity(withNumber(below), "area", context);
+  if (!area.ok || area.value === 0)
     return { ok: false, message: `\`per ${below}\` is neither plants nor an area`, mend };
-  return amount("m2", area.value.value);
+  return amount("m2", area.value);
 }
 
 /** `94 %` -> 0.94. */
@@ -132,6 +106,11 @@ export function parsePercent(text: string): Parsed<number> {
   if (!match)
     return { ok: false, message: `\`${text}\` is not a percentage`, mend: "write it like 5 %" };
   return { ok: true, value: Number(match[1]) / 100 };
+}
+
+/** `per L` is per 1 L. */
+function withNumber(text: string): string {
+  return /^\.?\d/.test(text) ? text : `1 ${text}`;
 }
 
 function splitPer(text: string): [above: string | undefined, below: string | undefined] {
@@ -159,3 +138,27 @@ function numberOf(text: string): number {
     })
     .reduce((sum, part) => sum + part, 0);
 }
+
+/** Smallest and largest sensible amount, in the base unit. */
+export interface Bounds {
+  readonly least: number;
+  readonly most: number;
+  /** The bounds in words: `0.1 L to 100 L`. */
+  readonly words: string;
+}
+
+/** What is wrong with an amount beyond its bounds; a conversion's last digits are within them. */
+export function absurdSize(
+  text: string,
+  amount: number,
+  { least, most, words }: Bounds,
+): { message: string; mend: string } | undefined {
+  const isSmall = amount < least * (1 - 1e-9);
+  if (!isSmall && !(amount > most * (1 + 1e-9))) return undefined;
+  return {
+    message: `\`${text}\` is too ${isSmall ? "small" : "large"} to be meant`,
+    mend: `check the number and the unit; ${words} is understood`,
+  };
+}
+
+export const rateBounds: Bounds = { least: 0.01, most: 100, words: "0.01 to 100 mL per L" };

@@ -52,6 +52,9 @@ function onOneLine(text: string): string {
   return line.length > longestMessage ? `${line.slice(0, longestMessage)}...` : line;
 }
 
+type Words = readonly [message: string, mend: string];
+const tooDeep: Words = ["the file nests too deeply to be read", "check brackets and indentation"];
+
 /** One slip often breaks every line after it: beyond these nobody reads on. */
 const mostSyntaxErrors = 50;
 
@@ -70,20 +73,15 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     mend,
   });
   const fail = (...problems: Problem[]): Result<SourceFile> => ({ ok: false, problems });
+  const refuseWhole = (code: string, message: string, mend: string): Result<SourceFile> =>
+    fail(refuse(code, 0, message, mend));
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
-    return fail(
-      refuse("calendar", 0, "this is a calendar, not a garden file", "give the garden file"),
-    );
-
-  const tooDeep = (): Result<SourceFile> =>
-    fail(
-      refuse("yaml", 0, "the file nests too deeply to be read", "check brackets and indentation"),
-    );
+    return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
   const documents = unlessTooDeep(() =>
     parseAllDocuments(text, { ...options, lineCounter: lines }),
   );
-  if (documents === undefined) return tooDeep();
+  if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
   const errors = documents
     .flatMap((doc) => [...doc.errors, ...doc.warnings])
     .filter((error, i, all) => error.pos[0] !== all[i - 1]?.pos[0]);
@@ -92,20 +90,13 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
   const tabs = errors.filter((error) => error.code === "TAB_AS_INDENT");
   const found = [
     ...(tabs.length > 0 ? tabs : errors).map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
-    ...(errors.length === 0 && doc ? repeatedKeys(doc) : []).map(({ offset, key }) =>
-      refuse(
-        "yaml-key-twice",
-        offset,
-        `the key \`${key}\` is given twice here`,
-        "keep one of the two",
-      ),
+    ...(errors.length === 0 && doc ? repeatedKeys(doc) : []).map(([offset, message]) =>
+      refuse("yaml-key-twice", offset, message, "keep one of the two"),
     ),
   ];
   if (found.length > 0) return fail(...found.slice(0, mostSyntaxErrors));
   if (doc === undefined || (holdsNothing(doc) && second === undefined))
-    return fail(
-      refuse("empty", 0, "the file is empty", "run `feedround new` for a first garden file"),
-    );
+    return refuseWhole("empty", "the file is empty", "run `feedround new` for a first garden file");
   if (second !== undefined)
     return fail(
       refuse(
@@ -117,7 +108,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     );
   try {
     const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
-    if (value === undefined) return tooDeep();
+    if (value === undefined) return refuseWhole("yaml", ...tooDeep);
     JSON.stringify(value); // throws where an alias holds itself
     return { ok: true, value: { file, text, value, locate: (f) => at(offsetOf(doc, f)) } };
   } catch (error) {
@@ -150,15 +141,16 @@ function holdsNothing({ contents }: Document.Parsed): boolean {
   return contents === null || (isScalar(contents) && contents.value === null);
 }
 
-function repeatedKeys(doc: Document.Parsed): { offset: number; key: string }[] {
-  const repeated: { offset: number; key: string }[] = [];
+function repeatedKeys(doc: Document.Parsed): [offset: number, message: string][] {
+  const repeated: [offset: number, message: string][] = [];
   visit(doc, {
     Map(_, map) {
       const known = new Set<string>();
       for (const { key } of map.items) {
         if (!isScalar(key)) continue;
         const name = String(key.value);
-        if (known.has(name)) repeated.push({ offset: key.range?.[0] ?? 0, key: name });
+        if (known.has(name))
+          repeated.push([key.range?.[0] ?? 0, `the key \`${name}\` is given twice here`]);
         known.add(name);
       }
     },
@@ -180,9 +172,8 @@ function firstAliasOffset(text: string): number {
   return Math.max(text.search(/(?<=[\s[,{:-])\*[^\s,\]}]/), 0);
 }
 
-function inOurWords(error: YAMLError): [message: string, mend: string] {
-  if (/call stack/i.test(error.message))
-    return ["the file nests too deeply to be read", "check brackets and indentation"];
+function inOurWords(error: YAMLError): Words {
+  if (/call stack/i.test(error.message)) return tooDeep;
   switch (error.code) {
     case "TAB_AS_INDENT":
       return ["a tab is used to indent", "indent with spaces"];

@@ -5,12 +5,7 @@ export const vessels = ["can", "sprayer"] as const;
 export type Vessel = (typeof vessels)[number];
 
 export function vesselOf(route: Route): Vessel {
-  switch (route) {
-    case "drench":
-      return "can";
-    case "foliar":
-      return "sprayer";
-  }
+  return ({ drench: "can", foliar: "sprayer" } as const)[route];
 }
 
 /** A full one, L. */
@@ -26,10 +21,5 @@ export function feedingL(
   { waterL, sprayL }: Pick<Planting, "waterL" | "sprayL">,
   route: Route,
 ): number {
-  switch (route) {
-    case "drench":
-      return waterL;
-    case "foliar":
-      return sprayL;
-  }
+  return { drench: waterL, foliar: sprayL }[route];
 }

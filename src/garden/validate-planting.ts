@@ -1,18 +1,17 @@
-import type {
-  Planting as PlantingFile,
-  StageSeen as StageSeenFile,
-} from "../compiled/garden-file.js";
+import type { Planting as PlantingFile } from "../compiled/garden-file.js";
 import { type Crop, cropSuggestion, findCrop, stageNames } from "../crops/index.js";
 import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { FilePath } from "../problem.js";
 import { given } from "../values.js";
-import { among, list, type Loose, number, record, text } from "./fields.js";
+import type { Entry } from "./fields.js";
 import { type Planting, routes, type StageSeen } from "./garden.js";
-import type { WaterAmount } from "./quantity.js";
+import type { Bounds, WaterAmount } from "./quantity.js";
 import type { Validation } from "./validation.js";
 
 /** Of a bed, and of a planting in it. */
-export const areaBounds = { least: 0.01, most: 100_000, words: "0.01 to 100,000 m2" };
+export const areaBounds: Bounds = { least: 0.01, most: 100_000, words: "0.01 to 100,000 m2" };
+
+const intervalBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
 
 /** A planting before its water is known, which can depend on its bed. */
 export type PlantingDraft = Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual"> & {
@@ -22,118 +21,90 @@ export type PlantingDraft = Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual">
 };
 
 export function validatePlanting(
-  value: unknown,
-  path: FilePath,
+  entry: Entry<PlantingFile>,
   bed: string,
   season: DaySpan | undefined,
-  validation: Validation,
+  { tables: { catalogue } }: Validation,
 ): PlantingDraft {
-  const { fields, tables } = validation;
-  const raw = record<PlantingFile>(value);
-  const word = text(raw.crop);
-  const crop = word === undefined ? undefined : findCrop(word, tables.catalogue);
+  const { raw, path } = entry;
+  const word = entry.text("crop");
+  const crop = word === undefined ? undefined : findCrop(word, catalogue);
   if (word !== undefined && crop === undefined)
-    fields.report({
+    entry.report({
       code: "unknown-crop",
-      path: [...path, "crop"],
+      path: entry.at("crop"),
       message: `the crop \`${word}\` is not known`,
-      mend: cropSuggestion(word, tables.catalogue),
+      mend: cropSuggestion(word, catalogue),
     });
-  const days = {
-    sown: fields.day(raw.sown, [...path, "sown"]),
-    transplanted: fields.day(raw.transplanted, [...path, "transplanted"]),
-    bloom: fields.day(raw.bloom, [...path, "bloom"]),
-    removed: fields.day(raw.removed, [...path, "removed"]),
-  };
-  const seen = list(raw.seen).flatMap((item, i): StageSeen[] => {
-    const stage = record<StageSeenFile>(item);
-    const on = fields.day(stage.on, [...path, "seen", i, "on"]);
-    const name = text(stage.stage);
-    return on !== undefined && name !== undefined
-      ? [{ stage: name, on, path: [...path, "seen", i] }]
-      : [];
+  const seen = entry.entries("seen").flatMap((sighting): StageSeen[] => {
+    const [stage, on] = [sighting.text("stage"), sighting.day("on")];
+    return on === undefined || stage === undefined ? [] : [{ stage, on, path: sighting.path }];
   });
-  const established = raw.established === true;
-  // A date that cannot be read is told already: it is a beginning all the same.
-  if (crop) checkStart(crop, raw, path, validation);
-  checkDates({ ...days, seen }, crop?.perennial === true, path, season, validation);
-  if (crop) checkSeen(crop, seen, validation);
-  // What is given wrongly is told once; a stand-in keeps it from being told as missing too.
-  const plants = number(raw.plants) ?? (raw.plants === undefined ? undefined : 1);
-  const areaM2 = fields.quantity(raw.area, [...path, "area"], "area", areaBounds);
-  return {
-    id: text(raw.id) ?? "",
-    name: text(raw.name) ?? text(raw.id) ?? "",
+  const draft: PlantingDraft = {
+    id: entry.text("id") ?? "",
+    name: entry.text("name") ?? entry.text("id") ?? "",
     bed,
     crop: crop?.key ?? word ?? "",
     cropWord: word?.toLowerCase().trim() ?? "",
-    ...given({ variety: text(raw.variety), plants, ...days }),
-    ...(established ? { established } : {}),
-    seen,
-    ...given({ daysToHarvest: number(raw.days_to_harvest) }),
     ...given({
-      rateMlPerL: fields.rate(raw.rate, [...path, "rate"]),
-      intervalDays: wholeDays(
-        fields.quantity(raw.interval, [...path, "interval"], "time", {
-          least: 1,
-          most: 120,
-          words: "1 to 120 days",
-        }),
-      ),
+      variety: entry.text("variety"),
+      // What is given wrongly is told once; a stand-in keeps it from being told as missing too.
+      plants: entry.number("plants") ?? (raw.plants === undefined ? undefined : 1),
+      sown: entry.day("sown"),
+      transplanted: entry.day("transplanted"),
+      bloom: entry.day("bloom"),
+      removed: entry.day("removed"),
+      established: raw.established === true ? true : undefined,
     }),
-    level: number(raw.level) ?? 1,
-    feed: feedOf(raw.feed),
+    seen,
+    ...given({
+      daysToHarvest: entry.number("days_to_harvest"),
+      rateMlPerL: entry.rate("rate"),
+      intervalDays: entry.days("interval", intervalBounds),
+    }),
+    level: entry.number("level") ?? 1,
+    feed:
+      typeof raw.feed === "boolean"
+        ? raw.feed
+          ? "yes"
+          : "no"
+        : (entry.among([...routes, "both"], "feed") ?? "by-rule"),
     path,
-    waterGiven: fields.water(raw.water, [...path, "water"]),
-    sprayGiven: fields.water(raw.spray, [...path, "spray"]),
-    areaM2: areaM2 ?? (raw.area === undefined ? undefined : 1),
+    waterGiven: entry.water("water"),
+    sprayGiven: entry.water("spray"),
+    areaM2: entry.quantity("area", "area", areaBounds) ?? (raw.area === undefined ? undefined : 1),
   };
+  if (crop) checkStart(crop, entry);
+  checkDates(draft, crop?.perennial === true, season, entry);
+  if (crop) checkSeen(crop, seen, entry);
+  return draft;
 }
 
-function feedOf(value: unknown): PlantingDraft["feed"] {
-  if (typeof value === "boolean") return value ? "yes" : "no";
-  return among([...routes, "both"], value) ?? "by-rule";
-}
-
-function wholeDays(days: number | undefined): number | undefined {
-  return days === undefined ? undefined : Math.round(days);
-}
-
-interface PlantingDates {
-  readonly sown: Day | undefined;
-  readonly transplanted: Day | undefined;
-  readonly bloom: Day | undefined;
-  readonly removed: Day | undefined;
-  readonly seen: readonly StageSeen[];
-}
-
-/** A planting must be placed in time by something. */
-function checkStart(
-  crop: Crop,
-  raw: Loose<PlantingFile>,
-  path: FilePath,
-  { fields }: Validation,
-): void {
-  const { sown, transplanted, bloom } = raw;
+/**
+ * A planting must be placed in time by something. A date that cannot be read is told already: it is a
+ * beginning all the same.
+ */
+function checkStart(crop: Crop, entry: Entry<PlantingFile>): void {
+  const { sown, transplanted, bloom, established } = entry.raw;
   if (bloom !== undefined && !crop.perennial)
-    fields.report({
+    entry.report({
       code: "bloom-of-annual",
-      path: [...path, "bloom"],
+      path: entry.at("bloom"),
       message: `\`bloom\` is for perennials, and ${crop.name} is an annual`,
       mend: "write `seen: [{ stage: flowering, on: ... }]` instead",
     });
   if (crop.perennial || sown !== undefined || transplanted !== undefined) return;
-  if (raw.established !== true)
-    fields.report({
+  if (established !== true)
+    entry.report({
       code: "no-start",
-      path,
+      path: entry.path,
       message: "nothing says when this planting begins",
       mend: "add `sown: 2027-04-01` or `transplanted: 2027-05-20`, or `established: true` with a stage seen",
     });
-  else if (list(raw.seen).length === 0)
-    fields.report({
+  else if (entry.list("seen").length === 0)
+    entry.report({
       code: "no-start",
-      path: [...path, "established"],
+      path: entry.at("established"),
       message: "an established annual needs a stage that was seen, to know where it is in its life",
       mend: "add `seen: [{ stage: flowering, on: 2027-06-12 }]`",
     });
@@ -141,14 +112,13 @@ function checkStart(
 
 /** Days that contradict each other or the season. */
 function checkDates(
-  { sown, transplanted, bloom, removed, seen }: PlantingDates,
+  { sown, transplanted, bloom, removed, seen }: PlantingDraft,
   perennial: boolean,
-  path: FilePath,
   season: DaySpan | undefined,
-  { fields }: Validation,
+  entry: Entry<PlantingFile>,
 ): void {
   const contradict = (key: FilePath, message: string, mend: string): void => {
-    fields.report({ code: "date-order", path: [...path, ...key], message, mend });
+    entry.report({ code: "date-order", path: entry.at(...key), message, mend });
   };
   if (sown !== undefined && transplanted !== undefined && sown > transplanted)
     contradict(
@@ -206,13 +176,13 @@ function checkDates(
 const longestLeadDays = 400;
 
 /** Stages that this crop has, each once, in the order of its life. */
-function checkSeen(crop: Crop, seen: readonly StageSeen[], { fields }: Validation): void {
+function checkSeen(crop: Crop, seen: readonly StageSeen[], entry: Entry<PlantingFile>): void {
   const course: readonly string[] = crop.course.stages.map((stage) => stage.stage);
   const known = seen.filter(({ stage, path }) => {
     if (course.includes(stage)) return true;
     // A stage of no crop at all is told by the schema.
     if (!stageNames.some((name) => name === stage)) return false;
-    fields.report({
+    entry.report({
       code: "stage-of-other-crop",
       path: [...path, "stage"],
       message: `${crop.name} has no stage \`${stage}\` in its life`,
@@ -224,7 +194,7 @@ function checkSeen(crop: Crop, seen: readonly StageSeen[], { fields }: Validatio
   for (const [i, later] of inOrder.entries()) {
     const before = inOrder[i - 1];
     if (before && (later.stage === before.stage || later.on <= before.on))
-      fields.report({
+      entry.report({
         code: "date-order",
         path: [...later.path, "on"],
         message:

@@ -1,87 +1,83 @@
+import { Duration } from "luxon";
 import type {
   Calendar,
   FeedingDays as FeedingFile,
-  GardenFile,
   Reminder,
+  SourceWater as SourceWaterFile,
 } from "../compiled/garden-file.js";
-import { type Weekday, weekdays } from "../dates.js";
+import { weekdays } from "../dates.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
-import { type Fields, list, record, text } from "./fields.js";
+import type { Entry } from "./fields.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
+import type { Bounds } from "./quantity.js";
 import type { Validation } from "./validation.js";
 
-const hardnessBounds = { least: 0, most: 5000, words: "0 to 5,000 mg/L" };
+const hardnessBounds: Bounds = { least: 0, most: 5000, words: "0 to 5,000 mg/L" };
+const calciumBounds: Bounds = { least: 0, most: 2000, words: "0 to 2,000 mg/L" };
 
-export function validateSourceWater(value: unknown, fields: Fields): SourceWater | undefined {
-  if (value === undefined) return undefined;
-  const raw = record<NonNullable<GardenFile["source_water"]>>(value);
-  const hardness = (key: "hardness" | "alkalinity"): number | undefined =>
-    fields.quantity(raw[key], ["source_water", key], "hardness", hardnessBounds);
+export function validateSourceWater(entry: Entry<SourceWaterFile>): SourceWater {
   return given({
-    hardnessMgPerL: hardness("hardness"),
-    alkalinityMgPerL: hardness("alkalinity"),
-    calciumMgPerL: fields.quantity(raw.calcium, ["source_water", "calcium"], "concentration", {
-      least: 0,
-      most: 2000,
-      words: "0 to 2,000 mg/L",
-    }),
+    hardnessMgPerL: entry.quantity("hardness", "hardness", hardnessBounds),
+    alkalinityMgPerL: entry.quantity("alkalinity", "hardness", hardnessBounds),
+    calciumMgPerL: entry.quantity("calcium", "concentration", calciumBounds),
   });
 }
 
 export function validateFeeding(
-  value: unknown,
-  { fields, tables, assume }: Validation,
+  entry: Entry<FeedingFile>,
+  { tables, assume }: Validation,
 ): FeedingDays {
-  const raw = record<FeedingFile>(value);
-  const days = list(raw.days).filter((d): d is Weekday => weekdays.includes(d as Weekday));
+  const { raw } = entry;
+  const days = entry.list("days");
   if (raw.days === undefined) assume("feeding on any day of the week, as no days are given");
-  const startMin = fields.clock(raw.time, ["feeding", "time"]);
-  const durationMin = fields.minutes(raw.duration, ["feeding", "duration"]);
+  const startMin = entry.clock("time");
+  const durationMin = entry.minutes("duration");
   if (durationMin !== undefined && (durationMin < 1 || durationMin > 720))
-    fields.report({
+    entry.report({
       code: "absurd-size",
-      path: ["feeding", "duration"],
+      path: entry.at("duration"),
       message: `\`${String(raw.duration)}\` is no length for a round`,
       mend: "write 1 min to 12 hours, like 30 min",
     });
+  const known = weekdays.filter((d) => days.includes(d));
   return {
-    days: days.length > 0 ? weekdays.filter((d) => days.includes(d)) : weekdays,
+    days: known.length > 0 ? known : weekdays,
     ...given({ timeOfDay: startMin === undefined ? undefined : clockText(startMin) }),
     durationMin: durationMin ?? tables.usual.round_min,
-    away: list(raw.away).flatMap((span, i) => fields.span(span, ["feeding", "away", i]) ?? []),
+    away: entry.entries("away").flatMap((span) => {
+      const { from, to } = span.span("time away");
+      return from === undefined || to === undefined ? [] : [{ from, to }];
+    }),
   };
 }
 
 export function validateCalendar(
-  value: unknown,
+  entry: Entry<Calendar>,
   timeOfDay: string | undefined,
-  { fields, tables }: Validation,
+  { tables: { cssColors, usual } }: Validation,
 ): CalendarWishes {
-  const { usual } = tables;
-  const raw = record<Calendar>(value);
-  const color = text(raw.color) ?? "yellowgreen";
-  if (!tables.cssColors.has(color))
-    fields.report({
+  const { raw } = entry;
+  const color = entry.text("color") ?? "yellowgreen";
+  if (!cssColors.has(color))
+    entry.report({
       code: "color",
-      path: ["calendar", "color"],
+      path: entry.at("color"),
       message: `\`${color}\` is no CSS colour name`,
-      mend: didYouMean(color, tables.cssColors, "write a name such as yellowgreen"),
+      mend: didYouMean(color, cssColors, "write a name such as yellowgreen"),
     });
-  const refreshMin = fields.minutes(raw.refresh, ["calendar", "refresh"]);
+  const refreshMin = entry.minutes("refresh");
   if (refreshMin !== undefined && refreshMin < 60)
-    fields.report({
+    entry.report({
       code: "absurd-size",
-      path: ["calendar", "refresh"],
+      path: entry.at("refresh"),
       message: `\`${String(raw.refresh)}\` is too short`,
       mend: "write 1 hour or more, like 6 hours",
     });
   const reminders =
     raw.reminders === undefined
       ? [timeOfDay === undefined ? -usual.reminder_clock_min : usual.reminder_before_min]
-      : list(raw.reminders).flatMap(
-          (reminder, i) => reminderMinBefore(reminder, i, timeOfDay, fields) ?? [],
-        );
+      : entry.entries("reminders").flatMap((one) => reminderMinBefore(one, timeOfDay) ?? []);
   return {
     group: raw.group === "bed" ? "bed" : "round",
     remindersMinBefore: reminders,
@@ -91,17 +87,13 @@ export function validateCalendar(
 }
 
 function reminderMinBefore(
-  value: unknown,
-  index: number,
+  entry: Entry<Reminder>,
   timeOfDay: string | undefined,
-  fields: Fields,
 ): number | undefined {
-  const path = ["calendar", "reminders", index];
-  const raw = record<Reminder>(value);
-  const before = fields.minutes(raw.before, [...path, "before"]);
-  const at = fields.clock(raw.at, [...path, "at"]);
+  const { raw, path } = entry;
+  const [before, at] = [entry.minutes("before"), entry.clock("at")];
   if (raw.before !== undefined && (raw.at !== undefined || raw.days_before !== undefined)) {
-    fields.report({
+    entry.report({
       code: "reminder",
       path,
       message: "a reminder has both `before` and a clock time",
@@ -111,7 +103,7 @@ function reminderMinBefore(
   }
   if (before !== undefined) return before;
   if (raw.before === undefined && raw.at === undefined)
-    fields.report({
+    entry.report({
       code: "reminder",
       path,
       message: "the reminder has no clock time",
@@ -128,6 +120,5 @@ function minutesOf(clock: string): number {
 }
 
 function clockText(minutes: number): string {
-  const pad = (n: number): string => String(n).padStart(2, "0");
-  return `${pad(Math.floor(minutes / 60))}:${pad(minutes % 60)}`;
+  return Duration.fromObject({ minutes }).toFormat("hh:mm");
 }

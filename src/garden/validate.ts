@@ -3,29 +3,33 @@
  * says what a value looks like; the code here says what it must mean.
  */
 import type { GardenFile } from "../compiled/garden-file.js";
-import { daysBetween } from "../dates.js";
+import { daysBetween, type DaySpan } from "../dates.js";
 import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
-import { fieldReaders, type Fields, list, type Loose, number, record, text } from "./fields.js";
-import type { Bed, Garden } from "./garden.js";
+import { Entry } from "./fields.js";
+import type { Garden } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
+import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
 import { validateBeds } from "./validate-beds.js";
 import { validateFeeds, validateLog, validateSigns } from "./validate-records.js";
 import { validateCalendar, validateFeeding, validateSourceWater } from "./validate-settings.js";
 import { validateStock } from "./validate-stock.js";
-import type { GardenTables, References, Validation } from "./validation.js";
+import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
 
 /** All problems come with their place in the file, sorted down the file. */
 export function validateGarden(source: SourceFile, tables: GardenTables): Result<Garden> {
   const findings: Finding[] = tables.gardenCheck(source.value);
   const assumptions: string[] = [];
-  const raw = record<GardenFile>(source.value);
-  const amounts = raw.amounts === "us" || raw.amounts === "imperial" ? raw.amounts : "metric";
-  const garden = gardenOf(raw, {
-    fields: fieldReaders({ units: tables.units, amounts }, (f) => findings.push(f)),
+  const context = { units: tables.units, report: (f: Finding) => findings.push(f) };
+  const amounts =
+    new Entry<GardenFile>(source.value, [], { ...context, amounts: "metric" }).among(
+      ["us", "imperial"] as const,
+      "amounts",
+    ) ?? "metric";
+  const garden = gardenOf(new Entry(source.value, [], { ...context, amounts }), {
     tables,
     amounts,
     assume: (assumption) => assumptions.push(assumption),
@@ -35,60 +39,59 @@ export function validateGarden(source: SourceFile, tables: GardenTables): Result
     : { ok: false, problems: inFileOrder(findings.map((f) => located(f, source))) };
 }
 
+const elevationBounds: Bounds = { least: 0, most: 6000, words: "0 to 6,000 m" };
+const canBounds: Bounds = { least: 0.1, most: 1000, words: "0.1 to 1,000 L" };
+const sprayerBounds: Bounds = { least: 0.1, most: 100, words: "0.1 to 100 L" };
+
 function gardenOf(
-  raw: Loose<GardenFile>,
+  file: Entry<GardenFile>,
   validation: Validation,
 ): Omit<Garden, "assumptions"> | undefined {
-  const { fields, amounts, assume } = validation;
+  const { raw } = file;
+  const { amounts, assume } = validation;
   const { usual } = validation.tables;
-  const name = text(raw.garden) ?? "";
-  const season = seasonOf(raw.season, fields);
-  const timezone = timezoneOf(raw.timezone, fields);
-  const location = record<NonNullable<GardenFile["location"]>>(raw.location);
-  const latitudeDeg = number(location.latitude);
-  const elevationM = fields.quantity(location.elevation, ["location", "elevation"], "length", {
-    least: 0,
-    most: 6000,
-    words: "0 to 6,000 m",
-  });
-  const beds = validateBeds(list(raw.beds), season, validation);
-  const references = referencesOf(beds);
-  const canL = fields.quantity(raw.can, ["can"], "volume", {
-    least: 0.1,
-    most: 1000,
-    words: "0.1 to 1,000 L",
-  });
+  const name = file.text("garden") ?? "";
+  const season = seasonOf(file.inner("season"));
+  const timezone = timezoneOf(file);
+  const location = file.inner("location");
+  const latitudeDeg = location.number("latitude");
+  const elevationM = location.quantity("elevation", "length", elevationBounds);
+  const beds = validateBeds(file.entries("beds"), season, validation);
+  const canL = file.quantity("can", "volume", canBounds);
   const usualCanL = usual[`can_${amounts}_l`];
   if (raw.can === undefined)
     assume(`a watering can of ${volumeText(usualCanL, amounts)}, as none is given (\`can:\`)`);
-  const sprayerL = fields.quantity(raw.sprayer, ["sprayer"], "volume", {
-    least: 0.1,
-    most: 100,
-    words: "0.1 to 100 L",
-  });
-  const sourceWater = validateSourceWater(raw.source_water, fields);
-  const feeding = validateFeeding(raw.feeding, validation);
-  const calendar = validateCalendar(raw.calendar, feeding.timeOfDay, validation);
-  const stock = validateStock(raw.stock, validation);
-  const feeds = validateFeeds(list(raw.feeds), references, validation);
-  const batchIds = new Set(stock.batches.map((batch) => batch.id));
-  const log = validateLog(list(raw.log), references, batchIds, feeds, fields);
-  const signs = validateSigns(list(raw.signs), references, fields);
+  const sprayerL = file.quantity("sprayer", "volume", sprayerBounds);
+  const sourceWater =
+    raw.source_water === undefined ? undefined : validateSourceWater(file.inner("source_water"));
+  const feeding = validateFeeding(file.inner("feeding"), validation);
+  const calendar = validateCalendar(file.inner("calendar"), feeding.timeOfDay, validation);
+  const stock = validateStock(file.inner("stock"), validation);
+  const plantings = beds.flatMap((bed) => bed.plantings);
+  const references = {
+    beds: new Set(beds.map(({ id }) => id)),
+    plantings: new Set(plantings.map(({ id }) => id)),
+    crops: new Set(plantings.map(({ crop }) => crop)),
+    batches: new Set(stock.batches.map(({ id }) => id)),
+  };
+  const feeds = validateFeeds(file.entries("feeds"), references, validation);
+  const feedNames = new Set(feeds.map((feed) => feed.name));
+  const log = validateLog(file.entries("log"), { ...references, feeds: feedNames });
+  const signs = validateSigns(file.entries("signs"), references);
   if (season === undefined || timezone === undefined) return undefined;
 
-  const stated =
-    raw.hemisphere === "north" || raw.hemisphere === "south" ? raw.hemisphere : undefined;
+  const stated = file.among(["north", "south"] as const, "hemisphere");
   if (stated !== undefined && latitudeDeg !== undefined && latitudeDeg < 0 !== (stated === "south"))
-    fields.report({
+    file.report({
       code: "hemisphere",
       path: ["hemisphere"],
       message: `\`${stated}\` does not go with the latitude ${latitudeDeg}`,
       mend: "leave `hemisphere` out, or mend the sign of the latitude: it is below 0 in the south",
     });
-  const where = hemisphereOf({ hemisphere: stated, latitudeDeg, timezone, season });
+  const where = hemisphereOf(stated, latitudeDeg, { timezone, season });
   if (where.assumption !== undefined) assume(where.assumption);
   return {
-    id: text(raw.id) ?? slug(name),
+    id: file.text("id") ?? slug(name),
     idIsFromName: raw.id === undefined,
     name,
     timezone,
@@ -107,50 +110,40 @@ function gardenOf(
     feeds,
     log,
     signs,
-    ...given({ rulesFile: text(raw.rules) }),
+    ...given({ rulesFile: file.text("rules") }),
   };
 }
 
 const longestSeasonDays = 400;
 
-function seasonOf(value: unknown, fields: Fields): Garden["season"] | undefined {
-  const season = fields.span(value, ["season"]);
-  if (season && daysBetween(season.from, season.to) > longestSeasonDays) {
-    fields.report({
-      code: "long-season",
-      path: ["season", "to"],
-      message: `the season runs over ${daysBetween(season.from, season.to)} days`,
-      mend: `check the years; a season has at most ${longestSeasonDays} days`,
-    });
-    return undefined;
-  }
-  return season;
+function seasonOf(entry: Entry<GardenFile["season"]>): DaySpan | undefined {
+  const { from, to } = entry.span("season");
+  if (from === undefined || to === undefined) return undefined;
+  const days = daysBetween(from, to);
+  if (days <= longestSeasonDays) return { from, to };
+  entry.report({
+    code: "long-season",
+    path: entry.at("to"),
+    message: `the season runs over ${days} days`,
+    mend: `check the years; a season has at most ${longestSeasonDays} days`,
+  });
+  return undefined;
 }
 
-function timezoneOf(value: unknown, fields: Fields): string | undefined {
-  if (typeof value !== "string") return undefined;
-  const zone = knownZone(value);
-  if (zone === undefined) {
-    const near = suggestZone(value);
-    fields.report({
-      code: "timezone",
-      path: ["timezone"],
-      message: `\`${value}\` is no time zone`,
-      mend: near
-        ? `did you mean \`${near}\`?`
-        : "write the IANA name, continent and city, like Europe/Dublin",
-    });
-  }
-  return zone;
-}
-
-function referencesOf(beds: readonly Bed[]): References {
-  const plantings = beds.flatMap((bed) => bed.plantings);
-  return {
-    beds: new Set(beds.map((bed) => bed.id)),
-    plantings: new Set(plantings.map((planting) => planting.id)),
-    crops: new Set(plantings.map((planting) => planting.crop)),
-  };
+function timezoneOf(file: Entry<GardenFile>): string | undefined {
+  const name = file.text("timezone");
+  const zone = name === undefined ? undefined : knownZone(name);
+  if (name === undefined || zone !== undefined) return zone;
+  const near = suggestZone(name);
+  file.report({
+    code: "timezone",
+    path: ["timezone"],
+    message: `\`${name}\` is no time zone`,
+    mend: near
+      ? `did you mean \`${near}\`?`
+      : "write the IANA name, continent and city, like Europe/Dublin",
+  });
+  return undefined;
 }
 
 /** `Weir Cottage` -> `weir-cottage`; letters of any script stay. */

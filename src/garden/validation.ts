@@ -1,7 +1,6 @@
 /** What every part of the validation works with. */
 import type { CropCatalogue } from "../crops/index.js";
 import type { SchemaCheck } from "../schema-check.js";
-import type { Fields } from "./fields.js";
 import type { Garden } from "./garden.js";
 import type { UnitTable } from "./units.js";
 import type { Usual } from "./usual.js";
@@ -17,16 +16,8 @@ export interface GardenTables {
 }
 
 export interface Validation {
-  readonly fields: Fields;
   readonly tables: GardenTables;
   readonly amounts: Garden["amounts"];
   /** Tells the grower of a default that was used. */
   readonly assume: (assumption: string) => void;
-}
-
-/** Ids that other parts of the file may name. */
-export interface References {
-  readonly plantings: ReadonlySet<string>;
-  readonly beds: ReadonlySet<string>;
-  readonly crops: ReadonlySet<string>;
 }

@@ -1,20 +1,17 @@
+/** Water and spray liquid of the plantings of a bed, L in one feeding. */
+import type { Bed as BedFile } from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
 import type { FilePath } from "../problem.js";
 import { volumeText } from "./amounts.js";
+import type { Entry } from "./fields.js";
 import type { Planting } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
+import type { PlantingDraft } from "./validate-planting.js";
 import type { Validation } from "./validation.js";
 
-interface PlantingNeeds {
-  readonly planting: Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual">;
-  readonly waterGiven: WaterAmount | undefined;
-  readonly sprayGiven: WaterAmount | undefined;
-  readonly areaM2: number | undefined;
-}
-
 interface BedWater {
+  readonly entry: Entry<BedFile>;
   readonly water: WaterAmount | undefined;
-  readonly waterPath: FilePath;
   readonly areaM2: number | undefined;
   /** Of the bed's water, 0 to 1. */
   readonly share: number;
@@ -23,74 +20,107 @@ interface BedWater {
 /** A thousand cans: no grower carries more to one planting. */
 const mostL = 10_000;
 
-/** Water and spray liquid of one feeding of a planting, L; a default is told as an assumption. */
-export function plantingWater(
-  needs: PlantingNeeds,
+/** A default is told as an assumption. */
+export function watered(
+  drafts: readonly PlantingDraft[],
+  entry: Entry<BedFile>,
+  areaM2: number | undefined,
+  validation: Validation,
+): Planting[] {
+  const water = entry.water("water");
+  const shares = sharesOf(drafts);
+  if (water !== undefined && drafts.length > 1 && shares.by !== "area")
+    validation.assume(
+      `bed ${entry.text("id") ?? ""}: its water is shared out ${shares.by === "plants" ? "by the number of plants" : "in equal parts"}`,
+    );
+  return drafts.map((draft, i) =>
+    plantingWater(
+      { ...draft, areaM2: draft.areaM2 ?? (drafts.length === 1 ? areaM2 : undefined) },
+      { entry, water, areaM2, share: shares.parts[i] ?? 1 },
+      validation,
+    ),
+  );
+}
+
+function plantingWater(
+  { waterGiven, sprayGiven, areaM2, ...planting }: PlantingDraft,
   bed: BedWater,
-  { fields, tables, amounts, assume }: Validation,
-): Pick<Planting, "waterL" | "sprayL" | "sprayIsUsual"> {
-  const { planting } = needs;
+  { tables, amounts, assume }: Validation,
+): Planting {
   const crop = findCrop(planting.crop, tables.catalogue);
+  const bedPath = bed.entry.at("water");
   const inAll = (amount: WaterAmount, path: FilePath): number => {
     if (amount.per === "whole") return amount.liters;
-    const count = amount.per === "plant" ? planting.plants : needs.areaM2;
+    const count = amount.per === "plant" ? planting.plants : areaM2;
     if (count !== undefined) return amount.liters * count;
-    fields.report({
+    bed.entry.report({
       code: "water",
       path,
       message: `the water is per ${amount.per}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
       mend:
         amount.per === "plant"
           ? "add `plants: 6` to it"
-          : path === bed.waterPath
+          : path === bedPath
             ? "add `area: 2 m2` to it or to its bed"
             : "add `area: 2 m2` to it",
     });
     return amount.liters;
   };
   const shareOfBed = (amount: WaterAmount): number => {
-    if (amount.per === "plant") return inAll(amount, bed.waterPath);
     if (amount.per === "whole") return amount.liters * bed.share;
-    if (needs.areaM2 !== undefined) return amount.liters * needs.areaM2;
-    if (bed.areaM2 !== undefined) return amount.liters * bed.areaM2 * bed.share;
-    return inAll(amount, bed.waterPath);
+    return amount.per === "m2" && areaM2 === undefined && bed.areaM2 !== undefined
+      ? amount.liters * bed.areaM2 * bed.share
+      : inAll(amount, bedPath);
   };
-
   const assumedWater = (): number => {
-    if (planting.plants !== undefined && crop) {
-      assume(
-        `${planting.id}: ${volumeText(crop.waterLPerPlant, amounts)} of water a plant, usual for ${crop.name}`,
-      );
-      return crop.waterLPerPlant * planting.plants;
-    }
-    if (needs.areaM2 !== undefined) {
-      assume(
-        `${planting.id}: ${volumeText(tables.usual.water_l_per_m2, amounts)} of water per m2, as none is given`,
-      );
-      return tables.usual.water_l_per_m2 * needs.areaM2;
-    }
-    const liters = crop?.waterLPerPlant ?? tables.usual.water_l_per_m2;
-    assume(
-      `${planting.id}: ${volumeText(liters, amounts)} of water for one plant, as neither water, plants nor area is given`,
-    );
-    return liters;
+    const perM2 = tables.usual.water_l_per_m2;
+    const [liters, count, words] =
+      planting.plants !== undefined && crop
+        ? [crop.waterLPerPlant, planting.plants, `a plant, usual for ${crop.name}`]
+        : areaM2 !== undefined
+          ? [perM2, areaM2, "per m2, as none is given"]
+          : [
+              crop?.waterLPerPlant ?? perM2,
+              1,
+              "for one plant, as neither water, plants nor area is given",
+            ];
+    assume(`${planting.id}: ${volumeText(liters, amounts)} of water ${words}`);
+    return liters * count;
   };
 
-  const waterL = needs.waterGiven
-    ? inAll(needs.waterGiven, [...planting.path, "water"])
+  const waterL = waterGiven
+    ? inAll(waterGiven, [...planting.path, "water"])
     : bed.water
       ? shareOfBed(bed.water)
       : assumedWater();
-  const sprayL = needs.sprayGiven
-    ? inAll(needs.sprayGiven, [...planting.path, "spray"])
+  const sprayL = sprayGiven
+    ? inAll(sprayGiven, [...planting.path, "spray"])
     : (crop?.sprayLPerPlant ?? 0) * (planting.plants ?? 1);
   for (const [key, liters] of Object.entries({ water: waterL, spray: sprayL }))
     if (liters > mostL)
-      fields.report({
+      bed.entry.report({
         code: "absurd-size",
-        path: key === "water" && !needs.waterGiven && bed.water ? bed.waterPath : planting.path,
+        path: key === "water" && !waterGiven && bed.water ? bedPath : planting.path,
         message: `${planting.id} would get ${Math.round(liters)} L of ${key} in one feeding`,
         mend: `check the water, the plants and the area; up to ${mostL} L is understood`,
       });
-  return { waterL, sprayL, sprayIsUsual: needs.sprayGiven === undefined };
+  return { ...planting, waterL, sprayL, sprayIsUsual: sprayGiven === undefined };
+}
+
+/** How plantings share the water of their bed: by area or plants where all give them. */
+function sharesOf(drafts: readonly PlantingDraft[]): {
+  by: "area" | "plants" | "equal";
+  parts: number[];
+} {
+  const partsBy = (key: "areaM2" | "plants"): number[] | undefined => {
+    const sizes = drafts.flatMap((draft) => draft[key] ?? []);
+    const all = sizes.reduce((sum, size) => sum + size, 0);
+    return sizes.length === drafts.length && all > 0 ? sizes.map((size) => size / all) : undefined;
+  };
+  const byArea = partsBy("areaM2");
+  if (byArea !== undefined) return { by: "area", parts: byArea };
+  const byPlants = partsBy("plants");
+  return byPlants !== undefined
+    ? { by: "plants", parts: byPlants }
+    : { by: "equal", parts: drafts.map(() => 1 / drafts.length) };
 }

@@ -39,6 +39,14 @@ interface Edit {
 type RootMap = YAMLMap.Parsed;
 type RootPair = Pair<ParsedNode, ParsedNode | null>;
 
+/** What goes into which file. */
+interface Addition {
+  readonly text: string;
+  readonly root: RootMap;
+  readonly entries: readonly NewLogEntry[];
+  readonly newline: string;
+}
+
 /**
  * Adds entries at the end of the `log` of a garden file, in the layout that the log has, or as a new
  * `log:` at the end. Every other byte stays.
@@ -90,29 +98,24 @@ function editsFor(text: string, entries: readonly NewLogEntry[]): Edit[] | undef
   const doc = parseDocument(text, { keepSourceTokens: true, schema: "core" });
   const root = doc.contents;
   if (!isMap(root)) return undefined;
-  const newline = /\r?\n/.exec(text)?.[0] ?? "\n";
+  const addition = { text, root, entries, newline: /\r?\n/.exec(text)?.[0] ?? "\n" };
   const pair = (root.items as RootPair[]).find(
     ({ key }) => isScalar(key) && String(key.value) === "log",
   );
   if (pair === undefined)
     return root.flow
       ? inFlow(text, root, `log: [${entries.map(flowText).join(", ")}]`)
-      : [atEnd(text, root, entries, newline)];
+      : [atEnd(addition)];
   const { value } = pair;
-  if (isSeq(value) && value.flow) return inFlowList(text, value, root, entries, newline);
-  if (isSeq(value)) return inBlockList(text, value, entries, newline);
-  if (isScalar(value) && value.source === "" && !root.flow)
-    return [underKey(text, pair, root, entries, newline)];
-  return undefined;
+  if (isSeq(value) && value.flow) return inFlowList(addition, value);
+  if (isSeq(value)) return inBlockList(addition, value);
+  if (!isScalar(value) || value.source !== "" || root.flow) return undefined;
+  // `log:` with nothing behind it.
+  return [{ at: endOfLine(text, pair.key.range[1]), text: newLines(addition) }];
 }
 
 /** A new key at the end of the file, before a `...` if one ends it. */
-function atEnd(
-  text: string,
-  root: RootMap,
-  entries: readonly NewLogEntry[],
-  newline: string,
-): Edit {
+function atEnd({ text, root, entries, newline }: Addition): Edit {
   const end = [...new Parser().parse(text)].find((token) => token.type === "doc-end");
   const at = end?.type === "doc-end" ? end.offset : text.length;
   const indent = " ".repeat(columnOf(root));
@@ -123,24 +126,14 @@ function atEnd(
     : { at, text: newline + piece };
 }
 
-/** `log:` with nothing behind it. */
-function underKey(
-  text: string,
-  pair: RootPair,
-  root: RootMap,
-  entries: readonly NewLogEntry[],
-  newline: string,
-): Edit {
-  const at = endOfLine(text, pair.key.range[1]);
-  const lines = blockLines(entries, columnOf(root) + 2, "flow");
-  return { at, text: newline + lines.join(newline) };
+/** A line for each entry, under the key `log`. */
+function newLines({ root, entries, newline }: Addition): string {
+  return newline + blockLines(entries, columnOf(root) + 2, "flow").join(newline);
 }
 
 function inBlockList(
-  text: string,
+  { text, entries, newline }: Addition,
   list: YAMLSeq.Parsed,
-  entries: readonly NewLogEntry[],
-  newline: string,
 ): Edit[] | undefined {
   const last = list.items.at(-1);
   if (last === undefined) return undefined;
@@ -152,22 +145,16 @@ function inBlockList(
   return [{ at, text: newline + lines.join(newline) }];
 }
 
-function inFlowList(
-  text: string,
-  list: YAMLSeq.Parsed,
-  root: RootMap,
-  entries: readonly NewLogEntry[],
-  newline: string,
-): Edit[] | undefined {
+function inFlowList(addition: Addition, list: YAMLSeq.Parsed): Edit[] {
+  const { text, root, entries, newline } = addition;
   const [from, to] = list.range;
   const first = list.items[0];
   if (first === undefined && !root.flow && text.slice(from, to) === "[]") {
     // An empty list becomes one with a line for each entry.
     const blanks = /[ \t]*$/.exec(text.slice(0, from))?.[0].length ?? 0;
-    const lines = blockLines(entries, columnOf(root) + 2, "flow");
     return [
       { at: from - blanks, cut: blanks + 2, text: "" },
-      { at: endOfLine(text, to), text: newline + lines.join(newline) },
+      { at: endOfLine(text, to), text: newLines(addition) },
     ];
   }
   const last = list.items.at(-1);

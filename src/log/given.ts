@@ -96,9 +96,8 @@ export function resumed(
     const days = given
       .filter((g) => isOf(g, course) && g.day <= course.course.coverTo)
       .map((g) => g.day);
-    const [first, ...rest] = days;
-    if (first === undefined) return course;
-    return { ...course, course: after(course.course, rest.reduce(later, first)) };
+    if (days.length === 0) return course;
+    return { ...course, course: after(course.course, days.reduce(later)) };
   });
 }
 
@@ -108,6 +107,12 @@ function after(course: Course, lastFed: Day): Course {
   const shortestDays = course.phases[0]?.shortestDays ?? 0;
   const earliest = later(course.first.earliest, addDays(lastFed, shortestDays));
   return { ...course, first: { earliest, latest: later(earliest, course.first.latest) } };
+}
+
+interface DayOfCourse {
+  readonly course: FeedingCourse;
+  readonly day: Day;
+  readonly parts: GivenFeeding[];
 }
 
 /**
@@ -123,7 +128,7 @@ export function asScheduled(
   isGrowing: (planting: string, day: Day) => boolean,
 ): { feedings: LoggedFeeding[]; strays: GivenFeeding[] } {
   const strays: GivenFeeding[] = [];
-  const entries = new Map<string, { course: FeedingCourse; day: Day; parts: GivenFeeding[] }>();
+  const entries = new Map<string, DayOfCourse>();
   for (const feeding of given) {
     const own = coursesOf(feeding, courses);
     if (own.length === 0 || !isGrowing(feeding.planting, feeding.day)) strays.push(feeding);
@@ -144,10 +149,7 @@ function coursesOf(given: GivenFeeding, courses: readonly FeedingCourse[]): Feed
   if (open.length > 0) return open;
   const awayDays = ({ course }: FeedingCourse): number =>
     Math.max(daysBetween(given.day, course.first.earliest), daysBetween(course.coverTo, given.day));
-  const [first, ...rest] = own;
-  return first === undefined
-    ? []
-    : [rest.reduce((a, b) => (awayDays(b) < awayDays(a) ? b : a), first)];
+  return own.sort((a, b) => awayDays(a) - awayDays(b)).slice(0, 1);
 }
 
 /** One amount for a planting fed both ways goes by the water of each. */
@@ -162,15 +164,7 @@ function sharedOut(given: GivenFeeding, courses: readonly FeedingCourse[]): Give
   }));
 }
 
-function loggedFeeding({
-  course,
-  day,
-  parts,
-}: {
-  readonly course: FeedingCourse;
-  readonly day: Day;
-  readonly parts: readonly GivenFeeding[];
-}): LoggedFeeding {
+function loggedFeeding({ course, day, parts }: DayOfCourse): LoggedFeeding {
   const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
   return {
     course: course.course.id,

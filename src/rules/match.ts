@@ -1,6 +1,6 @@
 /** Which rule feeds a planting in which of its stages. */
 import type { Crop } from "../crops/index.js";
-import { addDays, type Day, daysBetween, type DaySpan } from "../dates.js";
+import { addDays, type Day, daysBetween, type DaySpan, earlier } from "../dates.js";
 import { type Planting, type Route, routes } from "../garden/index.js";
 import type { StageSpan } from "../stages/index.js";
 import type { FeedRule } from "./rule.js";
@@ -28,8 +28,8 @@ export function matchRules(
   if (planting.feed === "no")
     return { spans: [], reason: "not fed, as the garden file says (`feed: false`)" };
   if (candidates.length === 0) return { spans: [], reason: crop.reason };
-  const active = candidates.filter((rule) => isAsked(rule, planting, candidates));
   const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
+  const active = candidates.filter((rule) => isAsked(rule, planting, best));
   const asked = routes.find((route) => route === planting.feed);
   if (active.length === 0 && asked !== undefined)
     return {
@@ -61,6 +61,7 @@ export function matchRules(
   };
 }
 
+/** The best evidence first. */
 const evidenceWords: Record<FeedRule["evidence"], string> = {
   published: "published work supports it only in some cases",
   "common-practice": "it is a practice without trials",
@@ -74,7 +75,7 @@ function specificity(rule: FeedRule, crop: Crop): number {
 }
 
 /** Rules apply by default, or because the grower asks for their route, or for any feed at all. */
-function isAsked(rule: FeedRule, planting: Planting, candidates: readonly FeedRule[]): boolean {
+function isAsked(rule: FeedRule, planting: Planting, best: FeedRule): boolean {
   switch (planting.feed) {
     case "no":
       return false;
@@ -85,23 +86,13 @@ function isAsked(rule: FeedRule, planting: Planting, candidates: readonly FeedRu
       return rule.route === planting.feed;
     case "both":
       return true;
-    case "yes": {
-      if (candidates.some((other) => other.byDefault)) return rule.byDefault;
-      const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
-      return rule.route === best.route;
-    }
+    case "yes":
+      return best.byDefault ? rule.byDefault : rule.route === best.route;
   }
 }
 
-const evidenceOrder: readonly FeedRule["evidence"][] = [
-  "published",
-  "common-practice",
-  "disputed",
-  "advised-against",
-];
-
 function rank(rule: FeedRule): number {
-  return evidenceOrder.indexOf(rule.evidence) + (rule.byDefault ? 0 : 10);
+  return Object.keys(evidenceWords).indexOf(rule.evidence) + (rule.byDefault ? 0 : 10);
 }
 
 function winner(
@@ -121,8 +112,7 @@ function winner(
 /** The last day of a span that the rule's stop before harvest leaves. */
 function stopDay(span: StageSpan, rule: FeedRule, harvestFrom: Day): Day {
   if (rule.stopBeforeHarvestDays === 0 || span.from >= harvestFrom) return span.to;
-  const last = addDays(harvestFrom, -rule.stopBeforeHarvestDays - 1);
-  return span.to < last ? span.to : last;
+  return earlier(span.to, addDays(harvestFrom, -rule.stopBeforeHarvestDays - 1));
 }
 
 /** Neighbouring spans under one rule are one span. */

@@ -85,38 +85,31 @@ export function readRules(
   return findings.length > 0 ? fail() : { ok: true, value: rules };
 }
 
-interface RowReaders {
-  readonly accept: <T>(parsed: Parsed<T>, fallback: T, ...key: string[]) => T;
-  readonly refuse: (key: FilePath, message: string, mend: string) => void;
-  readonly rate: (text: string, ...key: string[]) => number;
-  readonly days: (text: string, ...key: string[]) => number;
-}
+type Refuse = (key: FilePath, message: string, mend: string) => void;
 
-function rowReaders(
-  path: FilePath,
-  context: UnitContext,
-  report: (finding: Finding) => void,
-): RowReaders {
-  const refuse = (key: FilePath, message: string, mend: string): void => {
-    report({ code: "rule", path: [...path, ...key], message, mend });
+/** Amounts of a rule; what is refused has a stand-in. */
+function amountReaders(context: UnitContext, refuse: Refuse) {
+  const accept = (parsed: Parsed<number>, standIn: number, key: FilePath): number => {
+    if (parsed.ok) return parsed.value;
+    refuse(key, parsed.message, parsed.mend);
+    return standIn;
   };
-  const accept = <T>(parsed: Parsed<T>, fallback: T, ...key: string[]): T => {
-    if (!parsed.ok) refuse(key, parsed.message, parsed.mend);
-    return parsed.ok ? parsed.value : fallback;
-  };
-  const inBounds = (value: number, text: string, bounds: Bounds, key: string[]): number => {
+  const inBounds = (value: number, text: string, bounds: Bounds, key: FilePath): number => {
     const absurd = absurdSize(text, value, bounds);
     if (absurd !== undefined) refuse(key, absurd.message, absurd.mend);
     return value;
   };
-  const rate = (text: string, ...key: string[]): number =>
-    inBounds(accept(parseRate(text, context), rateBounds.least, ...key), text, rateBounds, key);
-  const days = (text: string, ...key: string[]): number => {
-    const { value } = accept(parseQuantity(text, "time", context), noDays, ...key);
-    return Math.round(inBounds(value, text, key[0] === "interval" ? gapBounds : dayBounds, key));
+  return {
+    rate: (text: string, ...key: string[]) =>
+      inBounds(accept(parseRate(text, context), rateBounds.least, key), text, rateBounds, key),
+    /** No bound finds fault with the stand-in. */
+    days: (text: string, ...key: string[]) => {
+      const days = accept(parseQuantity(text, "time", context), NaN, key);
+      return Math.round(inBounds(days, text, key[0] === "interval" ? gapBounds : dayBounds, key));
+    },
+    calcium: (text: string, standIn: number) =>
+      accept(parseQuantity(text, "concentration", context), standIn, ["calcium"]),
   };
-
-  return { accept, refuse, rate, days };
 }
 
 function ruleOf(
@@ -127,7 +120,10 @@ function ruleOf(
   own: boolean,
   report: (finding: Finding) => void,
 ): FeedRule {
-  const { accept, refuse, rate, days } = rowReaders(path, context, report);
+  const refuse: Refuse = (key, message, mend) => {
+    report({ code: "rule", path: [...path, ...key], message, mend });
+  };
+  const { rate, days, calcium } = amountReaders(context, refuse);
   const crops = cropsOf(row, tables.catalogue, refuse);
   const rateMlPerL = rate(row.rate, "rate");
   const interval = {
@@ -152,13 +148,7 @@ function ruleOf(
     );
   const reckonedMgPerL = rateMlPerL * tables.referenceStockGPerL;
   const calciumMgPerL =
-    row.calcium === undefined
-      ? reckonedMgPerL
-      : accept<{ value: number }>(
-          parseQuantity(row.calcium, "concentration", context),
-          { value: reckonedMgPerL },
-          "calcium",
-        ).value;
+    row.calcium === undefined ? reckonedMgPerL : calcium(row.calcium, reckonedMgPerL);
   if (Math.abs(calciumMgPerL - reckonedMgPerL) > 0.01 * reckonedMgPerL)
     refuse(
       ["calcium"],
@@ -192,17 +182,10 @@ function ruleOf(
   };
 }
 
-/** Stands in where days were refused, as the file is then: no further bound finds fault with it. */
-const noDays = { value: NaN };
-
 const gapBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
 const dayBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
-function cropsOf(
-  row: RuleRow,
-  catalogue: CropCatalogue,
-  refuse: (key: FilePath, message: string, mend: string) => void,
-): string[] {
+function cropsOf(row: RuleRow, catalogue: CropCatalogue, refuse: Refuse): string[] {
   const groups = new Set(catalogue.crops.map((crop) => crop.group));
   for (const [i, group] of (row.groups ?? []).entries())
     if (!groups.has(group))

@@ -4,5 +4,5 @@ export {
   type PlantingLife,
   stageNearest,
   stageOn,
+  type StageSpan,
 } from "./planting-life.js";
-export type { StageSpan } from "./stage-span.js";

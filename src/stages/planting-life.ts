@@ -2,7 +2,7 @@
  * Dated stages of one planting: from sowing, planting or bloom, by published stage lengths, moved
  * by what the grower has seen.
  */
-import type { CourseStage, Crop, StageLengths } from "../crops/index.js";
+import type { CourseStage, Crop, StageLengths, StageName } from "../crops/index.js";
 import {
   addDays,
   type Day,
@@ -13,10 +13,19 @@ import {
   later,
   monthOf,
   parseDay,
+  within,
 } from "../dates.js";
 import type { Garden, Planting } from "../garden/index.js";
 import { given } from "../values.js";
-import type { StageSpan } from "./stage-span.js";
+
+/** One stage of one planting, with its dates and where they come from. Both ends count. */
+export interface StageSpan extends DaySpan {
+  readonly stage: StageName;
+  /** BBCH codes, as in `69-71`. */
+  readonly bbch: string;
+  /** In words, e.g. `FAO-56 Table 11, Tomato, Mediterranean, planted April/May; scaled ...`. */
+  readonly origin: string;
+}
 
 export interface PlantingLife {
   /** In order, without holes; the last day of the last one is the end of its life in the bed. */
@@ -38,15 +47,17 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
   const lengths = nearestLengths(crop, begin.day, place.hemisphere);
   const scale = harvestScale(planting, crop, lengths, begin.day);
   const offsets = crop.course.stages.map((stage) => Math.round(offsetDays(stage, lengths) * scale));
-  const origin = originText(crop, lengths, scale, planting.daysToHarvest) + begin.how;
+  const origin = originText(crop, lengths, scale, planting.daysToHarvest) + (begin.how ?? "");
 
   // Bloom fixes the day of flowering, also where other stages come before it.
   const flowering = crop.course.stages.findIndex((stage) => stage.stage === "flowering");
   const zero =
-    begin.isBloom && flowering > 0 ? addDays(begin.day, -(offsets[flowering] ?? 0)) : begin.day;
+    begin.isBloom === true && flowering > 0
+      ? addDays(begin.day, -(offsets[flowering] ?? 0))
+      : begin.day;
   const computed = offsets.map((offset) => addDays(zero, offset));
   const starts = movedBySightings(planting, crop, computed);
-  const lifeDays = Math.round(totalDays(lengths) * scale);
+  const lifeDays = Math.round(offsetDays({ period: "late", share: 1 }, lengths) * scale);
   const lastStart = starts.at(-1);
   const lifeEnd = addDays(zero, lifeDays - 1 + (lastStart?.shiftDays ?? 0));
   const end = lastStart === undefined ? lifeEnd : later(lifeEnd, lastStart.day);
@@ -86,53 +97,49 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
 interface Begin {
   /** Day 0 of the stage lengths. */
   readonly day: Day;
-  readonly isBloom: boolean;
+  readonly isBloom?: boolean;
   /** What was derived, as a tail of the origin. */
-  readonly how: string;
+  readonly how?: string;
   readonly sownInNursery?: Day;
   readonly assumption?: string;
 }
 
 function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
   const { sown, transplanted } = planting;
-  const plain = { isBloom: false, how: "" };
   const age = crop.transplantAgeDays;
   if (crop.countedFrom === "bloom") return bloomBegin(planting, crop, place);
-  if (crop.countedFrom !== "transplanting" && sown !== undefined) return { ...plain, day: sown };
+  if (crop.countedFrom !== "transplanting" && sown !== undefined) return { day: sown };
   if (crop.countedFrom === "transplanting" && transplanted !== undefined)
-    return { ...plain, day: transplanted, ...given({ sownInNursery: sown }) };
+    return { day: transplanted, ...given({ sownInNursery: sown }) };
   if (transplanted !== undefined)
     return {
-      ...plain,
       day: addDays(transplanted, -age),
       how: `; sown about ${age} days before transplanting, usual for ${crop.name}`,
     };
   if (sown !== undefined)
     return {
-      ...plain,
       day: addDays(sown, age),
       sownInNursery: sown,
       how: `; transplanted about ${age} days after sowing, usual for ${crop.name}`,
     };
   const [seen] = planting.seen;
   if (seen === undefined) throw new Error(`${planting.id} has no beginning: was it validated?`);
-  return { ...plain, day: beginFromSighting(seen, crop) };
+  return { day: beginFromSighting(seen, crop) };
 }
 
 function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {
   const { sown, transplanted, bloom } = planting;
-  if (bloom !== undefined) return { day: bloom, isBloom: true, how: "" };
+  if (bloom !== undefined) return { day: bloom, isBloom: true };
   const [seen] = planting.seen;
-  if (seen !== undefined) return { day: beginFromSighting(seen, crop), isBloom: false, how: "" };
+  if (seen !== undefined) return { day: beginFromSighting(seen, crop) };
   const usual = usualBloom(crop, place);
   const planted = sown ?? transplanted;
   // Planted after bloom, a strawberry makes leaves first and then flowers; a tree has missed it.
   if (planted !== undefined && planted > usual && crop.course.stages[0]?.stage !== "flowering")
-    return { day: planted, isBloom: false, how: `; begun by planting on ${planted}` };
+    return { day: planted, how: `; begun by planting on ${planted}` };
   return {
     day: usual,
     isBloom: true,
-    how: "",
     assumption: `${planting.id}: full bloom on ${usual}, usual for ${crop.name} in temperate gardens, as no \`bloom\` is given`,
   };
 }
@@ -170,28 +177,20 @@ function nearestLengths(crop: Crop, begin: Day, hemisphere: Place["hemisphere"])
       : Math.min(
           ...row.plantedMonths.map((m) => Math.min((m - month + 12) % 12, (month - m + 12) % 12)),
         );
-  const best = crop.lengths.reduce((a, b) => (monthsAway(b) < monthsAway(a) ? b : a));
-  return best;
+  return crop.lengths.reduce((a, b) => (monthsAway(b) < monthsAway(a) ? b : a));
 }
 
-function offsetDays({ period, share }: CourseStage, l: StageLengths): number {
-  const periods = {
-    initial: l.initialDays,
-    development: l.developmentDays,
-    mid: l.midDays,
-    late: l.lateDays,
-  };
-  const before = {
-    initial: 0,
-    development: l.initialDays,
-    mid: l.initialDays + l.developmentDays,
-    late: l.initialDays + l.developmentDays + l.midDays,
-  };
-  return before[period] + share * periods[period];
-}
+/** In the order of the growth. */
+const periods = ["initial", "development", "mid", "late"] as const;
 
-function totalDays(l: StageLengths): number {
-  return l.initialDays + l.developmentDays + l.midDays + l.lateDays;
+/** From day 0 of the lengths to where a stage begins. */
+function offsetDays(
+  { period, share }: Pick<CourseStage, "period" | "share">,
+  l: StageLengths,
+): number {
+  const days = [l.initialDays, l.developmentDays, l.midDays, l.lateDays];
+  const index = periods.indexOf(period);
+  return days.slice(0, index).reduce((sum, d) => sum + d, 0) + share * (days[index] ?? 0);
 }
 
 /** How much longer or shorter this variety's life is than the published lengths. */
@@ -205,17 +204,10 @@ function harvestScale(planting: Planting, crop: Crop, lengths: StageLengths, beg
   return (packetBegin + planting.daysToHarvest) / offsetDays(harvest, lengths);
 }
 
-function originText(
-  crop: Crop,
-  lengths: StageLengths,
-  scale: number,
-  daysToHarvest: number | undefined,
-): string {
-  const scaled =
-    daysToHarvest === undefined
-      ? ""
-      : `; scaled by ${Number(scale.toFixed(2))} to ${daysToHarvest} days to harvest`;
-  return `${lengths.source} (${lengths.region}; counted from ${crop.countedFrom})${scaled}`;
+function originText(crop: Crop, lengths: StageLengths, scale: number, toHarvest?: number): string {
+  const plain = `${lengths.source} (${lengths.region}; counted from ${crop.countedFrom})`;
+  if (toHarvest === undefined) return plain;
+  return `${plain}; scaled by ${Number(scale.toFixed(2))} to ${toHarvest} days to harvest`;
 }
 
 interface Start {
@@ -272,7 +264,7 @@ function cutToStay(
 
 /** The stage on a day, if the planting is in the bed then. */
 export function stageOn(spans: readonly StageSpan[], day: Day): StageSpan | undefined {
-  return spans.find((span) => span.from <= day && day <= span.to);
+  return spans.find((span) => within(day, span));
 }
 
 /** The stage on a day or, before and after the life that is reckoned, its first or last one. */

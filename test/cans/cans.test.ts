@@ -103,10 +103,7 @@ test("so it is when a person measures what is printed", () => {
         const parts = stockText
           .split(" + ")
           .map((part) => parseQuantity(part, "volume", { units, amounts: "us" }));
-        return parts.reduce(
-          (all, part) => all + (part.ok ? count * part.value.value * 1000 : NaN),
-          sum,
-        );
+        return parts.reduce((all, part) => all + (part.ok ? count * part.value * 1000 : NaN), sum);
       }, 0);
       const exactMl = request.rateMlPerL * request.waterL;
       // Printing rounds once more, by half of the last digit shown.

@@ -5,10 +5,9 @@ import {
   cropCatalogue,
   type CropCatalogue,
   type CropRow,
-  type LifeCourseRow,
   type StageLengthRow,
 } from "../../src/crops/catalogue.js";
-import type { StageName } from "../../src/crops/crop.js";
+import type { LifeCourse, StageName } from "../../src/crops/crop.js";
 import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
 import type { UnitKind, UnitTable } from "../../src/garden/units.js";
 
@@ -77,7 +76,7 @@ export const lengthRows = (
   readData("src/crops/stage-lengths.yaml") as { stage_lengths: PrintedLengthRow[] }
 ).stage_lengths;
 export const courseRows = (
-  readData("src/crops/life-courses.yaml") as { life_courses: LifeCourseRow[] }
+  readData("src/crops/life-courses.yaml") as { life_courses: LifeCourse[] }
 ).life_courses;
 export const ruleRows = (readData("src/rules/rules.yaml") as { rules: RuleRow[] }).rules;
 export const signRows = (readData("src/rules/signs.yaml") as { signs: SignRow[] }).signs;
@@ -110,7 +109,7 @@ export function cropsOf(row: {
 export function amount(quantity: string, kind: UnitKind): number {
   const parsed = parseQuantity(quantity, kind, { units, amounts: "metric" });
   if (!parsed.ok) throw new Error(parsed.message);
-  return parsed.value.value;
+  return parsed.value;
 }
 
 export function rateMlPerL(rate: string): number {

@@ -77,7 +77,7 @@ describe("stock is printed as it is measured out", () => {
           const printed = stockText(ml, amounts)
             .split(" + ")
             .map((part) => parseQuantity(part, "volume", { units, amounts: "us" }))
-            .reduce((sum, part) => sum + (part.ok ? part.value.value * 1000 : NaN), 0);
+            .reduce((sum, part) => sum + (part.ok ? part.value * 1000 : NaN), 0);
           expect(Math.abs(printed - ml)).toBeLessThanOrEqual(0.05 * ml);
         },
       ),

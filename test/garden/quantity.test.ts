@@ -17,7 +17,7 @@ const context = (amounts: Amounts = "metric"): Parameters<typeof parseRate>[1] =
 });
 
 function amount(text: string, kind: UnitKind, amounts?: Amounts): number {
-  return value(parseQuantity(text, kind, context(amounts))).value;
+  return value(parseQuantity(text, kind, context(amounts)));
 }
 
 function value<T>(parsed: Parsed<T>): T {

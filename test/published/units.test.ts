@@ -20,7 +20,7 @@ const { units } = loadTables();
 function base(text: string, kind: UnitKind, amounts: Amounts = "us"): number {
   const parsed = parseQuantity(text, kind, { units, amounts });
   if (!parsed.ok) throw new Error(parsed.message);
-  return parsed.value.value;
+  return parsed.value;
 }
 
 // Exact in our table, six places or more in theirs.

@@ -9,8 +9,8 @@ import {
   plantingLife,
   type PlantingLife,
   stageOn,
+  type StageSpan,
 } from "../../src/stages/planting-life.js";
-import type { StageSpan } from "../../src/stages/stage-span.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue } = loadTables();
