@@ -1,6 +1,6 @@
 import { calendarChanges, planEvents } from "../calendar/index.js";
-import { earlierCalendar, readCalendarFile } from "./earlier-files.js";
 import { changeFacts, changesText } from "./changes-text.js";
+import { earlierCalendar, readCalendarFile } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";
 import { type Shell, wrongUsage } from "./shell.js";

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
-import { feedingCourses, type FeedingCourse } from "../../src/days/courses.js";
-import { asScheduled, givenFeedings, resumed } from "../../src/log/given.js";
-import { aGarden, planted } from "../support/a-garden.js";
+import { type FeedingCourse, feedingCourses } from "../../src/days/courses.js";
 import type { Garden } from "../../src/garden/garden.js";
+import { asScheduled, givenFeedings, resumed } from "../../src/log/given.js";
 import { matchRules } from "../../src/rules/match.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
 import { loadTables } from "../../src/tables.js";
+import { aGarden, planted } from "../support/a-garden.js";
 
 const tables = loadTables();
 const today = day("2027-07-01");

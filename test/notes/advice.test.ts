@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { gardenAdvice, type Advice } from "../../src/notes/advice.js";
+import { type Advice, gardenAdvice } from "../../src/notes/advice.js";
 import { loadTables } from "../../src/tables.js";
-import { aGarden, gardenText, planFile, planted, type GardenDiffers } from "../support/a-garden.js";
+import { aGarden, type GardenDiffers, gardenText, planFile, planted } from "../support/a-garden.js";
 
 function adviceFor(differs: GardenDiffers = {}): Advice[] {
   const plan = planFile(gardenText(differs));

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { day } from "../../src/dates.js";
-import { planBetween } from "../../src/season/plan-between.js";
+import { planBetween } from "../../src/season/rounds.js";
 import { aPlan, aRound } from "../support/a-plan.js";
 
 const days = ["2027-06-05", "2027-06-19", "2027-07-03"].map(day);

@@ -2,6 +2,7 @@
 import type { Day, DaySpan } from "../../dates.js";
 import type { Route } from "../../garden/index.js";
 import type { BedRound, CanMix, Plan, PlannedPlanting } from "../../season/index.js";
+import { grouped } from "../../values.js";
 import {
   feedingMark,
   monthName,
@@ -10,7 +11,6 @@ import {
   shortDate,
   stageWords,
 } from "../../words/index.js";
-import { grouped } from "../../values.js";
 import { type Content, html, type Html, isolated } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
