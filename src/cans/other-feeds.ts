@@ -49,25 +49,14 @@ export function otherFeedDays(
         !isLogged || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
       const inSpan = seasonDays.filter((day) => from <= day && day <= to);
       const { everyDays } = feed;
+      const begin = last === undefined || everyDays === undefined ? from : addDays(last, everyDays);
+      const counted = last === undefined ? inSpan : inSpan.filter(isOpen);
       const days =
         everyDays === undefined
           ? inSpan.filter((day) => feed.days?.includes(weekdayOf(day)) && isOpen(day))
-          : last === undefined
-            ? everySoManyDays(inSpan, from, everyDays, today, isOpen)
-            : everySoManyDays(
-                inSpan.filter(isOpen),
-                addDays(last, everyDays),
-                everyDays,
-                today,
-                isOpen,
-              );
-      return [
-        feed,
-        [
-          ...given.map((entry) => ({ day: entry.on, given: entry })),
-          ...days.map((day) => ({ day })),
-        ],
-      ] as const;
+          : everySoManyDays(counted, begin, everyDays, today, isOpen);
+      const before = given.map((entry) => ({ day: entry.on, given: entry }));
+      return [feed, [...before, ...days.map((day) => ({ day }))]] as const;
     }),
   );
 }

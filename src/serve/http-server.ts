@@ -1,3 +1,4 @@
+import { once } from "node:events";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { Duplex } from "node:stream";
 import { onlyReading, ourFault, type Reply } from "./reply.js";
@@ -127,24 +128,13 @@ function refuse(socket: Duplex, status: string, { log, nowMs }: Handling): void 
   const { remoteAddress } = socket as Duplex & { remoteAddress?: string };
   socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
   setTimeout(() => socket.destroy(), lingerMs).unref();
-  const facts = {
-    atMs: nowMs(),
-    address: remoteAddress,
-    method: undefined,
-    what: "-",
-    bytes: 0,
-    tookMs: 0,
-  };
-  log(requestLine({ ...facts, status: Number.parseInt(status) }));
+  const facts = { atMs: nowMs(), address: remoteAddress, method: undefined, what: "-" };
+  log(requestLine({ ...facts, status: Number.parseInt(status), bytes: 0, tookMs: 0 }));
 }
 
 /** No new connections; answers under way have a moment to end. */
 export async function stopServer(server: Server, { stopMs }: Limits): Promise<void> {
-  const closed = new Promise<void>((resolve) => {
-    server.close(() => {
-      resolve();
-    });
-  });
+  const closed = once(server.close(), "close");
   server.closeIdleConnections();
   const cut = setTimeout(() => {
     server.closeAllConnections();

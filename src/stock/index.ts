@@ -5,6 +5,7 @@ export {
   type BrewInput,
   type CanInput,
   type CanLiquid,
+  type CanPart,
   type Chemistry,
   closedVessel,
   dilute,
@@ -36,7 +37,7 @@ export {
   type StockNeed,
   type StockPlan,
 } from "./making-problem.js";
-export { type MakingRules, wayOfMaking } from "./making-rules.js";
+export { type MakingRules, type StockTables, wayOfMaking } from "./making-rules.js";
 export {
   type BatchSize,
   bottleStock,
@@ -51,9 +52,9 @@ export {
   type RecipeStep,
   referenceStockGPerL,
   shellsSinceLastBatch,
+  soundRecipe,
   spoonsText,
   vesselText,
   visitOf,
   weightText,
 } from "./making/index.js";
-export type { StockTables } from "./stock-tables.js";

@@ -38,9 +38,10 @@ export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
       };
     }
     case "vinegar": {
-      const mol = pureAcidG(acid) / gPerMol.aceticAcid;
+      const { pureG, weighedG } = acidMeasures(chemistry, acid);
+      const mol = pureG / gPerMol.aceticAcid;
       return {
-        waterKg: (weighedAcidG(chemistry, acid) - pureAcidG(acid)) / 1000,
+        waterKg: (weighedG - pureG) / 1000,
         mol: { ...noMol, H: mol, Ac: mol },
         bystanders: noBystanders,
       };
@@ -78,40 +79,27 @@ export function scaledAcid(acid: AcidDose, factor: number): AcidDose {
   }
 }
 
-/** Crystals as they come from the bag; of vinegar, the acetic acid in it. */
-export function pureAcidG(acid: AcidDose): number {
-  switch (acid.kind) {
-    case "citric":
-      return acid.grams;
-    case "vinegar":
-      return (acid.volumeMl * acid.percent) / 100;
-  }
+export interface AcidMeasures {
+  /** Crystals as they come from the bag; of vinegar, the acetic acid in it. */
+  readonly pureG: number;
+  /** On a scale, with the water that vinegar brings. */
+  readonly weighedG: number;
+  /** Nought for crystals. */
+  readonly volumeMl: number;
 }
 
-/** On a scale, with the water that vinegar brings. */
-export function weighedAcidG(chemistry: Chemistry, acid: AcidDose): number {
+export function acidMeasures({ volumes }: Chemistry, acid: AcidDose): AcidMeasures {
   switch (acid.kind) {
     case "citric":
-      return acid.grams;
-    case "vinegar":
-      return acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
+      return { pureG: acid.grams, weighedG: acid.grams, volumeMl: 0 };
+    case "vinegar": {
+      const { percent, volumeMl } = acid;
+      // At 20 degC; a straight line from water through the density at 5 %.
+      const water = waterDensityKgPerL(20);
+      const gPerMl = water + ((volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
+      return { pureG: (volumeMl * percent) / 100, weighedG: volumeMl * gPerMl, volumeMl };
+    }
   }
-}
-
-/** Nought for crystals. */
-export function acidVolumeMl(acid: AcidDose): number {
-  switch (acid.kind) {
-    case "citric":
-      return 0;
-    case "vinegar":
-      return acid.volumeMl;
-  }
-}
-
-/** g/mL at 20 degC; a straight line from water through the density at 5 %. */
-function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
-  const water = waterDensityKgPerL(20);
-  return water + ((chemistry.volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
 }
 
 /** Hydrogen still on the acid or free, over the hydrogens that a molecule of it can give. */

@@ -12,7 +12,7 @@ export interface IdealMixture {
   /** Dissolved kinds that can exist here: component counts and ln of (constant x water mass / gamma). */
   readonly counts: readonly (readonly number[])[];
   readonly constants: readonly number[];
-  /** mol per component. */
+  /** mol, and whether there is any, per component. */
   readonly totals: readonly number[];
   readonly present: readonly boolean[];
   readonly lnWaterActivity: number;

@@ -62,7 +62,7 @@ export function missingShells(uses: readonly ShellUse[], today: Day, supply: She
 /**
  * @param wished the batches that would cover every feeding
  * @param made the batches that shells allow
- * @param shortages those for want of shells
+ * @param shortages those for want of shells count
  */
 export function shellPlan(
   wished: readonly ShellUse[],
@@ -88,8 +88,9 @@ function shortageOf(
   supply: ShellSupply,
 ): ShellShortage {
   const neededFrom = saveFrom(wished, supply);
-  const lostMl = shortages.reduce((sum, s) => sum + s.ml, 0);
-  const needs = [...new Set(shortages.map((s) => s.need))];
+  const lost = shortages.filter(({ reason }) => reason === "shells");
+  const lostMl = lost.reduce((sum, s) => sum + s.ml, 0);
+  const needs = [...new Set(lost.map((s) => s.need))];
   const loss =
     needs.length === 0
       ? "every feeding is still covered, by batches begun later or made smaller"
