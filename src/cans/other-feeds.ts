@@ -136,6 +136,7 @@ export function otherFeedMixes(
   feedDays: FeedDays,
   isGrowing: (planting: Planting, day: Day) => boolean,
 ): ReadonlyMap<Day, readonly OtherFeedMix[]> {
+  const { canL, amounts } = garden;
   const byDay = new Map<Day, OtherFeedMix[]>();
   for (const [feed, days] of feedDays)
     for (const feedDay of days) {
@@ -151,12 +152,19 @@ export function otherFeedMixes(
         given?.stockMl === undefined || totalL === 0 ? feed.rateMlPerL : given.stockMl / totalL;
       const mixes = fed
         .filter(([, plantings]) => plantings.length > 0)
-        .map(([bed, plantings]) => mixOf(feed.name, bed, plantings, rateMlPerL, garden))
-        .map((mix) =>
-          given === undefined
-            ? { ...mix, ...openedSince(feed, day) }
-            : { ...mix, given: true as const },
-        );
+        .map(([bed, plantings]): OtherFeedMix => {
+          const waterL = waterOf(plantings);
+          return {
+            feed: feed.name,
+            bed: bed.id,
+            bedName: bed.name,
+            plantings: plantings.map((p) => p.id),
+            rateMlPerL,
+            waterL,
+            fills: canFills({ waterL, rateMlPerL, canL, amounts }),
+            ...(given === undefined ? openedSince(feed, day) : { given: true }),
+          };
+        });
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);
     }
   return new Map([...byDay].sort(([a], [b]) => dayNumber(a) - dayNumber(b)));
@@ -168,23 +176,4 @@ function openedSince({ shelfLifeDays }: OtherFeed, day: Day): Pick<OtherFeedMix,
 
 function waterOf(plantings: readonly Planting[]): number {
   return totalOf(plantings.map((p) => p.waterL));
-}
-
-function mixOf(
-  feed: string,
-  bed: Bed,
-  plantings: readonly Planting[],
-  rateMlPerL: number,
-  { canL, amounts }: Garden,
-): OtherFeedMix {
-  const waterL = waterOf(plantings);
-  return {
-    feed,
-    bed: bed.id,
-    bedName: bed.name,
-    plantings: plantings.map((p) => p.id),
-    rateMlPerL,
-    waterL,
-    fills: canFills({ waterL, rateMlPerL, canL, amounts }),
-  };
 }

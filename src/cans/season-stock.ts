@@ -91,12 +91,10 @@ export function seasonStock(
       stock: {
         making,
         recipes: batchRecipes(making.batches, garden, tables),
-        inHand: inHand.bottles.map(({ id, readyOn, useBy, leftMl, strengthGPerL }) => ({
+        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...bottle }) => ({
           id,
-          madeOn: readyOn,
-          useBy,
-          leftMl,
-          strengthGPerL,
+          madeOn,
+          ...bottle,
         })),
         acid,
         keep,

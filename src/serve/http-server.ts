@@ -4,33 +4,24 @@ import type { Duplex } from "node:stream";
 import { onlyReading, ourFault, type Reply } from "./reply.js";
 import { bugLine, requestLine } from "./request-log.js";
 
-/** What one client may take of the server. */
-export interface Limits {
-  readonly headerBytes: number;
-  /** For the head of a request, and for the whole of it. */
-  readonly headersMs: number;
-  readonly requestMs: number;
-  /** Without a byte either way, as with a client that does not read. */
-  readonly idleMs: number;
-  readonly keepAliveMs: number;
-  /** How often the first two are looked at. */
-  readonly checkMs: number;
-  readonly connections: number;
-  /** For answers under way when the server stops. */
-  readonly stopMs: number;
-}
-
 /** Our choice: a calendar program sends some 500 bytes in one go, and asks every few hours. */
-export const usualLimits: Limits = {
+export const usualLimits = {
   headerBytes: 8192,
+  /** For the head of a request, and for the whole of it. */
   headersMs: 10_000,
   requestMs: 15_000,
+  /** Without a byte either way, as with a client that does not read. */
   idleMs: 30_000,
   keepAliveMs: 5_000,
+  /** How often the first two are looked at. */
   checkMs: 1_000,
   connections: 256,
+  /** For answers under way when the server stops. */
   stopMs: 2_000,
 };
+
+/** What one client may take of the server. */
+export type Limits = Readonly<typeof usualLimits>;
 
 /** A reply and, for the log, what was asked for in our own words. */
 export interface Answer {

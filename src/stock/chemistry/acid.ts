@@ -31,22 +31,23 @@ export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
       const crystal = acid.form === "anhydrous" ? "citricAnhydrous" : "citricMonohydrate";
       const mol = acid.grams / gPerMol[crystal];
       const crystalWaterG = mol * (gPerMol[crystal] - gPerMol.citricAnhydrous);
-      return {
-        waterKg: crystalWaterG / 1000,
-        mol: { ...noMol, H: 3 * mol, Cit: mol },
-        bystanders: noBystanders,
-      };
+      return withWater(acid.kind, mol, crystalWaterG);
     }
     case "vinegar": {
       const { pureG, weighedG } = acidMeasures(chemistry, acid);
       const mol = pureG / gPerMol.aceticAcid;
-      return {
-        waterKg: (weighedG - pureG) / 1000,
-        mol: { ...noMol, H: mol, Ac: mol },
-        bystanders: noBystanders,
-      };
+      return withWater(acid.kind, mol, weighedG - pureG);
     }
   }
+}
+
+function withWater(acid: Acid, mol: number, waterG: number): Contents {
+  const { hydrogens, anion } = molecules[acid];
+  return {
+    waterKg: waterG / 1000,
+    mol: { ...noMol, H: hydrogens * mol, [anion]: mol },
+    bystanders: noBystanders,
+  };
 }
 
 /** Negative amounts, and vinegar that no kitchen has. */

@@ -135,13 +135,9 @@ function balance(
     free.map((j) => from[j] as number),
   );
   if (!lowest) return undefined;
-  const lnActivity = base.map((b, j) => {
-    let sum = b;
-    free.forEach((_, k) => {
-      sum += ((slopes[j] as number[])[k] as number) * (lowest.at[k] as number);
-    });
-    return sum;
-  });
+  const lnActivity = base.map((b, j) =>
+    lowest.at.reduce((sum, v, k) => sum + ((slopes[j] as number[])[k] as number) * v, b),
+  );
   return {
     lnActivity,
     amounts: lowest.amounts,

@@ -13,14 +13,12 @@ import {
 import type { WayOfMaking } from "../making-rules.js";
 import type { BatchChoice } from "./batches-fewest.js";
 import type { RecipeStep } from "./recipe-types.js";
-import { shellsFor } from "./shells.js";
+import { shellsFor, type ShellUse } from "./shells.js";
 
-export interface NamedBatch {
+export interface NamedBatch extends ShellUse {
   readonly id: string;
-  readonly startOn: Day;
   readonly acidOn: Day;
   readonly readyOn: Day;
-  readonly volumeMl: number;
 }
 
 /** Ids come from the ready day, so that they stay when other batches come or go. */

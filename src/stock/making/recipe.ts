@@ -72,7 +72,7 @@ export function recipe(
   const unit = unitJar(chemistry, means);
   const unitAcid = acidMeasures(chemistry, unit.acid);
   const gPerShell = means.gPerShell ?? chemistry.kitchen.shellPerEggG.value;
-  const { name, wanted } = sizeQuantity(size, gPerShell);
+  const { name, wanted } = sizeQuantity(size);
   const problems = badQuantities({
     [name]: wanted > 0 ? wanted : -1,
     "bottle (mL)": means.bottleMl > 0 ? means.bottleMl : -1,
@@ -100,7 +100,7 @@ export function recipe(
     acid: unitAcid.weighedG,
     vinegar: unitAcid.volumeMl,
   };
-  const factor = wanted / unitHas[size.by];
+  const factor = (size.by === "shells" ? wanted * gPerShell : wanted) / unitHas[size.by];
   const jar = scaledJar(unit, factor);
   const finished = brewBatch(chemistry, { ...jar, gas: openAir(chemistry) });
   if (!finished.ok) return finished;
@@ -148,13 +148,13 @@ export function recipe(
   return { ok: true, value: { ...amounts, steps: recipeSteps(amounts) } };
 }
 
-/** What the batch is sized from and how much of it is wanted; shells by their weight. */
-function sizeQuantity(size: BatchSize, gPerShell: number): { name: string; wanted: number } {
+/** What the batch is sized from and how much of it is wanted. */
+function sizeQuantity(size: BatchSize): { name: string; wanted: number } {
   switch (size.by) {
     case "volume":
       return { name: "batch (mL)", wanted: size.makeMl };
     case "shells":
-      return { name: "shells (eggs)", wanted: size.eggs * gPerShell };
+      return { name: "shells (eggs)", wanted: size.eggs };
     case "acid":
       return { name: "acid (g)", wanted: size.grams };
     case "vinegar":

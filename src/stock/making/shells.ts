@@ -1,13 +1,16 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
 import { given } from "../../values.js";
-import type { ShellPlan, ShellShortage, ShellSupply, Shortage } from "../making-problem.js";
+import type {
+  PlannedBatch,
+  ShellPlan,
+  ShellShortage,
+  ShellSupply,
+  Shortage,
+} from "../making-problem.js";
 
 /** A batch as far as its shells go. */
-export interface ShellUse {
-  readonly startOn: Day;
-  readonly volumeMl: number;
-}
+export type ShellUse = Pick<PlannedBatch, "startOn" | "volumeMl">;
 
 // Sums of shares of a shell miss whole shells by the last bits of a double.
 const slack = 1e-9;

@@ -15,11 +15,7 @@ import type { MakingRules, StockTables } from "../making-rules.js";
 import type { Recipe, RecipeMeans } from "./recipe-types.js";
 import { recipe } from "./recipe.js";
 
-export interface Measured {
-  /** Calcium as poured, g/L. */
-  readonly strengthGPerL?: number;
-  readonly ph?: number;
-}
+export type Measured = Pick<BatchInHand, "strengthGPerL" | "ph">;
 
 /** What the garden file says of the kitchen, at room temperature. */
 export function recipeMeans(
