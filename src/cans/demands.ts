@@ -96,8 +96,7 @@ export function canDemands(
   const byId = new Map(courses.map((course) => [course.course.id, course]));
   const numbers = new Map<string, number>();
   const groups = new Map<string, [Draft, ...Draft[]]>();
-  const inOrder = [...scheduled].sort((a, b) => byText(a.day, b.day));
-  for (const feeding of inOrder) {
+  for (const feeding of [...scheduled].sort((a, b) => byText(a.day, b.day))) {
     const course = byId.get(feeding.course);
     const context = course && contexts.get(course.planting.id);
     if (!course || !context) throw new Error(`no course ${feeding.course}`);

@@ -141,6 +141,9 @@ export function otherFeedMixes(
   for (const [feed, days] of feedDays)
     for (const feedDay of days) {
       const { day, given } = feedDay;
+      const { shelfLifeDays } = feed;
+      const opened =
+        shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
       const fed = garden.beds.map((bed): [Bed, Planting[]] => [
         bed,
         bed.plantings.filter(
@@ -162,16 +165,12 @@ export function otherFeedMixes(
             rateMlPerL,
             waterL,
             fills: canFills({ waterL, rateMlPerL, canL, amounts }),
-            ...(given === undefined ? openedSince(feed, day) : { given: true }),
+            ...(given === undefined ? opened : { given: true }),
           };
         });
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);
     }
   return new Map([...byDay].sort(([a], [b]) => dayNumber(a) - dayNumber(b)));
-}
-
-function openedSince({ shelfLifeDays }: OtherFeed, day: Day): Pick<OtherFeedMix, "openedSince"> {
-  return shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
 }
 
 function waterOf(plantings: readonly Planting[]): number {

@@ -44,8 +44,9 @@ interface ShownPage extends TimeSpan {
 
 export interface ShowContext {
   readonly source: GardenSource;
+  /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
-  /** Of the program. */
+  /** Of the program: what another version kept of a plan is not shown. */
   readonly version: string;
   readonly nowMs: () => number;
   readonly linksTo: (name: string) => SubscribeLinks;

@@ -129,8 +129,14 @@ async function putFiles(
   const strange = [...files].filter(
     ([name, content]) => present.has(name) && !before.has(name) && present.get(name) !== content,
   );
-  if (strange.length > 0)
-    return { ok: false, problems: strange.map(([name]) => notOurs(dir, name)) };
+  if (strange.length > 0) {
+    const mend = "move it away, or publish into another folder";
+    const problems = strange.map(([name]) => {
+      const message = `${join(dir, name)} is there already and ${manifestName} does not list it`;
+      return { code: "not-ours", message, mend };
+    });
+    return { ok: false, problems };
+  }
 
   const after = new Map([...files].map(([name, content]) => [name, contentHash(content)]));
   // First what will be ours, so that a run cut off half-way can be done again.
@@ -155,12 +161,4 @@ async function putFiles(
   }
   await writeManifest(dir, after);
   return { ok: true, value: { written, unchanged, removed, problems, notices } };
-}
-
-function notOurs(dir: string, name: string): Trouble {
-  return {
-    code: "not-ours",
-    message: `${join(dir, name)} is there already and ${manifestName} does not list it`,
-    mend: "move it away, or publish into another folder",
-  };
 }

@@ -5,7 +5,6 @@ import { resolve } from "node:path";
 import type { Result } from "../problem.js";
 import { gardenFolder, type GardenFolder } from "./garden-folder.js";
 import { loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
-import type { GardenSource } from "./garden-source.js";
 import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
 import { originOf, reachableAddresses, subscribeLinks, type SubscribeLinks } from "./links.js";
 import { indexPage } from "./plain-page.js";
@@ -16,14 +15,9 @@ import { type Guard, isLoopback, routeOf } from "./route.js";
 import { keptSecret } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
 
-export interface ServeOptions {
+export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "version"> {
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
-  readonly source: GardenSource;
-  /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
-  readonly stateDir: string;
-  /** Of the program: what another version kept of a plan is not shown. */
-  readonly version: string;
   /** A line for each request, problem and change; none holds the secret. */
   readonly log: (line: string) => void;
   /** Loopback unless given; any other address puts the gardens behind a secret path segment. */

@@ -1,5 +1,4 @@
 export {
-  type AcidDose,
   type Brew,
   brewBatch,
   type BrewInput,
@@ -37,7 +36,7 @@ export {
   type StockNeed,
   type StockPlan,
 } from "./making-problem.js";
-export { type MakingRules, type StockTables, wayOfMaking } from "./making-rules.js";
+export { type StockTables, wayOfMaking } from "./making-rules.js";
 export {
   type BatchSize,
   bottleStock,

@@ -100,10 +100,12 @@ export interface StockPlan {
 }
 
 /** Stock poured from one bottle for one feeding, whole mL. */
-export interface Draw extends Dose {
+export interface Draw {
   readonly need: string;
   readonly day: Day;
   readonly batch: string;
+  readonly ml: number;
+  readonly strengthGPerL: number;
   readonly calciumMg: number;
 }
 
@@ -111,15 +113,20 @@ export interface Draw extends Dose {
 export const makingSteps = ["dry-shells", "add-acid", "strain"] as const;
 export type MakingStep = (typeof makingSteps)[number];
 
-/** Its id is `batch-2027-06-12` for the one strained that day, then `batch-2027-06-12-2`. */
-export interface PlannedBatch extends Omit<StockBottle, "leftMl"> {
+export interface PlannedBatch {
+  /** `batch-2027-06-12` for the one strained that day, then `batch-2027-06-12b`. */
+  readonly id: string;
   /** Shells are set out to dry. */
   readonly startOn: Day;
+  /** Strained and bottled; it may be used from this day on. */
+  readonly readyOn: Day;
+  readonly useBy: Day;
   readonly steps: readonly { readonly step: MakingStep; readonly day: Day }[];
   readonly volumeMl: number;
   readonly bottles: number;
   readonly eggs: number;
   readonly shellG: number;
+  readonly strengthGPerL: number;
   readonly serves: readonly { readonly need: string; readonly day: Day; readonly ml: number }[];
 }
 

@@ -2,7 +2,7 @@
 import type { Acid } from "../../garden/index.js";
 import { waterDensityKgPerL } from "./activity.js";
 import type { Chemistry, ComponentKey, SubstanceKey } from "./constants.js";
-import { type Contents, noBystanders, noMol } from "./contents.js";
+import { type Contents, noMol, pureWater } from "./contents.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 import { badQuantities, type MixTrouble, trouble } from "./trouble.js";
 
@@ -43,11 +43,7 @@ export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
 
 function withWater(acid: Acid, mol: number, waterG: number): Contents {
   const { hydrogens, anion } = molecules[acid];
-  return {
-    waterKg: waterG / 1000,
-    mol: { ...noMol, H: hydrogens * mol, [anion]: mol },
-    bystanders: noBystanders,
-  };
+  return { ...pureWater(waterG / 1000), mol: { ...noMol, H: hydrogens * mol, [anion]: mol } };
 }
 
 /** Negative amounts, and vinegar that no kitchen has. */

@@ -2,7 +2,7 @@
 import { acidContents, type AcidDose, acidHydrogenMol, acidLeftG, acidTroubles } from "./acid.js";
 import { kelvinAt0C, waterDensityKgPerL } from "./activity.js";
 import { type Chemistry, componentKeys } from "./constants.js";
-import { type Contents, mixed, noBystanders, noMol, pureWater } from "./contents.js";
+import { type Contents, mixed, noMol, pureWater } from "./contents.js";
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
@@ -54,11 +54,7 @@ export function openAir(chemistry: Chemistry): Gas {
 /** Everything that goes into the jar. */
 function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
   const carbonateMol = (input.shellG * input.shellPurity) / chemistry.gPerMol.calciumCarbonate;
-  const shell: Contents = {
-    waterKg: 0,
-    mol: { ...noMol, Ca: carbonateMol, CO3: carbonateMol },
-    bystanders: noBystanders,
-  };
+  const shell = { ...pureWater(0), mol: { ...noMol, Ca: carbonateMol, CO3: carbonateMol } };
   const liquids = mixed(pureWater(input.waterG / 1000), acidContents(chemistry, input.acid));
   return mixed(liquids, shell);
 }
@@ -89,12 +85,12 @@ function inputTroubles(chemistry: Chemistry, input: BrewInput): MixTrouble[] {
 
 function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibrium): Brew {
   const { gPerMol } = chemistry;
-  const { ph, ionicStrengthMolPerKg, massError, chargeError } = equilibrium;
+  const { ph, ionicStrengthMolPerKg, massError, chargeError, solidMol } = equilibrium;
   const calciumMol = equilibrium.dissolved.mol.Ca;
   const liquidMl = liquidVolumeMl(chemistry, equilibrium, input.temperatureC);
-  const crystalsMol = equilibrium.solidMol.calciumCitrate;
+  const crystalsMol = solidMol.calciumCitrate;
   const crystalsG = crystalsMol * gPerMol.calciumCitrateTetrahydrate;
-  const carbonateLeftG = equilibrium.solidMol.calcite * gPerMol.calciumCarbonate;
+  const carbonateLeftG = solidMol.calcite * gPerMol.calciumCarbonate;
   const outMol = equilibrium.carbonDioxideOutMol;
   const kelvin = input.temperatureC + kelvinAt0C;
   const { gasConstantJPerMolK, atmospherePa } = chemistry.physical;

@@ -1,11 +1,12 @@
 /** The stock in the can: what is dissolved, what still settles, how sour or limy it gets. */
+import type { PourStyle } from "../../garden/index.js";
 import { closedVessel, openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import { type Contents, mixed, scaled } from "./contents.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
-import { type Dose, poured, type PourStyle, type StockLiquid, together } from "./stock-liquid.js";
+import { type Dose, poured, type StockLiquid, together } from "./stock-liquid.js";
 import { badQuantities, failed, type MixResult } from "./trouble.js";
 
 export interface CanInput {

@@ -12,5 +12,5 @@ export {
   type WaterReport,
   waterReport,
 } from "./source-water.js";
-export { atStrength, type PourStyle, type StockLiquid, strained } from "./stock-liquid.js";
+export { atStrength, type StockLiquid, strained } from "./stock-liquid.js";
 export { badQuantities, failed, type MixResult, trouble, troubleAt } from "./trouble.js";

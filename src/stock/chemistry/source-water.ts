@@ -20,17 +20,13 @@ export const rainWater: WaterReport = { hardnessMgPerL: 0, alkalinityMgPerL: 0 }
 /** Hardness, alkalinity and calcium stand in for each other where only one is given. */
 export function waterReport(
   chemistry: Chemistry,
-  water: SourceWater | undefined,
+  water: SourceWater = {},
 ): WaterReport | undefined {
-  if (water === undefined) return undefined;
-  const { hardnessMgPerL, alkalinityMgPerL, calciumMgPerL } = water;
-  const hardness =
-    hardnessMgPerL ??
-    (calciumMgPerL === undefined
-      ? alkalinityMgPerL
-      : calciumMgPerL / calciumOfHardness(chemistry, 1));
-  if (hardness === undefined) return undefined;
-  return { hardnessMgPerL: hardness, ...given({ alkalinityMgPerL, calciumMgPerL }) };
+  const { alkalinityMgPerL, calciumMgPerL } = water;
+  const ofCalcium = calciumMgPerL && calciumMgPerL / calciumOfHardness(chemistry, 1);
+  const hardnessMgPerL = water.hardnessMgPerL ?? ofCalcium ?? alkalinityMgPerL;
+  if (hardnessMgPerL === undefined) return undefined;
+  return { hardnessMgPerL, ...given({ alkalinityMgPerL, calciumMgPerL }) };
 }
 
 /** mg/L of calcium in water of that hardness, if calcium makes all of it. */

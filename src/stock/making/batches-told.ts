@@ -53,11 +53,7 @@ export function plannedBatch(
   { making, shells }: MakingProblem,
 ): PlannedBatch {
   const { id, startOn, acidOn, readyOn, volumeMl } = batch;
-  const days: Readonly<Record<MakingStep, Day>> = {
-    "dry-shells": startOn,
-    "add-acid": acidOn,
-    strain: readyOn,
-  };
+  const days = { "dry-shells": startOn, "add-acid": acidOn, strain: readyOn };
   return {
     id,
     startOn,

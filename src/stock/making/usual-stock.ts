@@ -1,12 +1,11 @@
 /** The stock that a grower's usual recipe gives, set right by what was measured on the bottle. */
-import type { BatchInHand, StockSettings, Usual } from "../../garden/index.js";
+import type { BatchInHand, PourStyle, StockSettings, Usual } from "../../garden/index.js";
 import {
   atStrength,
   brewAtPh,
   type Chemistry,
   failed,
   type MixResult,
-  type PourStyle,
   type StockLiquid,
   strained,
   trouble,
