@@ -25,7 +25,7 @@ export function mixedCans(
   garden: Garden,
   water: WaterReport | undefined,
 ): MixedCans {
-  const known = new Map<string, MixedCan | undefined>();
+  const known = new Map<string, MixedCan>();
   const outside = new Map<string, PlanWarning>();
   const numbers = new Map<StockLiquid, number>();
   const numberOf = (liquid: StockLiquid): number => {
@@ -36,17 +36,15 @@ export function mixedCans(
   const of: MixedCans["of"] = (parts) => {
     if (water === undefined) return undefined;
     const key = parts.map((p) => `${numberOf(p.stock)} ${p.stockMlPerL.toFixed(4)}`).join("/");
-    if (known.has(key)) return known.get(key);
+    const before = known.get(key);
+    if (before) return before;
     const mixed = diluteTogether(chemistry, parts, {
       pour: garden.stock.pour,
       water,
       temperatureC: liquids.temperatureC,
       air: "closed",
     });
-    if (!mixed.ok) {
-      known.set(key, undefined);
-      return undefined;
-    }
+    if (!mixed.ok) return undefined;
     const { ph, calciumMgPerL, settlesMgPerL, phOutside } = mixed.value;
     const found = { ph, dissolvedCalciumMgPerL: calciumMgPerL, settlesMgPerL };
     known.set(key, found);

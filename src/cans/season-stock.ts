@@ -91,11 +91,7 @@ export function seasonStock(
       stock: {
         making,
         recipes: batchRecipes(making.batches, garden, tables),
-        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...bottle }) => ({
-          id,
-          madeOn,
-          ...bottle,
-        })),
+        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => ({ id, madeOn, ...rest })),
         acid,
         keep,
         pour,

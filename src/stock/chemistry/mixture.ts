@@ -83,7 +83,10 @@ export function settleIn(
       solute.charge * solute.charge * lnGamma
     );
   });
-  return settlePhases({ ...mixture, constants, lnWaterActivity }, guess, lnActivity);
+  const { counts, totals, present, held, mayForm } = mixture;
+  // Spreading the mixture would cost the solver a third of its time.
+  const ideal = { counts, constants, totals, present, lnWaterActivity, held, mayForm };
+  return settlePhases(ideal, guess, lnActivity);
 }
 
 /** The medium that an assemblage makes for itself. */
