@@ -2,42 +2,26 @@
 import type { Garden } from "../garden/index.js";
 import type { BatchRecipe } from "../season/index.js";
 import {
-  type AcidDose,
-  type Chemistry,
-  type MakingRules,
   type PlannedBatch,
-  recipe,
   type Recipe,
   recipeMeans,
+  soundRecipe,
+  type StockTables,
 } from "../stock/index.js";
 
 /** In the order of the batches. Throws where the garden's own recipe has trouble, which is a bug. */
 export function batchRecipes(
   batches: readonly PlannedBatch[],
   { stock, amounts }: Pick<Garden, "stock" | "amounts">,
-  { chemistry, making }: { readonly chemistry: Chemistry; readonly making: MakingRules },
+  tables: StockTables,
 ): BatchRecipe[] {
-  const means = { ...recipeMeans(chemistry, stock), amounts };
+  const means = { ...recipeMeans(tables.chemistry, stock), amounts };
   const known = new Map<number, Recipe>();
-  const recipeOf = (makeMl: number): Recipe => {
-    const before = known.get(makeMl);
-    if (before) return before;
-    const made = recipe(chemistry, making, { by: "volume", makeMl }, means);
-    if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
-    known.set(makeMl, made.value);
-    return made.value;
-  };
   return batches.map(({ id, volumeMl }) => {
-    const { jar, waterMl, vesselL, steps } = recipeOf(volumeMl);
-    return { batch: id, ...acidOf(jar.acid), waterMl, vesselL, steps };
+    const made = known.get(volumeMl) ?? soundRecipe(tables, volumeMl, means);
+    known.set(volumeMl, made);
+    const { acidG, vinegarMl, waterMl, vesselL, steps } = made;
+    const acid = vinegarMl === undefined ? { acidG } : { vinegarMl };
+    return { batch: id, ...acid, waterMl, vesselL, steps };
   });
-}
-
-function acidOf(acid: AcidDose): Pick<BatchRecipe, "acidG" | "vinegarMl"> {
-  switch (acid.kind) {
-    case "citric":
-      return { acidG: acid.grams };
-    case "vinegar":
-      return { vinegarMl: acid.volumeMl };
-  }
 }

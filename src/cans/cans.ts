@@ -35,7 +35,11 @@ export interface CanRequest {
  * sum within {@link roundingTolerance} of rate times water.
  */
 export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): CanFill[] {
-  const { full, partL } = divide(waterL, canL);
+  // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
+  const full = Math.floor(waterL / canL + 1e-6);
+  const restL = waterL - full * canL;
+  const isWorthIt = full === 0 || restL >= Math.min(leastPartFillL, leastPartShare * waterL);
+  const partL = isWorthIt ? restL : 0;
   const exactMl = rateMlPerL * waterL;
   const steps = measureStepsMl[amounts === "us" ? "spoons" : "ml"];
   const rounded = [...steps, finestStepMl].map((stepMl) => ({
@@ -59,15 +63,6 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
     ...(full > 0 ? [fill(full, true, canL, best.fullMl)] : []),
     ...(partL > 0 ? [fill(1, false, partL, best.partMl)] : []),
   ];
-}
-
-function divide(waterL: number, canL: number): { full: number; partL: number } {
-  // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
-  const full = Math.floor(waterL / canL + 1e-6);
-  const partL = waterL - full * canL;
-  if (full > 0 && partL < Math.min(leastPartFillL, leastPartShare * waterL))
-    return { full, partL: 0 };
-  return { full, partL };
 }
 
 function toStep(ml: number, stepMl: number): number {

@@ -95,9 +95,8 @@ export function canDemands(
 ): CanDemand[] {
   const byId = new Map(courses.map((course) => [course.course.id, course]));
   const numbers = new Map<string, number>();
-  const groups = new Map<string, Draft[]>();
-  const inOrder = [...scheduled].sort((a, b) => byText(a.day, b.day));
-  for (const feeding of inOrder) {
+  const groups = new Map<string, [Draft, ...Draft[]]>();
+  for (const feeding of [...scheduled].sort((a, b) => byText(a.day, b.day))) {
     const course = byId.get(feeding.course);
     const context = course && contexts.get(course.planting.id);
     if (!course || !context) throw new Error(`no course ${feeding.course}`);
@@ -107,11 +106,21 @@ export function canDemands(
     const { day, bed, route, rate, given } = draft;
     const logged = given && [given.stockMl === undefined, given.pours.map((pour) => pour.batch)];
     const key = JSON.stringify([day, bed, route, rate, logged]);
-    groups.set(key, [...(groups.get(key) ?? []), draft]);
+    const group = groups.get(key);
+    if (group) group.push(draft);
+    else groups.set(key, [draft]);
   }
   const bedOrder = new Map(garden.beds.map((bed, i) => [bed.id, i]));
-  const drafts = [...groups.values()].sort((a, b) => compareDrafts(a[0], b[0], bedOrder));
-  return numbered(drafts);
+  const order = (draft: Draft): number => bedOrder.get(draft.bed) ?? 0;
+  // Within a bed the stronger mix first.
+  const inOrderOfBeds = [...groups.values()].sort(
+    ([a], [b]) =>
+      byText(a.day, b.day) ||
+      order(a) - order(b) ||
+      byText(a.route, b.route) ||
+      strengthOf(b.rate) - strengthOf(a.rate),
+  );
+  return numbered(inOrderOfBeds);
 }
 
 type Draft = Omit<CanDemand, "id" | "feedings"> & { readonly feeding: Feeding };
@@ -170,22 +179,6 @@ function demandRate(planting: Planting, rule: FeedRule, level: number): DemandRa
     : { kind: "fixed", mlPerL: Math.min(planting.rateMlPerL * level, rule.highestRateMlPerL) };
 }
 
-/** Within a bed the stronger mix first. */
-function compareDrafts(
-  a: Draft | undefined,
-  b: Draft | undefined,
-  bedOrder: ReadonlyMap<string, number>,
-): number {
-  if (!a || !b) return 0;
-  const order = (draft: Draft): number => bedOrder.get(draft.bed) ?? 0;
-  return (
-    byText(a.day, b.day) ||
-    order(a) - order(b) ||
-    byText(a.route, b.route) ||
-    strengthOf(b.rate) - strengthOf(a.rate)
-  );
-}
-
 function strengthOf(rate: DemandRate): number {
   return rate.kind === "fixed" ? rate.mlPerL : rate.targetMgPerL;
 }
@@ -202,28 +195,24 @@ function givenTogether(parts: readonly GivenStock[]): GivenStock {
   };
 }
 
-function numbered(groups: readonly (readonly Draft[])[]): CanDemand[] {
+function numbered(groups: readonly (readonly [Draft, ...Draft[]])[]): CanDemand[] {
   const counts = new Map<string, number>();
-  return groups.flatMap((drafts): CanDemand[] => {
-    const first = drafts[0];
-    if (first === undefined) return [];
-    const { day, bed, route, rate } = first;
+  return groups.map((drafts) => {
+    const [{ day, bed, route, rate }] = drafts;
     const place = `${day}/${bed}/${route}`;
-    const given = drafts.flatMap((draft) => draft.given ?? []);
+    const logged = drafts.flatMap((draft) => draft.given ?? []);
     const n = (counts.get(place) ?? 0) + 1;
     counts.set(place, n);
-    return [
-      {
-        id: `${place}/${n}`,
-        day,
-        bed,
-        route,
-        rate,
-        ...(first.given === undefined ? {} : { given: givenTogether(given) }),
-        highestRateMlPerL: Math.min(...drafts.map((draft) => draft.highestRateMlPerL)),
-        waterL: totalOf(drafts.map((draft) => draft.waterL)),
-        feedings: drafts.map((draft) => draft.feeding),
-      },
-    ];
+    return {
+      id: `${place}/${n}`,
+      day,
+      bed,
+      route,
+      rate,
+      ...(logged.length === 0 ? {} : { given: givenTogether(logged) }),
+      highestRateMlPerL: Math.min(...drafts.map((draft) => draft.highestRateMlPerL)),
+      waterL: totalOf(drafts.map((draft) => draft.waterL)),
+      feedings: drafts.map((draft) => draft.feeding),
+    };
   });
 }

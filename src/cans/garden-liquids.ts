@@ -6,9 +6,9 @@ import type { PlanWarning } from "../season/index.js";
 import {
   bottleStock,
   readiness,
-  recipe,
   type Recipe,
   recipeMeans,
+  soundRecipe,
   type StockBottle,
   type StockLiquid,
   type StockTables,
@@ -27,18 +27,13 @@ export interface Liquids {
 }
 
 /** Every bottle's liquid, computed or as the grower measured it. */
-export function gardenLiquids(garden: Garden, { chemistry, making }: StockTables): Liquids {
+export function gardenLiquids(garden: Garden, tables: StockTables): Liquids {
+  const { chemistry, making } = tables;
   const findings: Finding[] = [];
   const means = recipeMeans(chemistry, garden.stock);
-  const usualOf = (acid: BatchInHand["acid"]): Recipe => {
-    const made = recipe(chemistry, making, { by: "volume", makeMl: 1000 }, { ...means, acid });
-    if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
-    return made.value;
-  };
-  const usual = usualOf(garden.stock.acid);
-  const recipeOf = (acid: BatchInHand["acid"]): Recipe =>
-    acid === garden.stock.acid ? usual : usualOf(acid);
-  const { pour } = garden.stock;
+  const usual = soundRecipe(tables, 1000, means);
+  const recipeOf: Liquids["recipeOf"] = (acid) =>
+    acid === means.acid ? usual : soundRecipe(tables, 1000, { ...means, acid });
   const liquids = new Map(
     garden.stock.batches.map((batch) => {
       const liquid = bottleStock(chemistry, making, garden.stock, batch);
@@ -46,13 +41,11 @@ export function gardenLiquids(garden: Garden, { chemistry, making }: StockTables
       return [batch.id, liquid.ok ? liquid.value : recipeOf(batch.acid).stock] as const;
     }),
   );
-  const poured = (liquid: StockLiquid): number =>
-    pour === "shaken" ? liquid.shakenGPerL : liquid.clearGPerL;
   return {
     usual,
     recipeOf,
     of: (batch) => liquids.get(batch) ?? usual.stock,
-    poured,
+    poured: (liquid) => (garden.stock.pour === "shaken" ? liquid.shakenGPerL : liquid.clearGPerL),
     temperatureC: means.temperatureC,
     findings,
   };

@@ -2,18 +2,14 @@
 import { decimal, type Garden } from "../garden/index.js";
 import type { MixedCan, PlanWarning } from "../season/index.js";
 import {
+  type CanLiquid,
+  type CanPart,
   type Chemistry,
   diluteTogether,
   type StockLiquid,
   type WaterReport,
 } from "../stock/index.js";
 import type { Liquids } from "./garden-liquids.js";
-
-/** Stock of one bottle in a litre of can water. */
-export interface CanPart {
-  readonly liquid: StockLiquid;
-  readonly mlPerL: number;
-}
 
 export interface MixedCans {
   /** Undefined where the source water is not known. */
@@ -29,7 +25,7 @@ export function mixedCans(
   garden: Garden,
   water: WaterReport | undefined,
 ): MixedCans {
-  const known = new Map<string, MixedCan | undefined>();
+  const known = new Map<string, MixedCan>();
   const outside = new Map<string, PlanWarning>();
   const numbers = new Map<StockLiquid, number>();
   const numberOf = (liquid: StockLiquid): number => {
@@ -39,32 +35,27 @@ export function mixedCans(
   };
   const of: MixedCans["of"] = (parts) => {
     if (water === undefined) return undefined;
-    const key = parts.map((p) => `${numberOf(p.liquid)} ${p.mlPerL.toFixed(4)}`).join("/");
-    if (known.has(key)) return known.get(key);
-    const doses = parts.map(({ liquid, mlPerL }) => ({ stock: liquid, stockMlPerL: mlPerL }));
-    const mixed = diluteTogether(chemistry, doses, {
+    const key = parts.map((p) => `${numberOf(p.stock)} ${p.stockMlPerL.toFixed(4)}`).join("/");
+    const before = known.get(key);
+    if (before) return before;
+    const mixed = diluteTogether(chemistry, parts, {
       pour: garden.stock.pour,
       water,
       temperatureC: liquids.temperatureC,
       air: "closed",
     });
-    const found = mixed.ok
-      ? {
-          ph: mixed.value.ph,
-          dissolvedCalciumMgPerL: mixed.value.calciumMgPerL,
-          settlesMgPerL: mixed.value.settlesMgPerL,
-        }
-      : undefined;
+    if (!mixed.ok) return undefined;
+    const { ph, calciumMgPerL, settlesMgPerL, phOutside } = mixed.value;
+    const found = { ph, dissolvedCalciumMgPerL: calciumMgPerL, settlesMgPerL };
     known.set(key, found);
-    if (mixed.ok && mixed.value.phOutside !== undefined)
-      outside.set(mixed.value.phOutside, phWarning(mixed.value, chemistry, garden));
+    if (phOutside !== undefined) outside.set(phOutside, phWarning(mixed.value, chemistry, garden));
     return found;
   };
   return { of, warnings: () => [...outside.values()] };
 }
 
 function phWarning(
-  mixed: { ph: number; waterPh: number; phOutside: "low" | "high" | undefined },
+  mixed: Pick<CanLiquid, "ph" | "waterPh" | "phOutside">,
   chemistry: Chemistry,
   garden: Garden,
 ): PlanWarning {

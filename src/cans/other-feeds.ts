@@ -49,25 +49,14 @@ export function otherFeedDays(
         !isLogged || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
       const inSpan = seasonDays.filter((day) => from <= day && day <= to);
       const { everyDays } = feed;
+      const begin = last === undefined || everyDays === undefined ? from : addDays(last, everyDays);
+      const counted = last === undefined ? inSpan : inSpan.filter(isOpen);
       const days =
         everyDays === undefined
           ? inSpan.filter((day) => feed.days?.includes(weekdayOf(day)) && isOpen(day))
-          : last === undefined
-            ? everySoManyDays(inSpan, from, everyDays, today, isOpen)
-            : everySoManyDays(
-                inSpan.filter(isOpen),
-                addDays(last, everyDays),
-                everyDays,
-                today,
-                isOpen,
-              );
-      return [
-        feed,
-        [
-          ...given.map((entry) => ({ day: entry.on, given: entry })),
-          ...days.map((day) => ({ day })),
-        ],
-      ] as const;
+          : everySoManyDays(counted, begin, everyDays, today, isOpen);
+      const before = given.map((entry) => ({ day: entry.on, given: entry }));
+      return [feed, [...before, ...days.map((day) => ({ day }))]] as const;
     }),
   );
 }
@@ -147,10 +136,14 @@ export function otherFeedMixes(
   feedDays: FeedDays,
   isGrowing: (planting: Planting, day: Day) => boolean,
 ): ReadonlyMap<Day, readonly OtherFeedMix[]> {
+  const { canL, amounts } = garden;
   const byDay = new Map<Day, OtherFeedMix[]>();
   for (const [feed, days] of feedDays)
     for (const feedDay of days) {
       const { day, given } = feedDay;
+      const { shelfLifeDays } = feed;
+      const opened =
+        shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
       const fed = garden.beds.map((bed): [Bed, Planting[]] => [
         bed,
         bed.plantings.filter(
@@ -162,40 +155,24 @@ export function otherFeedMixes(
         given?.stockMl === undefined || totalL === 0 ? feed.rateMlPerL : given.stockMl / totalL;
       const mixes = fed
         .filter(([, plantings]) => plantings.length > 0)
-        .map(([bed, plantings]) => mixOf(feed.name, bed, plantings, rateMlPerL, garden))
-        .map((mix) =>
-          given === undefined
-            ? { ...mix, ...openedSince(feed, day) }
-            : { ...mix, given: true as const },
-        );
+        .map(([bed, plantings]): OtherFeedMix => {
+          const waterL = waterOf(plantings);
+          return {
+            feed: feed.name,
+            bed: bed.id,
+            bedName: bed.name,
+            plantings: plantings.map((p) => p.id),
+            rateMlPerL,
+            waterL,
+            fills: canFills({ waterL, rateMlPerL, canL, amounts }),
+            ...(given === undefined ? opened : { given: true }),
+          };
+        });
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);
     }
   return new Map([...byDay].sort(([a], [b]) => dayNumber(a) - dayNumber(b)));
 }
 
-function openedSince({ shelfLifeDays }: OtherFeed, day: Day): Pick<OtherFeedMix, "openedSince"> {
-  return shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
-}
-
 function waterOf(plantings: readonly Planting[]): number {
   return totalOf(plantings.map((p) => p.waterL));
-}
-
-function mixOf(
-  feed: string,
-  bed: Bed,
-  plantings: readonly Planting[],
-  rateMlPerL: number,
-  { canL, amounts }: Garden,
-): OtherFeedMix {
-  const waterL = waterOf(plantings);
-  return {
-    feed,
-    bed: bed.id,
-    bedName: bed.name,
-    plantings: plantings.map((p) => p.id),
-    rateMlPerL,
-    waterL,
-    fills: canFills({ waterL, rateMlPerL, canL, amounts }),
-  };
 }

@@ -1,11 +1,10 @@
 /** What is poured for a demand: how much to the litre, from which bottles, what the can then carries. */
 import { type Garden, totalOf } from "../garden/index.js";
 import type { CanFill, MixedCan, Pour } from "../season/index.js";
-import type { StockLiquid, StockPlan } from "../stock/index.js";
+import type { CanPart, StockLiquid, StockPlan } from "../stock/index.js";
 import { given } from "../values.js";
 import { type CanDemand, demandFills, rateAfter, rateFor } from "./demands.js";
 import type { Liquids } from "./garden-liquids.js";
-import type { CanPart } from "./mixed-cans.js";
 
 export interface Poured {
   readonly rateMlPerL: number;
@@ -41,13 +40,14 @@ export function pouring(
   ): Poured => {
     const fills = demandFills(demand, rateMlPerL, garden);
     const can = canOf(parts);
-    const broughtBy = ({ liquid, mlPerL }: CanPart): number => mlPerL * liquids.poured(liquid);
+    const broughtBy = ({ stock, stockMlPerL }: CanPart): number =>
+      stockMlPerL * liquids.poured(stock);
     return {
       rateMlPerL,
       fills: pours.length < 2 ? fills : fills.map((fill) => ({ ...fill, pours: sharesOf(fill) })),
       pours,
       calciumMgPerL: sum(parts.map(broughtBy)),
-      clearCalciumMgPerL: sum(parts.map((part) => broughtBy(part) * clearShare(part.liquid))),
+      clearCalciumMgPerL: sum(parts.map((part) => broughtBy(part) * clearShare(part.stock))),
       ...given({ can }),
     };
 
@@ -64,15 +64,13 @@ export function pouring(
     const before = last === undefined ? pours : pours.slice(0, -1);
     const lastLiquid = last === undefined ? liquids.usual.stock : liquids.of(last.batch);
     const rateMlPerL = rateAfter(demand, before, liquids.poured(lastLiquid));
-    const parts = before.map(({ batch, ml }) => ({
-      liquid: liquids.of(batch),
-      mlPerL: ml / demand.waterL,
+    const parts = before.map(({ batch, ml }): CanPart => ({
+      stock: liquids.of(batch),
+      stockMlPerL: ml / demand.waterL,
     }));
-    const restMlPerL = parts.reduce((rest, { mlPerL }) => rest - mlPerL, rateMlPerL);
-    return pouredFrom(demand, pours, rateMlPerL, [
-      ...parts,
-      { liquid: lastLiquid, mlPerL: restMlPerL },
-    ]);
+    const restMlPerL = parts.reduce((rest, part) => rest - part.stockMlPerL, rateMlPerL);
+    parts.push({ stock: lastLiquid, stockMlPerL: restMlPerL });
+    return pouredFrom(demand, pours, rateMlPerL, parts);
   };
 
   /** The mean of the bottles that the log names, or a new batch where it names none. */
@@ -87,10 +85,10 @@ export function pouring(
     const parts =
       ml > 0
         ? pours.map((pour) => ({
-            liquid: liquids.of(pour.batch),
-            mlPerL: (pour.ml / ml) * rateMlPerL,
+            stock: liquids.of(pour.batch),
+            stockMlPerL: (pour.ml / ml) * rateMlPerL,
           }))
-        : [{ liquid: liquids.usual.stock, mlPerL: rateMlPerL }];
+        : [{ stock: liquids.usual.stock, stockMlPerL: rateMlPerL }];
     return pouredFrom(demand, pours, rateMlPerL, parts);
   };
 

@@ -19,6 +19,7 @@ import {
   wayOfMaking,
   wholeMl,
 } from "../stock/index.js";
+import { given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, demandFills, rateAfter } from "./demands.js";
 import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
@@ -90,13 +91,7 @@ export function seasonStock(
       stock: {
         making,
         recipes: batchRecipes(making.batches, garden, tables),
-        inHand: inHand.bottles.map(({ id, readyOn, useBy, leftMl, strengthGPerL }) => ({
-          id,
-          madeOn: readyOn,
-          useBy,
-          leftMl,
-          strengthGPerL,
-        })),
+        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => ({ id, madeOn, ...rest })),
         acid,
         keep,
         pour,
@@ -120,17 +115,15 @@ function shellSupply(
   leadDays: number,
   today: Day,
 ): { supply: Parameters<typeof planStock>[0]["shells"]; assumptions: string[] } {
-  const { shellsPerWeek, shellsInHand, batches } = garden.stock;
+  const { shellsPerWeek: perWeek, shellsInHand, batches } = garden.stock;
   const gPerL = (usual.shellG * 1000) / usual.makesMl;
-  if (shellsPerWeek === undefined)
-    return { supply: { inHand: shellsInHand ?? 0, gPerShell, gPerL }, assumptions: [] };
-  const since = shellsSinceLastBatch(shellsPerWeek, batches, leadDays, today);
+  const since = shellsSinceLastBatch(perWeek ?? 0, batches, leadDays, today);
+  const isAssumed = perWeek !== undefined && shellsInHand === undefined;
   return {
-    supply: { perWeek: shellsPerWeek, inHand: shellsInHand ?? since, gPerShell, gPerL },
-    assumptions:
-      shellsInHand === undefined
-        ? [`${since} eggshells in hand on ${today} (\`stock: { shells_in_hand: ... }\`)`]
-        : [],
+    supply: { ...given({ perWeek }), inHand: shellsInHand ?? since, gPerShell, gPerL },
+    assumptions: isAssumed
+      ? [`${since} eggshells in hand on ${today} (\`stock: { shells_in_hand: ... }\`)`]
+      : [],
   };
 }
 
@@ -158,7 +151,7 @@ function shortageWarnings(making: StockPlan, demands: readonly CanDemand[]): Pla
   return making.shortages.map((shortage) => ({
     code: `stock-short-${shortage.reason}`,
     day: shortage.day,
-    ...(byId.has(shortage.need) ? { bed: byId.get(shortage.need)?.bed ?? "" } : {}),
+    ...given({ bed: byId.get(shortage.need)?.bed }),
     message: shortage.message,
     mend: shortage.mend,
   }));

@@ -60,7 +60,8 @@ export async function gardenFolder(
   let timer: NodeJS.Timeout | undefined;
   let looking: Promise<void> = Promise.resolve();
   let stopped = false;
-  const { promise: ready, resolve: setReady } = withResolvers();
+  let setReady = (): void => undefined;
+  const ready = new Promise<void>((resolve) => (setReady = resolve));
 
   /** Gives the time to the next look. */
   const look = async (): Promise<number> => {
@@ -112,7 +113,7 @@ function meet(
   let changed = false;
   for (const file of found.prints.keys()) {
     if (watched.has(file)) continue;
-    watched.set(file, { show: gardenShow(file, "") });
+    watched.set(file, { show: gardenShow(file) });
     changed = true;
   }
   for (const [file, one] of watched) {
@@ -183,10 +184,4 @@ async function readAgain(one: Watched, context: ShowContext): Promise<readonly s
 /** A folder or file that can't be looked at at all (a disk that is away) says nothing of its gardens. */
 function heldByTrouble(file: string, { troubles }: Scan): boolean {
   return troubles.some(({ root }) => file.startsWith(root + sep));
-}
-
-function withResolvers(): { promise: Promise<void>; resolve: () => void } {
-  let resolve = (): void => undefined;
-  const promise = new Promise<void>((r) => (resolve = r));
-  return { promise, resolve };
 }

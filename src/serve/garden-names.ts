@@ -17,7 +17,11 @@ const reserved = "index";
  * get the same one: then none of them gets it, so that no address ever turns to another garden.
  */
 export function gardenNames(files: readonly string[]): NamedFile[] {
-  const forms = [plainName, (file: string) => marked(file, basename(file)), wholePathName];
+  const forms: ((file: string) => string)[] = [
+    plainName,
+    (file) => marked(file, basename(file)),
+    (file) => marked(file, file),
+  ];
   return forms.reduce<NamedFile[]>(
     (named, form) => {
       const isUnclear = unclear(named);
@@ -32,10 +36,6 @@ function unclear(named: readonly NamedFile[]): (name: string) => boolean {
   const count = new Map<string, number>();
   for (const { name } of named) count.set(name, (count.get(name) ?? 0) + 1);
   return (name) => name === "" || name === reserved || count.get(name) !== 1;
-}
-
-function wholePathName(file: string): string {
-  return marked(file, file);
 }
 
 function plainName(file: string): string {

@@ -2,6 +2,7 @@ import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { type Problem, problemLine } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import { given } from "../values.js";
 import type { GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
 import type { SubscribeLinks } from "./links.js";
@@ -43,15 +44,17 @@ interface ShownPage extends TimeSpan {
 
 export interface ShowContext {
   readonly source: GardenSource;
+  /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
-  /** Of the program. */
+  /** Of the program: what another version kept of a plan is not shown. */
   readonly version: string;
   readonly nowMs: () => number;
   readonly linksTo: (name: string) => SubscribeLinks;
 }
 
-export function gardenShow(file: string, name: string): GardenShow {
-  return { file, name, title: name, reads: [], problems: [] };
+/** Not yet named. */
+export function gardenShow(file: string): GardenShow {
+  return { file, name: "", title: "", reads: [], problems: [] };
 }
 
 /**
@@ -79,7 +82,8 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
   const before = show.good === undefined ? await takeUp(show, context) : [];
   const nowMs = context.nowMs();
   const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
-  const next = await context.source.load(show.file, previous, nowMs, planOf(show.good));
+  const asOf = { nowMs, ...given({ previous, previousPlan: planOf(show.good) }) };
+  const next = await context.source.load(show.file, asOf);
   show.reads = next.reads.filter((file) => file !== show.file);
   const lines = next.ok
     ? await showNext(show, context, next, nowMs)
@@ -115,16 +119,12 @@ async function showNext(
   if (!same) lines.push(last ? "the new calendar is live" : "the calendar is live");
   else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
   if (!same || show.good?.plan?.hash !== last.plan?.hash) {
-    const kept = {
-      file: show.file,
-      calendar,
-      modifiedS: same ? last.calendar.modifiedS : modifiedS,
-    };
-    await writeKept(stateDir, { keptVersion: 1, version, ...kept, plan }).catch(
-      (error: unknown) => {
-        lines.push(troubleLine(troubleOf(error, stateDir)));
-      },
-    );
+    const { file } = show;
+    const changedS = same ? last.calendar.modifiedS : modifiedS;
+    const kept = { keptVersion: 1, version, file, calendar, modifiedS: changedS, plan } as const;
+    await writeKept(stateDir, kept).catch((error: unknown) => {
+      lines.push(troubleLine(troubleOf(error, stateDir)));
+    });
   }
   return lines.map((line) => `${show.name}: ${line}`);
 }

@@ -30,22 +30,7 @@ export interface PageView {
   readonly problems: readonly Problem[];
 }
 
-/** How gardens are read and shown: all that the server and the publisher need to know of them. */
-export interface GardenSource {
-  /**
-   * Trouble is a value; throws for bugs only. `previous` is the calendar that this one follows,
-   * `previousPlan` the plan behind it.
-   */
-  readonly load: (
-    file: string,
-    previous: string | undefined,
-    nowMs: number,
-    previousPlan?: Plan,
-  ) => Promise<Loaded>;
-  /** A whole HTML page. */
-  readonly page: (plan: Plan, view: PageView) => string;
-}
-
+/** As of when a garden is planned, and what it follows. */
 export interface AsOf {
   /** Ms since 1970: tells today in the garden's zone. */
   readonly nowMs: number;
@@ -53,6 +38,14 @@ export interface AsOf {
   readonly previous?: string;
   /** The plan behind it, where it is still known. */
   readonly previousPlan?: Plan;
+}
+
+/** How gardens are read and shown: all that the server and the publisher need to know of them. */
+export interface GardenSource {
+  /** Trouble is a value; throws for bugs only. */
+  readonly load: (file: string, asOf: AsOf) => Promise<Loaded>;
+  /** A whole HTML page. */
+  readonly page: (plan: Plan, view: PageView) => string;
 }
 
 export interface SourceParts {
@@ -66,27 +59,23 @@ export interface SourceParts {
 export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): GardenSource {
   return {
     page,
-    load: async (file, previous, nowMs, previousPlan) => {
+    load: async (file, asOf) => {
       const reads = await filesRead(file);
-      const plan = await loadPlan(file, {
-        nowMs,
-        ...given({ previous, previousPlan }),
-      });
+      const plan = await loadPlan(file, asOf);
       if (!plan.ok) return { ok: false, problems: plan.problems, reads };
-      return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, previous, nowMs) };
+      return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, asOf) };
     },
   };
 }
 
 function calendarOf(
   plan: Plan,
-  previous: string | undefined,
-  nowMs: number,
+  { nowMs, previous }: AsOf,
 ): { calendar: string; notices: string[] } {
   const stamp = new Date(nowMs).toISOString();
   const today = todayAt(nowMs, plan.garden.timezone);
   const options = { stamp, today, for: "subscription" } as const;
-  const next = calendarText(plan, previous === undefined ? options : { ...options, previous });
+  const next = calendarText(plan, { ...options, ...given({ previous }) });
   if (next.ok) return { calendar: next.value, notices: [] };
   // Another garden under the same name, or a damaged file: never a reason to serve nothing.
   const fresh = calendarText(plan, options);

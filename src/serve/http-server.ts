@@ -1,35 +1,27 @@
+import { once } from "node:events";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { Duplex } from "node:stream";
 import { onlyReading, ourFault, type Reply } from "./reply.js";
 import { bugLine, requestLine } from "./request-log.js";
 
-/** What one client may take of the server. */
-export interface Limits {
-  readonly headerBytes: number;
-  /** For the head of a request, and for the whole of it. */
-  readonly headersMs: number;
-  readonly requestMs: number;
-  /** Without a byte either way, as with a client that does not read. */
-  readonly idleMs: number;
-  readonly keepAliveMs: number;
-  /** How often the first two are looked at. */
-  readonly checkMs: number;
-  readonly connections: number;
-  /** For answers under way when the server stops. */
-  readonly stopMs: number;
-}
-
 /** Our choice: a calendar program sends some 500 bytes in one go, and asks every few hours. */
-export const usualLimits: Limits = {
+export const usualLimits = {
   headerBytes: 8192,
+  /** For the head of a request, and for the whole of it. */
   headersMs: 10_000,
   requestMs: 15_000,
+  /** Without a byte either way, as with a client that does not read. */
   idleMs: 30_000,
   keepAliveMs: 5_000,
+  /** How often the first two are looked at. */
   checkMs: 1_000,
   connections: 256,
+  /** For answers under way when the server stops. */
   stopMs: 2_000,
 };
+
+/** What one client may take of the server. */
+export type Limits = Readonly<typeof usualLimits>;
 
 /** A reply and, for the log, what was asked for in our own words. */
 export interface Answer {
@@ -127,24 +119,13 @@ function refuse(socket: Duplex, status: string, { log, nowMs }: Handling): void 
   const { remoteAddress } = socket as Duplex & { remoteAddress?: string };
   socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
   setTimeout(() => socket.destroy(), lingerMs).unref();
-  const facts = {
-    atMs: nowMs(),
-    address: remoteAddress,
-    method: undefined,
-    what: "-",
-    bytes: 0,
-    tookMs: 0,
-  };
-  log(requestLine({ ...facts, status: Number.parseInt(status) }));
+  const facts = { atMs: nowMs(), address: remoteAddress, method: undefined, what: "-" };
+  log(requestLine({ ...facts, status: Number.parseInt(status), bytes: 0, tookMs: 0 }));
 }
 
 /** No new connections; answers under way have a moment to end. */
 export async function stopServer(server: Server, { stopMs }: Limits): Promise<void> {
-  const closed = new Promise<void>((resolve) => {
-    server.close(() => {
-      resolve();
-    });
-  });
+  const closed = once(server.close(), "close");
   server.closeIdleConnections();
   const cut = setTimeout(() => {
     server.closeAllConnections();

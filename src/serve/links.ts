@@ -16,11 +16,8 @@ export interface SubscribeLinks {
 /** @param base `http://host:port` or `https://host/folder`, with the secret if there is one */
 export function subscribeLinks(base: string, name: string, pageSuffix = ""): SubscribeLinks {
   const http = `${base}/${name}.ics`;
-  return {
-    webcal: http.replace(/^https?:/, "webcal:"),
-    http,
-    page: `${base}/${name}${pageSuffix}`,
-  };
+  const page = `${base}/${name}${pageSuffix}`;
+  return { webcal: http.replace(/^https?:/, "webcal:"), http, page };
 }
 
 export function originOf(address: string, port: number): string {

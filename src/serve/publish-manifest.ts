@@ -15,10 +15,7 @@ const ours = /^[a-z0-9-]+\.(?:ics|html)$/;
 
 export async function readManifest(dir: string): Promise<Result<Manifest, Trouble>> {
   const path = join(dir, manifestName);
-  const text = await readFile(path, "utf8").catch((error: unknown) => {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
-    throw error;
-  });
+  const text = await textOf(path);
   if (text === undefined) return { ok: true, value: new Map() };
   const entries = entriesIn(text);
   if (entries) return { ok: true, value: new Map(entries) };
@@ -32,8 +29,15 @@ export async function writeManifest(dir: string, files: Manifest): Promise<void>
   const path = join(dir, manifestName);
   const sorted = Object.fromEntries([...files].sort(([a], [b]) => byText(a, b)));
   const text = `${JSON.stringify({ version: 1, files: sorted }, null, 2)}\n`;
-  if ((await readFile(path, "utf8").catch(() => undefined)) === text) return;
-  await writeWhole(path, text);
+  if ((await textOf(path)) !== text) await writeWhole(path, text);
+}
+
+/** Undefined when there is no such file. */
+export async function textOf(file: string): Promise<string | undefined> {
+  return readFile(file, "utf8").catch((error: unknown) => {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    throw error;
+  });
 }
 
 function entriesIn(text: string): [string, string][] | undefined {

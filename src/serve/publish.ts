@@ -1,12 +1,19 @@
-import { mkdir, readFile, rm } from "node:fs/promises";
+import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import type { Problem, Result } from "../problem.js";
+import { given } from "../values.js";
 import { writeWhole } from "../write-whole.js";
 import { gardenNames, type NamedFile } from "./garden-names.js";
 import type { GardenSource } from "./garden-source.js";
 import { subscribeLinks, type SubscribeLinks } from "./links.js";
 import { type IndexEntry, indexPage } from "./plain-page.js";
-import { type Manifest, manifestName, readManifest, writeManifest } from "./publish-manifest.js";
+import {
+  type Manifest,
+  manifestName,
+  readManifest,
+  textOf,
+  writeManifest,
+} from "./publish-manifest.js";
 import { qrSvg } from "./qr.js";
 import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
@@ -61,12 +68,10 @@ export async function publishGardens(options: PublishOptions): Promise<Result<Pu
   }
 }
 
-interface Made {
+interface Made extends Pick<Published, "problems" | "notices"> {
   readonly files: ReadonlyMap<string, string>;
   /** Files of gardens with problems: neither written nor removed. */
   readonly kept: readonly string[];
-  readonly problems: readonly Problem[];
-  readonly notices: readonly string[];
 }
 
 async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions): Promise<Made> {
@@ -79,7 +84,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
   for (const [done, { file, name }] of gardens.entries()) {
     const [calendarName, pageName] = [`${name}.ics`, `${name}.html`];
     const previous = await textOf(join(dir, calendarName));
-    const loaded = await source.load(file, previous, nowMs);
+    const loaded = await source.load(file, { nowMs, ...given({ previous }) });
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
       const { plan, calendar } = loaded;
@@ -124,8 +129,14 @@ async function putFiles(
   const strange = [...files].filter(
     ([name, content]) => present.has(name) && !before.has(name) && present.get(name) !== content,
   );
-  if (strange.length > 0)
-    return { ok: false, problems: strange.map(([name]) => notOurs(dir, name)) };
+  if (strange.length > 0) {
+    const mend = "move it away, or publish into another folder";
+    const problems = strange.map(([name]) => {
+      const message = `${join(dir, name)} is there already and ${manifestName} does not list it`;
+      return { code: "not-ours", message, mend };
+    });
+    return { ok: false, problems };
+  }
 
   const after = new Map([...files].map(([name, content]) => [name, contentHash(content)]));
   // First what will be ours, so that a run cut off half-way can be done again.
@@ -150,21 +161,4 @@ async function putFiles(
   }
   await writeManifest(dir, after);
   return { ok: true, value: { written, unchanged, removed, problems, notices } };
-}
-
-function notOurs(dir: string, name: string): Trouble {
-  return {
-    code: "not-ours",
-    message: `${join(dir, name)} is there already and ${manifestName} does not list it`,
-    mend: "move it away, or publish into another folder",
-  };
-}
-
-async function textOf(file: string): Promise<string | undefined> {
-  try {
-    return await readFile(file, "utf8");
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
-    throw error;
-  }
 }

@@ -13,7 +13,11 @@ export function qrModules(text: string): readonly (readonly boolean[])[] {
 export function qrSvg(text: string, title: string): string {
   const modules = qrModules(text);
   const size = modules.length;
-  const dark = modules.flatMap((row, y) => runs(row).map(([x, n]) => `M${x} ${y}h${n}v1h-${n}z`));
+  const dark = modules.flatMap((row, y) =>
+    [...row.map(Number).join("").matchAll(/1+/g)].map(
+      ({ 0: { length }, index }) => `M${index} ${y}h${length}v1h-${length}z`,
+    ),
+  );
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}" role="img" aria-label="${escapeHtml(title)}" shape-rendering="crispEdges">`,
     `<rect width="${size}" height="${size}" fill="#fff"/>`,
@@ -39,16 +43,4 @@ export function qrTerminal(text: string, color: boolean): string {
 function halves(topDark: boolean, bottomDark: boolean): string {
   if (topDark) return bottomDark ? " " : "▄";
   return bottomDark ? "▀" : "█";
-}
-
-/** Start and length of each run of dark modules. */
-function runs(row: readonly boolean[]): [number, number][] {
-  const found: [number, number][] = [];
-  row.forEach((dark, x) => {
-    const last = found.at(-1);
-    if (!dark) return;
-    if (last !== undefined && last[0] + last[1] === x) last[1]++;
-    else found.push([x, 1]);
-  });
-  return found;
 }

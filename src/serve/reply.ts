@@ -6,7 +6,7 @@ import {
   type Inflate,
   type Representation,
 } from "./representation.js";
-import { acceptsGzip, isUnchanged } from "./request-fields.js";
+import { acceptsGzip, type Asked, isUnchanged } from "./request-fields.js";
 
 /**
  * An answer, whole, before any socket. `headers` are name, value, name, value: as objects they
@@ -16,13 +16,6 @@ export interface Reply {
   readonly status: 200 | 304 | 404 | 405 | 500 | 503;
   readonly headers: readonly string[];
   readonly body?: Buffer;
-}
-
-/** Header fields of a request that decide an answer. */
-export interface Asked {
-  readonly "accept-encoding"?: string | string[] | undefined;
-  readonly "if-none-match"?: string | undefined;
-  readonly "if-modified-since"?: string | undefined;
 }
 
 /** 200, or 304 when the reader has it already. */
@@ -38,11 +31,7 @@ export function replyWith(
   const nowS = Math.floor(nowMs / 1000);
   // Never later than the answer itself (RFC 9110 section 8.8.2.1).
   const modified = modifiedS <= nowS ? lastModified : httpDate(nowS);
-  const conditions = {
-    ifNoneMatch: asked["if-none-match"],
-    ifModifiedSince: asked["if-modified-since"],
-  };
-  if (isUnchanged(conditions, { etag, modifiedS, nowS })) {
+  if (isUnchanged(asked, { etag, modifiedS, nowS })) {
     return { status: 304, headers: ["ETag", etag, "Last-Modified", modified, ...cacheHeaders] };
   }
   const body = coding === "gzip" ? shown.gzip : inflate(shown);

@@ -1,9 +1,11 @@
+import type { IncomingHttpHeaders } from "node:http";
 import { parseHttpDate } from "./http-date.js";
 
-export interface Conditions {
-  readonly ifNoneMatch?: string | undefined;
-  readonly ifModifiedSince?: string | undefined;
-}
+/** Header fields of a request that decide an answer. */
+export type Asked = Pick<
+  IncomingHttpHeaders,
+  "accept-encoding" | "if-none-match" | "if-modified-since"
+>;
 
 const entityTag = /^[ \t,]*(?:W\/)?("[\x21\x23-\x7e\x80-\xff]*")[ \t]*(?=,|$)/;
 
@@ -12,18 +14,16 @@ const entityTag = /^[ \t,]*(?:W\/)?("[\x21\x23-\x7e\x80-\xff]*")[ \t]*(?=,|$)/;
  * comparison, and only without it If-Modified-Since.
  */
 export function isUnchanged(
-  asked: Conditions,
+  { "if-none-match": tags, "if-modified-since": date }: Asked,
   now: { readonly etag: string; readonly modifiedS: number; readonly nowS: number },
 ): boolean {
-  if (asked.ifNoneMatch !== undefined) return matchesTag(asked.ifNoneMatch, now.etag);
-  if (asked.ifModifiedSince === undefined) return false;
-  const since = parseHttpDate(asked.ifModifiedSince, now.nowS);
+  if (tags !== undefined) return matchesTag(tags, now.etag);
+  const since = date === undefined ? undefined : parseHttpDate(date, now.nowS);
   return since !== undefined && now.modifiedS <= since;
 }
 
 function matchesTag(field: string, etag: string): boolean {
-  if (field === etag) return true;
-  if (field.trim() === "*") return true;
+  if (field === etag || field.trim() === "*") return true;
   let rest = field;
   for (let tag = entityTag.exec(rest); tag !== null; tag = entityTag.exec(rest)) {
     if (tag[1] === etag) return true;

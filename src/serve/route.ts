@@ -20,7 +20,8 @@ const nowhere: Route = { to: "nowhere" };
  */
 export function routeOf(target: string, host: string | undefined, guard: Guard): Route {
   const absolute = /^https?:\/\/([^/?#]*)/i.exec(target);
-  const path = pathOf(absolute ? target.slice(absolute[0].length) || "/" : target);
+  const own = absolute ? target.slice(absolute[0].length) || "/" : target;
+  const path = own.replace(/[?#].*$/s, "");
   if (guard.kind === "loopback") {
     return namesLoopback(absolute ? absolute[1] : host) ? placeOf(path, true) : nowhere;
   }
@@ -28,11 +29,6 @@ export function routeOf(target: string, host: string | undefined, guard: Guard):
   const given = end === -1 ? path.slice(1) : path.slice(1, end);
   if (!sameSecret(given, guard.secret) || end === -1) return nowhere;
   return placeOf(path.slice(end), false);
-}
-
-function pathOf(target: string): string {
-  const end = target.search(/[?#]/);
-  return end === -1 ? target : target.slice(0, end);
 }
 
 function placeOf(path: string, withIndex: boolean): Route {

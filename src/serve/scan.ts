@@ -66,12 +66,8 @@ async function inFolder(folder: string, sniffed: Sniffed): Promise<[string, Prin
 }
 
 async function regularPrint(file: string): Promise<Print | undefined> {
-  try {
-    const about = await stat(file);
-    return about.isFile()
-      ? [about.ino, about.size, about.mtimeMs, about.ctimeMs].join(" ")
-      : undefined;
-  } catch {
-    return undefined;
-  }
+  const about = await stat(file).catch(() => undefined);
+  return about?.isFile()
+    ? [about.ino, about.size, about.mtimeMs, about.ctimeMs].join(" ")
+    : undefined;
 }

@@ -24,9 +24,14 @@ export async function keptSecret(stateDir: string): Promise<Result<Secret, Troub
     const made = await makeSecret(file);
     if (made !== undefined) return { ok: true, value: { secret: made } };
     const secret = (await readFile(file, "utf8")).trim();
-    if (!secretForm.test(secret)) return { ok: false, problems: [damaged(file)] };
-    const open = await closeToOthers(file);
-    return { ok: true, value: { secret, ...(open ? { notice: wasOpen(file) } : {}) } };
+    if (!secretForm.test(secret)) {
+      const message = `${file} does not hold a secret as this program makes them`;
+      const mend = "delete it to get a new one; every subscription must then be made again";
+      return { ok: false, problems: [{ code: "bad-secret", message, mend }] };
+    }
+    if (!(await closeToOthers(file))) return { ok: true, value: { secret } };
+    const notice = `${file} could be read by others on this computer; now it can't. If that matters, delete it, start again and subscribe anew.`;
+    return { ok: true, value: { secret, notice } };
   } catch (error) {
     return { ok: false, problems: [troubleOf(error, file)] };
   }
@@ -50,6 +55,7 @@ async function makeSecret(file: string): Promise<string | undefined> {
   }
 }
 
+/** Whether it was open to them. */
 async function closeToOthers(file: string): Promise<boolean> {
   // Windows has no such bits: a file there shows 0o666 whoever may read it.
   if (process.platform === "win32") return false;
@@ -57,16 +63,4 @@ async function closeToOthers(file: string): Promise<boolean> {
   if ((mode & 0o077) === 0) return false;
   await chmod(file, 0o600);
   return true;
-}
-
-function damaged(file: string): Trouble {
-  return {
-    code: "bad-secret",
-    message: `${file} does not hold a secret as this program makes them`,
-    mend: "delete it to get a new one; every subscription must then be made again",
-  };
-}
-
-function wasOpen(file: string): string {
-  return `${file} could be read by others on this computer; now it can't. If that matters, delete it, start again and subscribe anew.`;
 }

@@ -1,11 +1,10 @@
 import { lookup } from "node:dns/promises";
-import type { IncomingMessage, Server } from "node:http";
+import type { IncomingMessage } from "node:http";
 import type { AddressInfo } from "node:net";
 import { resolve } from "node:path";
 import type { Result } from "../problem.js";
 import { gardenFolder, type GardenFolder } from "./garden-folder.js";
 import { loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
-import type { GardenSource } from "./garden-source.js";
 import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
 import { originOf, reachableAddresses, subscribeLinks, type SubscribeLinks } from "./links.js";
 import { indexPage } from "./plain-page.js";
@@ -14,16 +13,11 @@ import { noCalendarYet, notFound, replyWith } from "./reply.js";
 import { inflater, renewed, type Representation } from "./representation.js";
 import { type Guard, isLoopback, routeOf } from "./route.js";
 import { keptSecret } from "./secret.js";
-import { type Trouble, troubleOf } from "./system-trouble.js";
+import { attempt, type Trouble } from "./system-trouble.js";
 
-export interface ServeOptions {
+export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "version"> {
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
-  readonly source: GardenSource;
-  /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
-  readonly stateDir: string;
-  /** Of the program: what another version kept of a plan is not shown. */
-  readonly version: string;
   /** A line for each request, problem and change; none holds the secret. */
   readonly log: (line: string) => void;
   /** Loopback unless given; any other address puts the gardens behind a secret path segment. */
@@ -55,9 +49,14 @@ const inflatedBytes = 16_000_000;
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
   const { log, stateDir, source, version, nowMs = Date.now, port = 0 } = options;
   const limits = { ...usualLimits, ...options.limits };
-  const host = await addressOf(options.host ?? "127.0.0.1");
-  if (!host.ok) return host;
-  const guard = await guardFor(host.value, stateDir, log);
+  const { host = "127.0.0.1" } = options;
+  // Looked up first, so that "loopback" is said of the address itself and not of a name for it.
+  const found = await attempt(`the address ${host}`, () =>
+    lookup(host.replace(/^\[(.*)\]$/, "$1")),
+  );
+  if (!found.ok) return found;
+  const { address } = found.value;
+  const guard = await guardFor(address, stateDir, log);
   if (!guard.ok) return guard;
 
   let base = "";
@@ -73,9 +72,14 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
 
   const answer = answering(folder.value, context, guard.value, log);
   const server = httpServer({ answer, log, nowMs }, limits);
-  const listening = await listen(server, host.value, port);
+  const listening = await attempt(`${address}, port ${port},`, async () => {
+    await new Promise<void>((done, failed) => {
+      server.once("error", failed).listen({ host: address, port }, done);
+    });
+    return server.address() as AddressInfo;
+  });
   if (!listening.ok) return listening;
-  const origins = reachableAddresses(host.value).map((a) => originOf(a, listening.value.port));
+  const origins = reachableAddresses(address).map((a) => originOf(a, listening.value.port));
   base = [origins[0], ...(guard.value.kind === "secret" ? [guard.value.secret] : [])].join("/");
   folder.value.start();
 
@@ -131,15 +135,6 @@ function indexOf(folder: GardenFolder): string {
   );
 }
 
-/** Looked up first, so that "loopback" is said of the address itself and not of a name for it. */
-async function addressOf(host: string): Promise<Result<string, Trouble>> {
-  try {
-    return { ok: true, value: (await lookup(host.replace(/^\[(.*)\]$/, "$1"))).address };
-  } catch (error) {
-    return { ok: false, problems: [troubleOf(error, `the address ${host}`)] };
-  }
-}
-
 async function guardFor(
   address: string,
   stateDir: string,
@@ -150,20 +145,4 @@ async function guardFor(
   if (!secret.ok) return secret;
   if (secret.value.notice !== undefined) log(secret.value.notice);
   return { ok: true, value: { kind: "secret", secret: secret.value.secret } };
-}
-
-async function listen(
-  server: Server,
-  host: string,
-  port: number,
-): Promise<Result<AddressInfo, Trouble>> {
-  try {
-    await new Promise<void>((resolve, reject) => {
-      server.once("error", reject);
-      server.listen({ host, port }, resolve);
-    });
-    return { ok: true, value: server.address() as AddressInfo };
-  } catch (error) {
-    return { ok: false, problems: [troubleOf(error, `${host}, port ${port},`)] };
-  }
 }

@@ -1,4 +1,4 @@
-import type { Problem } from "../problem.js";
+import type { Problem, Result } from "../problem.js";
 
 /** Something that keeps the server or the writing of files from its work; not in any one garden. */
 export type Trouble = Pick<Problem, "code" | "message" | "mend">;
@@ -22,6 +22,18 @@ export function troubleOf(error: unknown, what: string): Trouble {
   if (code === undefined) throw error;
   const [text, mend] = known[code] ?? [`gives an error: ${message}`, "see the error's text"];
   return { code: code.toLowerCase(), message: `${what} ${text}`, mend };
+}
+
+/** What a call to the operating system gives, or what stood in its way. */
+export async function attempt<T>(
+  what: string,
+  call: () => Promise<T>,
+): Promise<Result<T, Trouble>> {
+  try {
+    return { ok: true, value: await call() };
+  } catch (error) {
+    return { ok: false, problems: [troubleOf(error, what)] };
+  }
 }
 
 export function troubleLine({ message, mend }: Trouble): string {

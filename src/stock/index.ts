@@ -1,10 +1,10 @@
 export {
-  type AcidDose,
   type Brew,
   brewBatch,
   type BrewInput,
   type CanInput,
   type CanLiquid,
+  type CanPart,
   type Chemistry,
   closedVessel,
   dilute,
@@ -36,7 +36,7 @@ export {
   type StockNeed,
   type StockPlan,
 } from "./making-problem.js";
-export { type MakingRules, wayOfMaking } from "./making-rules.js";
+export { type StockTables, wayOfMaking } from "./making-rules.js";
 export {
   type BatchSize,
   bottleStock,
@@ -51,9 +51,9 @@ export {
   type RecipeStep,
   referenceStockGPerL,
   shellsSinceLastBatch,
+  soundRecipe,
   spoonsText,
   vesselText,
   visitOf,
   weightText,
 } from "./making/index.js";
-export type { StockTables } from "./stock-tables.js";

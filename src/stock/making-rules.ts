@@ -1,37 +1,30 @@
 /** `making.yaml` as it is written, and what the making plan takes from it. */
 import { addDays, type Day } from "../dates.js";
 import type { Acid, KeptIn, StockSettings } from "../garden/index.js";
+import type { Chemistry } from "./chemistry/index.js";
 
-interface SourcedDays {
-  readonly days: number;
-  readonly about: string;
-  readonly source: string;
+/** The data files of stock, read. */
+export interface StockTables {
+  readonly chemistry: Chemistry;
+  readonly making: MakingRules;
 }
 
-interface SourcedMl {
-  readonly ml: number;
-  readonly about: string;
-  readonly source: string;
-}
-
-interface SourcedPercent {
-  readonly percent: number;
-  readonly about: string;
-  readonly source: string;
-}
+type Sourced<Unit extends string> = Readonly<
+  Record<Unit, number> & Record<"about" | "source", string>
+>;
 
 /**
  * The file, as `schemas/making.schema.json` has it. Its keys are named one by one, so that an acid
  * without a row is found.
  */
 export interface MakingRules {
-  readonly shelf_life: { readonly shelf: SourcedDays; readonly fridge: SourcedDays };
-  readonly dry_shells: SourcedDays;
-  readonly reaction: Readonly<Record<Acid, SourcedDays>>;
-  readonly longest_stand: SourcedDays;
-  readonly smallest_batch: SourcedMl;
-  readonly batch_step: SourcedMl;
-  readonly batch_step_share: SourcedPercent;
+  readonly shelf_life: { readonly shelf: Sourced<"days">; readonly fridge: Sourced<"days"> };
+  readonly dry_shells: Sourced<"days">;
+  readonly reaction: Readonly<Record<Acid, Sourced<"days">>>;
+  readonly longest_stand: Sourced<"days">;
+  readonly smallest_batch: Sourced<"ml">;
+  readonly batch_step: Sourced<"ml">;
+  readonly batch_step_share: Sourced<"percent">;
 }
 
 /** How the grower makes stock: times in days, amounts in whole mL. */

@@ -126,10 +126,8 @@ describe("an edit of a garden file", () => {
   });
 
   test("a bug met with one garden does not keep others from being read", async () => {
-    const load: GardenSource["load"] = (file, ...rest) =>
-      file.includes("bad")
-        ? Promise.reject(new TypeError("our bug"))
-        : testSource.load(file, ...rest);
+    const load: GardenSource["load"] = (file, asOf) =>
+      file.includes("bad") ? Promise.reject(new TypeError("our bug")) : testSource.load(file, asOf);
     const files = { "bad.yaml": first, "weir.yaml": first };
     const { port, lines } = await aServer(onEnd, { files, source: { ...testSource, load } });
     expect((await get(port, "/weir.ics")).status).toBe(200);
@@ -223,10 +221,10 @@ describe("a folder of gardens", () => {
     const asked: string[] = [];
     let goOn = (): void => undefined;
     const held = new Promise<void>((resolve) => (goOn = resolve));
-    const load: GardenSource["load"] = async (file, ...given) => {
+    const load: GardenSource["load"] = async (file, asOf) => {
       asked.push(basename(file));
       if (file.endsWith("abbey.yaml")) await held;
-      return testSource.load(file, ...given);
+      return testSource.load(file, asOf);
     };
     const log = (): void => undefined;
     const options = { gardens: [folder], stateDir: join(folder, "state"), version: "1", log };
@@ -397,9 +395,9 @@ test("an edit is planned with the calendar and the plan that are served, also af
 test("at midnight in its zone a garden is planned anew, as what is planned may depend on the day", async () => {
   let nowMs = Date.UTC(2027, 5, 12, 22, 59, 59);
   const asked: number[] = [];
-  const load: GardenSource["load"] = (file, previous, atMs) => {
-    asked.push(atMs);
-    return testSource.load(file, previous, atMs);
+  const load: GardenSource["load"] = (file, asOf) => {
+    asked.push(asOf.nowMs);
+    return testSource.load(file, asOf);
   };
   stopTimers();
   await aServer(onEnd, { nowMs: () => nowMs, source: { ...testSource, load } });

@@ -2,7 +2,7 @@
 import type { Acid } from "../../garden/index.js";
 import { waterDensityKgPerL } from "./activity.js";
 import type { Chemistry, ComponentKey, SubstanceKey } from "./constants.js";
-import { type Contents, noBystanders, noMol } from "./contents.js";
+import { type Contents, noMol, pureWater } from "./contents.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 import { badQuantities, type MixTrouble, trouble } from "./trouble.js";
 
@@ -31,21 +31,19 @@ export function acidContents(chemistry: Chemistry, acid: AcidDose): Contents {
       const crystal = acid.form === "anhydrous" ? "citricAnhydrous" : "citricMonohydrate";
       const mol = acid.grams / gPerMol[crystal];
       const crystalWaterG = mol * (gPerMol[crystal] - gPerMol.citricAnhydrous);
-      return {
-        waterKg: crystalWaterG / 1000,
-        mol: { ...noMol, H: 3 * mol, Cit: mol },
-        bystanders: noBystanders,
-      };
+      return withWater(acid.kind, mol, crystalWaterG);
     }
     case "vinegar": {
-      const mol = pureAcidG(acid) / gPerMol.aceticAcid;
-      return {
-        waterKg: (weighedAcidG(chemistry, acid) - pureAcidG(acid)) / 1000,
-        mol: { ...noMol, H: mol, Ac: mol },
-        bystanders: noBystanders,
-      };
+      const { pureG, weighedG } = acidMeasures(chemistry, acid);
+      const mol = pureG / gPerMol.aceticAcid;
+      return withWater(acid.kind, mol, weighedG - pureG);
     }
   }
+}
+
+function withWater(acid: Acid, mol: number, waterG: number): Contents {
+  const { hydrogens, anion } = molecules[acid];
+  return { ...pureWater(waterG / 1000), mol: { ...noMol, H: hydrogens * mol, [anion]: mol } };
 }
 
 /** Negative amounts, and vinegar that no kitchen has. */
@@ -78,40 +76,27 @@ export function scaledAcid(acid: AcidDose, factor: number): AcidDose {
   }
 }
 
-/** Crystals as they come from the bag; of vinegar, the acetic acid in it. */
-export function pureAcidG(acid: AcidDose): number {
-  switch (acid.kind) {
-    case "citric":
-      return acid.grams;
-    case "vinegar":
-      return (acid.volumeMl * acid.percent) / 100;
-  }
+export interface AcidMeasures {
+  /** Crystals as they come from the bag; of vinegar, the acetic acid in it. */
+  readonly pureG: number;
+  /** On a scale, with the water that vinegar brings. */
+  readonly weighedG: number;
+  /** Nought for crystals. */
+  readonly volumeMl: number;
 }
 
-/** On a scale, with the water that vinegar brings. */
-export function weighedAcidG(chemistry: Chemistry, acid: AcidDose): number {
+export function acidMeasures({ volumes }: Chemistry, acid: AcidDose): AcidMeasures {
   switch (acid.kind) {
     case "citric":
-      return acid.grams;
-    case "vinegar":
-      return acid.volumeMl * vinegarDensityGPerMl(chemistry, acid.percent);
+      return { pureG: acid.grams, weighedG: acid.grams, volumeMl: 0 };
+    case "vinegar": {
+      const { percent, volumeMl } = acid;
+      // At 20 degC; a straight line from water through the density at 5 %.
+      const water = waterDensityKgPerL(20);
+      const gPerMl = water + ((volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
+      return { pureG: (volumeMl * percent) / 100, weighedG: volumeMl * gPerMl, volumeMl };
+    }
   }
-}
-
-/** Nought for crystals. */
-export function acidVolumeMl(acid: AcidDose): number {
-  switch (acid.kind) {
-    case "citric":
-      return 0;
-    case "vinegar":
-      return acid.volumeMl;
-  }
-}
-
-/** g/mL at 20 degC; a straight line from water through the density at 5 %. */
-function vinegarDensityGPerMl(chemistry: Chemistry, percent: number): number {
-  const water = waterDensityKgPerL(20);
-  return water + ((chemistry.volumes.vinegarGPerMlAt5Percent.value - water) * percent) / 5;
 }
 
 /** Hydrogen still on the acid or free, over the hydrogens that a molecule of it can give. */

@@ -1,12 +1,11 @@
 /** A jar of shell, acid and water, in grams as a grower weighs them, and what it comes to rest as. */
-import { acidContents, type AcidDose, acidLeftG, acidTroubles } from "./acid.js";
-import { kelvinAt0C } from "./activity.js";
-import type { Chemistry } from "./constants.js";
-import { type Contents, mixed, noBystanders, noMol, pureWater } from "./contents.js";
+import { acidContents, type AcidDose, acidHydrogenMol, acidLeftG, acidTroubles } from "./acid.js";
+import { kelvinAt0C, waterDensityKgPerL } from "./activity.js";
+import { type Chemistry, componentKeys } from "./constants.js";
+import { type Contents, mixed, noMol, pureWater } from "./contents.js";
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
-import { liquidVolumeMl } from "./volume.js";
 
 export interface BrewInput {
   readonly shellG: number;
@@ -21,11 +20,11 @@ export interface BrewInput {
   readonly citrateSolidMayForm: boolean;
 }
 
-export interface Brew {
+type Taken = "ph" | "ionicStrengthMolPerKg" | "massError" | "chargeError";
+
+export interface Brew extends Pick<Equilibrium, Taken> {
   readonly input: BrewInput;
   readonly equilibrium: Equilibrium;
-  readonly ph: number;
-  readonly ionicStrengthMolPerKg: number;
   readonly calciumDissolvedMgPerKgWater: number;
   readonly calciumDissolvedGPerL: number;
   /** In fine crystals of calcium citrate that shaking stirs up. */
@@ -42,8 +41,6 @@ export interface Brew {
   /** Clear liquid, without crystals. */
   readonly liquidMl: number;
   readonly crystalsMl: number;
-  readonly massError: number;
-  readonly chargeError: number;
 }
 
 /** While it fizzes the liquid stands under carbon dioxide of 1 atm. */
@@ -57,11 +54,7 @@ export function openAir(chemistry: Chemistry): Gas {
 /** Everything that goes into the jar. */
 function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
   const carbonateMol = (input.shellG * input.shellPurity) / chemistry.gPerMol.calciumCarbonate;
-  const shell: Contents = {
-    waterKg: 0,
-    mol: { ...noMol, Ca: carbonateMol, CO3: carbonateMol },
-    bystanders: noBystanders,
-  };
+  const shell = { ...pureWater(0), mol: { ...noMol, Ca: carbonateMol, CO3: carbonateMol } };
   const liquids = mixed(pureWater(input.waterG / 1000), acidContents(chemistry, input.acid));
   return mixed(liquids, shell);
 }
@@ -92,19 +85,20 @@ function inputTroubles(chemistry: Chemistry, input: BrewInput): MixTrouble[] {
 
 function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibrium): Brew {
   const { gPerMol } = chemistry;
+  const { ph, ionicStrengthMolPerKg, massError, chargeError, solidMol } = equilibrium;
   const calciumMol = equilibrium.dissolved.mol.Ca;
   const liquidMl = liquidVolumeMl(chemistry, equilibrium, input.temperatureC);
-  const crystalsMol = equilibrium.solidMol.calciumCitrate;
+  const crystalsMol = solidMol.calciumCitrate;
   const crystalsG = crystalsMol * gPerMol.calciumCitrateTetrahydrate;
-  const carbonateLeftG = equilibrium.solidMol.calcite * gPerMol.calciumCarbonate;
+  const carbonateLeftG = solidMol.calcite * gPerMol.calciumCarbonate;
   const outMol = equilibrium.carbonDioxideOutMol;
   const kelvin = input.temperatureC + kelvinAt0C;
   const { gasConstantJPerMolK, atmospherePa } = chemistry.physical;
   return {
     input,
     equilibrium,
-    ph: equilibrium.ph,
-    ionicStrengthMolPerKg: equilibrium.ionicStrengthMolPerKg,
+    ph,
+    ionicStrengthMolPerKg,
     calciumDissolvedMgPerKgWater: (1000 * calciumMol * gPerMol.calcium) / equilibrium.waterKg,
     calciumDissolvedGPerL: (1000 * calciumMol * gPerMol.calcium) / liquidMl,
     calciumInCrystalsG: 3 * crystalsMol * gPerMol.calcium,
@@ -115,7 +109,20 @@ function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibri
     carbonDioxideL: (outMol * gasConstantJPerMolK.value * kelvin * 1000) / atmospherePa.value,
     liquidMl,
     crystalsMl: crystalsG / chemistry.volumes.calciumCitrateGPerMl.value,
-    massError: equilibrium.massError,
-    chargeError: equilibrium.chargeError,
+    massError,
+    chargeError,
   };
+}
+
+/** Water and what is dissolved in it, each with its volume at infinite dilution. */
+function liquidVolumeMl(
+  chemistry: Chemistry,
+  equilibrium: Equilibrium,
+  temperatureC: number,
+): number {
+  const { dissolvedMlPerMol, boundAcidHydrogenMlPerMol } = chemistry.volumes;
+  let ml = (1000 * equilibrium.waterKg) / waterDensityKgPerL(temperatureC);
+  for (const key of componentKeys)
+    if (key !== "H") ml += equilibrium.dissolved.mol[key] * dissolvedMlPerMol[key].value;
+  return ml + acidHydrogenMol(chemistry, equilibrium) * boundAcidHydrogenMlPerMol.value;
 }

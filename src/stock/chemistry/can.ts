@@ -1,11 +1,12 @@
 /** The stock in the can: what is dissolved, what still settles, how sour or limy it gets. */
+import type { PourStyle } from "../../garden/index.js";
 import { closedVessel, openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
-import { type Contents, mixed, pureWater, scaled } from "./contents.js";
+import { type Contents, mixed, scaled } from "./contents.js";
 import type { Equilibrium } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
-import { type Dose, poured, type PourStyle, type StockLiquid, together } from "./stock-liquid.js";
+import { type Dose, poured, type StockLiquid, together } from "./stock-liquid.js";
 import { badQuantities, failed, type MixResult } from "./trouble.js";
 
 export interface CanInput {
@@ -16,6 +17,11 @@ export interface CanInput {
   readonly temperatureC: number;
   /** Closed: used at once, no gas exchanged since mixing. Open: stood until in balance with air. */
   readonly air: "closed" | "open";
+}
+
+/** Stock of one bottle in a litre of the can. */
+export interface CanPart extends Pick<CanInput, "stockMlPerL"> {
+  readonly stock: StockLiquid;
 }
 
 export interface CanLiquid {
@@ -35,15 +41,13 @@ export interface CanLiquid {
   readonly equilibrium: Equilibrium;
 }
 
-const noDose: Dose = { contents: pureWater(0), calciumMg: 0, crystalsMayForm: false };
-
 /** Mixes a dose into water at rest; calcite never forms within the hours a can is in use. */
 export function mixIntoWater(
   chemistry: Chemistry,
   dose: Dose,
   water: Contents,
   temperatureC: number,
-  air: "closed" | "open",
+  air: CanInput["air"],
 ): MixResult<Equilibrium> {
   return equilibrate(chemistry, mixed(water, dose.contents), {
     temperatureC,
@@ -67,7 +71,7 @@ export function dilute(
  */
 export function diluteTogether(
   chemistry: Chemistry,
-  stocks: readonly { readonly stock: StockLiquid; readonly stockMlPerL: number }[],
+  stocks: readonly CanPart[],
   input: Omit<CanInput, "stockMlPerL">,
 ): MixResult<CanLiquid> {
   const { pour, water: report, temperatureC } = input;
@@ -79,7 +83,11 @@ export function diluteTogether(
   if (problems.length > 0) return failed(...problems);
   const water = sourceWater(chemistry, report, 1, temperatureC);
   if (!water.ok) return water;
-  const waterAlone = mixIntoWater(chemistry, noDose, water.value, temperatureC, "closed");
+  const waterAlone = equilibrate(chemistry, water.value, {
+    temperatureC,
+    gas: closedVessel,
+    mayForm: [],
+  });
   if (!waterAlone.ok) return waterAlone;
   const waterPart = scaled(water.value, 1 - stockMlPerL / 1000);
   const dose = together(

@@ -100,7 +100,7 @@ export interface Chemistry extends Omit<ChemistryData, "phases"> {
 }
 
 /** A composition for the solver: per column, and water apart. */
-interface Counts {
+export interface Counts {
   readonly counts: readonly number[];
   readonly waterCount: number;
 }

@@ -10,16 +10,12 @@ export interface Contents {
   readonly bystanders: Bystanders;
 }
 
-export interface Bystanders {
-  /** Sodium and the like, mol of charge +1. */
-  readonly sodiumMol: number;
-  readonly magnesiumMol: number;
-  /** Chloride and the like, mol of charge -1. */
-  readonly chlorideMol: number;
-}
+/** Sodium and the like have a charge of +1, chloride and the like of -1. */
+const bystanderKeys = ["sodiumMol", "magnesiumMol", "chlorideMol"] as const;
+type Bystanders = Readonly<Record<(typeof bystanderKeys)[number], number>>;
 
 export const noMol: ComponentMol = recordOf(componentKeys, () => 0);
-export const noBystanders: Bystanders = { sodiumMol: 0, magnesiumMol: 0, chlorideMol: 0 };
+export const noBystanders: Bystanders = recordOf(bystanderKeys, () => 0);
 
 export function pureWater(waterKg: number): Contents {
   return { waterKg, mol: noMol, bystanders: noBystanders };
@@ -29,11 +25,7 @@ export function mixed(a: Contents, b: Contents): Contents {
   return {
     waterKg: a.waterKg + b.waterKg,
     mol: recordOf(componentKeys, (key) => a.mol[key] + b.mol[key]),
-    bystanders: {
-      sodiumMol: a.bystanders.sodiumMol + b.bystanders.sodiumMol,
-      magnesiumMol: a.bystanders.magnesiumMol + b.bystanders.magnesiumMol,
-      chlorideMol: a.bystanders.chlorideMol + b.bystanders.chlorideMol,
-    },
+    bystanders: recordOf(bystanderKeys, (key) => a.bystanders[key] + b.bystanders[key]),
   };
 }
 
@@ -41,11 +33,7 @@ export function scaled(a: Contents, share: number): Contents {
   return {
     waterKg: a.waterKg * share,
     mol: recordOf(componentKeys, (key) => a.mol[key] * share),
-    bystanders: {
-      sodiumMol: a.bystanders.sodiumMol * share,
-      magnesiumMol: a.bystanders.magnesiumMol * share,
-      chlorideMol: a.bystanders.chlorideMol * share,
-    },
+    bystanders: recordOf(bystanderKeys, (key) => a.bystanders[key] * share),
   };
 }
 

@@ -37,7 +37,9 @@ export function equilibrate(
   const thermo = thermoAt(chemistry, temperatureC);
   const spareMol = conditions.mayForm.includes("calcite") ? spareCalciteMol(contents) : 0;
   if (spareMol > 0) {
-    const found = search(chemistry, withoutCalcite(contents, spareMol), conditions, thermo);
+    const { mol } = contents;
+    const dissolving = { ...mol, Ca: mol.Ca - spareMol, CO3: mol.CO3 - spareMol };
+    const found = search(chemistry, { ...contents, mol: dissolving }, conditions, thermo);
     if (!found.ok) return found;
     const { solidMol } = found.value;
     if (solidMol.calcite > 0) {
@@ -55,11 +57,6 @@ export function equilibrate(
  */
 function spareCalciteMol({ mol, waterKg }: Contents): number {
   return Math.min(mol.Ca, mol.CO3) - Math.max(mol.H, 0) - waterKg;
-}
-
-function withoutCalcite(contents: Contents, mol: number): Contents {
-  const { Ca, CO3 } = contents.mol;
-  return { ...contents, mol: { ...contents.mol, Ca: Ca - mol, CO3: CO3 - mol } };
 }
 
 function contentsTroubles(
@@ -114,7 +111,7 @@ function search(
   let lnActivity: readonly number[] = firstGuess(mixture);
   let low = 0;
   let high = strongestMolPerKg;
-  let before: { x: number; miss: number } | undefined;
+  let before: Tried | undefined;
   let steps = 0;
 
   for (let round = 0; round < 200; round++) {
@@ -133,13 +130,17 @@ function search(
       Math.abs(miss) <= settled * made.ionicStrength &&
       Math.abs(made.waterActivity - medium.waterActivity) <= settled &&
       Math.abs(waterKg / medium.waterKg - 1) <= settled
-    )
-      return checked(report(mixture, medium, found, steps));
+    ) {
+      const value = report(mixture, medium, found, steps);
+      // Nothing leaves here whose balances do not close.
+      const closes = value.massError <= closesTo && value.chargeError <= closesTo;
+      return closes ? { ok: true, value } : failed(doesNotSettle);
+    }
     if (miss > 0) low = Math.max(low, x);
     else high = Math.min(high, x);
     // The ends were found in a slightly other water; let go of them when they meet.
     if (high - low <= 1e-9 * high) [low, high] = [0, strongestMolPerKg];
-    const next = secant(x, miss, before) ?? made.ionicStrength;
+    const next = secant({ x, miss }, before) ?? made.ionicStrength;
     before = { x, miss };
     medium = {
       ionicStrength: next > low && next < high ? next : between(low, high),
@@ -148,12 +149,6 @@ function search(
     };
   }
   return medium.waterKg < 1e-6 * contents.waterKg ? failed(noLiquidLeft) : failed(doesNotSettle);
-}
-
-/** Nothing leaves here whose balances do not close. */
-function checked(found: Equilibrium): MixResult<Equilibrium> {
-  const closes = found.massError <= closesTo && found.chargeError <= closesTo;
-  return closes ? { ok: true, value: found } : failed(doesNotSettle);
 }
 
 const noLiquidLeft = trouble(
@@ -167,11 +162,12 @@ const doesNotSettle = trouble(
   "use more water",
 );
 
-function secant(
-  x: number,
-  miss: number,
-  before: { x: number; miss: number } | undefined,
-): number | undefined {
+interface Tried {
+  readonly x: number;
+  readonly miss: number;
+}
+
+function secant({ x, miss }: Tried, before: Tried | undefined): number | undefined {
   if (!before || before.miss === miss) return undefined;
   return x - (miss * (x - before.x)) / (miss - before.miss);
 }

@@ -1,11 +1,16 @@
-export { type AcidDose, acidVolumeMl, pureAcidG, scaledAcid, weighedAcidG } from "./acid.js";
+export { type AcidDose, acidMeasures, scaledAcid } from "./acid.js";
 export { waterDensityKgPerL } from "./activity.js";
 export { type Brew, brewBatch, type BrewInput, closedVessel, fizzing, openAir } from "./brew.js";
-export { type CanInput, type CanLiquid, dilute, diluteTogether } from "./can.js";
+export { type CanInput, type CanLiquid, type CanPart, dilute, diluteTogether } from "./can.js";
 export { type Chemistry, prepareChemistry } from "./constants.js";
-export { waterFindings, waterReport } from "./garden-water.js";
 export { brewAtPh, type Jar } from "./measured-ph.js";
 export { readiness, shellWanted } from "./readiness.js";
-export { rainWater, tapCalciumMgPerL, type WaterReport } from "./source-water.js";
-export { atStrength, type PourStyle, type StockLiquid, strained } from "./stock-liquid.js";
+export {
+  rainWater,
+  tapCalciumMgPerL,
+  waterFindings,
+  type WaterReport,
+  waterReport,
+} from "./source-water.js";
+export { atStrength, type StockLiquid, strained } from "./stock-liquid.js";
 export { badQuantities, failed, type MixResult, trouble, troubleAt } from "./trouble.js";

@@ -33,29 +33,20 @@ export function brewAtPh(chemistry: Chemistry, jar: Jar, measuredPh: number): Mi
   if (!bubbling.ok) return bubbling;
   const holdsGas = measuredPh >= bubbling.value.ph;
   const air = chemistry.physical.airLogPco2Atm.value;
-  const at = (x: number): MixResult<Brew> =>
-    brewBatch(
-      chemistry,
-      holdsGas
-        ? { ...jar, gas: { kind: "held", logPco2: air * x } }
-        : { ...jar, shellG: jar.shellG * x, gas: fizzing },
-    );
-  const found = halveForPh(at, measuredPh);
-  if (!found.ok) return found;
-  return { ok: true, value: { brew: found.value, because: holdsGas ? "holds-gas" : "acid-left" } };
-}
-
-/** pH rises with x from 0 to 1. */
-function halveForPh(at: (x: number) => MixResult<Brew>, ph: number): MixResult<Brew> {
+  // The pH rises with the share of the gas that has left, or of the shell that has dissolved.
+  let brew = bubbling.value;
   let low = 0;
   let high = 1;
-  let found = at(high);
   for (let i = 0; i < halvings; i++) {
-    const middle = (low + high) / 2;
-    found = at(middle);
+    const share = (low + high) / 2;
+    const input: BrewInput = holdsGas
+      ? { ...jar, gas: { kind: "held", logPco2: air * share } }
+      : { ...jar, shellG: jar.shellG * share, gas: fizzing };
+    const found = brewBatch(chemistry, input);
     if (!found.ok) return found;
-    if (found.value.ph > ph) high = middle;
-    else low = middle;
+    brew = found.value;
+    if (brew.ph > measuredPh) high = share;
+    else low = share;
   }
-  return found;
+  return { ok: true, value: { brew, because: holdsGas ? "holds-gas" : "acid-left" } };
 }

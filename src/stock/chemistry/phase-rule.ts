@@ -12,7 +12,7 @@ export interface IdealMixture {
   /** Dissolved kinds that can exist here: component counts and ln of (constant x water mass / gamma). */
   readonly counts: readonly (readonly number[])[];
   readonly constants: readonly number[];
-  /** mol per component. */
+  /** mol, and whether there is any, per component. */
   readonly totals: readonly number[];
   readonly present: readonly boolean[];
   readonly lnWaterActivity: number;
@@ -135,13 +135,9 @@ function balance(
     free.map((j) => from[j] as number),
   );
   if (!lowest) return undefined;
-  const lnActivity = base.map((b, j) => {
-    let sum = b;
-    free.forEach((_, k) => {
-      sum += ((slopes[j] as number[])[k] as number) * (lowest.at[k] as number);
-    });
-    return sum;
-  });
+  const lnActivity = base.map((b, j) =>
+    lowest.at.reduce((sum, v, k) => sum + ((slopes[j] as number[])[k] as number) * v, b),
+  );
   return {
     lnActivity,
     amounts: lowest.amounts,

@@ -45,13 +45,12 @@ export function readiness(
   if (!bubbling.ok) return bubbling;
   const inAir = brewBatch(chemistry, { ...enoughShell, gas: openAir(chemistry) });
   if (!inAir.ok) return inAir;
-  const acidBelowPh = Math.min(chemistry.practice.canPhLow.value, bubbling.value.ph);
-  const gasBelowPh = (bubbling.value.ph + inAir.value.ph) / 2;
-  const told = judge(seen, finished.value, { acidBelowPh, gasBelowPh }, reactionDays);
-  return {
-    ok: true,
-    value: { ...told, ready: told.state === "ready", acidBelowPh, gasBelowPh },
+  const limits = {
+    acidBelowPh: Math.min(chemistry.practice.canPhLow.value, bubbling.value.ph),
+    gasBelowPh: (bubbling.value.ph + inAir.value.ph) / 2,
   };
+  const told = judge(seen, finished.value, limits, reactionDays);
+  return { ok: true, value: { ...told, ready: told.state === "ready", ...limits } };
 }
 
 /** Dry shell that would just use up the acid, g. */

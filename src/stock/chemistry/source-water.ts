@@ -1,22 +1,33 @@
 /** Tap, well or rain water, from the figures of a water report. */
+import type { SourceWater } from "../../garden/index.js";
+import type { Finding } from "../../problem.js";
+import { given } from "../../values.js";
 import { waterDensityKgPerL } from "./activity.js";
 import { openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import { type Contents, noMol } from "./contents.js";
 import { equilibrate } from "./equilibrium.js";
-import { badQuantities, failed, type MixResult, trouble } from "./trouble.js";
+import { badQuantities, failed, type MixResult, trouble, troubleAt } from "./trouble.js";
 
-/** Structurally the garden's `SourceWater`. */
-export interface WaterReport {
+/** Alkalinity is taken as equal to the hardness, calcium as all of it, where they are not given. */
+export interface WaterReport extends SourceWater {
   /** mg/L as CaCO3. */
   readonly hardnessMgPerL: number;
-  /** mg/L as CaCO3; taken as equal to the hardness when not given. */
-  readonly alkalinityMgPerL?: number;
-  /** mg/L of calcium itself; taken as all of the hardness when not given. */
-  readonly calciumMgPerL?: number;
 }
 
 export const rainWater: WaterReport = { hardnessMgPerL: 0, alkalinityMgPerL: 0 };
+
+/** Hardness, alkalinity and calcium stand in for each other where only one is given. */
+export function waterReport(
+  chemistry: Chemistry,
+  water: SourceWater = {},
+): WaterReport | undefined {
+  const { alkalinityMgPerL, calciumMgPerL } = water;
+  const ofCalcium = calciumMgPerL && calciumMgPerL / calciumOfHardness(chemistry, 1);
+  const hardnessMgPerL = water.hardnessMgPerL ?? ofCalcium ?? alkalinityMgPerL;
+  if (hardnessMgPerL === undefined) return undefined;
+  return { hardnessMgPerL, ...given({ alkalinityMgPerL, calciumMgPerL }) };
+}
 
 /** mg/L of calcium in water of that hardness, if calcium makes all of it. */
 export function calciumOfHardness(chemistry: Chemistry, hardnessMgPerL: number): number {
@@ -78,6 +89,16 @@ export function sourceWater(
     },
     temperatureC,
   );
+}
+
+export function waterFindings(
+  water: WaterReport | undefined,
+  chemistry: Chemistry,
+  temperatureC: number,
+): Finding[] {
+  if (water === undefined) return [];
+  const found = sourceWater(chemistry, water, 1, temperatureC);
+  return found.ok ? [] : found.problems.map((t) => troubleAt(t, ["source_water"]));
 }
 
 /** The same liquid with the carbon dioxide of open air in it; no solid forms. */

@@ -1,5 +1,5 @@
 /** What is in the bottle once the jar is strained: the liquid, and the crystals fine enough to pass. */
-import type { StockSettings } from "../../garden/index.js";
+import type { PourStyle } from "../../garden/index.js";
 import type { Brew } from "./brew.js";
 import type { Chemistry } from "./constants.js";
 import { calciumCitrateContents, type Contents, mixed, scaled } from "./contents.js";
@@ -21,8 +21,6 @@ export interface StockLiquid {
   readonly shakenGPerL: number;
   readonly clearGPerL: number;
 }
-
-export type PourStyle = StockSettings["pour"];
 
 /** Part of a stock on its way into the can. */
 export interface Dose {

@@ -1,11 +1,16 @@
 /** The constants at one temperature, as natural logarithms ready for the solver. */
 import { daviesTerm, debyeHuckelA, kelvinAt0C } from "./activity.js";
-import { type Chemistry, type PhaseKey, phaseKeys, type Reaction, recordOf } from "./constants.js";
+import {
+  type Chemistry,
+  type Counts,
+  type PhaseKey,
+  phaseKeys,
+  type Reaction,
+  recordOf,
+} from "./constants.js";
 
-export interface Phase {
+export interface Phase extends Counts {
   readonly name: PhaseKey;
-  readonly counts: readonly number[];
-  readonly waterCount: number;
   /** Of dissolution. */
   readonly lnK: number;
   /** Column of the component whose activity this phase settles when it is there. */

@@ -1,7 +1,7 @@
 /** Why a mixture has no answer: an expected outcome, so a value. */
 import type { Finding, Result } from "../../problem.js";
 
-export interface MixTrouble {
+export interface MixTrouble extends Pick<Finding, "message" | "mend"> {
   readonly code:
     | "not-a-quantity"
     | "temperature-out-of-range"
@@ -10,8 +10,6 @@ export interface MixTrouble {
     | "not-kitchen-vinegar"
     | "not-a-share"
     | "does-not-settle";
-  readonly message: string;
-  readonly mend: string;
 }
 
 export type MixResult<T> = Result<T, MixTrouble>;

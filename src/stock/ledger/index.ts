@@ -1,5 +1,4 @@
-export { checkBatches } from "./ledger-check.js";
-export { bottlesInHand } from "./ledger-log.js";
+export { bottlesInHand, checkBatches } from "./ledger-log.js";
 export {
   bottleChanges,
   bottlesInOrder,

@@ -13,10 +13,8 @@ import type { StockBottle } from "../making-problem.js";
 import { type MakingRules, useByOf } from "../making-rules.js";
 import { bottlesInOrder } from "./ledger.js";
 
-interface Filled {
+interface Filled extends Pick<StockBottle, "id" | "readyOn" | "useBy"> {
   readonly batch: BatchInHand;
-  readonly id: string;
-  readonly useBy: Day;
   leftMl: number;
 }
 
@@ -37,7 +35,8 @@ export function bottlesInHand(
   const findings: Finding[] = [];
   const filled = bottlesInOrder(
     batches.map((batch): Filled => {
-      return { batch, id: batch.id, useBy: useByOf(batch, rules), leftMl: batch.leftMl };
+      const { id, made: readyOn, leftMl } = batch;
+      return { batch, id, readyOn, useBy: useByOf(batch, rules), leftMl };
     }),
   );
   for (const entry of poured(log, today)) {
@@ -48,14 +47,32 @@ export function bottlesInHand(
       if (overMl > 0) findings.push(overdrawn(entry, named, overMl));
     }
   }
-  const bottles = filled.map(({ batch, id, useBy, leftMl }): StockBottle => ({
-    id,
-    readyOn: batch.made,
-    useBy,
-    leftMl,
-    strengthGPerL: strengthOf(batch),
-  }));
+  const bottles = filled.map(({ batch, ...bottle }): StockBottle => {
+    return { ...bottle, strengthGPerL: strengthOf(batch) };
+  });
   return { bottles, findings };
+}
+
+/** What is wrong with batches in hand today; the rest is found when the garden file is read. */
+export function checkBatches(batches: readonly BatchInHand[], today: Day): Finding[] {
+  return batches.flatMap(({ made, leftOn, path }) => {
+    const findings: Finding[] = [];
+    if (made > today)
+      findings.push({
+        code: "batch-in-future",
+        path: [...path, "made"],
+        message: `made on ${made}, which is after today, ${today}`,
+        mend: "give the day it was strained and bottled; batches to come are planned, not listed",
+      });
+    if (leftOn !== undefined && (leftOn < made || leftOn > today))
+      findings.push({
+        code: "batch-left-on",
+        path: [...path, "left_on"],
+        message: `left measured on ${leftOn}, which is not between its making on ${made} and today, ${today}`,
+        mend: "give the day on which you looked how much was left",
+      });
+    return findings;
+  });
 }
 
 type Poured = LogEntry & { readonly stockMl: number };
@@ -78,19 +95,16 @@ function pour(from: Filled, entry: Poured, ml: number): number {
 function pourInTurn(filled: readonly Filled[], entry: Poured): void {
   let ml = entry.stockMl;
   for (const bottle of filled)
-    if (ml > 0 && bottle.batch.made <= entry.on && entry.on <= bottle.useBy)
+    if (ml > 0 && bottle.readyOn <= entry.on && entry.on <= bottle.useBy)
       ml = pour(bottle, entry, ml);
 }
 
 function overdrawn(entry: Poured, from: Filled, overMl: number): Finding {
+  const over = `${Math.round(overMl * 10) / 10} mL`;
   return {
     code: "log-over-batch",
     path: [...entry.path, "stock"],
-    message: `the log gives ${wordsMl(overMl)} more from batch ${from.id} than was left in it`,
+    message: `the log gives ${over} more from batch ${from.id} than was left in it`,
     mend: "correct the entry, name the batch it came from, or say what is left now with `left` and `left_on`",
   };
-}
-
-function wordsMl(ml: number): string {
-  return `${Math.round(ml * 10) / 10} mL`;
 }

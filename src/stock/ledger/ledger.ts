@@ -59,12 +59,7 @@ export function bottlesInOrder<B extends Pick<StockBottle, "id" | "useBy">>(
   return [...bottles].sort((a, b) => byText(a.useBy, b.useBy) || byText(a.id, b.id));
 }
 
-export interface Drawn {
-  readonly draws: readonly Draw[];
-  /** Needs that bottles could not give all of, with what they gave. */
-  readonly open: readonly OpenNeed[];
-}
-
+/** A need that bottles could not give all of, with what they gave. */
 export interface OpenNeed {
   readonly need: StockNeed;
   readonly before: readonly Dose[];
@@ -75,7 +70,7 @@ export function drawDown(
   bottles: readonly StockBottle[],
   needs: readonly StockNeed[],
   mlFor: DoseRule,
-): Drawn {
+): { draws: Draw[]; open: OpenNeed[] } {
   const left = bottles.map(filled);
   const draws: Draw[] = [];
   const open: OpenNeed[] = [];

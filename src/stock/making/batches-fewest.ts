@@ -198,9 +198,9 @@ function fewestToGo(line: Line, largestMl: number): Int32Array {
 /** Every volume a batch may have, rising. */
 function volumesOf({ smallestMl, largestMl, stepMl }: BatchLimits): number[] {
   if (!(largestMl >= 1 && stepMl >= 1)) throw new RangeError("a batch must hold at least 1 mL");
-  const volumes = new Set<number>();
-  for (let ml = stepMl * Math.ceil(smallestMl / stepMl); ml < largestMl; ml += stepMl)
-    if (ml > 0) volumes.add(ml);
+  const volumes: number[] = [];
+  const leastMl = stepMl * Math.max(1, Math.ceil(smallestMl / stepMl));
+  for (let ml = leastMl; ml < largestMl; ml += stepMl) volumes.push(ml);
   return [...volumes, largestMl];
 }
 

@@ -12,14 +12,13 @@ import {
 } from "../making-problem.js";
 import type { WayOfMaking } from "../making-rules.js";
 import type { BatchChoice } from "./batches-fewest.js";
-import { shellsFor } from "./shells.js";
+import type { RecipeStep } from "./recipe-types.js";
+import { shellsFor, type ShellUse } from "./shells.js";
 
-export interface NamedBatch {
+export interface NamedBatch extends ShellUse {
   readonly id: string;
-  readonly startOn: Day;
   readonly acidOn: Day;
   readonly readyOn: Day;
-  readonly volumeMl: number;
 }
 
 /** Ids come from the ready day, so that they stay when other batches come or go. */
@@ -54,11 +53,7 @@ export function plannedBatch(
   { making, shells }: MakingProblem,
 ): PlannedBatch {
   const { id, startOn, acidOn, readyOn, volumeMl } = batch;
-  const days: Readonly<Record<MakingStep, Day>> = {
-    "dry-shells": startOn,
-    "add-acid": acidOn,
-    strain: readyOn,
-  };
+  const days = { "dry-shells": startOn, "add-acid": acidOn, strain: readyOn };
   return {
     id,
     startOn,
@@ -71,6 +66,27 @@ export function plannedBatch(
     strengthGPerL: making.strengthGPerL,
     serves: draws.filter((d) => d.batch === id).map(({ need, day, ml }) => ({ need, day, ml })),
   };
+}
+
+/** The visit at which each step of the recipe is done. */
+export const visitOf: Readonly<Record<RecipeStep["key"], MakingStep>> = {
+  "dry-shells": "dry-shells",
+  crush: "add-acid",
+  mix: "add-acid",
+  wait: "add-acid",
+  check: "strain",
+  strain: "strain",
+  store: "strain",
+  use: "strain",
+};
+
+export function dayOfStep(
+  { id, steps }: Pick<PlannedBatch, "id" | "steps">,
+  step: MakingStep,
+): Day {
+  const visit = steps.find((s) => s.step === step);
+  if (visit === undefined) throw new Error(`${id} has no day to ${step}`);
+  return visit.day;
 }
 
 /** @param inTime whether a batch can be made for that day, shells aside */

@@ -28,14 +28,12 @@ export function planStock(problem: MakingProblem): StockPlan {
   const mlFor = problem.mlFor ?? doseMl;
   const needs = needsInOrder(problem.needs);
   const inHand = bottlesInOrder(problem.bottles);
-  const ofNewBatch = ({ need, before }: OpenNeed): { need: StockNeed; ml: number } => ({
-    need,
-    ml: mlFor(need, making.strengthGPerL, before),
-  });
+  const ofNewBatches = (open: readonly OpenNeed[]): { need: StockNeed; ml: number }[] =>
+    open
+      .map(({ need, before }) => ({ need, ml: mlFor(need, making.strengthGPerL, before) }))
+      .filter(({ ml }) => ml > 0);
 
-  const open = drawDown(inHand, needs, mlFor)
-    .open.map(ofNewBatch)
-    .filter(({ ml }) => ml > 0);
+  const open = ofNewBatches(drawDown(inHand, needs, mlFor).open);
   const slots = batchSlots({ today, last: open.at(-1)?.need.day ?? today }, problem.away, making);
   const inTime = open.filter(
     ({ need }) => slotFor(dayNumber(need.day), slots, making.shelfLifeDays) !== undefined,
@@ -54,23 +52,14 @@ export function planStock(problem: MakingProblem): StockPlan {
   const bottles = [...inHand, ...bottlesInOrder(planned)];
   const { draws, open: lost } = drawDown(bottles, needs, mlFor);
   const served = new Set(inTime.map(({ need }) => need.id));
-  const shortages = lost
-    .map(ofNewBatch)
-    .filter(({ ml }) => ml > 0)
-    .map((l) => shortageOf(l, served.has(l.need.id), problem));
+  const shortages = ofNewBatches(lost).map((l) => shortageOf(l, served.has(l.need.id), problem));
   return {
     draws,
     batches: made.map((batch) => plannedBatch(batch, draws, problem)),
     shortages,
     changes: bottleChanges(draws),
     ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(problem.away)),
-    shells: shellPlan(
-      wished,
-      made,
-      shortages.filter((s) => s.reason === "shells"),
-      today,
-      shells,
-    ),
+    shells: shellPlan(wished, made, shortages, today, shells),
   };
 }
 

@@ -1,7 +1,7 @@
 export { planStock } from "./batches.js";
+export { dayOfStep, visitOf } from "./batches-told.js";
 export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.js";
 export { recipe } from "./recipe.js";
 export { shellsSinceLastBatch } from "./shells.js";
-export { bottleStock, recipeMeans, referenceStockGPerL } from "./usual-stock.js";
-export { dayOfStep, visitOf } from "./visits.js";
+export { bottleStock, recipeMeans, referenceStockGPerL, soundRecipe } from "./usual-stock.js";

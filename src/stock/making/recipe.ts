@@ -1,7 +1,7 @@
 /** How much of everything for a batch, sized backwards from what is wanted, and what will come of it. */
 import {
   type AcidDose,
-  acidVolumeMl,
+  acidMeasures,
   badQuantities,
   brewBatch,
   type Chemistry,
@@ -10,13 +10,11 @@ import {
   type Jar,
   type MixResult,
   openAir,
-  pureAcidG,
   scaledAcid,
   shellWanted,
   strained,
   trouble,
   waterDensityKgPerL,
-  weighedAcidG,
 } from "../chemistry/index.js";
 import type { MakingRules } from "../making-rules.js";
 import { recipeSteps } from "./recipe-steps.js";
@@ -25,18 +23,19 @@ import type { BatchSize, Recipe, RecipeAmounts, RecipeMeans } from "./recipe-typ
 /** Per litre of water, or of vinegar, which brings its own. */
 function unitJar(chemistry: Chemistry, means: RecipeMeans): Jar {
   const { shellPurity, temperatureC } = means;
-  const acid = unitAcid(chemistry, means);
+  const acid = unitDose(chemistry, means);
   return {
     shellG: chemistry.practice.shellExcess.value * shellWanted(chemistry, { acid, shellPurity }),
     shellPurity,
     acid,
-    waterG: acidVolumeMl(acid) > 0 ? 0 : 1000 * waterDensityKgPerL(temperatureC),
+    waterG:
+      acidMeasures(chemistry, acid).volumeMl > 0 ? 0 : 1000 * waterDensityKgPerL(temperatureC),
     temperatureC,
     citrateSolidMayForm: true,
   };
 }
 
-function unitAcid({ practice, gPerMol }: Chemistry, means: RecipeMeans): AcidDose {
+function unitDose({ practice, gPerMol }: Chemistry, means: RecipeMeans): AcidDose {
   const { acid, citricForm: form, vinegarPercent: percent } = means;
   switch (acid) {
     case "citric": {
@@ -71,15 +70,17 @@ export function recipe(
   means: RecipeMeans,
 ): MixResult<Recipe> {
   const unit = unitJar(chemistry, means);
+  const unitAcid = acidMeasures(chemistry, unit.acid);
   const gPerShell = means.gPerShell ?? chemistry.kitchen.shellPerEggG.value;
+  const { name, wanted } = sizeQuantity(size);
   const problems = badQuantities({
-    ...sizeQuantity(size),
+    [name]: wanted > 0 ? wanted : -1,
     "bottle (mL)": means.bottleMl > 0 ? means.bottleMl : -1,
     "dry shell of an egg (g)": gPerShell > 0 ? gPerShell : -1,
     "shell purity": means.shellPurity > 0 ? means.shellPurity : -1,
-    ...noAcid(unit.acid),
+    ...(unit.acid.kind === "vinegar" && unitAcid.pureG === 0 ? { "acid in vinegar (%)": -1 } : {}),
   });
-  if (size.by === "vinegar" && acidVolumeMl(unit.acid) === 0)
+  if (size.by === "vinegar" && unitAcid.volumeMl === 0)
     problems.push(
       trouble(
         "not-a-quantity",
@@ -93,7 +94,13 @@ export function recipe(
   if (!unitFinished.ok) return unitFinished;
   const kept = 1 - chemistry.practice.strainingLossShare.value;
   const unitMl = kept * strained(chemistry, unitFinished.value).shakenMl;
-  const factor = sizeFactor(chemistry, size, unit, unitMl, gPerShell);
+  const unitHas: Readonly<Record<BatchSize["by"], number>> = {
+    volume: unitMl,
+    shells: unit.shellG,
+    acid: unitAcid.weighedG,
+    vinegar: unitAcid.volumeMl,
+  };
+  const factor = (size.by === "shells" ? wanted * gPerShell : wanted) / unitHas[size.by];
   const jar = scaledJar(unit, factor);
   const finished = brewBatch(chemistry, { ...jar, gas: openAir(chemistry) });
   if (!finished.ok) return finished;
@@ -108,7 +115,7 @@ export function recipe(
 
   const stock = strained(chemistry, finished.value);
   const waterMl = jar.waterG / waterDensityKgPerL(means.temperatureC);
-  const liquidMl = waterMl + acidVolumeMl(jar.acid);
+  const acid = acidMeasures(chemistry, jar.acid);
   const makesMl = factor * unitMl;
   const amounts: RecipeAmounts = {
     means,
@@ -117,10 +124,10 @@ export function recipe(
     // A sum that comes back a hair over whole eggs must not ask for one more.
     eggs: Math.ceil(jar.shellG / gPerShell - 1e-9),
     shellTablespoons: jar.shellG / chemistry.kitchen.shellPowderPerTablespoonG.value,
-    acidG: pureAcidG(jar.acid),
+    acidG: acid.pureG,
     ...inTheKitchen(chemistry, jar.acid),
     waterMl,
-    vesselL: vesselL(chemistry, liquidMl),
+    vesselL: vesselL(chemistry, waterMl + acid.volumeMl),
     carbonDioxideG: finished.value.carbonDioxideG,
     carbonDioxideL: finished.value.carbonDioxideL,
     makesMl,
@@ -141,47 +148,17 @@ export function recipe(
   return { ok: true, value: { ...amounts, steps: recipeSteps(amounts) } };
 }
 
-function sizeQuantity(size: BatchSize): Record<string, number> {
-  const positive = (n: number): number => (n > 0 ? n : -1);
+/** What the batch is sized from and how much of it is wanted. */
+function sizeQuantity(size: BatchSize): { name: string; wanted: number } {
   switch (size.by) {
     case "volume":
-      return { "batch (mL)": positive(size.makeMl) };
+      return { name: "batch (mL)", wanted: size.makeMl };
     case "shells":
-      return { "shells (eggs)": positive(size.eggs) };
+      return { name: "shells (eggs)", wanted: size.eggs };
     case "acid":
-      return { "acid (g)": positive(size.grams) };
+      return { name: "acid (g)", wanted: size.grams };
     case "vinegar":
-      return { "vinegar (mL)": positive(size.volumeMl) };
-  }
-}
-
-/** A bad quantity where there is nothing sour in it. */
-function noAcid(acid: AcidDose): Record<string, number> {
-  switch (acid.kind) {
-    case "citric":
-      return {};
-    case "vinegar":
-      return acid.percent === 0 ? { "acid in vinegar (%)": -1 } : {};
-  }
-}
-
-/** How many unit jars it takes. */
-function sizeFactor(
-  chemistry: Chemistry,
-  size: BatchSize,
-  unit: Jar,
-  unitMl: number,
-  gPerShell: number,
-): number {
-  switch (size.by) {
-    case "volume":
-      return size.makeMl / unitMl;
-    case "shells":
-      return (size.eggs * gPerShell) / unit.shellG;
-    case "acid":
-      return size.grams / weighedAcidG(chemistry, unit.acid);
-    case "vinegar":
-      return size.volumeMl / acidVolumeMl(unit.acid);
+      return { name: "vinegar (mL)", wanted: size.volumeMl };
   }
 }
 

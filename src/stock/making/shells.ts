@@ -1,13 +1,16 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
 import { given } from "../../values.js";
-import type { ShellPlan, ShellShortage, ShellSupply, Shortage } from "../making-problem.js";
+import type {
+  PlannedBatch,
+  ShellPlan,
+  ShellShortage,
+  ShellSupply,
+  Shortage,
+} from "../making-problem.js";
 
 /** A batch as far as its shells go. */
-export interface ShellUse {
-  readonly startOn: Day;
-  readonly volumeMl: number;
-}
+export type ShellUse = Pick<PlannedBatch, "startOn" | "volumeMl">;
 
 // Sums of shares of a shell miss whole shells by the last bits of a double.
 const slack = 1e-9;
@@ -62,7 +65,7 @@ export function missingShells(uses: readonly ShellUse[], today: Day, supply: She
 /**
  * @param wished the batches that would cover every feeding
  * @param made the batches that shells allow
- * @param shortages those for want of shells
+ * @param shortages those for want of shells count
  */
 export function shellPlan(
   wished: readonly ShellUse[],
@@ -88,8 +91,9 @@ function shortageOf(
   supply: ShellSupply,
 ): ShellShortage {
   const neededFrom = saveFrom(wished, supply);
-  const lostMl = shortages.reduce((sum, s) => sum + s.ml, 0);
-  const needs = [...new Set(shortages.map((s) => s.need))];
+  const lost = shortages.filter(({ reason }) => reason === "shells");
+  const lostMl = lost.reduce((sum, s) => sum + s.ml, 0);
+  const needs = [...new Set(lost.map((s) => s.need))];
   const loss =
     needs.length === 0
       ? "every feeding is still covered, by batches begun later or made smaller"

@@ -1,25 +1,20 @@
 /** The stock that a grower's usual recipe gives, set right by what was measured on the bottle. */
-import type { BatchInHand, StockSettings, Usual } from "../../garden/index.js";
+import type { BatchInHand, PourStyle, StockSettings, Usual } from "../../garden/index.js";
 import {
   atStrength,
   brewAtPh,
   type Chemistry,
   failed,
   type MixResult,
-  type PourStyle,
   type StockLiquid,
   strained,
   trouble,
 } from "../chemistry/index.js";
-import type { MakingRules } from "../making-rules.js";
+import type { MakingRules, StockTables } from "../making-rules.js";
 import type { Recipe, RecipeMeans } from "./recipe-types.js";
 import { recipe } from "./recipe.js";
 
-export interface Measured {
-  /** Calcium as poured, g/L. */
-  readonly strengthGPerL?: number;
-  readonly ph?: number;
-}
+export type Measured = Pick<BatchInHand, "strengthGPerL" | "ph">;
 
 /** What the garden file says of the kitchen, at room temperature. */
 export function recipeMeans(
@@ -34,24 +29,33 @@ export function recipeMeans(
   return { acid, citricForm, vinegarPercent, shellPurity, bottleMl, temperatureC };
 }
 
+/** A recipe whose means were looked at before: throws where it has trouble, which is a bug. */
+export function soundRecipe(
+  { chemistry, making }: StockTables,
+  makeMl: number,
+  means: RecipeMeans,
+): Recipe {
+  const made = recipe(chemistry, making, { by: "volume", makeMl }, means);
+  if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
+  return made.value;
+}
+
 /**
  * Calcium in the stock for which rates are written, g/L: the trade's recipe with citric acid, at rest
  * in air and shaken. At this strength the trade's 10 mL in 4 L is what a can gets.
  */
 export function referenceStockGPerL(
-  { chemistry, making }: { readonly chemistry: Chemistry; readonly making: MakingRules },
+  tables: StockTables,
   usual: Pick<Usual, "vinegar_percent" | "shell_purity_percent" | "bottle_ml">,
 ): number {
-  const means = recipeMeans(chemistry, {
+  const means = recipeMeans(tables.chemistry, {
     acid: "citric",
     citricForm: "anhydrous",
     vinegarPercent: usual.vinegar_percent,
     shellPurity: usual.shell_purity_percent / 100,
     bottleMl: usual.bottle_ml,
   });
-  const made = recipe(chemistry, making, { by: "volume", makeMl: 1000 }, means);
-  if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
-  return made.value.shakenGPerL;
+  return soundRecipe(tables, 1000, means).shakenGPerL;
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { weighedAcidG } from "../../../src/stock/chemistry/acid.js";
+import { acidMeasures } from "../../../src/stock/chemistry/acid.js";
 import { brewBatch, type BrewInput, fizzing, openAir } from "../../../src/stock/chemistry/brew.js";
 import { good } from "./chemistry-cases.js";
 import { chemistry } from "./chemistry-fixture.js";
@@ -93,7 +93,7 @@ describe("a jar of shell and acid", () => {
 describe("vinegar", () => {
   test("weighs what the constants file says at 5 %, and as water at 0 %", () => {
     const gPerMl = (percent: number): number =>
-      weighedAcidG(chemistry, { kind: "vinegar", percent, volumeMl: 1 });
+      acidMeasures(chemistry, { kind: "vinegar", percent, volumeMl: 1 }).weighedG;
     expect(gPerMl(5)).toBeCloseTo(1.005, 12);
     expect(gPerMl(0)).toBeCloseTo(0.9982, 4);
   });

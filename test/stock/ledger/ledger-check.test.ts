@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../../src/dates.js";
 import type { BatchInHand } from "../../../src/garden/garden.js";
-import { checkBatches } from "../../../src/stock/ledger/ledger-check.js";
+import { checkBatches } from "../../../src/stock/ledger/ledger-log.js";
 
 const today = day("2027-06-01");
 const sound: BatchInHand = {
