@@ -57,12 +57,14 @@ export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
 }
 
 function mixLines(mix: CanMix, given: boolean, { amounts, pour }: TripWords): string[] {
-  const { pours = [] } = mix;
+  const { pours = [], fills } = mix;
+  // A single can poured from several bottles has told how much is from which.
+  const isTold = fills.length === 1 && fills[0]?.count === 1 && fills[0].pours !== undefined;
   return [
     mixTitle(mix.route, mix.rateMlPerL),
     ...[
-      ...mix.fills.map((fill) => fillInFull(fill, vesselOf(mix.route))),
-      ...(pours.length === 0 ? [] : [fromBottles(pours)]),
+      ...fills.map((fill) => fillInFull(fill, vesselOf(mix.route))),
+      ...(pours.length === 0 || isTold ? [] : [fromBottles(pours)]),
       calciumInLitre(mix, pour),
       ...mix.feedings.map((feeding) => feedingInFull(feeding, given, amounts)),
       ...doubtLines(mix.feedings),

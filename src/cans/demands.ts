@@ -17,7 +17,7 @@ import type { CanFill, Feeding } from "../season/index.js";
 import { stageNearest, type StageSpan } from "../stages/index.js";
 import type { Dose } from "../stock/index.js";
 import { byText, given } from "../values.js";
-import { canFills } from "./cans.js";
+import { canFills } from "./fills.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
 export interface CanDemand {

@@ -11,7 +11,7 @@ import {
 } from "../garden/index.js";
 import { type GivenFeeding, keepsLog } from "../log/index.js";
 import type { OtherFeedMix } from "../season/index.js";
-import { canFills } from "./cans.js";
+import { canFills } from "./fills.js";
 
 /** One day of a feed: to come, or written down in the log. */
 export interface FeedDay {

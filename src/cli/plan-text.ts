@@ -7,6 +7,7 @@ import {
   feedingInRow,
   fillOfWater,
   fromAll,
+  fromEach,
   otherFeedInRow,
   stockInEach,
 } from "../words/index.js";
@@ -81,6 +82,6 @@ function mixRows(mix: CanMix, bedName: string): string[][] {
     i === 0 ? bedName : "",
     fillOfWater(fill, vesselOf(mix.route)),
     stockInEach(fill),
-    i === 0 ? whom : "",
+    [i === 0 ? whom : "", fromEach(fill)].filter((text) => text !== "").join("; "),
   ]);
 }

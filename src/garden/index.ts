@@ -43,10 +43,10 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
-export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./routes.js";
 export type { UnitKind } from "./units.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
+export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
 export { addToLog, type NewLogEntry } from "./write-log.js";
 export { knownZone, suggestZone } from "./zones.js";

@@ -8,9 +8,10 @@ import {
   type Vessel,
 } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
+import { fromBottle } from "./bottles.js";
 import { measured } from "./figures.js";
 import { routeNames, vesselCount, vesselWords } from "./routes.js";
-import type { Say } from "./say.js";
+import { plain, type Say } from "./say.js";
 
 /** `2 full cans`, `1 part sprayer` */
 export function fillWords({ count, full }: CanFill, vessel: Vessel): string {
@@ -41,12 +42,12 @@ export function moreCans(count: number): string {
 export function fillInFull(fill: CanFill, vessel: Vessel, liquid = "stock"): string {
   const { stockText, stockMl, waterText } = fill;
   const ml = stockText.endsWith(" mL") ? "" : ` (${measured(stockMl)} mL)`;
-  return `${fillWords(fill, vessel)}: ${stockText}${ml} of ${liquid} in ${waterText} of water${each(fill)}`;
+  return `${fillWords(fill, vessel)}: ${stockText}${ml} of ${liquid} in ${waterText} of water${each(fill)}${andFromEach(fill)}`;
 }
 
 /** `2 full cans: 23 mL in 9 L each` */
 export function fillWithStock<T>(say: Say<T>, fill: CanFill, vessel: Vessel, stock: T | string): T {
-  return say`${fillWords(fill, vessel)}: ${stock} in ${fill.waterText}${each(fill)}`;
+  return say`${fillWords(fill, vessel)}: ${stock} in ${fill.waterText}${each(fill)}${andFromEach(fill)}`;
 }
 
 /** `23 mL each` */
@@ -57,7 +58,17 @@ export function stockInEach(fill: CanFill): string {
 /** Under {@link stockInEach}: `of stock in 9 L of water each` */
 export function ofStockInWater(fill: CanFill): string {
   const ml = fill.stockText.endsWith(" mL") ? "" : ` (${decimal(fill.stockMl, 1)} mL)`;
-  return `of stock${ml} in ${fill.waterText} of water${each(fill)}`;
+  return `of stock${ml} in ${fill.waterText} of water${each(fill)}${andFromEach(fill)}`;
+}
+
+/** `15 mL from bottle B1, 8 mL from bottle B2`, where a can is poured from several. */
+export function fromEach({ pours = [] }: CanFill): string {
+  return pours.map((pour) => fromBottle(plain, `${decimal(pour.ml, 1)} mL`, pour.batch)).join(", ");
+}
+
+/** `: 15 mL from bottle B1, 8 mL from bottle B2` behind the rest */
+function andFromEach(fill: CanFill): string {
+  return fill.pours === undefined ? "" : `: ${fromEach(fill)}`;
 }
 
 function each({ count }: CanFill): string {

@@ -35,6 +35,7 @@ export {
   fillOfWater,
   fillWithStock,
   fillWords,
+  fromEach,
   fullVessel,
   mixTitle,
   moreCans,

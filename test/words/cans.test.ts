@@ -5,6 +5,7 @@ import {
   fillOfWater,
   fillWithStock,
   fillWords,
+  fromEach,
 } from "../../src/words/cans.js";
 import { plain } from "../../src/words/say.js";
 import { aFill } from "../support/a-plan.js";
@@ -31,4 +32,16 @@ test.each([
   ["with its stock", fillWithStock(plain, two, "can", "23 mL"), "2 full cans: 23 mL in 9 L each"],
 ])("a filling is told %s", (_, told, words) => {
   expect(told).toBe(words);
+});
+
+test("a can poured from several bottles says how much is from which", () => {
+  const pours = [
+    { batch: "B1", ml: 15.04 },
+    { batch: "B2", ml: 7.96 },
+  ];
+  expect(fromEach(aFill({ pours }))).toBe("15 mL from bottle B1, 8 mL from bottle B2");
+  expect(fillInFull(aFill({ count: 2, pours }), "can")).toMatch(
+    /of water each: 15 mL from bottle B1, 8 mL from bottle B2$/,
+  );
+  expect(fillInFull(aFill({ count: 2 }), "can")).toMatch(/of water each$/);
 });

@@ -2,7 +2,7 @@
 import { counted, decimal, gramsText, totalStockText } from "../../garden/index.js";
 import type { Plan, SeasonStock } from "../../season/index.js";
 import { makingCautions, seasonOfStock, shortDate, shortDay } from "../../words/index.js";
-import { type BottleLife, bottleLives, hasBottles } from "../bottles.js";
+import { type BottleLife, bottleLives, hasBottles } from "../bottle-lives.js";
 import { section } from "../document.js";
 import { html, type Html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";

@@ -3,7 +3,7 @@ import { stageNames } from "../../crops/index.js";
 import { routes } from "../../garden/index.js";
 import type { Plan } from "../../season/index.js";
 import { routeNames, stageWords } from "../../words/index.js";
-import { hasBottles } from "../bottles.js";
+import { hasBottles } from "../bottle-lives.js";
 import { type Content, html, type Html } from "../html.js";
 import { allMixes } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";

@@ -2,7 +2,7 @@
 import { counted, totalStockText } from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
 import { bottleInFull, fullDate, shortDate, stageWords } from "../../words/index.js";
-import { bottleLives } from "../bottles.js";
+import { bottleLives } from "../bottle-lives.js";
 import { isolated } from "../html.js";
 import { mixesOf } from "../plan-facts.js";
 import { feeds, nameInPicture } from "./picture-parts.js";

@@ -11,7 +11,7 @@ import {
 import type { CanMix, Plan } from "../../season/index.js";
 import { given, grouped } from "../../values.js";
 import { cropWords, sizedVessel } from "../../words/index.js";
-import { type BottleLife, bottleLives } from "../bottles.js";
+import { type BottleLife, bottleLives } from "../bottle-lives.js";
 import { allMixes } from "../plan-facts.js";
 
 /** The label of one bottle. */

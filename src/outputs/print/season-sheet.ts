@@ -22,7 +22,7 @@ import {
   plantingWords,
   shortDay,
 } from "../../words/index.js";
-import { hasBottles } from "../bottles.js";
+import { hasBottles } from "../bottle-lives.js";
 import { documentOf } from "../document.js";
 import { type Content, html, type Html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";

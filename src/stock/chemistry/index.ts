@@ -13,4 +13,11 @@ export {
   waterReport,
 } from "./source-water.js";
 export { atStrength, type StockLiquid, strained } from "./stock-liquid.js";
-export { badQuantities, failed, type MixResult, trouble, troubleAt } from "./trouble.js";
+export {
+  badQuantities,
+  failed,
+  type MixResult,
+  type MixTrouble,
+  trouble,
+  troubleAt,
+} from "./trouble.js";

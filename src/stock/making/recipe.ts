@@ -1,4 +1,5 @@
 /** How much of everything for a batch, sized backwards from what is wanted, and what will come of it. */
+import type { Acid } from "../../garden/index.js";
 import {
   type AcidDose,
   acidMeasures,
@@ -9,6 +10,7 @@ import {
   fizzing,
   type Jar,
   type MixResult,
+  type MixTrouble,
   openAir,
   scaledAcid,
   shellWanted,
@@ -58,6 +60,32 @@ function scaledJar(jar: Jar, factor: number): Jar {
   };
 }
 
+function impossible(
+  size: BatchSize,
+  means: RecipeMeans,
+  acid: Acid,
+  unitAcid: ReturnType<typeof acidMeasures>,
+  gPerShell: number,
+): MixTrouble[] {
+  const { name, wanted } = sizeQuantity(size);
+  const problems = badQuantities({
+    [name]: wanted > 0 ? wanted : -1,
+    "bottle (mL)": means.bottleMl > 0 ? means.bottleMl : -1,
+    "dry shell of an egg (g)": gPerShell > 0 ? gPerShell : -1,
+    "shell purity": means.shellPurity > 0 ? means.shellPurity : -1,
+    ...(acid === "vinegar" && unitAcid.pureG === 0 ? { "acid in vinegar (%)": -1 } : {}),
+  });
+  if (size.by === "vinegar" && unitAcid.volumeMl === 0)
+    problems.push(
+      trouble(
+        "not-a-quantity",
+        "the batch is measured by a volume of acid, and citric acid is weighed",
+        "give the weight of the citric acid, or make the batch with vinegar",
+      ),
+    );
+  return problems;
+}
+
 /**
  * The recipe of a batch. Everything is in proportion, so that one unit batch is solved and scaled.
  * Trouble: sizes that are nought or less, vinegar without acid or stronger than a kitchen's, shell
@@ -72,22 +100,8 @@ export function recipe(
   const unit = unitJar(chemistry, means);
   const unitAcid = acidMeasures(chemistry, unit.acid);
   const gPerShell = means.gPerShell ?? chemistry.kitchen.shellPerEggG.value;
-  const { name, wanted } = sizeQuantity(size);
-  const problems = badQuantities({
-    [name]: wanted > 0 ? wanted : -1,
-    "bottle (mL)": means.bottleMl > 0 ? means.bottleMl : -1,
-    "dry shell of an egg (g)": gPerShell > 0 ? gPerShell : -1,
-    "shell purity": means.shellPurity > 0 ? means.shellPurity : -1,
-    ...(unit.acid.kind === "vinegar" && unitAcid.pureG === 0 ? { "acid in vinegar (%)": -1 } : {}),
-  });
-  if (size.by === "vinegar" && unitAcid.volumeMl === 0)
-    problems.push(
-      trouble(
-        "not-a-quantity",
-        "the batch is measured by a volume of acid, and citric acid is weighed",
-        "give the weight of the citric acid, or make the batch with vinegar",
-      ),
-    );
+  const { wanted } = sizeQuantity(size);
+  const problems = impossible(size, means, unit.acid.kind, unitAcid, gPerShell);
   if (problems.length > 0) return failed(...problems);
 
   const unitFinished = brewBatch(chemistry, { ...unit, gas: openAir(chemistry) });

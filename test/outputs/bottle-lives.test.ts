@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
-import { bottleLives, stockSteps } from "../../src/outputs/bottles.js";
+import { bottleLives, stockSteps } from "../../src/outputs/bottle-lives.js";
 import type { Plan, SeasonStock } from "../../src/season/season-plan.js";
 import { oddNames, planOf, sixtyBeds, weirCottage } from "./gardens.js";
 
