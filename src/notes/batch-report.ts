@@ -11,6 +11,7 @@ import {
   type Discard,
   type PlannedBatch,
   type Recipe,
+  type RecipeMeans,
   type RecipeStep,
   type ShellPlan,
   type Shortage,
@@ -114,6 +115,15 @@ export function daysOf(batch: PlannedBatch): BatchDays {
   return { startOn, acidOn: dayOfStep(batch, "add-acid"), readyOn };
 }
 
+function acidBought(means: RecipeMeans): Pick<RecipeReport, "citricForm" | "vinegarPercent"> {
+  switch (means.acid) {
+    case "citric":
+      return { citricForm: means.citricForm };
+    case "vinegar":
+      return { vinegarPercent: means.vinegarPercent };
+  }
+}
+
 export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): RecipeReport {
   const { means } = recipe;
   const { shellG, eggs, shellTablespoons, acidG, waterMl, vesselL } = recipe;
@@ -123,9 +133,7 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
   return {
     ...given({ batch }),
     acid: means.acid,
-    ...(means.acid === "citric"
-      ? { citricForm: means.citricForm }
-      : { vinegarPercent: means.vinegarPercent }),
+    ...acidBought(means),
     shellPurity: means.shellPurity,
     temperatureC: means.temperatureC,
     shellG,

@@ -26,7 +26,19 @@ const routeCautions: Readonly<
     wetsProduce: true,
   },
 };
-const eatenSoon: readonly StageName[] = ["ripening", "harvest"];
+const isEatenSoon: Readonly<Record<StageName, boolean>> = {
+  seedling: false,
+  establishment: false,
+  vegetative: false,
+  heading: false,
+  "root-swelling": false,
+  flowering: false,
+  "fruit-set": false,
+  "fruit-growth": false,
+  ripening: true,
+  harvest: true,
+  "after-harvest": false,
+};
 const produce = "Wash produce before you eat it.";
 const always = [
   "Put no other feed in the same can.",
@@ -44,7 +56,7 @@ export function cautionsFor(mixes: readonly CanMix[], pour?: PourStyle): string[
   const used = routes.filter((route) => mixes.some((mix) => mix.route === route));
   const isOnProduce =
     used.some((route) => routeCautions[route].wetsProduce) ||
-    mixes.some(({ feedings }) => feedings.some(({ stage }) => eatenSoon.includes(stage)));
+    mixes.some(({ feedings }) => feedings.some(({ stage }) => isEatenSoon[stage]));
   return [
     ...used.flatMap((route) => {
       const { filling, mind } = routeCautions[route];
