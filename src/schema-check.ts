@@ -49,12 +49,14 @@ export function schemaCheck(check: CompiledCheck): SchemaCheck {
   return (value) => {
     if (check(value)) return [];
     const errors = check.errors ?? [];
-    const wrongType = new Set(
-      errors.filter(({ keyword }) => keyword === "type").map(({ instancePath }) => instancePath),
-    );
-    // What is of the wrong type is no value of the list either: one slip, one finding.
+    const where = (wanted: string): ReadonlySet<string> =>
+      new Set(errors.filter((e) => e.keyword === wanted).map((e) => e.instancePath));
+    const [wrongType, noForm] = [where("type"), where("anyOf")];
+    // What is of the wrong type is no value of the list either: one slip, one finding. Of several
+    // forms that a word may have, the list of the plain ones is told.
     return errors
       .filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath))
+      .filter((e) => e.keyword === "enum" || !noForm.has(e.instancePath))
       .map(findingOf);
   };
 }

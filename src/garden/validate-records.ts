@@ -5,7 +5,6 @@ import type {
   Sign as SignFile,
 } from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
-import { type Weekday, weekdays } from "../dates.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
@@ -52,7 +51,7 @@ export function validateFeeds(
       });
       return [];
     });
-    const weekly = entry.list("days").filter((d): d is Weekday => weekdays.includes(d as Weekday));
+    const weekly = entry.weekdays("days");
     const holds = entry.list("holds").filter((h) => h === "sulfate" || h === "phosphate");
     return {
       name: entry.text("name") ?? "",
@@ -103,7 +102,12 @@ export function validateSigns(
   references: References<"plantings">,
 ): SignSeen[] {
   return signs.flatMap((entry): SignSeen[] => {
-    const [on, sign] = [entry.day("on"), entry.text("sign")];
+    // The schema has let by names with capitals and blanks: `Blossom end rot`.
+    const sign = entry
+      .text("sign")
+      ?.toLowerCase()
+      .replace(/[ _-]+/g, "-");
+    const on = entry.day("on");
     const planting = known(entry, "planting", references.plantings);
     if (on === undefined || planting === undefined || sign === undefined) return [];
     return [{ on, planting, sign, path: entry.path }];
