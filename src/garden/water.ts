@@ -56,7 +56,7 @@ function plantingWater(
     bed.entry.report({
       code: "water",
       path,
-      message: `the water is per ${amount.per}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
+      message: `the water is ${amount.per === "depth" ? "a depth" : `per ${amount.per}`}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
       mend:
         amount.per === "plant"
           ? "add `plants: 6` to it"
@@ -68,7 +68,7 @@ function plantingWater(
   };
   const shareOfBed = (amount: WaterAmount): number => {
     if (amount.per === "whole") return amount.liters * bed.share;
-    return amount.per === "m2" && areaM2 === undefined && bed.areaM2 !== undefined
+    return amount.per !== "plant" && areaM2 === undefined && bed.areaM2 !== undefined
       ? amount.liters * bed.areaM2 * bed.share
       : inAll(amount, bedPath);
   };
