@@ -21,7 +21,7 @@ const stockBounds: Bounds = { least: 0, most: 100, words: "up to 100 L" };
 
 export function validateFeeds(
   feeds: readonly Entry<OtherFeedFile>[],
-  references: References<"plantings" | "beds" | "crops">,
+  references: References<"plantings" | "beds" | "crops" | "listed">,
   { tables }: Validation,
 ): OtherFeed[] {
   return feeds.map((entry) => {
@@ -37,6 +37,13 @@ export function validateFeeds(
     const names = entry.list("for").flatMap((name, i) => {
       if (typeof name !== "string") return [];
       const crop = findCrop(name, tables.catalogue)?.key;
+      if (references.listed.has(name))
+        entry.report({
+          code: "unknown-crop",
+          path: entry.at("for", i),
+          message: `the crop of \`${name}\` is not known, so it is only listed and never fed`,
+          mend: "take it out of `for`, or write a crop that is known",
+        });
       if (references.plantings.has(name) || references.beds.has(name)) return [name];
       if (crop !== undefined) return [crop];
       entry.report({

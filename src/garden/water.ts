@@ -73,17 +73,15 @@ function plantingWater(
       : inAll(amount, bedPath);
   };
   const assumedWater = (): number => {
+    // A planting of no known crop is not fed: nothing need be assumed of it.
+    if (crop === undefined) return 0;
     const perM2 = tables.usual.water_l_per_m2;
     const [liters, count, words] =
-      planting.plants !== undefined && crop
+      planting.plants !== undefined
         ? [crop.waterLPerPlant, planting.plants, `a plant, usual for ${crop.name}`]
         : areaM2 !== undefined
           ? [perM2, areaM2, "per m2, as none is given"]
-          : [
-              crop?.waterLPerPlant ?? perM2,
-              1,
-              "for one plant, as neither water, plants nor area is given",
-            ];
+          : [crop.waterLPerPlant, 1, "for one plant, as neither water, plants nor area is given"];
     assume(`${planting.id}: ${volumeText(liters, amounts)} of water ${words}`);
     return liters * count;
   };
