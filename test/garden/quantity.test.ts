@@ -86,12 +86,7 @@ describe("a quantity", () => {
       "volume",
       "`−9 L` is negative: write it like 9 L or 2 gal",
     ],
-    [
-      "with a decimal comma",
-      "1,5 L",
-      "volume",
-      "`1,5 L` has a comma in the number: write 1.5 L",
-    ],
+    ["with a decimal comma", "1,5 L", "volume", "`1,5 L` has a comma in the number: write 1.5 L"],
     [
       "with a comma between thousands",
       "1,500 mL",
