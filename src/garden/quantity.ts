@@ -81,12 +81,19 @@ export interface WaterAmount {
   readonly per: "whole" | "plant" | "m2" | "depth";
 }
 
+/** A heavy soaking is 50 mm; the `m` of a misspelt `mL` is no depth of water. */
+const depthBounds: Bounds = { least: 0, most: 0.3, words: "a depth of up to 300 mm" };
+
 /** `6 L`, `2 L per plant`, `4 L per m2`, `1 gal per 10 ft2`, `25 mm`. */
 export function parseWater(text: string, context: UnitContext): Parsed<WaterAmount> {
   const comma = commaTrouble(text);
   if (comma !== undefined) return comma;
   const depthM = parseQuantity(text, "length", context);
-  if (depthM.ok) return { ok: true, value: { liters: depthM.value * 1000, per: "depth" } };
+  if (depthM.ok) {
+    const trouble = absurdSize(text, depthM.value, depthBounds);
+    if (trouble !== undefined) return { ok: false, ...trouble };
+    return { ok: true, value: { liters: depthM.value * 1000, per: "depth" } };
+  }
   const [above, below] = splitPer(text);
   const liters = parseQuantity(above ?? text, "volume", context);
   const mend = "write it like 6 L, 2 L per plant or 4 L per m2";

@@ -74,6 +74,7 @@ test.each([
   ["can: 10 L", "can: 1,5 L", "`1,5 L` has a comma in the number: write 1.5 L"],
   ["can: 10 L", "can: 1,500 mL", "write thousands without a comma, like 1500 mL"],
   ["plants: 6", "plants: 6\n        water: 1,5 L per plant", ": write 1.5 L per plant"],
+  ["plants: 6", "plants: 6\n        water: 6 m", "`6 m` is too large to be meant"],
   ["plants: 6", "plants: 6\n        rate: 10 mL in 4,5 L", ": write 10 mL in 4.5 L"],
   ["plants: 6", "plants: 6\n        level: 1,5", "comma in the number 1,5: write 1.5"],
   ["can: 10 L", "stock: { vinegar: '5,5 %' }", "`5,5 %` has a comma in the number: write 5.5 %"],
