@@ -94,8 +94,9 @@ export function planSeason(
 interface PlantingNeed {
   readonly bed: Bed;
   readonly planting: Planting;
-  readonly crop: Crop;
-  readonly life: PlantingLife;
+  /** Absent where the planting is only listed; then it has no stages and no rules. */
+  readonly crop: Crop | undefined;
+  readonly life: Pick<PlantingLife, "spans" | "assumptions">;
   readonly match: RuleMatch;
   readonly rules: readonly FeedRule[];
   readonly sightings: readonly Sighting[];
@@ -105,14 +106,33 @@ interface PlantingNeed {
 function plantingNeeds(garden: Garden, tables: PlanTables): PlantingNeed[] {
   return garden.beds.flatMap((bed) =>
     bed.plantings.map((planting) => {
-      const crop = cropByKey(tables.catalogue, planting.crop);
-      const life = plantingLife(planting, crop, garden);
-      const match = matchRules(planting, crop, life, tables.rules);
+      const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
+      const { life, match } = crop
+        ? stagesAndRules(planting, crop, garden, tables.rules)
+        : onlyListed(planting);
       const rules = [...new Set(match.spans.map((span) => span.rule))];
       const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
     }),
   );
+}
+
+type StagesAndRules = Pick<PlantingNeed, "life" | "match">;
+
+function stagesAndRules(
+  planting: Planting,
+  crop: Crop,
+  garden: Garden,
+  rules: readonly FeedRule[],
+): StagesAndRules {
+  const life = plantingLife(planting, crop, garden);
+  return { life, match: matchRules(planting, crop, life, rules) };
+}
+
+/** A crop that is not known has no stages: none are invented. */
+function onlyListed({ cropWord }: Planting): StagesAndRules {
+  const reason = `not fed, as the garden file says (\`feed: false\`); \`${cropWord}\` is no crop that is known`;
+  return { life: { spans: [], assumptions: [] }, match: { spans: [], reason } };
 }
 
 interface FeedingDays {
@@ -164,10 +184,11 @@ function pouredRounds(
     return span !== undefined && within(day, span);
   };
   const contexts = new Map(
-    needs.map(({ planting, crop, life: { spans }, sightings }) => {
+    needs.flatMap(({ planting, crop, life: { spans }, sightings }) => {
+      if (crop === undefined) return [];
       const level = (day: Day, rule: FeedRule): number =>
         signLevel(sightings, planting, spans, day, rule);
-      return [planting.id, { crop, spans, signLevel: level }];
+      return [[planting.id, { crop, spans, signLevel: level }] as const];
     }),
   );
   const { feedings, strays } = asScheduled(past, courses, isGrowing);
@@ -238,14 +259,8 @@ function plannedPlanting(
 function signNotes({ sightings, planting, crop, life, match }: PlantingNeed): PlanNote[] {
   return sightings.map((sighting) => {
     const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-    return signNote(sighting, effect, planting, crop);
+    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord);
   });
-}
-
-function cropByKey(catalogue: CropCatalogue, key: string): Crop {
-  const crop = catalogue.crops.find((c) => c.key === key);
-  if (crop === undefined) throw new Error(`no crop ${key}: was the garden validated?`);
-  return crop;
 }
 
 function gardenOf(garden: Garden): Plan["garden"] {

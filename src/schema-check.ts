@@ -1,6 +1,6 @@
 /** What a JSON Schema finds wrong, told to growers, not to programmers. */
 import type { FilePath, Finding } from "./problem.js";
-import { didYouMean } from "./suggest.js";
+import { commaMend, didYouMean, idLike } from "./suggest.js";
 
 /** What is wrong with a value, every finding of it. */
 export type SchemaCheck = (value: unknown) => Finding[];
@@ -49,12 +49,14 @@ export function schemaCheck(check: CompiledCheck): SchemaCheck {
   return (value) => {
     if (check(value)) return [];
     const errors = check.errors ?? [];
-    const wrongType = new Set(
-      errors.filter(({ keyword }) => keyword === "type").map(({ instancePath }) => instancePath),
-    );
-    // What is of the wrong type is no value of the list either: one slip, one finding.
+    const where = (wanted: string): ReadonlySet<string> =>
+      new Set(errors.filter((e) => e.keyword === wanted).map((e) => e.instancePath));
+    const [wrongType, noForm] = [where("type"), where("anyOf")];
+    // What is of the wrong type is no value of the list either: one slip, one finding. Of several
+    // forms that a word may have, the list of the plain ones is told.
     return errors
       .filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath))
+      .filter((e) => e.keyword === "enum" || !noForm.has(e.instancePath))
       .map(findingOf);
   };
 }
@@ -82,7 +84,10 @@ function findingOf(error: SchemaError): Finding {
       const known = Object.keys(schema.properties ?? {});
       return finding(
         `the key \`${key}\` is not known here`,
-        didYouMean(key, known, `the keys here are ${known.join(", ")}`),
+        // Between braces a comma ends the value: `{ water: 1,5 L }` is water of 1 and a key `5 L`.
+        /^\d/.test(key)
+          ? `write numbers with a point, like 1.${key}`
+          : didYouMean(key, known, `the keys here are ${known.join(", ")}`),
         { path: [...path, key], atKey: true },
       );
     }
@@ -105,11 +110,16 @@ function findingOf(error: SchemaError): Finding {
     }
     case "const":
       return finding(`${name} cannot be ${found}`, `write ${show(params["allowedValue"])}`);
-    case "pattern":
+    case "pattern": {
+      const offered = idLike(String(error.data));
+      const characters = "letters, digits, dots, dashes and underscores";
       return finding(
         `${name} cannot be ${found}`,
-        `use letters, digits, dots, dashes and underscores, like ${example}`,
+        new RegExp(String(params["pattern"])).test(offered)
+          ? `write \`${offered}\`: ${characters}`
+          : `use ${characters}, like ${example}`,
       );
+    }
     case "minItems":
     case "minProperties":
     case "minLength":
@@ -146,6 +156,11 @@ function typeTrouble(
       `${name} is ${found}, text is needed`,
       `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
     ];
+  const comma =
+    typeof data === "string" && ["number", "integer"].includes(schema.type ?? "")
+      ? commaMend(data)
+      : undefined;
+  if (comma !== undefined) return [`${name} has a comma in the number ${found}`, comma];
   if (data === null) return [`${name} has no value`, `give it one, like ${example}`];
   return [`${name} is ${found}, ${typeInWords(schema)} is needed`, `write it like ${example}`];
 }

@@ -21,6 +21,22 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   return beginnings.sort((a, b) => b.length - a.length)[0];
 }
 
+/** What is to be written for a number with a comma: `1,5 L` -> `write 1.5 L`. */
+export function commaMend(text: string): string | undefined {
+  const [number] = /\d+(?:,\d+)+/.exec(text) ?? [];
+  if (number === undefined) return undefined;
+  return /^[1-9]\d{0,2}(,\d{3})+$/.test(number)
+    ? `write thousands without a comma, like ${text.replace(number, number.replaceAll(",", ""))}`
+    : `write ${text.replace(number, number.replace(",", "."))}`;
+}
+
+/** An id as near to a name as one can be: `Balcony pots` -> `Balcony-pots`; empty for other scripts. */
+export function idLike(name: string): string {
+  const plain = name.normalize("NFKD").replace(/[\u0300-\u036f]/g, "");
+  if (/[^\P{L}A-Za-z]/u.test(plain)) return "";
+  return (plain.match(/[A-Za-z0-9._-]+/g) ?? []).join("-");
+}
+
 /** ``did you mean `tomato`?`` or the fallback. */
 export function didYouMean(word: string, known: Iterable<string>, otherwise: string): string {
   const near = nearest(word, known);

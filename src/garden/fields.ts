@@ -2,7 +2,7 @@
  * Reading single fields of a garden file that may still be wrong. What the schema has refused
  * already (a number where text belongs) is passed over in silence, so no slip is told twice.
  */
-import { type Day, type DaySpan, parseDay } from "../dates.js";
+import { type Day, type DaySpan, parseDay, type Weekday, weekdays } from "../dates.js";
 import type { FilePath, Finding } from "../problem.js";
 import { given } from "../values.js";
 import {
@@ -69,6 +69,12 @@ export class Entry<T> {
   text(key: KeyOf<T>): string | undefined {
     const value = this.raw[key];
     return typeof value === "string" ? value : undefined;
+  }
+
+  /** In the order of the week, each once; `Thursday` is `thu`, and the schema lets no other word by. */
+  weekdays(key: KeyOf<T>): Weekday[] {
+    const named = this.list(key).map((word) => String(word).slice(0, 3).toLowerCase());
+    return weekdays.filter((d) => named.includes(d));
   }
 
   number(key: KeyOf<T>): number | undefined {

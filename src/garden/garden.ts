@@ -120,7 +120,7 @@ export interface Planting {
   readonly id: string;
   readonly name: string;
   readonly bed: string;
-  /** Key in the crop catalogue. */
+  /** Key in the crop catalogue; of a planting that is only listed (`feed: false`) any word. */
   readonly crop: string;
   /** What the grower calls the crop: `courgette` stays courgette. */
   readonly cropWord: string;

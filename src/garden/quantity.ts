@@ -2,6 +2,7 @@
  * Quantities as growers write them: a number (`9`, `1.5`, `1 1/2`, `½`) and a unit, or two
  * quantities with `per`, `in` or `/` between them.
  */
+import { commaMend } from "../suggest.js";
 import type { Amounts } from "./garden.js";
 import { findUnit, type UnitKind, type UnitTable } from "./units.js";
 
@@ -33,17 +34,12 @@ export function parseQuantity(
   { units, amounts }: UnitContext,
 ): Parsed<number> {
   const plain = plainText(text);
+  const comma = commaTrouble(text);
+  if (comma !== undefined) return comma;
   const { words, example } = kinds[kind];
   const refuse = (message: string, mend = `write it like ${example}`) =>
     ({ ok: false, message, mend }) as const;
   if (/^[-−–]/.test(plain)) return refuse(`\`${text}\` is negative`);
-  if (/^\d+,\d+/.test(plain))
-    return refuse(
-      `\`${text}\` has a comma in the number`,
-      /^\d{1,3}(,\d{3})+(?!\d)/.test(plain)
-        ? `write thousands without a comma, like ${plain.replaceAll(",", "")}`
-        : `write it with a point, like ${plain.replace(",", ".")}`,
-    );
   const number = numberAtStart.exec(plain);
   if (!number?.[1]) return refuse(`\`${text}\` is not a number with a unit`);
   const amount = numberOf(number[1]);
@@ -67,6 +63,8 @@ export function parseQuantity(
 export function parseRate(text: string, context: UnitContext): Parsed<number> {
   const [above, below] = splitPer(text);
   const mend = "write it like 2.5 mL per L, 10 mL in 4 L or 2 tsp per gal";
+  const comma = commaTrouble(text);
+  if (comma !== undefined) return comma;
   if (above === undefined || below === undefined)
     return { ok: false, message: `\`${text}\` is not a rate`, mend };
   const stock = parseQuantity(above, "volume", context);
@@ -79,11 +77,23 @@ export function parseRate(text: string, context: UnitContext): Parsed<number> {
 
 export interface WaterAmount {
   readonly liters: number;
-  readonly per: "whole" | "plant" | "m2";
+  /** A depth is litres per m2 too; only the words for it differ. */
+  readonly per: "whole" | "plant" | "m2" | "depth";
 }
 
-/** `6 L`, `2 L per plant`, `4 L per m2`, `1 gal per 10 ft2`. */
+/** A heavy soaking is 50 mm; the `m` of a misspelt `mL` is no depth of water. */
+const depthBounds: Bounds = { least: 0, most: 0.3, words: "a depth of up to 300 mm" };
+
+/** `6 L`, `2 L per plant`, `4 L per m2`, `1 gal per 10 ft2`, `25 mm`. */
 export function parseWater(text: string, context: UnitContext): Parsed<WaterAmount> {
+  const comma = commaTrouble(text);
+  if (comma !== undefined) return comma;
+  const depthM = parseQuantity(text, "length", context);
+  if (depthM.ok) {
+    const trouble = absurdSize(text, depthM.value, depthBounds);
+    if (trouble !== undefined) return { ok: false, ...trouble };
+    return { ok: true, value: { liters: depthM.value * 1000, per: "depth" } };
+  }
   const [above, below] = splitPer(text);
   const liters = parseQuantity(above ?? text, "volume", context);
   const mend = "write it like 6 L, 2 L per plant or 4 L per m2";
@@ -102,10 +112,19 @@ export function parseWater(text: string, context: UnitContext): Parsed<WaterAmou
 
 /** `94 %` -> 0.94. */
 export function parsePercent(text: string): Parsed<number> {
+  const comma = commaTrouble(text);
+  if (comma !== undefined) return comma;
   const match = /^(\d+(?:\.\d+)?)\s*(?:%|percent)$/.exec(plainText(text));
   if (!match)
     return { ok: false, message: `\`${text}\` is not a percentage`, mend: "write it like 5 %" };
   return { ok: true, value: Number(match[1]) / 100 };
+}
+
+function commaTrouble(text: string): (Parsed<never> & { ok: false }) | undefined {
+  const mend = commaMend(plainText(text));
+  return mend === undefined
+    ? undefined
+    : { ok: false, message: `\`${text}\` has a comma in the number`, mend };
 }
 
 /** `per L` is per 1 L. */
@@ -120,12 +139,15 @@ function splitPer(text: string): [above: string | undefined, below: string | und
   return match ? [match[1], match[2]] : [undefined, undefined];
 }
 
-/** `1½ m²` -> `1 1/2 m2`. */
+/** `1½ m²` -> `1 1/2 m2`; `half a gallon` -> `1/2 gallon`. */
 function plainText(text: string): string {
   return text
     .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (c) => ` ${c.normalize("NFKC")}`)
     .normalize("NFKC")
     .replaceAll("⁄", "/")
+    .replace(/\b(?:and )?(?:an? )?(half|quarter)\b(?: of)?(?: an?\b)?-?/gi, (_, part: string) =>
+      part.toLowerCase() === "half" ? "1/2" : "1/4",
+    )
     .trim();
 }
 

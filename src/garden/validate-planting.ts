@@ -29,12 +29,12 @@ export function validatePlanting(
   const { raw, path } = entry;
   const word = entry.text("crop");
   const crop = word === undefined ? undefined : findCrop(word, catalogue);
-  if (word !== undefined && crop === undefined)
+  if (word !== undefined && crop === undefined && raw.feed !== false)
     entry.report({
       code: "unknown-crop",
       path: entry.at("crop"),
       message: `the crop \`${word}\` is not known`,
-      mend: cropSuggestion(word, catalogue),
+      mend: `${cropSuggestion(word, catalogue)} (with \`feed: false\` any name is listed and not fed)`,
     });
   const seen = entry.entries("seen").flatMap((sighting): StageSeen[] => {
     const [stage, on] = [sighting.text("stage"), sighting.day("on")];
@@ -75,7 +75,8 @@ export function validatePlanting(
     areaM2: entry.quantity("area", "area", areaBounds) ?? (raw.area === undefined ? undefined : 1),
   };
   if (crop) checkStart(crop, entry);
-  checkDates(draft, crop?.perennial === true, season, entry);
+  // What is only listed may have stood for years.
+  checkDates(draft, crop === undefined || crop.perennial, season, entry);
   if (crop) checkSeen(crop, seen, entry);
   return draft;
 }

@@ -5,7 +5,6 @@ import type {
   Sign as SignFile,
 } from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
-import { type Weekday, weekdays } from "../dates.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
@@ -22,7 +21,7 @@ const stockBounds: Bounds = { least: 0, most: 100, words: "up to 100 L" };
 
 export function validateFeeds(
   feeds: readonly Entry<OtherFeedFile>[],
-  references: References<"plantings" | "beds" | "crops">,
+  references: References<"plantings" | "beds" | "crops" | "listed">,
   { tables }: Validation,
 ): OtherFeed[] {
   return feeds.map((entry) => {
@@ -38,6 +37,13 @@ export function validateFeeds(
     const names = entry.list("for").flatMap((name, i) => {
       if (typeof name !== "string") return [];
       const crop = findCrop(name, tables.catalogue)?.key;
+      if (references.listed.has(name))
+        entry.report({
+          code: "unknown-crop",
+          path: entry.at("for", i),
+          message: `the crop of \`${name}\` is not known, so it is only listed and never fed`,
+          mend: "take it out of `for`, or write a crop that is known",
+        });
       if (references.plantings.has(name) || references.beds.has(name)) return [name];
       if (crop !== undefined) return [crop];
       entry.report({
@@ -52,7 +58,7 @@ export function validateFeeds(
       });
       return [];
     });
-    const weekly = entry.list("days").filter((d): d is Weekday => weekdays.includes(d as Weekday));
+    const weekly = entry.weekdays("days");
     const holds = entry.list("holds").filter((h) => h === "sulfate" || h === "phosphate");
     return {
       name: entry.text("name") ?? "",
@@ -103,7 +109,12 @@ export function validateSigns(
   references: References<"plantings">,
 ): SignSeen[] {
   return signs.flatMap((entry): SignSeen[] => {
-    const [on, sign] = [entry.day("on"), entry.text("sign")];
+    // The schema has let by names with capitals and blanks: `Blossom end rot`.
+    const sign = entry
+      .text("sign")
+      ?.toLowerCase()
+      .replace(/[ _-]+/g, "-");
+    const on = entry.day("on");
     const planting = known(entry, "planting", references.plantings);
     if (on === undefined || planting === undefined || sign === undefined) return [];
     return [{ on, planting, sign, path: entry.path }];

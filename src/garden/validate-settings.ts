@@ -29,7 +29,6 @@ export function validateFeeding(
   { tables, assume }: Validation,
 ): FeedingDays {
   const { raw } = entry;
-  const days = entry.list("days");
   if (raw.days === undefined) assume("feeding on any day of the week, as no days are given");
   const startMin = entry.clock("time");
   const durationMin = entry.minutes("duration");
@@ -40,9 +39,9 @@ export function validateFeeding(
       message: `\`${String(raw.duration)}\` is no length for a round`,
       mend: "write 1 min to 12 hours, like 30 min",
     });
-  const known = weekdays.filter((d) => days.includes(d));
+  const days = entry.weekdays("days");
   return {
-    days: known.length > 0 ? known : weekdays,
+    days: days.length > 0 ? days : weekdays,
     ...given({ timeOfDay: startMin === undefined ? undefined : clockText(startMin) }),
     durationMin: durationMin ?? tables.usual.round_min,
     away: entry.entries("away").flatMap((span) => {

@@ -3,12 +3,13 @@
  * says what a value looks like; the code here says what it must mean.
  */
 import type { GardenFile } from "../compiled/garden-file.js";
+import { findCrop } from "../crops/index.js";
 import { daysBetween, type DaySpan } from "../dates.js";
 import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import { Entry } from "./fields.js";
-import type { Garden } from "./garden.js";
+import type { Garden, Planting } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
 import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
@@ -68,10 +69,13 @@ function gardenOf(
   const calendar = validateCalendar(file.inner("calendar"), feeding.timeOfDay, validation);
   const stock = validateStock(file.inner("stock"), validation);
   const plantings = beds.flatMap((bed) => bed.plantings);
+  const isKnown = ({ crop }: Planting): boolean =>
+    findCrop(crop, validation.tables.catalogue) !== undefined;
   const references = {
     beds: new Set(beds.map(({ id }) => id)),
     plantings: new Set(plantings.map(({ id }) => id)),
-    crops: new Set(plantings.map(({ crop }) => crop)),
+    crops: new Set(plantings.filter(isKnown).map(({ crop }) => crop)),
+    listed: new Set(plantings.filter((p) => p.feed === "no" && !isKnown(p)).map(({ id }) => id)),
     batches: new Set(stock.batches.map(({ id }) => id)),
   };
   const feeds = validateFeeds(file.entries("feeds"), references, validation);

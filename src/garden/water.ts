@@ -56,7 +56,7 @@ function plantingWater(
     bed.entry.report({
       code: "water",
       path,
-      message: `the water is per ${amount.per}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
+      message: `the water is ${amount.per === "depth" ? "a depth" : `per ${amount.per}`}, but ${amount.per === "plant" ? "the number of plants" : "the area"} of ${planting.id} is not given`,
       mend:
         amount.per === "plant"
           ? "add `plants: 6` to it"
@@ -68,22 +68,20 @@ function plantingWater(
   };
   const shareOfBed = (amount: WaterAmount): number => {
     if (amount.per === "whole") return amount.liters * bed.share;
-    return amount.per === "m2" && areaM2 === undefined && bed.areaM2 !== undefined
+    return amount.per !== "plant" && areaM2 === undefined && bed.areaM2 !== undefined
       ? amount.liters * bed.areaM2 * bed.share
       : inAll(amount, bedPath);
   };
   const assumedWater = (): number => {
+    // A planting of no known crop is not fed: nothing need be assumed of it.
+    if (crop === undefined) return 0;
     const perM2 = tables.usual.water_l_per_m2;
     const [liters, count, words] =
-      planting.plants !== undefined && crop
+      planting.plants !== undefined
         ? [crop.waterLPerPlant, planting.plants, `a plant, usual for ${crop.name}`]
         : areaM2 !== undefined
           ? [perM2, areaM2, "per m2, as none is given"]
-          : [
-              crop?.waterLPerPlant ?? perM2,
-              1,
-              "for one plant, as neither water, plants nor area is given",
-            ];
+          : [crop.waterLPerPlant, 1, "for one plant, as neither water, plants nor area is given"];
     assume(`${planting.id}: ${volumeText(liters, amounts)} of water ${words}`);
     return liters * count;
   };

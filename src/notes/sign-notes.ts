@@ -1,5 +1,4 @@
 /** What the grower saw on the plants, told: what it changes, for how long, why, and what to do first. */
-import type { Crop } from "../crops/index.js";
 import { decimal, type Planting } from "../garden/index.js";
 import type { Sighting, SignEffect } from "../rules/index.js";
 import type { PlanNote } from "../season/index.js";
@@ -8,7 +7,7 @@ export function signNote(
   { seen, sign }: Sighting,
   effect: SignEffect,
   planting: Planting,
-  crop: Crop,
+  cropName: string,
 ): PlanNote {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
   return {
@@ -17,7 +16,7 @@ export function signNote(
     day: seen.on,
     message:
       effect.kind === "unknown-on-crop"
-        ? `${what}, though it is not known on ${crop.name}: look again; the feed stays as it is`
+        ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
         : `${what}; ${effectText(effect)}. ${sign.reason}`,
     advice: sign.first_advice,
   };

@@ -33,7 +33,7 @@ export interface Sighting {
 /** The signs seen on one planting, in order of their days. */
 export function sightingsOn(
   planting: Planting,
-  crop: Crop,
+  crop: Crop | undefined,
   seen: readonly SignSeen[],
   signs: readonly Sign[],
 ): Sighting[] {
@@ -41,7 +41,9 @@ export function sightingsOn(
     .filter((s) => s.planting === planting.id)
     .flatMap((s) => {
       const sign = signs.find((row) => row.key === s.sign);
-      return sign === undefined ? [] : [{ seen: s, sign, isKnown: isKnownOn(sign, crop) }];
+      return sign === undefined
+        ? []
+        : [{ seen: s, sign, isKnown: crop === undefined || isKnownOn(sign, crop) }];
     })
     .sort((a, b) => byText(a.seen.on, b.seen.on));
 }

@@ -193,7 +193,7 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
   ],
   [
     "a day of the week that is none",
-    garden({}, "feeding: { days: [wednesday] }"),
+    garden({}, "feeding: { days: [wensday] }"),
     "schema-enum 14:19",
   ],
   [

@@ -86,12 +86,7 @@ describe("a quantity", () => {
       "volume",
       "`−9 L` is negative: write it like 9 L or 2 gal",
     ],
-    [
-      "with a decimal comma",
-      "1,5 L",
-      "volume",
-      "`1,5 L` has a comma in the number: write it with a point, like 1.5 L",
-    ],
+    ["with a decimal comma", "1,5 L", "volume", "`1,5 L` has a comma in the number: write 1.5 L"],
     [
       "with a comma between thousands",
       "1,500 mL",
@@ -231,6 +226,9 @@ describe("water", () => {
     ["4 L/m2", 4, "m2"],
     ["8 L per 2 m2", 4, "m2"],
     ["1 gal per 10 ft2", 3.785411784 / 0.9290304, "m2"],
+    ["25 mm", 25, "depth"],
+    ["1 inch", 25.4, "depth"],
+    ["half an inch", 12.7, "depth"],
   ])("%s", (text, liters, per) => {
     const water = value(parseWater(text, context()));
     expect(water.per).toBe(per);

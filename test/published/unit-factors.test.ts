@@ -41,6 +41,13 @@ test.each([
   expect(Math.abs(factor(unit, "hardness") - mgPerL)).toBeLessThan(0.06);
 });
 
+test("University of California, microirrigation maintenance: 2.5 meq/L is 50 mg/L of calcium", () => {
+  const asCaCO3 = 2.5 * factor("meq/L", "hardness");
+  expect((asCaCO3 * 40.078) / 100.086).toBeCloseTo(50, 0);
+  expect(factor("mmol/L", "hardness")).toBe(2 * factor("meq/L", "hardness"));
+  expect(factor("dKH", "hardness")).toBe(factor("dH", "hardness"));
+});
+
 test("CIAAW abridged atomic weights: one mmol/L is 100.09 mg/L as CaCO3 and 5.608 German degrees", () => {
   expect(factor("mmol/L", "hardness")).toBeCloseTo(100.09, 2);
   expect(factor("mmol/L", "hardness") / factor("dH", "hardness")).toBeCloseTo(5.608, 3);

@@ -62,6 +62,9 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
           <h2 id="season-head">The season</h2>
           ${keyList(plan, options.today !== undefined)}
           <div class="picture-box">${seasonDrawings(plan, options)}</div>
+          ${plan.plantings
+            .filter(({ stages }) => stages.length === 0)
+            .map((planting) => html`<p>${plantName(planting)}: ${planting.reason}</p>`)}
         </section>
         ${roundsTable(plan)} ${makingTable(plan)}
       </main>`,
