@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import type { JSONSchema } from "json-schema-to-typescript";
 import { expect, test } from "vitest";
 import { weekdays } from "../../src/dates.js";
-import { compileCheck } from "../support/compile-check.js";
 import { signRows } from "../data/data-files.js";
+import { compileCheck } from "../support/compile-check.js";
 
 const schemaUrl = new URL("../../schemas/garden.schema.json", import.meta.url);
 const schema = JSON.parse(readFileSync(schemaUrl, "utf8")) as JSONSchema;
