@@ -29,7 +29,10 @@ interface ReadContext extends UnitContext {
 type KeyOf<T> = keyof T & string;
 type ItemOf<List> = NonNullable<List> extends readonly (infer Item)[] ? Item : never;
 
-/** One object of the file, shaped as `T` if it is right; what is wrong in a field is reported. */
+/**
+ * One object of the file, shaped as `T` if it is right; what is wrong in a field is reported. The one
+ * class beside errors: it reads, so that no caller carries a value and its place side by side.
+ */
 export class Entry<T> {
   /** Without keys when it is no object. */
   readonly raw: Readonly<Partial<Record<keyof T, unknown>>>;
