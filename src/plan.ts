@@ -140,6 +140,8 @@ interface FeedingDays {
   readonly courses: readonly FeedingCourse[];
   readonly ahead: readonly FeedingCourse[];
   readonly past: readonly GivenFeeding[];
+  /** Days on which anything can still be fed. */
+  readonly allowed: readonly Day[];
   readonly schedule: Schedule;
   readonly otherFeeds: FeedDays;
 }
@@ -160,7 +162,7 @@ function feedingDays(
   const ahead = keepingGaps(resumed(courses, past), otherFeeds, allowed);
   const problem = { allowedDays: allowed, courses: ahead.map(({ course }) => course) };
   const schedule = chooseDays(keepDays(problem, ahead, keep, today));
-  return { courses, ahead, past, schedule, otherFeeds };
+  return { courses, ahead, past, allowed, schedule, otherFeeds };
 }
 
 interface PouredRounds {
@@ -209,12 +211,12 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { ahead, schedule }: FeedingDays,
+  { ahead, allowed, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
-  const told = windowWarnings(schedule, ahead, today);
+  const told = windowWarnings(schedule, ahead, allowed, today);
   return {
     planVersion: 1,
     today,

@@ -12,8 +12,9 @@ import signs from "./compiled/signs.js";
 import stageLengths from "./compiled/stage-lengths.js";
 import units from "./compiled/units.js";
 import usual from "./compiled/usual.js";
+import halves from "./compiled/zone-halves.js";
 import { cropCatalogue } from "./crops/index.js";
-import { type GardenTables, usualValues } from "./garden/index.js";
+import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
 import { problemLine } from "./problem.js";
 import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
@@ -35,6 +36,7 @@ const tables: Tables = madeWhenAsked<Tables>({
   units: () => units.units,
   usual: () => usualValues(usual.usual),
   cssColors: () => new Set(cssColors.names),
+  zoneHalves: () => zoneHalves(halves),
   gardenCheck: () => schemaCheck(gardenCheck),
   chemistry: () => prepareChemistry(constants),
   making: () => making,

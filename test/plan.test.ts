@@ -176,7 +176,7 @@ describe("southern seasons across New Year", () => {
     const plan = aSeason({ ...southern, ...planted({ transplanted: "2027-11-20" }) });
     const south = daysFed(plan);
     expect(plan.assumptions).toContain(
-      "southern hemisphere, from the summer time of Australia/Melbourne",
+      "southern hemisphere, from the time zone Australia/Melbourne",
     );
     expect(south[0]?.slice(0, 7)).toMatch(/^2027-12$/);
     expect(south.at(-1)?.slice(0, 4)).toBe("2028");

@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { exists, writeText } from "./files.js";
+import { loadTables } from "../tables.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { starterGarden, starterProblem } from "./starter.js";
 
@@ -23,6 +24,7 @@ export async function newCommand(
     name,
     timezone,
     today: shell.today(timezone),
+    zoneHalves: loadTables().zoneHalves,
     schemaPath: fileURLToPath(new URL("../../schemas/garden.schema.json", import.meta.url)),
   });
   if (file === undefined || file === "-") {

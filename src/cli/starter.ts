@@ -1,11 +1,12 @@
 import { addDays, day, type Day } from "../dates.js";
-import { hemisphereFromZone, knownZone, suggestZone } from "../garden/index.js";
+import { hemisphereFromZone, knownZone, suggestZone, type ZoneHalves } from "../garden/index.js";
 
 export interface StarterWishes {
   readonly name: string;
   readonly timezone: string;
   readonly today: Day;
   readonly schemaPath: string;
+  readonly zoneHalves: ZoneHalves;
 }
 
 /** What is wrong with the wishes for a starter file, if anything. */
@@ -15,10 +16,15 @@ export function starterProblem(timezone: string): string | undefined {
   return `\`${timezone}\` is no time zone: ${near ? `did you mean \`${near}\`?` : "write it like Europe/Dublin"}`;
 }
 
-/** A commented garden file that is valid as it stands, for the season that is nearest. */
-export function starterGarden({ name, timezone, today, schemaPath }: StarterWishes): string {
+/**
+ * A commented garden file for the season that is nearest, valid as it stands; where the zone does not
+ * tell the hemisphere, its season is a northern one and `plan` asks.
+ */
+export function starterGarden(wishes: StarterWishes): string {
+  const { name, timezone, today, schemaPath, zoneHalves } = wishes;
   const year = Number(today.slice(0, 4));
-  const isSouth = hemisphereFromZone(timezone, year) === "south";
+  const half = hemisphereFromZone(timezone, zoneHalves);
+  const isSouth = half === "south";
   const month = Number(today.slice(5, 7));
   // From the month in which sowing of the season is over, the next season is the one to plan.
   const from = isSouth ? (month <= 2 ? year - 1 : year) : month <= 9 ? year : year + 1;
@@ -37,7 +43,7 @@ id: ${idFrom(name)}            # names the garden in calendars: keep it when the
 garden: "${name}"
 timezone: ${timezone}
 season: { from: ${on("03-01")}, to: ${on("10-31")} }
-${isSouth ? "hemisphere: south\n" : ""}
+${isSouth ? "hemisphere: south\n" : half === undefined ? askedHalf : ""}
 amounts: metric              # how amounts are printed: metric, us or imperial
 can: 9 L                     # what one full watering can holds
 # sprayer: 2 L               # only for feedings that are sprayed, as on apples
@@ -75,6 +81,10 @@ beds:
         sown: ${on("05-10")}
 `;
 }
+
+/** What the grower must say, as the zone does not. */
+const askedHalf = `# hemisphere: north          # north or south of the equator: say which (south: mend the dates, too)
+`;
 
 function idFrom(name: string): string {
   const words = name

@@ -32,7 +32,7 @@ export interface Crop {
   readonly countedFrom: "sowing" | "transplanting" | "bloom";
   /** From where seed packets count days to harvest. */
   readonly packetDaysFrom: "sowing" | "transplanting" | "bloom";
-  /** Usual age of a transplant: how long before transplanting it was sown. */
+  /** Usual age of a transplant: how long before transplanting it was sown; older ones grew no further. */
   readonly transplantAgeDays: number;
   /** Usual full bloom in temperate northern gardens, `MM-DD`; perennials only. */
   readonly usualBloomNorth?: string;

@@ -1,37 +1,65 @@
-import { IANAZone } from "luxon";
-import { monthOf } from "../dates.js";
-import type { Garden } from "./garden.js";
+import { type Crop, type CropCatalogue, findCrop } from "../crops/index.js";
+import type { Finding } from "../problem.js";
+import type { Garden, Planting } from "./garden.js";
 
-/** Which half of the earth, and where that is known from (undefined when the grower said it). */
+/** Half of the earth by time zone; without those that tell nothing, such as UTC. */
+export type ZoneHalves = ReadonlyMap<string, Garden["hemisphere"]>;
+
+/** @param rows of `zone-halves.yaml` */
+export function zoneHalves(rows: Record<"north" | "south", readonly string[]>): ZoneHalves {
+  const halves = ["north", "south"] as const;
+  return new Map(halves.flatMap((half) => rows[half].map((zone) => [zone.toLowerCase(), half])));
+}
+
+/** The half of the earth that a time zone lies in, if it lies in one. */
+export function hemisphereFromZone(
+  timezone: string,
+  halves: ZoneHalves,
+): Garden["hemisphere"] | undefined {
+  return halves.get(timezone.toLowerCase());
+}
+
+type Known = Pick<Garden, "timezone"> & {
+  readonly stated: Garden["hemisphere"] | undefined;
+  readonly latitudeDeg: number | undefined;
+  readonly plantings: readonly Planting[];
+};
+
+/**
+ * Which half of the earth, with the assumption that tells where this is known from (none when the
+ * grower said it), or the question that the grower must answer.
+ */
 export function hemisphereOf(
-  stated: Garden["hemisphere"] | undefined,
-  latitudeDeg: number | undefined,
-  { timezone, season }: Pick<Garden, "timezone" | "season">,
-): { hemisphere: Garden["hemisphere"]; assumption?: string } {
+  { stated, latitudeDeg, timezone, plantings }: Known,
+  halves: ZoneHalves,
+  catalogue: CropCatalogue,
+): { hemisphere: Garden["hemisphere"]; assumption?: string; question?: Finding } {
   if (stated !== undefined) return { hemisphere: stated };
   if (latitudeDeg !== undefined) return { hemisphere: latitudeDeg < 0 ? "south" : "north" };
-  const summerTime = hemisphereFromZone(timezone, Number(season.from.slice(0, 4)));
-  if (summerTime !== undefined)
+  const half = hemisphereFromZone(timezone, halves);
+  if (half !== undefined)
     return {
-      hemisphere: summerTime,
-      assumption: `${summerTime}ern hemisphere, from the summer time of ${timezone}`,
+      hemisphere: half,
+      assumption: `${half}ern hemisphere, from the time zone ${timezone}`,
     };
-  const spansNewYear = season.from.slice(0, 4) !== season.to.slice(0, 4);
-  const hemisphere = spansNewYear && monthOf(season.from) > 6 ? "south" : "north";
+  const inDoubt = plantings.find((planting) => {
+    const crop = findCrop(planting.cropWord, catalogue);
+    return crop !== undefined && needsHalf(planting, crop);
+  });
+  // Where nothing depends on it, either half is right.
+  if (inDoubt === undefined) return { hemisphere: "north" };
   return {
-    hemisphere,
-    assumption: `${hemisphere}ern hemisphere, as neither hemisphere nor latitude is given`,
+    hemisphere: "north",
+    question: {
+      code: "hemisphere",
+      path: ["timezone"],
+      message: `the time zone ${timezone} does not tell on which side of the equator the garden lies, and the stages of \`${inDoubt.id}\` depend on it`,
+      mend: "add `hemisphere: north` or `hemisphere: south`",
+    },
   };
 }
 
-/** Clocks go forward in summer: the half of the year with the larger offset is summer. */
-export function hemisphereFromZone(
-  timezone: string,
-  year: number,
-): Garden["hemisphere"] | undefined {
-  const zone = IANAZone.create(timezone);
-  const january = zone.offset(Date.UTC(year, 0, 15));
-  const july = zone.offset(Date.UTC(year, 6, 15));
-  if (january === july) return undefined;
-  return july > january ? "north" : "south";
+/** The half moves the usual bloom, and chooses between stage lengths by the month of planting. */
+function needsHalf({ bloom, seen }: Planting, { perennial, lengths }: Crop): boolean {
+  return lengths.length > 1 || (perennial && bloom === undefined && seen.length === 0);
 }

@@ -31,7 +31,7 @@ export {
   type SourceWater,
   type StockSettings,
 } from "./garden.js";
-export { hemisphereFromZone } from "./hemisphere.js";
+export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
 export {
   absurdSize,
   type Bounds,

@@ -92,8 +92,10 @@ function gardenOf(
       message: `\`${stated}\` does not go with the latitude ${latitudeDeg}`,
       mend: "leave `hemisphere` out, or mend the sign of the latitude: it is below 0 in the south",
     });
-  const where = hemisphereOf(stated, latitudeDeg, { timezone, season });
+  const known = { stated, latitudeDeg, timezone, plantings };
+  const where = hemisphereOf(known, validation.tables.zoneHalves, validation.tables.catalogue);
   if (where.assumption !== undefined) assume(where.assumption);
+  if (where.question !== undefined) file.report(where.question);
   return {
     id: file.text("id") ?? slug(name),
     idIsFromName: raw.id === undefined,

@@ -2,6 +2,7 @@
 import type { CropCatalogue } from "../crops/index.js";
 import type { SchemaCheck } from "../schema-check.js";
 import type { Garden } from "./garden.js";
+import type { ZoneHalves } from "./hemisphere.js";
 import type { UnitTable } from "./units.js";
 import type { Usual } from "./usual.js";
 
@@ -13,6 +14,7 @@ export interface GardenTables {
   readonly catalogue: CropCatalogue;
   /** CSS3 colour names. */
   readonly cssColors: ReadonlySet<string>;
+  readonly zoneHalves: ZoneHalves;
 }
 
 export interface Validation {

@@ -1,5 +1,5 @@
 /** What a plan tells beside its rounds: warnings, notes, defaults used. */
-import type { Day } from "../dates.js";
+import { type Day, within } from "../dates.js";
 import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
 import { counted, decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
@@ -13,10 +13,12 @@ interface Unserved extends UnmetWindow {
 /**
  * One warning for each window that no allowed day could serve in time; a note for each that passed
  * before today without a word in the log.
+ * @param allowed days on which anything can be fed
  */
 export function windowWarnings(
   { unmet }: Schedule,
   courses: readonly FeedingCourse[],
+  allowed: readonly Day[],
   today: Day,
 ): { warnings: PlanWarning[]; notes: PlanNote[] } {
   const byId = new Map(courses.map((of) => [of.course.id, of]));
@@ -26,7 +28,9 @@ export function windowWarnings(
   });
   const isMissed = ({ window }: UnmetWindow): boolean => window.latest < today;
   return {
-    warnings: unserved.filter((window) => !isMissed(window)).map(unservedWarning),
+    warnings: unserved
+      .filter((window) => !isMissed(window))
+      .map((window) => unservedWarning(window, allowed)),
     notes: unserved.filter(isMissed).map(missedNote),
   };
 }
@@ -47,12 +51,21 @@ function missedNote({ window, fedOn, of: { course, planting } }: Unserved): Plan
   };
 }
 
-function unservedWarning(unserved: Unserved): PlanWarning {
+function unservedWarning(unserved: Unserved, allowed: readonly Day[]): PlanWarning {
   const { window, fedOn, lateDays } = unserved;
   const { course, planting } = unserved.of;
   const { earliest, latest } = window;
   const span = earliest === latest ? `on ${earliest}` : `from ${earliest} to ${latest}`;
-  const what = `${planting.id} (${planting.cropWord}): no feeding day falls ${span}`;
+  // Late days are fewest in a schedule: who passes a day by spares later feedings at least as many.
+  const passedBy = allowed.filter(
+    (day) =>
+      within(day, { from: earliest, to: latest }) && course.avoidDays?.includes(day) !== true,
+  );
+  const why =
+    passedBy.length === 0
+      ? `no feeding day falls ${span}`
+      : `not fed ${span}, as a feeding on ${passedBy.join(" or ")} would make later ones late by as many days or more`;
+  const what = `${planting.id} (${planting.cropWord}): ${why}`;
   return {
     code: fedOn === undefined ? "window-not-served" : "window-served-late",
     planting: planting.id,

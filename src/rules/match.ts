@@ -1,6 +1,6 @@
 /** Which rule feeds a planting in which of its stages. */
 import type { Crop } from "../crops/index.js";
-import { addDays, type Day, daysBetween, type DaySpan, earlier } from "../dates.js";
+import { addDays, type Day, daysBetween, type DaySpan, earlier, later } from "../dates.js";
 import { type Planting, type Route, routes } from "../garden/index.js";
 import type { StageSpan } from "../stages/index.js";
 import type { FeedRule } from "./rule.js";
@@ -45,8 +45,10 @@ export function matchRules(
     life.spans.flatMap((span): FedSpan[] => {
       const rule = winner(active, route, span, crop);
       if (rule === undefined) return [];
+      // Young plants in their trays are not in the bed yet.
+      const from = later(span.from, planting.transplanted ?? span.from);
       const to = stopDay(span, rule, life.harvestFrom);
-      return to < span.from ? [] : [{ route, rule, from: span.from, to }];
+      return to < from ? [] : [{ route, rule, from, to }];
     }),
   );
   const fedBy = [...new Set(spans.map((span) => span.rule))];

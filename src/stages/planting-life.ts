@@ -73,14 +73,17 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
     };
   });
   const nursery = begin.sownInNursery;
-  if (nursery !== undefined && spans[0] !== undefined && nursery < spans[0].from)
-    spans.unshift({
-      stage: "seedling",
-      bbch: "00-13",
-      from: nursery,
-      to: addDays(spans[0].from, -1),
-      origin: "between the days given for sowing and transplanting",
-    });
+  const [first] = spans;
+  if (nursery !== undefined && first !== undefined && nursery < first.from)
+    if (first.stage === "seedling") spans[0] = { ...first, from: nursery };
+    else
+      spans.unshift({
+        stage: "seedling",
+        bbch: "00-13",
+        from: nursery,
+        to: addDays(first.from, -1),
+        origin: "between the days given for sowing and transplanting",
+      });
   const harvest = spans.find((span) => span.stage === "harvest");
   return {
     spans: cutToStay(
@@ -105,10 +108,19 @@ interface Begin {
 }
 
 function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
-  const { sown, transplanted } = planting;
+  const { sown, transplanted, seen } = planting;
   const age = crop.transplantAgeDays;
   if (crop.countedFrom === "bloom") return bloomBegin(planting, crop, place);
-  if (crop.countedFrom !== "transplanting" && sown !== undefined) return { day: sown };
+  if (crop.countedFrom !== "transplanting" && sown !== undefined) {
+    // A young plant that waits in its tray grows no further than one planted out in time.
+    const inTime = transplanted === undefined ? sown : addDays(transplanted, -age);
+    if (inTime <= sown) return { day: sown };
+    return {
+      day: inTime,
+      ...given({ sownInNursery: seen.some((s) => s.stage === "seedling") ? undefined : sown }),
+      how: `; counted from ${inTime}, ${age} days before transplanting, the usual age of young ${crop.name} plants`,
+    };
+  }
   if (crop.countedFrom === "transplanting" && transplanted !== undefined)
     return { day: transplanted, ...given({ sownInNursery: sown }) };
   if (transplanted !== undefined)
@@ -122,9 +134,9 @@ function beginOfCount(planting: Planting, crop: Crop, place: Place): Begin {
       sownInNursery: sown,
       how: `; transplanted about ${age} days after sowing, usual for ${crop.name}`,
     };
-  const [seen] = planting.seen;
-  if (seen === undefined) throw new Error(`${planting.id} has no beginning: was it validated?`);
-  return { day: beginFromSighting(seen, crop) };
+  const [sighting] = seen;
+  if (sighting === undefined) throw new Error(`${planting.id} has no beginning: was it validated?`);
+  return { day: beginFromSighting(sighting, crop) };
 }
 
 function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { starterGarden } from "../../src/cli/starter.js";
 import { day } from "../../src/dates.js";
+import { loadTables } from "../../src/tables.js";
 import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const file = examplePath("back-garden");
@@ -129,7 +130,9 @@ describe("new", () => {
     ["Asia/Kolkata", "2028-02-29"],
     ["Australia/Hobart", "2027-06-30"],
   ])("a starter for %s on %s is valid and has feedings", async (timezone, today) => {
-    const text = starterGarden({ name: "A", timezone, today: day(today), schemaPath: "x" });
+    const { zoneHalves } = loadTables();
+    const wishes = { name: "A", timezone, today: day(today), schemaPath: "x", zoneHalves };
+    const text = starterGarden(wishes);
     const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin: text });
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
     expect((JSON.parse(stdout) as { rounds: unknown[] }).rounds.length).toBeGreaterThan(2);
@@ -142,6 +145,15 @@ describe("new", () => {
     const before = readFileSync(path, "utf8");
     expect((await cli(["new", path])).code).toBe(3);
     expect(readFileSync(path, "utf8")).toBe(before);
+  });
+
+  test("leaves the hemisphere to be said where the zone does not tell it", async () => {
+    const { stdout: text } = await cli(["new", "--timezone", "Africa/Nairobi"]);
+    const asked = await cli(["plan", "-"], { stdin: text });
+    expect(asked.code).toBe(1);
+    expect(asked.stderr).toContain("add `hemisphere: north` or `hemisphere: south`");
+    const said = text.replace("# hemisphere: north ", "hemisphere: north ");
+    expect((await cli(["plan", "-"], { stdin: said })).code).toBe(0);
   });
 
   test("prints to standard output without a file name", async () => {

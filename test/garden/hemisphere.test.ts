@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { hemisphereFromZone } from "../../src/garden/hemisphere.js";
-import { aGarden, type GardenDiffers } from "../support/a-garden.js";
+import { loadTables } from "../../src/tables.js";
+import { aGarden, type GardenDiffers, gardenText, placesOf, planted } from "../support/a-garden.js";
 
 const half = (differs: GardenDiffers): string => {
   const { hemisphere, assumptions } = aGarden({ beds: bed, ...differs });
@@ -20,36 +21,62 @@ describe("the half of the earth", () => {
     expect(half({ location: { latitude: 0 }, timezone: "Africa/Nairobi" })).toBe("north");
   });
 
-  test("is assumed from the zone's summer time, and told", () => {
-    expect(half({ timezone: "Australia/Melbourne" })).toBe(
-      "south; southern hemisphere, from the summer time of Australia/Melbourne",
-    );
-    expect(half({ timezone: "America/Denver" })).toBe(
-      "north; northern hemisphere, from the summer time of America/Denver",
-    );
+  test.each([
+    ["Australia/Melbourne", "south"],
+    ["America/Denver", "north"],
+    ["Africa/Johannesburg", "south"],
+    ["Asia/Kolkata", "north"],
+    ["Asia/Tokyo", "north"],
+    ["Asia/Amman", "north"],
+    ["Asia/Dubai", "north"],
+    ["Europe/Istanbul", "north"],
+  ])("is assumed from the zone %s, whatever the season, and told", (timezone, lies) => {
+    for (const season of [overNewYear, { from: "2027-03-01", to: "2027-10-31" }])
+      expect(half({ timezone, season })).toBe(
+        `${lies}; ${lies}ern hemisphere, from the time zone ${timezone}`,
+      );
   });
 
-  test("is assumed south where no clock tells and the season begins late and spans New Year", () => {
-    expect(half({ timezone: "Africa/Johannesburg", season: overNewYear })).toBe(
-      "south; southern hemisphere, as neither hemisphere nor latitude is given",
-    );
-  });
+  describe("where no zone tells", () => {
+    const asked = (differs: GardenDiffers): unknown =>
+      placesOf(gardenText({ timezone: "Africa/Nairobi", ...differs }));
+    const apple = { crop: "apple", transplanted: undefined, established: true };
 
-  test("is else assumed north", () => {
-    expect(half({ timezone: "Africa/Johannesburg" })).toBe(
-      "north; northern hemisphere, as neither hemisphere nor latitude is given",
-    );
-    const fromJanuary = { from: "2027-03-01", to: "2028-01-31" };
-    expect(half({ timezone: "Asia/Tokyo", season: fromJanuary })).toContain("north");
+    test("is asked for, whatever the season", () => {
+      expect(asked(planted(apple))).toEqual(["hemisphere 3:11"]);
+      expect(asked({ season: overNewYear, ...planted(apple) })).toEqual(["hemisphere 3:11"]);
+      expect(asked({ timezone: "UTC" })).toEqual(["hemisphere 3:11"]);
+    });
+
+    test("is not asked for where no stage depends on it", () => {
+      const timezone = "Africa/Nairobi";
+      expect(half({ timezone })).toBe("north");
+      const bloom = "2027-05-01";
+      expect(half({ timezone, ...planted({ ...apple, bloom }) })).toBe("north");
+    });
   });
 });
 
+const { zoneHalves } = loadTables();
+
 test.each([
-  ["Europe/Dublin", "north"],
-  ["Pacific/Auckland", "south"],
-  ["America/Santiago", "south"],
-  ["Asia/Kolkata", undefined],
+  ["Asia/Calcutta", "north"],
+  ["US/Eastern", "north"],
+  ["EST5EDT", "north"],
+  ["GB", "north"],
+  ["Brazil/East", "south"],
+  ["NZ", "south"],
+  ["Brazil/West", undefined],
+  ["America/Bogota", undefined],
+  ["Asia/Jakarta", undefined],
   ["UTC", undefined],
-])("the clocks of %s say %s", (zone, hemisphere) => {
-  expect(hemisphereFromZone(zone, 2027)).toBe(hemisphere);
+  ["Etc/GMT-4", undefined],
+])("the zone %s lies %s", (zone, hemisphere) => {
+  expect(hemisphereFromZone(zone, zoneHalves)).toBe(hemisphere);
+});
+
+test("nearly every zone lies in one half", () => {
+  const zones = Intl.supportedValuesOf("timeZone");
+  const silent = zones.filter((zone) => hemisphereFromZone(zone, zoneHalves) === undefined);
+  expect(silent.length).toBeLessThan(zones.length / 12);
 });

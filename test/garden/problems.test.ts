@@ -81,6 +81,11 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
     garden({}, "hemisphere: north", "location: { latitude: -37.8 }"),
     "hemisphere 14:13",
   ],
+  [
+    "a zone that does not tell the hemisphere",
+    garden({ timezone: "timezone: Africa/Nairobi" }),
+    "hemisphere 3:11",
+  ],
   ["a latitude beyond the pole", garden({}, "location: { latitude: 91 }"), "schema-maximum 14:23"],
   ["a weight for a volume", garden({ can: "can: 9 kg" }), "quantity 5:6"],
   ["an unknown unit", garden({ can: "can: 2 buckets" }), "quantity 5:6"],

@@ -63,9 +63,14 @@ describe("the stages that are fed", () => {
 
   test("are several where a stage between them is not fed", () => {
     expect(spans(match({}, [aRule({ stages: ["vegetative", "fruit-set"] })]))).toEqual([
-      "r drench 2027-05-08 2027-06-16",
+      "r drench 2027-05-20 2027-06-16",
       "r drench 2027-06-26 2027-07-02",
     ]);
+  });
+
+  test("begin no earlier than the day of planting out", () => {
+    const tray = match({ sown: "2027-04-08" }, [aRule({ stages: ["seedling", "vegetative"] })]);
+    expect(spans(tray)).toEqual(["r drench 2027-05-20 2027-06-16"]);
   });
 
   test("change their rule where another is for the next stage", () => {

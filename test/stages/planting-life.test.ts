@@ -83,9 +83,21 @@ describe("an annual counted from sowing", () => {
       expect(origin).toContain("; sown about 42 days before transplanting, usual for tomato");
   });
 
-  test("counts from sowing where both days are known", () => {
-    const both = life("tomato", { sown: day("2027-04-10"), transplanted: day("2027-05-30") });
-    expect(both.starts).toEqual(life("tomato", { sown: day("2027-04-10") }).starts);
+  test("counts from sowing where it is planted out at its usual age or younger", () => {
+    for (const transplanted of [day("2027-05-10"), day("2027-05-22")])
+      expect(life("tomato", { sown: day("2027-04-10"), transplanted }).starts).toEqual(
+        life("tomato", { sown: day("2027-04-10") }).starts,
+      );
+  });
+
+  test("grows no further in its tray than at its usual age, which its origin says", () => {
+    const late = life("tomato", { sown: day("2027-02-20"), transplanted: day("2027-05-22") });
+    expect(late.starts).toEqual({
+      ...life("tomato", { sown: day("2027-04-10") }).starts,
+      seedling: "2027-02-20",
+    });
+    for (const origin of origins(late))
+      expect(origin).toContain("; counted from 2027-04-10, 42 days before transplanting");
   });
 });
 

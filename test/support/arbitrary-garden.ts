@@ -286,7 +286,13 @@ function aGardenOver(season: DaySpan): fc.Arbitrary<GardenFile> {
       },
       { requiredKeys: ["version", "garden", "timezone", "season", "beds"] },
     )
-    .map((garden) => withIds(garden as GardenFile));
+    .map((garden) =>
+      withIds({
+        // A zone of no place does not tell it.
+        ...(garden.timezone === "UTC" ? { hemisphere: "north" } : {}),
+        ...(garden as GardenFile),
+      }),
+    );
 }
 
 function withIds(garden: GardenFile): GardenFile {

@@ -1,0 +1,30 @@
+/** Plants raised in trays: what their days there count for, and when they are fed. */
+import { describe, expect, test } from "vitest";
+import { gardenText, planted, type PlantingDiffers } from "../support/a-garden.js";
+import { cli } from "../support/run-cli.js";
+import type { Plan } from "../../src/season/season-plan.js";
+
+async function fedDays(dates: PlantingDiffers, crop = "tomato"): Promise<string[]> {
+  const stdin = gardenText(planted({ transplanted: undefined, crop, ...dates }));
+  const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin });
+  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+  return (JSON.parse(stdout) as Plan).rounds.map((round) => round.day);
+}
+
+describe("a planting raised in a tray", () => {
+  test.each(["tomato", "sweet pepper", "cucumber", "celery"])(
+    "%s: kept there long, it is fed as one planted out at the usual age",
+    async (crop) => {
+      const fed = await fedDays({ sown: "2027-02-20", transplanted: "2027-05-25" }, crop);
+      expect(fed).toEqual(await fedDays({ transplanted: "2027-05-25" }, crop));
+      expect(fed.length).toBeGreaterThan(0);
+      expect(fed.filter((day) => day < "2027-05-25")).toEqual([]);
+    },
+  );
+
+  test("is not fed before it is planted out, however early it flowers", async () => {
+    const seen = [{ stage: "flowering", on: "2027-05-05" }];
+    const fed = await fedDays({ sown: "2027-04-13", transplanted: "2027-05-25", seen });
+    expect(fed[0]).toBe("2027-05-25");
+  });
+});
