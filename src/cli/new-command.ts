@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
-import { exists, writeText } from "./files.js";
 import { loadTables } from "../tables.js";
+import { exists, writeText } from "./files.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { starterGarden, starterProblem } from "./starter.js";
 

@@ -1,8 +1,8 @@
 /** Plants raised in trays: what their days there count for, and when they are fed. */
 import { describe, expect, test } from "vitest";
+import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText, planted, type PlantingDiffers } from "../support/a-garden.js";
 import { cli } from "../support/run-cli.js";
-import type { Plan } from "../../src/season/season-plan.js";
 
 async function fedDays(dates: PlantingDiffers, crop = "tomato"): Promise<string[]> {
   const stdin = gardenText(planted({ transplanted: undefined, crop, ...dates }));
