@@ -57,20 +57,17 @@ export function rateFor(demand: CanDemand, strengthGPerL: number): number {
 }
 
 /**
- * mL of stock per litre of water where bottles of unlike strength are poured one after the other: each
- * serves a share of the water at its own rate, the last one the rest.
+ * mL of stock per litre of water where bottles of unlike strength are poured one after the other: the
+ * last one brings what calcium the others have not, all of them together never above the rule's highest.
  */
 export function rateAfter(demand: CanDemand, before: readonly Dose[], lastGPerL: number): number {
-  const { waterL } = demand;
-  let openL = waterL;
-  let ml = 0;
-  for (const dose of before) {
-    openL -= dose.ml / rateFor(demand, dose.strengthGPerL);
-    ml += dose.ml;
-  }
-  return before.length === 0
-    ? rateFor(demand, lastGPerL)
-    : (ml + Math.max(0, openL) * rateFor(demand, lastGPerL)) / waterL;
+  const { waterL, rate, highestRateMlPerL } = demand;
+  if (before.length === 0 || rate.kind === "fixed") return rateFor(demand, lastGPerL);
+  const givenMl = totalOf(before.map(({ ml }) => ml));
+  const broughtMg = totalOf(before.map(({ ml, strengthGPerL }) => ml * strengthGPerL));
+  const openMg = Math.max(0, rate.targetMgPerL * waterL - broughtMg);
+  const restMl = lastGPerL > 0 ? openMg / lastGPerL : Infinity;
+  return Math.min((givenMl + restMl) / waterL, highestRateMlPerL);
 }
 
 /** Its cans at a rate: the ledger counts the same fills that the round tells. */

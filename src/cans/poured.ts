@@ -68,7 +68,10 @@ export function pouring(
       stock: liquids.of(batch),
       stockMlPerL: ml / demand.waterL,
     }));
-    const restMlPerL = parts.reduce((rest, part) => rest - part.stockMlPerL, rateMlPerL);
+    const restMlPerL = Math.max(
+      0,
+      parts.reduce((rest, part) => rest - part.stockMlPerL, rateMlPerL),
+    );
     parts.push({ stock: lastLiquid, stockMlPerL: restMlPerL });
     return pouredFrom(demand, pours, rateMlPerL, parts);
   };

@@ -71,12 +71,16 @@ function rateLines({ feeding, mix, rule }: FeedingReason, rate: string): string[
   if (targetMgPerL === undefined)
     return [`${decimal(feeding.baseRateMlPerL, 2)} mL per L${times}, fixed in the garden file`];
   const strengthGPerL = mix.calciumMgPerL / mix.rateMlPerL;
-  const bottles = (mix.pours ?? []).map((pour) => pour.batch).join(" and ");
+  const batches = (mix.pours ?? []).map((pour) => pour.batch);
+  const bottles =
+    batches.length > 1
+      ? `${batches.join(" and ")} together hold`
+      : `${batches[0] ?? "a new batch"} holds`;
   const wanted = targetMgPerL / strengthGPerL;
   const isCapped = wanted > mix.rateMlPerL * 1.001;
   return [
     `target ${decimal(rule.calciumMgPerL, 1)} mg of calcium per L${times}${level === 1 ? "" : ` = ${decimal(targetMgPerL, 1)} mg per L`}`,
-    `${bottles === "" ? "a new batch" : bottles} holds ${decimal(strengthGPerL, 2)} mg of calcium per mL`,
+    `${bottles} ${decimal(strengthGPerL, 2)} mg of calcium per mL`,
     isCapped
       ? `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${decimal(wanted, 2)} mL per L, kept to the rule's highest rate, ${rate}`
       : `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${rate}`,

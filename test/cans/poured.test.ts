@@ -55,6 +55,16 @@ describe("a can poured from two bottles", () => {
     expect(mix && canMl(mix)).toBe(total(mix?.pours?.map(({ ml }) => ml) ?? []));
   });
 
+  test("reaches its target where the highest rate lets it, by more from the strong one", () => {
+    const little = { ...weak, volume: "20 mL" };
+    const both = mixesOf([little, strong], { pour: "shaken" }).find(
+      ({ pours }) => pours?.length === 2,
+    );
+    const targetMgPerL = both?.feedings[0]?.targetMgPerL ?? 0;
+    expect(targetMgPerL).toBeGreaterThan(0);
+    expect(both?.calciumMgPerL).toBeCloseTo(targetMgPerL, 6);
+  });
+
   test("says how much of it is from which", () => {
     const each = mix?.fills[0]?.pours ?? [];
     expect(each.map(({ batch }) => batch)).toEqual(["weak", "strong"]);

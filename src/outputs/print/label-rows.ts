@@ -92,9 +92,16 @@ function fullCanMl(plan: Plan, mix: CanMix, { id, strengthGPerL }: BottleLife): 
   const isOnly = (mix.pours ?? []).every(({ batch }) => batch === id) && mix.pours !== undefined;
   const full = mix.fills.find((fill) => fill.full);
   if (isOnly && full !== undefined) return full.stockMl;
-  const rate =
-    isOnly || strengthGPerL === undefined ? mix.rateMlPerL : mix.calciumMgPerL / strengthGPerL;
-  return rate * vesselL(plan.garden, mix.route);
+  const rateMlPerL =
+    isOnly || strengthGPerL === undefined
+      ? mix.rateMlPerL
+      : Math.min(mix.calciumMgPerL / strengthGPerL, highestRateMlPerL(plan, mix));
+  return rateMlPerL * vesselL(plan.garden, mix.route);
+}
+
+function highestRateMlPerL({ rules }: Plan, { feedings }: CanMix): number {
+  const ids = feedings.map(({ rule }) => rule);
+  return Math.min(...rules.filter(({ id }) => ids.includes(id)).map((r) => r.highestRateMlPerL));
 }
 
 function rangeText(leastMl: number, mostMl: number, { garden }: Plan): string {

@@ -19,26 +19,22 @@ export function wholeMl(ml: number): number {
 }
 
 /**
- * Stock that brings the need's calcium: whole mL, at least 1, at most the need's `mostMl`; 0 where
- * no calcium is needed. A bottle too weak for the target gives `mostMl`. What is still open after
- * other bottles is a share of the need, each judged by its own dose.
+ * Stock that brings the calcium which other bottles have not brought: whole mL, at least 1 from the
+ * first, with theirs at most the need's `mostMl`; 0 where no calcium is needed. A bottle too weak for
+ * the target gives all that `mostMl` leaves.
  */
 export function doseMl(
   need: StockNeed,
   strengthGPerL: number,
   before: readonly Dose[] = [],
 ): number {
-  const openShare = before.reduce(
-    (share, dose) => share - dose.ml / wholeDoseMl(need, dose.strengthGPerL),
-    1,
-  );
-  return wholeMl(openShare * wholeDoseMl(need, strengthGPerL));
-}
-
-function wholeDoseMl(need: StockNeed, strengthGPerL: number): number {
-  if (need.calciumMg <= 0 || need.mostMl < 1) return 0;
-  const wanted = strengthGPerL > 0 ? need.calciumMg / strengthGPerL : Infinity;
-  return wanted >= need.mostMl ? Math.floor(need.mostMl) : Math.max(1, wholeMl(wanted));
+  const openMl = before.reduce((ml, dose) => ml - dose.ml, need.mostMl);
+  const openMg = before.reduce((mg, dose) => mg - dose.ml * dose.strengthGPerL, need.calciumMg);
+  if (openMg <= 0 || openMl < 1) return 0;
+  const wanted = strengthGPerL > 0 ? openMg / strengthGPerL : Infinity;
+  return wanted >= openMl
+    ? Math.floor(openMl)
+    : Math.max(before.length === 0 ? 1 : 0, wholeMl(wanted));
 }
 
 /** By day, then id, whatever order they came in. */

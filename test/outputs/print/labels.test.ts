@@ -4,6 +4,7 @@ import { bottleLabels, labelLines } from "../../../src/outputs/print/bottle-labe
 import { fitLabel } from "../../../src/outputs/print/label-fit.js";
 import { type BottleLabel, labelRows } from "../../../src/outputs/print/label-rows.js";
 import { ownSheet } from "../../../src/outputs/print/label-sheets.js";
+import { gardenText, planFile, planted } from "../../support/a-garden.js";
 import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "../gardens.js";
 import { labelSheets, sheetNamed } from "./labels-data.js";
 
@@ -43,6 +44,29 @@ describe("labels of a plan", () => {
       );
       expect(ofBatch[0]).toMatchObject({ madeOn: readyOn, useBy, bottlesOfBatch: bottles });
     }
+  });
+
+  test("never say more than the rule's highest rate, however weak a bottle poured with another", () => {
+    const batch = { made: "2027-05-20", keep: "fridge", acid: "citric" };
+    const planned = planFile(
+      gardenText({
+        ...planted({ water: "27 L" }),
+        can: "9 L",
+        stock: {
+          batches: [
+            { ...batch, id: "weak", strength: "2 g/L", volume: "75 mL" },
+            { ...batch, id: "strong", strength: "12 g/L", volume: "500 mL", made: "2027-05-25" },
+          ],
+        },
+      }),
+      undefined,
+      day("2027-06-01"),
+    );
+    if (!planned.ok) throw new Error("the garden has problems");
+    const [rule] = planned.value.rules;
+    expect(rule?.highestRateMlPerL).toBe(5);
+    const weak = labelRows(planned.value).find((label) => label.batch === "weak");
+    expect(weak?.doses).toMatchObject([{ vessel: "9 L can", stock: "45 mL" }]);
   });
 
   test("say how much goes into a full can, for whom, as the rounds have it", () => {

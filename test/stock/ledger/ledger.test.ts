@@ -51,11 +51,12 @@ test("whole mL are the nearest, halves up, the last bits of a double set aside",
   expect(wholeMl(1.5 - 1e-12)).toBe(2);
 });
 
-test("what is open after weaker bottles is a share of the need, each bottle's by its own dose", () => {
+test("a further bottle brings the calcium that is still open, within the most the rule allows", () => {
   const asked = need("n", "2027-06-01", 460, 40);
   const weak = { ml: 10, strengthGPerL: 1 };
-  expect(doseMl(asked, 18.4, [weak])).toBe(19);
-  expect(doseMl(asked, 18.4, [weak, { ml: 19, strengthGPerL: 18.4 }])).toBe(0);
+  expect(doseMl(asked, 18.4, [weak])).toBe(24);
+  expect(doseMl(asked, 2, [weak])).toBe(30);
+  expect(doseMl(asked, 18.4, [weak, { ml: 24, strengthGPerL: 18.4 }])).toBe(0);
 });
 
 describe("pouring", () => {
