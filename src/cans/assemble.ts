@@ -4,6 +4,7 @@ import { type Garden, totalOf } from "../garden/index.js";
 import type { BedRound, CanMix, OtherFeedMix, Round } from "../season/index.js";
 import { given } from "../values.js";
 import type { CanDemand } from "./demands.js";
+import { fillsMl } from "./fills.js";
 import type { Poured } from "./poured.js";
 
 export function assembleRounds(
@@ -49,7 +50,7 @@ function mixOf(
     feedings,
     waterL,
     exactStockMl: rateMlPerL * waterL,
-    stockMl: logged?.stockMl ?? totalOf(fills.map((fill) => fill.count * fill.stockMl)),
+    stockMl: logged?.stockMl ?? fillsMl(fills),
     ...(logged === undefined ? {} : { given: true as const }),
     calciumMgPerL,
     ...given({ tapCalciumMgPerL }),

@@ -3,6 +3,7 @@ import {
   type Amounts,
   mlPerTeaspoon,
   stockText,
+  totalOf,
   volumeText,
   withoutDust,
 } from "../garden/index.js";
@@ -63,6 +64,11 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
     ...(full > 0 ? [fill(full, true, canL, best.fullMl)] : []),
     ...(partL > 0 ? [fill(1, false, partL, best.partMl)] : []),
   ];
+}
+
+/** Stock in all of them, mL. */
+export function fillsMl(fills: readonly CanFill[]): number {
+  return totalOf(fills.map(({ count, stockMl }) => count * stockMl));
 }
 
 function toStep(ml: number, stepMl: number): number {

@@ -1,9 +1,10 @@
 /** What is poured for a demand: how much to the litre, from which bottles, what the can then carries. */
-import { type Garden, totalOf } from "../garden/index.js";
+import type { Garden } from "../garden/index.js";
 import type { CanFill, MixedCan, Pour } from "../season/index.js";
 import type { CanPart, StockLiquid, StockPlan } from "../stock/index.js";
-import { given } from "../values.js";
+import { given, grouped } from "../values.js";
 import { type CanDemand, demandFills, rateAfter, rateFor } from "./demands.js";
+import { fillsMl } from "./fills.js";
 import type { Liquids } from "./garden-liquids.js";
 
 export interface Poured {
@@ -27,9 +28,7 @@ export function pouring(
   making: StockPlan,
   canOf: (parts: readonly CanPart[]) => MixedCan | undefined,
 ): (demand: CanDemand) => Poured {
-  const drawn = new Map<string, Pour[]>();
-  for (const { need, batch, ml, strengthGPerL } of making.draws)
-    drawn.set(need, [...(drawn.get(need) ?? []), { batch, ml, strengthGPerL }]);
+  const drawn = grouped(making.draws, ({ need }) => need);
   const short = new Set(making.shortages.map(({ need }) => need));
 
   const pouredFrom = (
@@ -53,13 +52,14 @@ export function pouring(
 
     /** Each can gets of each bottle by its share of the stock. */
     function sharesOf(fill: CanFill): { batch: string; ml: number }[] {
-      const totalMl = totalOf(fills.map(({ count, stockMl }) => count * stockMl));
-      return pours.map(({ batch, ml }) => ({ batch, ml: (ml * fill.stockMl) / totalMl }));
+      return pours.map(({ batch, ml }) => ({ batch, ml: (ml * fill.stockMl) / fillsMl(fills) }));
     }
   };
 
   const planned = (demand: CanDemand): Poured => {
-    const pours = drawn.get(demand.id) ?? [];
+    const pours = (drawn.get(demand.id) ?? []).map(({ batch, ml, strengthGPerL }): Pour => {
+      return { batch, ml, strengthGPerL };
+    });
     const last = short.has(demand.id) ? undefined : pours.at(-1);
     const before = last === undefined ? pours : pours.slice(0, -1);
     const lastLiquid = last === undefined ? liquids.usual.stock : liquids.of(last.batch);

@@ -22,6 +22,7 @@ import {
 import { given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, demandFills, rateAfter } from "./demands.js";
+import { fillsMl } from "./fills.js";
 import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
@@ -55,7 +56,6 @@ export function seasonStock(
   if (findings.length > 0) return { ok: false, problems: findings };
 
   const waiting = waitingBottles(inHand.bottles, garden, tables, liquids, today);
-
   const newLiquid = liquids.usual.stock;
   const newGPerL = liquids.poured(newLiquid);
   const way = wayOfMaking(garden.stock, tables.making, newGPerL);
@@ -141,7 +141,7 @@ function measuredMl(
   garden: Garden,
 ): number {
   const fills = demandFills(demand, rateAfter(demand, before, strengthGPerL), garden);
-  const ml = wholeMl(totalOf(fills.map((fill) => fill.count * fill.stockMl)));
+  const ml = wholeMl(fillsMl(fills));
   const givenMl = totalOf(before.map((dose) => dose.ml));
   return givenMl === 0 ? Math.max(1, ml) : Math.max(0, ml - givenMl);
 }

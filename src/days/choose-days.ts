@@ -35,7 +35,7 @@ export function chooseDays(problem: ScheduleProblem): Schedule {
   if (problem.courses.length === 0) return { feedings: [], unmet: [] };
   const dayNos = problem.allowedDays.map(dayNumber);
   const graphs = [...problem.courses]
-    .sort((a, b) => (a.id < b.id ? -1 : 1))
+    .sort((a, b) => byText(a.id, b.id))
     .map((course) => courseGraph(course, dayNos));
   const rounds = bestRounds(problem, graphs, dayNos);
   const feedings: ScheduledFeeding[] = [];

@@ -57,10 +57,9 @@ function unservedWarning(unserved: Unserved, allowed: readonly Day[]): PlanWarni
   const { earliest, latest } = window;
   const span = earliest === latest ? `on ${earliest}` : `from ${earliest} to ${latest}`;
   // Late days are fewest in a schedule: who passes a day by spares later feedings at least as many.
-  const passedBy = allowed.filter(
-    (day) =>
-      within(day, { from: earliest, to: latest }) && course.avoidDays?.includes(day) !== true,
-  );
+  const inWindow = (day: Day): boolean => within(day, { from: earliest, to: latest });
+  const avoided = (course.avoidDays ?? []).filter(inWindow);
+  const passedBy = allowed.filter((day) => inWindow(day) && !avoided.includes(day));
   const why =
     passedBy.length === 0
       ? `no feeding day falls ${span}`
@@ -75,12 +74,12 @@ function unservedWarning(unserved: Unserved, allowed: readonly Day[]): PlanWarni
       fedOn === undefined
         ? `${what}, nor later before its feeding ends on ${course.coverTo}`
         : `${what}; it is fed on ${fedOn}, ${counted(lateDays, "day")} late`,
-    mend: mendFor(course.avoidDays ?? [], window),
+    mend: mendFor(avoided),
   };
 }
 
-function mendFor(avoidDays: readonly Day[], window: UnmetWindow["window"]): string {
-  const avoided = avoidDays.filter((day) => window.earliest <= day && day <= window.latest);
+/** @param avoided days of the window that are too near to another feed */
+function mendFor(avoided: readonly Day[]): string {
   const usual = "add a feeding day, or have someone feed while you are away";
   return avoided.length === 0
     ? usual

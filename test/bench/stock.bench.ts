@@ -5,20 +5,9 @@
 import { bench, describe } from "vitest";
 import { addDays, day } from "../../src/dates.js";
 import { planStock } from "../../src/stock/making/batches.js";
+import { usualMaking as making } from "../stock/making/making-cases.js";
 
 const today = day("2027-05-01");
-const making = {
-  dryDays: 2,
-  reactionDays: 2,
-  longestStandDays: 14,
-  shelfLifeDays: 14,
-  largestMl: 1000,
-  smallestMl: 250,
-  stepMl: 10,
-  stepShare: 0.01,
-  bottleMl: 500,
-  strengthGPerL: 20,
-};
 
 describe.each([250, 1000])("%s feedings, six a day", (count) => {
   const needs = Array.from({ length: count }, (_, i) => ({

@@ -1,6 +1,6 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
-import { given } from "../../values.js";
+import { byText, given } from "../../values.js";
 import type {
   PlannedBatch,
   ShellPlan,
@@ -136,7 +136,7 @@ function together(
   uses: readonly ShellUse[],
   supply: ShellSupply,
 ): { startOn: Day; eggs: number }[] {
-  const inOrder = [...uses].sort((a, b) => (a.startOn < b.startOn ? -1 : 1));
+  const inOrder = [...uses].sort((a, b) => byText(a.startOn, b.startOn));
   let volumeMl = 0;
   return inOrder.map(({ startOn, volumeMl: ml }) => {
     volumeMl += ml;

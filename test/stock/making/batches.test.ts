@@ -3,21 +3,10 @@ import { describe, expect, test } from "vitest";
 import { addDays, day, type Day, daysBetween, within } from "../../../src/dates.js";
 import type { MakingProblem, StockNeed, StockPlan } from "../../../src/stock/making-problem.js";
 import { planStock } from "../../../src/stock/making/batches.js";
+import { usualMaking as making } from "./making-cases.js";
 
 const today = day("2027-05-01");
 const season = { from: day("2027-03-01"), to: day("2027-10-31") };
-const making = {
-  dryDays: 2,
-  reactionDays: 2,
-  longestStandDays: 14,
-  shelfLifeDays: 14,
-  largestMl: 1000,
-  smallestMl: 250,
-  stepMl: 10,
-  stepShare: 0.01,
-  bottleMl: 500,
-  strengthGPerL: 20,
-};
 const uncounted = { inHand: 0, gPerShell: 5, gPerL: 100 };
 
 /** A feeding of that many mL of new stock. */

@@ -3,6 +3,20 @@ import fc from "fast-check";
 import type { BatchSlot } from "../../../src/stock/making/batches-days.js";
 import type { BatchChoice, BatchLimits, Demand } from "../../../src/stock/making/batches-fewest.js";
 
+/** A grower's usual way, for problems that do not turn on it. */
+export const usualMaking = {
+  dryDays: 2,
+  reactionDays: 2,
+  longestStandDays: 14,
+  shelfLifeDays: 14,
+  largestMl: 1000,
+  smallestMl: 250,
+  stepMl: 10,
+  stepShare: 0.01,
+  bottleMl: 500,
+  strengthGPerL: 20,
+};
+
 export interface Case {
   readonly demands: readonly Demand[];
   readonly slots: readonly BatchSlot[];
