@@ -1,8 +1,10 @@
 /** The whole way from the text of a garden file to its plan, for the library and the shell. */
-import { parseDay } from "./dates.js";
+import { earlier, parseDay } from "./dates.js";
 import { type Garden, located, readYaml, type SourceFile, validateGarden } from "./garden/index.js";
+import { dayBefore, gardenOn } from "./log/index.js";
 import { type PlanOptions, planSeason } from "./plan.js";
 import type { Result } from "./problem.js";
+import type { Published, PublishedRound } from "./published/index.js";
 import { type FeedRule, mergeRules, readRules } from "./rules/index.js";
 import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
@@ -55,6 +57,39 @@ export function planOfGarden(
   const plan = planSeason(garden, { ...tables, rules: rules.value }, options);
   if (plan.ok) return plan;
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
+}
+
+/**
+ * Rounds of which only the days are known, as the plan that told them will have had them: made anew
+ * from before the season, those days kept. What was poured is told without the bottle, where the
+ * garden file does not list it.
+ */
+export function workedOut(
+  { source, garden }: ReadGarden,
+  ownRules: string | undefined,
+  tables: Tables,
+  told: Published,
+): Published {
+  const [first] = told.rounds;
+  if (first === undefined) return told;
+  const from = earlier(first.day, dayBefore(garden.season));
+  const then = { source, garden: gardenOn(garden, from) };
+  const plan = planOfGarden(then, ownRules, tables, { today: from, published: told });
+  if (!plan.ok) return told;
+  const firstTold = new Map(told.rounds.map((round) => [round.day, round.first]));
+  const listed = new Set(garden.stock.batches.map(({ id }) => id));
+  const rounds = plan.value.published.rounds.flatMap((round): PublishedRound[] => {
+    const day = firstTold.get(round.day);
+    if (day === undefined) return [];
+    const mixes = round.mixes.map((mix) => ({
+      ...mix,
+      pours: mix.pours.map(({ batch, ml }) =>
+        batch !== undefined && listed.has(batch) ? { batch, ml } : { ml },
+      ),
+    }));
+    return [{ ...round, first: day, mixes }];
+  });
+  return { ...told, rounds };
 }
 
 function rulesFor(

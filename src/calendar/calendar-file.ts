@@ -1,5 +1,6 @@
 import { ICalCalendar } from "ical-generator";
 import { type Day, type DaySpan, earlier, later } from "../dates.js";
+import { type Published, type RecordLine, recordLines } from "../published/index.js";
 import { byText } from "../values.js";
 import { type CalendarMeta, gardenUid } from "./calendar-event.js";
 import { foldedLines, textValue } from "./content-line.js";
@@ -24,13 +25,14 @@ const about =
   "Calcium feedings planned by Feedround. Feeding is no cure where watering is uneven or the soil holds enough calcium. Local rules, your certifier and a soil test come first.";
 
 /**
- * The whole file: header, time zones in use, events by day. Every line ends in CRLF.
- * Throws RangeError when two events share a UID.
+ * The whole file: header, the published state, time zones in use, events by day. Every line ends in
+ * CRLF. Throws RangeError when two events share a UID.
  */
 export function calendarFile(
   meta: CalendarMeta,
   events: readonly WrittenEvent[],
   retired: readonly RetiredUid[] = [],
+  published?: Published,
 ): string {
   refuseSharedUids(events);
   const inOrder = [...events].sort(
@@ -39,6 +41,7 @@ export function calendarFile(
   return [
     header(meta, [...events, ...retired]),
     foldedLines(retired.map(retiredLine)),
+    foldedLines(published === undefined ? [] : recordLines(published).map(recordLine)),
     foldedLines(timezoneLines(events)),
     ...inOrder.map(({ text }) => text),
     "END:VCALENDAR\r\n",
@@ -69,6 +72,18 @@ function header(meta: CalendarMeta, revised: readonly { readonly modified: Stamp
       `X-FEEDROUND-GARDEN:${textValue(meta.gardenId)}`,
     ])
   );
+}
+
+/** Names of the lines of the published state: in the head, so that no event changes with them. */
+export const recordNames: Readonly<Record<RecordLine["kind"], string>> = {
+  round: "X-FEEDROUND-ROUND",
+  feed: "X-FEEDROUND-FEED",
+  batch: "X-FEEDROUND-BATCH",
+  shells: "X-FEEDROUND-SHELLS",
+};
+
+function recordLine({ kind, text }: RecordLine): string {
+  return `${recordNames[kind]}:${textValue(text)}`;
 }
 
 function retiredLine({ uid, sequence, created, modified, day }: RetiredUid): string {

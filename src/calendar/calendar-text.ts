@@ -18,6 +18,8 @@ export interface CalendarTextOptions {
   readonly for?: CalendarUse;
   /** Decides how long cancelled events stay; the day of the stamp unless given. */
   readonly today?: Day;
+  /** Leaves out the published state, so that no later plan takes the file for what was told. */
+  readonly isCopy?: boolean;
 }
 
 /**
@@ -31,11 +33,12 @@ export function calendarText(
 ): Result<string, CalendarProblem> {
   const meta = calendarMeta(plan);
   const events = planEvents(plan);
+  const published = options.isCopy === true ? undefined : plan.published;
   const stamp = stampOf(options.stamp ?? startOfDay(meta.season.from));
   if (options.previous === undefined) {
     const first = { sequence: 0, created: stamp, modified: stamp };
     const written = events.map((event) => writeEvent(event, { uid: event.uid, ...first }));
-    return { ok: true, value: calendarFile(meta, written) };
+    return { ok: true, value: calendarFile(meta, written, [], published) };
   }
   const earlier = readEarlierCalendar(options.previous, meta.gardenId);
   if (!earlier.ok) return earlier;
@@ -44,5 +47,5 @@ export function calendarText(
     stamp,
     today: options.today ?? dayOfStamp(stamp),
   });
-  return { ok: true, value: calendarFile(meta, merged.events, merged.retired) };
+  return { ok: true, value: calendarFile(meta, merged.events, merged.retired, published) };
 }

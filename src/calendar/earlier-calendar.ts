@@ -1,7 +1,8 @@
-import { type Day, parseDay } from "../dates.js";
+import { type Day, earlier, parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
-import { given } from "../values.js";
-import { productId, type RetiredUid } from "./calendar-file.js";
+import { nothingPublished, type Published, readRecord, type RecordLine } from "../published/index.js";
+import { byText, given } from "../values.js";
+import { productId, recordNames, type RetiredUid } from "./calendar-file.js";
 import {
   nameOfLine,
   ownLines,
@@ -10,7 +11,7 @@ import {
   valueIn,
   valueOfLine,
 } from "./content-line.js";
-import { parseStamp } from "./stamp.js";
+import { dayOfStamp, parseStamp } from "./stamp.js";
 import type { WrittenEvent } from "./vevent.js";
 
 /** What is wrong with an earlier calendar file; the caller knows the file's name. */
@@ -21,6 +22,8 @@ export interface EarlierCalendar {
   readonly gardenId: string;
   readonly events: readonly WrittenEvent[];
   readonly retired: readonly RetiredUid[];
+  /** What it tells the next plan; absent in a file of an earlier version and in a copy. */
+  readonly published?: Published;
 }
 
 /** One content line, unfolded, and the physical lines it stands on: from `first` up to but not `next`. */
@@ -52,14 +55,17 @@ export function readEarlierCalendar(
   }
 }
 
-/** Days of the calcium feedings that stand in a file of ours, whatever its garden; none in any other text. */
-export function feedingDays(text: string): Day[] {
-  const earlier = readEarlierCalendar(text);
-  if (!earlier.ok) return [];
-  const standing = earlier.value.events.filter(
-    ({ key, cancelled }) => !cancelled && key.startsWith("feeding/"),
-  );
-  return [...new Set(standing.map(({ day }) => day))].sort();
+/** The rounds of a file without a record, known by their days alone: first told when they were written. */
+export function daysTold({ events }: Pick<EarlierCalendar, "events">): Published {
+  const first = new Map<Day, Day>();
+  for (const { key, cancelled, day, created } of events)
+    if (!cancelled && key.startsWith("feeding/"))
+      first.set(day, earlier(first.get(day) ?? dayOfStamp(created), dayOfStamp(created)));
+  const rounds = [...first].sort(([a], [b]) => byText(a, b));
+  return {
+    ...nothingPublished,
+    rounds: rounds.map(([day, told]) => ({ day, first: told, mixes: [] })),
+  };
 }
 
 /** Never leaves this file. */
@@ -93,10 +99,12 @@ function read(text: string, gardenId: string | undefined): EarlierCalendar {
   }
   const written = events.map((lines) => eventOf(lines, physical));
   refuseDoubles(written, events);
+  const published = publishedIn(head);
   return {
     gardenId: gardenId ?? garden,
     events: written,
     retired: head.filter(({ text }) => nameOfLine(text) === "X-FEEDROUND-RETIRED").map(retiredOf),
+    ...given({ published }),
   };
 }
 
@@ -178,6 +186,21 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
     ...given({ timezone }),
     text: `${physical.slice(first, lines.at(-1)?.next).join("\r\n")}\r\n`,
   };
+}
+
+/** None where no line tells of it. */
+function publishedIn(head: readonly ContentLine[]): Published | undefined {
+  const kinds = Object.entries(recordNames) as [RecordLine["kind"], string][];
+  const lines = head.flatMap((line) => {
+    const kind = kinds.find(([, name]) => name === nameOfLine(line.text))?.[0];
+    return kind === undefined ? [] : [{ line, kind, text: textOfValue(valueOfLine(line.text)) }];
+  });
+  const [first] = lines;
+  if (first === undefined) return undefined;
+  const published = readRecord(lines);
+  if (published === undefined)
+    throw damaged(first.line.first, "the record of what was published is not whole");
+  return published;
 }
 
 function retiredOf(line: ContentLine): RetiredUid {

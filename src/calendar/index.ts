@@ -2,8 +2,8 @@ export { type CalendarChange, calendarChanges } from "./calendar-changes.js";
 export { calendarText, type CalendarTextOptions } from "./calendar-text.js";
 export {
   type CalendarProblem,
+  daysTold,
   type EarlierCalendar,
-  feedingDays,
   readEarlierCalendar,
 } from "./earlier-calendar.js";
 export type { CalendarUse } from "./merge-calendar.js";

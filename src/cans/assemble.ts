@@ -27,10 +27,14 @@ export function assembleRounds(
     const { timeOfDay } = garden.feeding;
     const others = feeds.get(day) ?? [];
     const isGiven = [...mixes, ...others].every((mix) => mix.given);
+    const isSilent = mixes.length > 0 && mixes.every((mix) => mix.asPublished);
+    const standsFor = mixes.find((mix) => mix.standsFor !== undefined)?.standsFor;
     return {
       day,
       ...given({ timeOfDay }),
       ...(isGiven ? { given: true as const } : {}),
+      ...(isSilent ? { asPublished: true as const } : {}),
+      ...given({ standsFor }),
       beds,
       ...(others.length === 0 ? {} : { feeds: others }),
       waterL: totalOf(mixes.map((mix) => mix.waterL)),
@@ -52,6 +56,7 @@ function mixOf(
     exactStockMl: rateMlPerL * waterL,
     stockMl: logged?.stockMl ?? fillsMl(fills),
     ...(logged === undefined ? {} : { given: true as const }),
+    ...given({ asPublished: logged?.asPublished, standsFor: logged?.standsFor }),
     calciumMgPerL,
     ...given({ tapCalciumMgPerL }),
     clearCalciumMgPerL,

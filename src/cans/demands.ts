@@ -102,7 +102,9 @@ export function canDemands(
     const draft = draftOf(feeding, course, context, number);
     const { day, bed, route, rate, given } = draft;
     const logged = given && [given.stockMl === undefined, given.pours.map((pour) => pour.batch)];
-    const key = JSON.stringify([day, bed, route, rate, logged]);
+    // Published cans stay together: shares of them have rates that differ by the last bits.
+    const cans = given?.mix ?? rate;
+    const key = JSON.stringify([day, bed, route, cans, logged, given?.asPublished]);
     const group = groups.get(key);
     if (group) group.push(draft);
     else groups.set(key, [draft]);
@@ -136,7 +138,7 @@ function draftOf(
   const stage = stageNearest(context.spans, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
-  const waterL = feedingL(planting, route);
+  const waterL = logged?.waterL ?? feedingL(planting, route);
   const rate =
     logged?.stockMl === undefined || waterL === 0
       ? demandRate(planting, rule, level)
@@ -189,6 +191,8 @@ function givenTogether(parts: readonly GivenStock[]): GivenStock {
   return {
     ...(amounts.length === 0 ? {} : { stockMl: totalOf(amounts) }),
     pours: [...ml].map(([batch, total]) => ({ batch, ml: withoutDust(total) })),
+    ...given({ standsFor: parts.find(({ standsFor }) => standsFor !== undefined)?.standsFor }),
+    ...(parts.every(({ asPublished }) => asPublished) ? { asPublished: true } : {}),
   };
 }
 

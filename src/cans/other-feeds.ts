@@ -4,20 +4,17 @@ import type { FeedingCourse } from "../days/index.js";
 import {
   type Bed,
   type Garden,
-  type LogEntry,
   type OtherFeed,
   type Planting,
   totalOf,
 } from "../garden/index.js";
-import { type GivenFeeding, keepsLog } from "../log/index.js";
+import { type GivenFeeding, keepsLog, type PastFeedDay, pastOfFeed } from "../log/index.js";
+import type { Published } from "../published/index.js";
 import type { OtherFeedMix } from "../season/index.js";
 import { canFills } from "./fills.js";
 
-/** One day of a feed: to come, or written down in the log. */
-export interface FeedDay {
-  readonly day: Day;
-  readonly given?: LogEntry;
-}
+/** One day of a feed: to come, written down in the log, or published and past. */
+type FeedDay = PastFeedDay;
 
 /** Days of each feed, in the order of the file. */
 export type FeedDays = ReadonlyMap<OtherFeed, readonly FeedDay[]>;
@@ -27,26 +24,25 @@ export type FeedDays = ReadonlyMap<OtherFeed, readonly FeedDay[]>;
  * last given, where the log has one. A day too near to calcium already given is passed over.
  *
  * @param seasonDays all days of the season on which the grower can feed
- * @param calcium what the log says was given
+ * @param calcium what was given
  */
 export function otherFeedDays(
   garden: Garden,
   seasonDays: readonly Day[],
   calcium: readonly GivenFeeding[],
+  published: Published | undefined,
   today: Day,
 ): FeedDays {
   return new Map(
     garden.feeds.map((feed) => {
-      const given = garden.log
-        .filter((entry) => entry.feed === feed.name && entry.on <= today)
-        .sort((a, b) => dayNumber(a.on) - dayNumber(b.on));
+      const past = pastOfFeed(garden, feed, published, today);
       const from = later(feed.from ?? garden.season.from, garden.season.from);
       const to = earlier(feed.to ?? garden.season.to, garden.season.to);
-      const last = given.at(-1)?.on;
-      // What a kept log does not hold was not given.
-      const isLogged = given.length > 0 || keepsLog(garden);
+      const last = past.at(-1)?.day;
+      // What neither a kept log nor a calendar holds was not given.
+      const isKept = past.length > 0 || keepsLog(garden) || published !== undefined;
       const isOpen = (day: Day): boolean =>
-        !isLogged || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
+        !isKept || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
       const inSpan = seasonDays.filter((day) => from <= day && day <= to);
       const { everyDays } = feed;
       const begin = last === undefined || everyDays === undefined ? from : addDays(last, everyDays);
@@ -55,8 +51,7 @@ export function otherFeedDays(
         everyDays === undefined
           ? inSpan.filter((day) => feed.days?.includes(weekdayOf(day)) && isOpen(day))
           : everySoManyDays(counted, begin, everyDays, today, isOpen);
-      const before = given.map((entry) => ({ day: entry.on, given: entry }));
-      return [feed, [...before, ...days.map((day) => ({ day }))]] as const;
+      return [feed, [...past, ...days.map((day) => ({ day }))]] as const;
     }),
   );
 }
@@ -140,7 +135,7 @@ export function otherFeedMixes(
   const byDay = new Map<Day, OtherFeedMix[]>();
   for (const [feed, days] of feedDays)
     for (const feedDay of days) {
-      const { day, given } = feedDay;
+      const { day, given, asPublished } = feedDay;
       const { shelfLifeDays } = feed;
       const opened =
         shelfLifeDays === undefined ? {} : { openedSince: addDays(day, -shelfLifeDays) };
@@ -165,7 +160,7 @@ export function otherFeedMixes(
             rateMlPerL,
             waterL,
             fills: canFills({ waterL, rateMlPerL, canL, amounts }),
-            ...(given === undefined ? opened : { given: true }),
+            ...(given === undefined && !asPublished ? opened : { given: true }),
           };
         });
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);

@@ -1,6 +1,5 @@
 import { calendarChanges, planEvents } from "../calendar/index.js";
 import { changeFacts, changesText } from "./changes-text.js";
-import { earlierCalendar, readCalendarFile } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";
 import { type Shell, wrongUsage } from "./shell.js";
@@ -16,16 +15,11 @@ export async function changesCommand(
     throw wrongUsage(
       "error: the calendar and the garden cannot both come from standard input: name one of the files",
     );
-  const before = await readCalendarFile(calendarFile, shell);
-  const loaded = await loadGarden(gardenFile, shell, {
-    ...options,
-    keep: before.published,
-    isTimeless: true,
-  });
+  const loaded = await loadGarden(gardenFile, shell, { ...options, keep: calendarFile });
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
-  const { plan } = loaded.value;
-  const earlier = earlierCalendar(before, plan.garden.id);
-  if (!earlier.ok) return reportProblems(earlier.problems, options, shell);
-  const changes = calendarChanges(earlier.value.calendar, planEvents(plan)).map(changeFacts);
+  const { plan, earlier } = loaded.value;
+  if (earlier === undefined)
+    throw wrongUsage(`${calendarFile} is a plan: give a calendar that \`feedround calendar\` wrote`);
+  const changes = calendarChanges(earlier.calendar, planEvents(plan)).map(changeFacts);
   return answer({ changes }, changesText, options, shell);
 }

@@ -1,43 +1,30 @@
-/** What was written before: calendars, and calendars or plans whose days the next plan keeps. */
-import { type EarlierCalendar, feedingDays, readEarlierCalendar } from "../calendar/index.js";
-import { parseDay } from "../dates.js";
+/** What was written before: an earlier calendar, or an earlier plan. */
+import { type EarlierCalendar, readEarlierCalendar } from "../calendar/index.js";
 import type { Problem, Result } from "../problem.js";
-import type { Published } from "../published/index.js";
-import { type Plan, publishedBy } from "../season/index.js";
-import { readBytes, shownName } from "./files.js";
-import type { Shell } from "./shell.js";
+import { isPublished, type Published } from "../published/index.js";
+import { shownName } from "./files.js";
 
 export interface EarlierFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
   readonly text: string;
   readonly calendar: EarlierCalendar;
 }
 
-/** A file that should be an earlier calendar, before it is known whose. */
-export interface CalendarBytes {
-  readonly file: string;
-  readonly bytes: Uint8Array;
-  readonly text: string;
-  /** Its rounds: a new plan leaves them where they are unless moving one saves a round. */
-  readonly published: Published;
-}
-
-/** Throws CommandError (exit code 3) where it cannot be read. */
-export async function readCalendarFile(path: string, shell: Shell): Promise<CalendarBytes> {
-  const bytes = await readBytes(path, shell);
-  // The mark of byte order stays, so that what is written again is what was read.
-  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  return { file: shownName(path), bytes, text, published: publishedIn(text) };
-}
-
 /** Problems where it is not a whole calendar of that garden. */
 export function earlierCalendar(
-  { file, bytes, text }: CalendarBytes,
+  path: string,
+  bytes: Uint8Array,
   gardenId: string,
 ): Result<EarlierFile> {
-  const calendar = calendarIn(text, file, gardenId);
-  if (!calendar.ok) return calendar;
+  // The mark of byte order stays, so that what is written again is what was read.
+  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
+  const file = shownName(path);
+  const read = readEarlierCalendar(text, gardenId);
+  if (!read.ok)
+    return { ok: false, problems: read.problems.map((problem) => ({ ...problem, file })) };
   if (!Buffer.from(text).equals(bytes)) return { ok: false, problems: [notUtf8(file, text)] };
-  return { ok: true, value: { text, calendar: calendar.value } };
+  return { ok: true, value: { path, bytes, text, calendar: read.value } };
 }
 
 function notUtf8(file: string, text: string): Problem {
@@ -51,84 +38,48 @@ function notUtf8(file: string, text: string): Problem {
   };
 }
 
-interface KeptDays {
-  readonly gardenId: string;
-  readonly published: Published;
-}
-
-/**
- * Reads what `plan --json` printed or `calendar` wrote; a plan tells the days of each planting, a
- * calendar those of the rounds.
- *
- * @param extraRounds rounds above the fewest that may be spent on keeping them
- * @returns problems where it is neither. Throws CommandError (exit code 3) where it cannot be read.
- */
-export async function loadKept(
+/** What an earlier `plan --json` of that garden has published; undefined where the text is no JSON. */
+export function publishedInPlan(
   path: string,
-  extraRounds: number,
-  shell: Shell,
-): Promise<Result<KeptDays>> {
-  const { file, text, published } = await readCalendarFile(path, shell);
-  if (/^\s*\{/.test(text)) {
-    const plan = planIn(text);
-    if (plan === undefined) return { ok: false, problems: [notAPlan(file)] };
-    const { id: gardenId } = plan.garden;
-    return { ok: true, value: { gardenId, published: publishedBy(plan, extraRounds) } };
-  }
-  const calendar = calendarIn(text, file);
-  if (!calendar.ok) return calendar;
-  const { gardenId } = calendar.value;
-  return { ok: true, value: { gardenId, published: { ...published, extraRounds } } };
+  text: string,
+  gardenId: string,
+): Result<Published> | undefined {
+  if (!/^\s*\{/.test(text)) return undefined;
+  const plan = planIn(text);
+  const refused = (code: string, message: string, mend: string): Result<Published> => {
+    const problem = { code, file: shownName(path), at: { line: 1, column: 1 }, message, mend };
+    return { ok: false, problems: [problem] };
+  };
+  if (plan === undefined)
+    return refused(
+      "not-a-plan",
+      "this is no whole plan of a season",
+      "give what `feedround plan --json` printed, or a calendar that `feedround calendar` wrote",
+    );
+  if (plan.gardenId !== gardenId)
+    return refused(
+      "other-garden",
+      `this is of the garden "${plan.gardenId}", not of "${gardenId}"`,
+      "give an earlier plan or calendar of the same garden",
+    );
+  return { ok: true, value: plan.published };
 }
 
-function calendarIn(text: string, file: string, gardenId?: string): Result<EarlierCalendar> {
-  const read = readEarlierCalendar(text, gardenId);
-  if (read.ok) return read;
-  return { ok: false, problems: read.problems.map((problem) => ({ ...problem, file })) };
+/** What is used of a plan, and all that is looked at. */
+interface LoosePlan {
+  readonly planVersion?: unknown;
+  readonly garden?: { readonly id?: unknown };
+  readonly published?: unknown;
 }
 
-/** The rounds of a calendar of ours; none of any other text. */
-export function publishedIn(calendar: string): Published {
-  return { days: feedingDays(calendar), extraRounds: 0 };
-}
-
-/** Its days and names are all that is used of it, and all that is looked at. */
-function planIn(text: string): Plan | undefined {
+function planIn(text: string): { gardenId: string; published: Published } | undefined {
   try {
-    const plan = JSON.parse(text) as Plan;
-    const isWhole =
-      // The version is a type of its own; a file may hold another.
-      (plan.planVersion as number) === 1 &&
-      typeof plan.garden.id === "string" &&
-      plan.rounds.every(
-        ({ day, beds }) =>
-          parseDay(day) !== undefined &&
-          beds.every(({ mixes }) =>
-            mixes.every(({ feedings }) => feedings.every((f) => typeof f.planting === "string")),
-          ),
-      );
-    return isWhole ? plan : undefined;
+    const { planVersion, garden, published } = JSON.parse(text) as LoosePlan;
+    const gardenId = garden?.id;
+    return planVersion === 1 && typeof gardenId === "string" && isPublished(published)
+      ? { gardenId, published }
+      : undefined;
   } catch {
     return undefined;
   }
-}
-
-function notAPlan(file: string): Problem {
-  return {
-    code: "not-a-plan",
-    file,
-    at: { line: 1, column: 1 },
-    message: "this is no whole plan of a season",
-    mend: "give what `feedround plan --json` printed, or a calendar that `feedround calendar` wrote",
-  };
-}
-
-export function keptOfOtherGarden(path: string, theirs: string, ours: string): Problem {
-  return {
-    code: "other-garden",
-    file: shownName(path),
-    at: { line: 1, column: 1 },
-    message: `this is of the garden "${theirs}", not of "${ours}"`,
-    mend: "give an earlier plan or calendar of the same garden",
-  };
 }

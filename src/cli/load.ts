@@ -3,25 +3,34 @@ import { dirname, resolve } from "node:path";
 import type { Day } from "../dates.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
-import { gardenOfText, planOfGarden, type ReadGarden } from "../plan-garden.js";
+import { gardenOfText, planOfGarden, type ReadGarden, workedOut } from "../plan-garden.js";
 import type { PlanOptions } from "../plan.js";
-import type { Problem, Result } from "../problem.js";
+import { type Problem, problemLine, type Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { loadTables } from "../tables.js";
+import { given } from "../values.js";
+import type { EarlierFile } from "./earlier-files.js";
 import { readBytes, shownName } from "./files.js";
+import { type PublishedState, publishedState, type StateWishes } from "./published-state.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 
 export interface LoadedGarden {
   readonly source: SourceFile;
   readonly garden: Garden;
   readonly plan: Plan;
+  /** The calendar that tells what was published, where there is one. */
+  readonly earlier?: EarlierFile;
 }
 
-export interface LoadOptions extends Partial<PlanOptions> {
+export interface LoadOptions extends Pick<Partial<PlanOptions>, "today" | "extraRounds">, StateWishes {
   /** Without a log, plan as of the day that the file speaks of, so that the clock changes nothing. */
   readonly isTimeless?: boolean;
   /** Plan from this day as the file would have stood then, without what was written down since. */
   readonly asOf?: Day;
+  /** What the plan becomes is published: a calendar that is damaged or another garden's is refused. */
+  readonly isForWriting?: boolean;
+  /** Read already. */
+  readonly state?: PublishedState | undefined;
 }
 
 /** Throws CommandError (exit code 3) only for what cannot be read at all. */
@@ -46,18 +55,37 @@ export async function loadGardenText(
   if (!read.ok) return read;
   const ownRules = await ownRulesOf(read.value, path, shell);
   if (!ownRules.ok) return ownRules;
-  const { today, isTimeless, asOf, ...planOptions } = options;
+  const state = await stateFor(path, read.value.garden, options, shell);
+  if (!state.ok) return state;
+  const { today, isTimeless, asOf, extraRounds } = options;
   const { source, garden: whole } = read.value;
   const garden = asOf === undefined ? whole : gardenOn(whole, asOf);
+  const published =
+    state.value?.isDaysOnly === true
+      ? workedOut(read.value, ownRules.value, tables, state.value.published)
+      : state.value?.published;
+  const isFree = isTimeless === true && published === undefined && !keepsLog(garden);
   const plan = planOfGarden({ source, garden }, ownRules.value, tables, {
-    ...planOptions,
-    today: asOf ?? today ?? planningDay(garden, isTimeless ?? false, shell),
+    today: asOf ?? today ?? (isFree ? dayOfFile(garden) : shell.today(garden.timezone)),
+    ...given({ published, extraRounds }),
   });
-  return plan.ok ? { ok: true, value: { source, garden, plan: plan.value } } : plan;
+  if (!plan.ok) return plan;
+  const { earlier } = state.value ?? {};
+  return { ok: true, value: { source, garden, plan: plan.value, ...given({ earlier }) } };
 }
 
-function planningDay(garden: Garden, isTimeless: boolean, shell: Shell): PlanOptions["today"] {
-  return isTimeless && !keepsLog(garden) ? dayOfFile(garden) : shell.today(garden.timezone);
+/** A calendar that cannot be used is told of; only who would write it anew is refused. */
+async function stateFor(
+  path: string,
+  garden: Garden,
+  options: LoadOptions,
+  shell: Shell,
+): Promise<Result<PublishedState | undefined>> {
+  if ("state" in options) return { ok: true, value: options.state };
+  const state = await publishedState(path, garden, options, shell);
+  if (state.ok || options.keep !== undefined || options.isForWriting === true) return state;
+  for (const problem of state.problems) shell.stderr(`${problemLine(problem)}\n`);
+  return { ok: true, value: undefined };
 }
 
 /** Text of the grower's own rule file, which lies beside the garden file. */

@@ -40,7 +40,7 @@ interface GapBounds {
 }
 
 /** The phases with their first days as numbers. */
-function gapPhases(course: Course): readonly GapBounds[] {
+export function gapPhases(course: Course): readonly GapBounds[] {
   if (course.phases.length === 0) throw new RangeError(`course ${course.id} has no phase`);
   return course.phases.map((phase) => ({ ...phase, fromNo: dayNumber(phase.from) }));
 }

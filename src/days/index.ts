@@ -1,5 +1,6 @@
 export { allowedDays } from "./allowed-days.js";
 export { chooseDays } from "./choose-days.js";
 export { type FeedingCourse, feedingCourses, ruleOn } from "./courses.js";
+export { fedOn } from "./fixed-day.js";
 export { keepDays } from "./kept-days.js";
 export type { Course, Schedule, ScheduledFeeding, UnmetWindow } from "./schedule-problem.js";

@@ -1,79 +1,43 @@
-/** What the log says was given: the past as it was, and where the courses stand now. */
+/** What was given, in its place among the courses, and where these stand after it. */
 import { addDays, type Day, daysBetween, later } from "../dates.js";
 import type { Course, FeedingCourse, ScheduledFeeding } from "../days/index.js";
-import {
-  feedingL,
-  type Garden,
-  type LogEntry,
-  type Planting,
-  type Route,
-} from "../garden/index.js";
+import { feedingL, type Route } from "../garden/index.js";
 import { given } from "../values.js";
 
-/** One planting given stock on a day, as logged. */
+/** One planting given stock on a day. */
 export interface GivenFeeding {
   readonly planting: string;
   readonly day: Day;
-  /** Its share of the entry's stock, by water; absent when no amount was written down. */
+  /** Its share by water; absent where nobody knows. */
   readonly stockMl?: number;
   readonly batch?: string;
   /** Absent for all that the planting was due. */
   readonly route?: Route;
+  /** As it was published; where absent, what the planting gets today. */
+  readonly waterL?: number;
+  /** Names the published cans it was part of. */
+  readonly mix?: string;
+  /** Nobody wrote it down: it was published, and its day is past. */
+  readonly asPublished?: true;
+  /** The published day that it stands for, where that is another. */
+  readonly standsFor?: Day;
 }
 
 export interface GivenStock {
-  /** Absent when no amount was written down. */
+  /** Absent where nobody knows. */
   readonly stockMl?: number;
-  /** The bottles it was poured from, as far as the log says. */
+  /** The bottles it was poured from, as far as that is known. */
   readonly pours: readonly { readonly batch: string; readonly ml: number }[];
+  readonly waterL?: number;
+  readonly mix?: string;
+  readonly asPublished?: true;
+  readonly standsFor?: Day;
 }
 
 /** A logged feeding in its place among the courses. */
 export interface LoggedFeeding extends ScheduledFeeding {
   /** All entries of that day together. */
   readonly logged: GivenStock;
-}
-
-/**
- * The log up to today, planting by planting. An entry for a bed, or for the whole round, stands for
- * the plantings there that were due to be fed around that day; when none was, for those that are fed
- * at some time, and else for all.
- */
-export function givenFeedings(
-  garden: Garden,
-  courses: readonly FeedingCourse[],
-  today: Day,
-): GivenFeeding[] {
-  return garden.log
-    .filter((entry) => entry.feed === undefined && entry.on <= today)
-    .flatMap((entry) => {
-      const plantings = plantingsOf(entry, garden, courses);
-      const waterL = plantings.reduce((sum, planting) => sum + planting.waterL, 0);
-      return plantings.map((planting): GivenFeeding => ({
-        planting: planting.id,
-        day: entry.on,
-        ...(entry.stockMl === undefined || waterL === 0
-          ? {}
-          : { stockMl: (entry.stockMl * planting.waterL) / waterL }),
-        ...given({ batch: entry.batch, route: entry.route }),
-      }));
-    });
-}
-
-function plantingsOf(
-  entry: LogEntry,
-  garden: Garden,
-  courses: readonly FeedingCourse[],
-): Planting[] {
-  const all = garden.beds.flatMap((bed) => bed.plantings);
-  if (entry.planting !== undefined) return all.filter((p) => p.id === entry.planting);
-  const there = all.filter((p) => entry.bed === undefined || p.bed === entry.bed);
-  const fed = (isMeant: (course: FeedingCourse) => boolean): Planting[] => {
-    const ids = new Set(courses.filter(isMeant).map(({ planting }) => planting.id));
-    return there.filter((p) => ids.has(p.id));
-  };
-  const choices = [fed((course) => isOpen(course, entry.on)), fed(() => true), there];
-  return choices.find((plantings) => plantings.length > 0) ?? [];
 }
 
 function isOpen({ course }: FeedingCourse, day: Day): boolean {
@@ -166,6 +130,8 @@ function sharedOut(given: GivenFeeding, courses: readonly FeedingCourse[]): Give
 
 function loggedFeeding({ course, day, parts }: DayOfCourse): LoggedFeeding {
   const amounts = parts.flatMap(({ stockMl }) => stockMl ?? []);
+  const { waterL, mix } = parts.find((part) => part.waterL !== undefined) ?? {};
+  const { standsFor } = parts.find((part) => part.standsFor !== undefined) ?? {};
   return {
     course: course.course.id,
     day,
@@ -175,6 +141,8 @@ function loggedFeeding({ course, day, parts }: DayOfCourse): LoggedFeeding {
       pours: parts.flatMap(({ batch, stockMl }) =>
         batch === undefined || stockMl === undefined ? [] : [{ batch, ml: stockMl }],
       ),
+      ...given({ waterL, mix, standsFor }),
+      ...(parts.every((part) => part.asPublished) ? { asPublished: true } : {}),
     },
   };
 }

@@ -2,9 +2,10 @@ export { entriesOfDay } from "./entries.js";
 export {
   asScheduled,
   type GivenFeeding,
-  givenFeedings,
   type GivenStock,
   type LoggedFeeding,
   resumed,
 } from "./given.js";
-export { dayOfFile, futureRecords, gardenOn, keepsLog } from "./records.js";
+export { type NotGiven, type Past, pastOf, type Taken } from "./past.js";
+export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
+export { dayBefore, dayOfFile, futureRecords, gardenOn, keepsLog } from "./records.js";

@@ -1,5 +1,5 @@
 /** What the garden file has written down of its days: log, signs, bottles. */
-import { addDays, type Day, later } from "../dates.js";
+import { addDays, type Day, type DaySpan, later } from "../dates.js";
 import type { Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 
@@ -21,7 +21,12 @@ export function dayOfFile(garden: Garden): Day {
     ...garden.signs.map((sign) => sign.on),
     ...garden.stock.batches.flatMap(({ made, leftOn }) => [made, leftOn ?? made]),
   ];
-  return told.reduce(later, addDays(garden.season.from, -leadDays));
+  return told.reduce(later, dayBefore(garden.season));
+}
+
+/** Well before a season. */
+export function dayBefore(season: DaySpan): Day {
+  return addDays(season.from, -leadDays);
 }
 
 /** The garden as its file would have stood on a day: without what was given, seen or made later. */

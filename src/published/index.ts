@@ -1,1 +1,11 @@
-export type { Published } from "./published.js";
+export {
+  nothingPublished,
+  type Published,
+  type PublishedBatch,
+  type PublishedFeed,
+  type PublishedFeeding,
+  type PublishedMix,
+  type PublishedPour,
+  type PublishedRound,
+} from "./published.js";
+export { isPublished, readRecord, recordLines, type RecordLine } from "./record.js";

@@ -1,11 +1,67 @@
-/** Days already published, from an earlier plan or calendar. */
+/**
+ * What a garden's calendar has told its readers: where the next plan goes on from. A round or a step
+ * of making whose day is past happened as it stands here, until the garden file says otherwise.
+ */
 import type { Day } from "../dates.js";
+import type { Route } from "../garden/index.js";
 
 export interface Published {
-  /** Days that had a round. */
-  readonly days: readonly Day[];
-  /** Days of each planting and route, where the earlier plan tells them: `planting/route`. */
-  readonly feedings?: ReadonlyMap<string, readonly Day[]>;
-  /** Rounds above the fewest that may be spent on keeping them. */
-  readonly extraRounds: number;
+  /** By day. */
+  readonly rounds: readonly PublishedRound[];
+  /** Days of other feeds. */
+  readonly feeds: readonly PublishedFeed[];
+  /** All there ever were: their numbers are not used again. */
+  readonly batches: readonly PublishedBatch[];
+  /** Shells are kept from that day on. */
+  readonly shells?: FirstTold;
+}
+
+export const nothingPublished: Published = { rounds: [], feeds: [], batches: [] };
+
+interface FirstTold {
+  readonly day: Day;
+  /** The day on which it was first published: what was published after its day did not happen by it. */
+  readonly first: Day;
+}
+
+export interface PublishedRound extends FirstTold {
+  /** Empty where only the day is known, from a calendar without a record. */
+  readonly mixes: readonly PublishedMix[];
+}
+
+/** Plantings of one bed that share cans. */
+export interface PublishedMix {
+  readonly bed: string;
+  readonly route: Route;
+  readonly fed: readonly PublishedFeeding[];
+  readonly pours: readonly PublishedPour[];
+}
+
+export interface PublishedFeeding {
+  readonly planting: string;
+  readonly crop: string;
+  readonly waterL: number;
+}
+
+/** Stock from one bottle; from none where no bottle held it. */
+export interface PublishedPour {
+  readonly batch?: string;
+  readonly ml: number;
+}
+
+export interface PublishedFeed extends FirstTold {
+  readonly feed: string;
+}
+
+export interface PublishedBatch {
+  readonly id: string;
+  /** Drawn once: what people call it. */
+  readonly number: number;
+  readonly first: Day;
+  readonly volumeMl: number;
+  readonly shellsOut: Day;
+  readonly acidIn: Day;
+  readonly made: Day;
+  /** No longer planned, never begun; its number and id are not drawn again. */
+  readonly withdrawn?: true;
 }

@@ -1,4 +1,4 @@
-export { publishedBy } from "./published-by.js";
+export { publishedWith } from "./published-with.js";
 export { mixesOf, planBetween, seasonTotals } from "./rounds.js";
 export type {
   BatchRecipe,
@@ -7,6 +7,7 @@ export type {
   CanMix,
   Feeding,
   InHand,
+  MissedFeedings,
   MixedCan,
   OtherFeedMix,
   Plan,

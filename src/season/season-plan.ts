@@ -5,6 +5,7 @@
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
 import type { Acid, Amounts, CalendarWishes, KeptIn, PourStyle, Route } from "../garden/index.js";
+import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
 import type { RecipeStep, StockPlan } from "../stock/index.js";
@@ -24,6 +25,10 @@ export interface Plan {
   readonly warnings: readonly PlanWarning[];
   /** What the log and the signs changed, and why. */
   readonly notes: readonly PlanNote[];
+  /** Published feedings that were not given: as the log, an absence or a planting's dates say. */
+  readonly missed?: readonly MissedFeedings[];
+  /** The state of the calendar with this plan in it. */
+  readonly published: Published;
   /** Defaults used where the garden file was silent. */
   readonly assumptions: readonly string[];
   readonly totals: PlanTotals;
@@ -61,13 +66,25 @@ export interface Round {
   readonly day: Day;
   /** `HH:MM`, absent for all-day. */
   readonly timeOfDay?: string;
-  /** All of it is written down in the log: what was really given. */
+  /** All of it was given: written down in the log, or published and past. */
   readonly given?: true;
+  /** Nobody wrote any of it down: it was published, and its day is past. */
+  readonly asPublished?: true;
+  /** The published day that it stands for, where it was given on another. */
+  readonly standsFor?: Day;
   readonly beds: readonly BedRound[];
   /** Other liquid feeds of that day. */
   readonly feeds?: readonly OtherFeedMix[];
   readonly waterL: number;
   readonly stockMl: number;
+}
+
+export interface MissedFeedings {
+  readonly day: Day;
+  readonly bed: string;
+  readonly bedName: string;
+  /** Ids. */
+  readonly plantings: readonly string[];
 }
 
 export interface BedRound {
@@ -86,8 +103,12 @@ export interface CanMix {
   readonly exactStockMl: number;
   /** Sum of the fills; within 5 % of the exact figure. As the log has it where it was given. */
   readonly stockMl: number;
-  /** Written down in the log: what was really given. */
+  /** It was given: written down in the log, or published and past. */
   readonly given?: true;
+  /** Nobody wrote it down: it was published, and its day is past. */
+  readonly asPublished?: true;
+  /** The published day that it stands for, where it was given on another. */
+  readonly standsFor?: Day;
   /** Calcium that the stock brings, mg per litre of can water. */
   readonly calciumMgPerL: number;
   /** Calcium that the source water brings beside it; absent when its hardness is not known. */
@@ -118,7 +139,7 @@ export interface OtherFeedMix {
   readonly plantings: readonly string[];
   readonly rateMlPerL: number;
   readonly waterL: number;
-  /** Written down in the log. */
+  /** Written down in the log, or published and past. */
   readonly given?: true;
   /** A bottle opened before that day is past its shelf life, where the garden file gives one. */
   readonly openedSince?: Day;

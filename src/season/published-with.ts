@@ -1,0 +1,124 @@
+/** The published state with a plan in it. */
+import type { Day } from "../dates.js";
+import type {
+  Published,
+  PublishedBatch,
+  PublishedMix,
+  PublishedPour,
+  PublishedRound,
+} from "../published/index.js";
+import { dayOfStep, type PlannedBatch, type StockPlan } from "../stock/index.js";
+import { byText, given } from "../values.js";
+import type { CanMix, Round } from "./season-plan.js";
+
+/**
+ * What is past stays as it was published; what is to come is as it is planned now. A round, a feed or
+ * a batch that was told before keeps the day on which it was first told.
+ *
+ * @param earlier undefined where nothing was published
+ */
+export function publishedWith(
+  earlier: Published | undefined,
+  rounds: readonly Round[],
+  making: StockPlan,
+  today: Day,
+): Published {
+  const { rounds: told = [], feeds: toldFeeds = [], batches: toldBatches = [] } = earlier ?? {};
+  const isPast = ({ day }: { readonly day: Day }): boolean => day < today;
+  const firstTold = (same: { readonly first: Day } | undefined): Day => same?.first ?? today;
+  const ahead = rounds.flatMap((round): PublishedRound[] => {
+    if (isPast(round)) return [];
+    const same = told.find(({ day }) => day === round.day);
+    const planned = mixesToCome(round);
+    const mixes = [...planned, ...(round.day === today ? writtenDownToday(same, planned) : [])];
+    return mixes.length === 0 ? [] : [{ day: round.day, first: firstTold(same), mixes }];
+  });
+  const feeds = rounds
+    .filter((round) => !isPast(round))
+    .flatMap(({ day, feeds: mixes = [] }) =>
+      [...new Set(mixes.filter((mix) => !mix.given).map(({ feed }) => feed))].map((feed) => {
+        const same = toldFeeds.find((one) => one.day === day && one.feed === feed);
+        return { day, first: firstTold(same), feed };
+      }),
+    );
+  return {
+    rounds: [...told.filter(isPast), ...ahead],
+    feeds: [...toldFeeds.filter(isPast), ...feeds],
+    batches: batchesWith(toldBatches, making, today),
+    ...shellsWith(earlier, making, today),
+  };
+}
+
+/** What of today's round the log holds already stays in the record: the log tells what differed. */
+function writtenDownToday(
+  told: PublishedRound | undefined,
+  planned: readonly PublishedMix[],
+): PublishedMix[] {
+  const open = new Set(
+    planned.flatMap(({ route, fed }) => fed.map(({ planting }) => `${planting}/${route}`)),
+  );
+  return (told?.mixes ?? []).filter(
+    ({ route, fed }) => !fed.some(({ planting }) => open.has(`${planting}/${route}`)),
+  );
+}
+
+function mixesToCome({ beds }: Round): PublishedMix[] {
+  return beds.flatMap(({ bed, mixes }) =>
+    mixes
+      .filter((mix) => !mix.given)
+      .map((mix) => ({
+        bed,
+        route: mix.route,
+        fed: mix.feedings.map(({ planting, crop, waterL }) => ({ planting, crop, waterL })),
+        pours: poursOf(mix),
+      })),
+  );
+}
+
+/** What the bottles give, and from no bottle what is missing. */
+function poursOf({ pours = [], stockMl }: CanMix): PublishedPour[] {
+  const pouredMl = pours.reduce((sum, { ml }) => sum + ml, 0);
+  const missingMl = Math.round((stockMl - pouredMl) * 100) / 100;
+  return [
+    ...pours.map(({ batch, ml }) => ({ batch, ml })),
+    ...(missingMl > 0 ? [{ ml: missingMl }] : []),
+  ];
+}
+
+function batchesWith(
+  told: readonly PublishedBatch[],
+  { batches }: StockPlan,
+  today: Day,
+): PublishedBatch[] {
+  const planned = batches.map((batch) => publishedBatch(batch, told, today));
+  const ids = new Set(planned.map(({ id }) => id));
+  const others = told
+    .filter(({ id }) => !ids.has(id))
+    .map((batch) => (batch.shellsOut > today ? { ...batch, withdrawn: true as const } : batch));
+  return [...others, ...planned].sort((a, b) => a.number - b.number || byText(a.id, b.id));
+}
+
+function publishedBatch(
+  batch: PlannedBatch,
+  told: readonly PublishedBatch[],
+  today: Day,
+): PublishedBatch {
+  const { id, number, volumeMl } = batch;
+  const first = told.find((one) => one.id === id && one.withdrawn === undefined)?.first ?? today;
+  const [shellsOut, acidIn, made] = (["dry-shells", "add-acid", "strain"] as const).map((step) =>
+    dayOfStep(batch, step),
+  ) as [Day, Day, Day];
+  return { id, number, first, volumeMl, shellsOut, acidIn, made };
+}
+
+function shellsWith(
+  earlier: Published | undefined,
+  { shells: { saveFrom } }: StockPlan,
+  today: Day,
+): Pick<Published, "shells"> {
+  const told = earlier?.shells;
+  if (told !== undefined && told.day <= today) return { shells: told };
+  if (saveFrom === undefined) return {};
+  const first = told?.day === saveFrom ? told.first : today;
+  return given({ shells: { day: saveFrom, first } });
+}
