@@ -27,6 +27,7 @@ import {
   givenFeedings,
   keepsLog,
   resumed,
+  unknownBatches,
 } from "./log/index.js";
 import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
 import type { Finding, Result } from "./problem.js";
@@ -225,7 +226,7 @@ function planOf(
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
-    warnings: [...told.warnings, ...stockSide.warnings],
+    warnings: [...told.warnings, ...stockSide.warnings, ...unknownBatches(garden)],
     notes: [...needs.flatMap(signNotes), ...told.notes, ...strayNotes(strays, garden)],
     assumptions: [
       ...garden.assumptions,

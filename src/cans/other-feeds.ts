@@ -37,14 +37,15 @@ export function otherFeedDays(
 ): FeedDays {
   return new Map(
     garden.feeds.map((feed) => {
-      const given = garden.log
-        .filter((entry) => entry.feed === feed.name && entry.on <= today)
+      const entries = garden.log.filter((entry) => entry.feed === feed.name && entry.on <= today);
+      const given = entries
+        .filter(({ missed }) => !missed)
         .sort((a, b) => dayNumber(a.on) - dayNumber(b.on));
       const from = later(feed.from ?? garden.season.from, garden.season.from);
       const to = earlier(feed.to ?? garden.season.to, garden.season.to);
       const last = given.at(-1)?.on;
       // What a kept log does not hold was not given.
-      const isLogged = given.length > 0 || keepsLog(garden);
+      const isLogged = entries.length > 0 || keepsLog(garden);
       const isOpen = (day: Day): boolean =>
         !isLogged || (day >= today && day !== last && !isNearCalcium(feed, day, garden, calcium));
       const inSpan = seasonDays.filter((day) => from <= day && day <= to);

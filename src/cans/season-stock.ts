@@ -48,7 +48,7 @@ export function seasonStock(
     liquids.poured(liquids.of(batch.id)),
   );
   const findings = [
-    ...checkBatches(garden.stock.batches, today),
+    ...checkBatches(garden.stock, today),
     ...inHand.findings,
     ...liquids.findings,
     ...waterFindings(water, tables.chemistry, liquids.temperatureC),

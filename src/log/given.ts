@@ -45,7 +45,7 @@ export function givenFeedings(
   today: Day,
 ): GivenFeeding[] {
   return garden.log
-    .filter((entry) => entry.feed === undefined && entry.on <= today)
+    .filter((entry) => entry.feed === undefined && !entry.missed && entry.on <= today)
     .flatMap((entry) => {
       const plantings = plantingsOf(entry, garden, courses);
       const waterL = plantings.reduce((sum, planting) => sum + planting.waterL, 0);

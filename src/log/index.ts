@@ -7,4 +7,4 @@ export {
   type LoggedFeeding,
   resumed,
 } from "./given.js";
-export { dayOfFile, futureRecords, gardenOn, keepsLog } from "./records.js";
+export { dayOfFile, futureRecords, gardenOn, keepsLog, unknownBatches } from "./records.js";
