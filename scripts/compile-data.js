@@ -107,6 +107,8 @@ async function compiled(schemaFile) {
   const ajv = new (schema.$schema.includes("2020-12") ? Ajv2020 : Ajv)({
     allErrors: true,
     verbose: true,
+    // `planned` is an id or a number.
+    allowUnionTypes: true,
     // Kinds of text, as `day` and `volume`, are read by our own code after the check.
     validateFormats: false,
     code: { source: true, esm: true },

@@ -24,13 +24,24 @@ import {
   asScheduled,
   futureRecords,
   type GivenFeeding,
-  givenFeedings,
   keepsLog,
+  type Past,
+  pastOf,
   resumed,
+  settledToday,
+  unknownBatches,
 } from "./log/index.js";
-import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
+import {
+  missedOf,
+  renamedNotes,
+  signNote,
+  strayNotes,
+  takenAsGiven,
+  usedDefaults,
+  windowWarnings,
+} from "./notes/index.js";
 import type { Finding, Result } from "./problem.js";
-import type { Published } from "./published/index.js";
+import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import {
   type FeedRule,
   matchRules,
@@ -46,6 +57,7 @@ import {
   type Plan,
   type PlannedPlanting,
   type PlanNote,
+  publishedWith,
   type Round,
   seasonTotals,
 } from "./season/index.js";
@@ -63,8 +75,13 @@ export interface PlanTables extends StockTables {
 export interface PlanOptions {
   /** The day to plan from: stock can be made from it on, and logged gardens are planned anew from it. */
   readonly today: Day;
-  /** Days of an earlier plan to keep where that costs nothing, or little. */
-  readonly keep?: Published;
+  /**
+   * What the garden's calendar has told: its past happened so, its days to come are kept where that
+   * costs nothing. Without it nobody keeps a calendar of the garden, and the season is planned afresh.
+   */
+  readonly published?: Published;
+  /** Rounds above the fewest that may be spent on keeping published days; 0 unless given. */
+  readonly extraRounds?: number;
 }
 
 /**
@@ -76,7 +93,7 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, keep }: PlanOptions,
+  { today, published: told, extraRounds = 0 }: PlanOptions,
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
@@ -85,9 +102,11 @@ export function planSeason(
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
 
-  const days = feedingDays(garden, needs, today, keep);
-  const poured = pouredRounds(garden, needs, days, tables, today);
-  return poured.ok ? { ok: true, value: planOf(garden, needs, days, poured.value, today) } : poured;
+  const { published, renamed } = told ? withNewIds(told, garden) : { published: told, renamed: [] };
+  const days = feedingDays(garden, needs, published, extraRounds, today);
+  const poured = pouredRounds(garden, needs, days, published, tables, today);
+  if (!poured.ok) return poured;
+  return { ok: true, value: planOf(garden, needs, days, poured.value, { published, renamed }, today) };
 }
 
 /** A planting, its life, what feeds it when, and what was seen on it. */
@@ -139,29 +158,35 @@ interface FeedingDays {
   /** As they are from the garden alone, and as they go on from what was given. */
   readonly courses: readonly FeedingCourse[];
   readonly ahead: readonly FeedingCourse[];
-  readonly past: readonly GivenFeeding[];
+  readonly past: Past;
   /** Days on which anything can still be fed. */
   readonly allowed: readonly Day[];
   readonly schedule: Schedule;
   readonly otherFeeds: FeedDays;
 }
 
-/** Second step: what the log holds is past, what a kept log does not hold was not given. */
+/** Second step: what was published or written down is past, today's round is settled, the rest is chosen. */
 function feedingDays(
   garden: Garden,
   needs: readonly PlantingNeed[],
+  published: Published | undefined,
+  extraRounds: number,
   today: Day,
-  keep: Published | undefined,
 ): FeedingDays {
-  const isLogged = keepsLog(garden);
+  const isPastTold = published !== undefined || keepsLog(garden);
   const seasonDays = allowedDays(garden);
-  const allowed = seasonDays.filter((day) => !isLogged || day >= today);
+  const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
   const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = givenFeedings(garden, courses, today);
-  const otherFeeds = otherFeedDays(garden, seasonDays, past, today);
-  const ahead = keepingGaps(resumed(courses, past), otherFeeds, allowed);
-  const problem = { allowedDays: allowed, courses: ahead.map(({ course }) => course) };
-  const schedule = chooseDays(keepDays(problem, ahead, keep, today));
+  const past = pastOf(garden, courses, published, today);
+  const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
+  const ahead = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
+  const settled = settledToday(ahead, past.todays, today);
+  const problem = { allowedDays: allowed, courses: settled.after.map(({ course }) => course) };
+  const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
+  const schedule = {
+    feedings: [...settled.schedule.feedings, ...chosen.feedings],
+    unmet: [...settled.schedule.unmet, ...chosen.unmet],
+  };
   return { courses, ahead, past, allowed, schedule, otherFeeds };
 }
 
@@ -177,6 +202,7 @@ function pouredRounds(
   garden: Garden,
   needs: readonly PlantingNeed[],
   { courses, past, schedule, otherFeeds }: FeedingDays,
+  published: Published | undefined,
   tables: PlanTables,
   today: Day,
 ): Result<PouredRounds, Finding> {
@@ -193,10 +219,10 @@ function pouredRounds(
       return [[planting.id, { crop, spans, signLevel: level }] as const];
     }),
   );
-  const { feedings, strays } = asScheduled(past, courses, isGrowing);
+  const { feedings, strays } = asScheduled(past.given, courses, isGrowing);
   const demands = canDemands(garden, [...feedings, ...schedule.feedings], courses, contexts);
   const toCome = demands.filter((demand) => demand.given === undefined);
-  const stockSide = seasonStock(garden, toCome, tables, today);
+  const stockSide = seasonStock(garden, toCome, past.taken, published, tables, today);
   if (!stockSide.ok) return stockSide;
   const { pouredFor, tapCalciumMgPerL } = stockSide.value;
   const feeds = otherFeedMixes(garden, otherFeeds, ({ id, transplanted }, day) => {
@@ -211,8 +237,9 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { ahead, allowed, schedule }: FeedingDays,
+  { ahead, allowed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
+  { published, renamed }: { readonly published: Published | undefined; readonly renamed: readonly Renamed[] },
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
@@ -225,12 +252,20 @@ function planOf(
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
-    warnings: [...told.warnings, ...stockSide.warnings],
-    notes: [...needs.flatMap(signNotes), ...told.notes, ...strayNotes(strays, garden)],
+    warnings: [...told.warnings, ...stockSide.warnings, ...unknownBatches(garden)],
+    notes: [
+      ...needs.flatMap(signNotes),
+      ...told.notes,
+      ...strayNotes(strays, garden),
+      ...renamedNotes(renamed, today),
+    ],
+    ...missedOf(past.notGiven, garden),
+    published: publishedWith(published, rounds, stockSide.stock.making, today),
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
       ...usedDefaults(garden, ahead),
+      ...takenAsGiven(past.silentDays),
       ...stockSide.assumptions,
     ],
     totals: seasonTotals(rounds),

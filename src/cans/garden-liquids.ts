@@ -62,7 +62,7 @@ export function waitingBottles(
   const readyOn = new Map<string, Day>();
   const warnings: PlanWarning[] = [];
   for (const batch of garden.stock.batches) {
-    if (batch.ph === undefined) continue;
+    if (batch.ph === undefined || batch.thrownAway !== undefined) continue;
     const days = making.reaction[batch.acid].days;
     const state = readiness(chemistry, liquids.recipeOf(batch.acid).jar, { ph: batch.ph }, days);
     if (!state.ok || state.value.ready) continue;

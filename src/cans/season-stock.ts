@@ -1,7 +1,8 @@
 /** The stock side of a season: bottles in hand, batches to make, and the bottle for each can. */
-import type { Day } from "../dates.js";
+import { addDays, type Day } from "../dates.js";
 import { type Garden, totalOf } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
+import type { Published } from "../published/index.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
 import {
   bottlesInHand,
@@ -9,11 +10,16 @@ import {
   type Dose,
   planStock,
   type Recipe,
+  shellsFor,
   shellsSinceLastBatch,
+  type Standing,
+  standingBatches,
   type StockNeed,
   type StockPlan,
   type StockTables,
+  type Taken,
   tapCalciumMgPerL,
+  timesOfMaking,
   waterFindings,
   waterReport,
   wayOfMaking,
@@ -35,20 +41,29 @@ export interface StockSide {
   readonly assumptions: readonly string[];
 }
 
-/** @returns findings where what the file says of batches, log or water cannot be */
+/**
+ * @param demands what is still to be given
+ * @param taken what left the bottles before
+ * @returns findings where what the file says of batches, log or water cannot be
+ */
 export function seasonStock(
-  garden: Garden,
+  file: Garden,
   demands: readonly CanDemand[],
+  taken: readonly Taken[],
+  published: Published | undefined,
   tables: StockTables,
   today: Day,
 ): Result<StockSide, Finding> {
+  const standing = standingBatches(file, published, timesOfMaking(file.stock, tables.making), today);
+  const batches = [...file.stock.batches, ...standing.taken];
+  const garden = { ...file, stock: { ...file.stock, batches } };
   const water = waterReport(tables.chemistry, garden.sourceWater);
   const liquids = gardenLiquids(garden, tables);
-  const inHand = bottlesInHand(garden.stock.batches, garden.log, today, tables.making, (batch) =>
+  const inHand = bottlesInHand(batches, taken, today, tables.making, (batch) =>
     liquids.poured(liquids.of(batch.id)),
   );
   const findings = [
-    ...checkBatches(garden.stock.batches, today),
+    ...checkBatches(file.stock, today),
     ...inHand.findings,
     ...liquids.findings,
     ...waterFindings(water, tables.chemistry, liquids.temperatureC),
@@ -64,6 +79,8 @@ export function seasonStock(
     liquids.usual,
     tables.chemistry.kitchen.shellPerEggG.value,
     way.dryDays + way.reactionDays,
+    published,
+    standing,
     today,
   );
   const ahead = demands.filter((demand) => demand.day >= today && demand.waterL > 0);
@@ -74,6 +91,9 @@ export function seasonStock(
     away: garden.feeding.away,
     needs: ahead.map((demand): StockNeed => needOf(demand, newGPerL)),
     bottles: waiting.bottles,
+    underWay: standing.underWay,
+    toBegin: standing.toBegin,
+    told: published?.batches ?? [],
     making: way,
     shells: shells.supply,
     mlFor: (need, strengthGPerL, before) => {
@@ -113,10 +133,26 @@ function shellSupply(
   usual: Recipe,
   gPerShell: number,
   leadDays: number,
+  published: Published | undefined,
+  standing: Standing,
   today: Day,
 ): { supply: Parameters<typeof planStock>[0]["shells"]; assumptions: string[] } {
   const { shellsPerWeek: perWeek, shellsInHand, batches } = garden.stock;
   const gPerL = (usual.shellG * 1000) / usual.makesMl;
+  const keptFrom = published?.shells?.day;
+  if (keptFrom !== undefined && keptFrom <= today) {
+    // What was begun since the count began has taken its shells.
+    const used = [
+      ...batches.flatMap(({ shellsOut, made, volumeMl }) => ({
+        startOn: shellsOut ?? addDays(made, -leadDays),
+        volumeMl,
+      })),
+      ...standing.underWay,
+    ].filter(({ startOn }) => startOn >= keptFrom);
+    const { eggs } = shellsFor(totalOf(used.map(({ volumeMl }) => volumeMl)), { gPerShell, gPerL });
+    const inHand = (shellsInHand ?? 0) - eggs;
+    return { supply: { ...given({ perWeek }), inHand, keptFrom, gPerShell, gPerL }, assumptions: [] };
+  }
   const since = shellsSinceLastBatch(perWeek ?? 0, batches, leadDays, today);
   const isAssumed = perWeek !== undefined && shellsInHand === undefined;
   return {

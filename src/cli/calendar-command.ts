@@ -1,20 +1,21 @@
 import { calendarChanges, calendarText, type CalendarUse, planEvents } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
-import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
 import { changeCounts } from "./changes-text.js";
-import { earlierCalendar, type EarlierFile, readCalendarFile } from "./earlier-files.js";
-import { exists, isDevice, writeText } from "./files.js";
-import { loadGarden } from "./load.js";
+import { isDevice, writeText } from "./files.js";
+import { type LoadedGarden, loadGarden } from "./load.js";
+import { ownCalendar } from "./published-state.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { resolve } from "node:path";
 
 export interface CalendarOptions {
   readonly out?: string;
   readonly for: CalendarUse;
   readonly stamp?: string;
   readonly today?: Day;
+  readonly extraRounds?: number;
 }
 
 export async function calendarCommand(
@@ -22,30 +23,25 @@ export async function calendarCommand(
   options: CalendarOptions,
   shell: Shell,
 ): Promise<number> {
-  const { today } = options;
+  const { today, extraRounds } = options;
   const out = options.out === "-" ? undefined : options.out;
-  const before =
-    out !== undefined && (await exists(out)) && !(await isDevice(out))
-      ? await readCalendarFile(out, shell)
-      : undefined;
+  const isPublishing = out !== undefined && !(await isDevice(out));
   const loaded = await loadGarden(file, shell, {
-    ...given({ today }),
-    ...(before === undefined ? {} : { keep: before.published }),
+    ...given({ today, extraRounds }),
+    ...(isPublishing ? { calendarOut: out, isForWriting: true } : {}),
     isTimeless: true,
   });
   if (!loaded.ok) return reportProblems(loaded.problems, {}, shell);
-  const { plan } = loaded.value;
+  const { garden, plan, earlier } = loaded.value;
+  const own = ownCalendar(file, garden);
+  // Beside the calendar that the garden file names, any other is a copy that no plan goes on from.
+  const isCopy = !isPublishing || (own !== undefined && own !== resolve(out));
+  const text = textOver(loaded.value, isCopy, options, shell);
   if (out === undefined) {
-    shell.stdout(textOver(undefined, plan, options, shell));
+    shell.stdout(text);
     return exitCodes.fine;
   }
-  let earlier: EarlierFile | undefined;
-  if (before !== undefined) {
-    const found = earlierCalendar(before, plan.garden.id);
-    if (!found.ok) return reportProblems(found.problems, {}, shell);
-    earlier = found.value;
-  }
-  const outcome = await writeText(out, textOver(earlier, plan, options, shell));
+  const outcome = await writeText(out, text, isCopy ? undefined : earlier?.bytes);
   const told =
     earlier === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")
@@ -56,17 +52,17 @@ export async function calendarCommand(
 
 /** A first file bears no time of its making unless one is given; a revision bears its own. */
 function textOver(
-  earlier: EarlierFile | undefined,
-  plan: Plan,
+  { plan, earlier }: LoadedGarden,
+  isCopy: boolean,
   options: CalendarOptions,
   shell: Shell,
 ): string {
   const stamp = options.stamp ?? (earlier === undefined ? undefined : shell.now());
   const calendar = calendarText(plan, {
     for: options.for,
-    today: options.today ?? shell.today(plan.garden.timezone),
-    ...given({ stamp }),
-    ...(earlier === undefined ? {} : { previous: earlier.text }),
+    today: plan.today,
+    isCopy,
+    ...given({ stamp, previous: earlier?.text }),
   });
   // The earlier file has been read without problems.
   if (!calendar.ok) throw new CommandError(exitCodes.problems, calendar.problems[0]?.message ?? "");

@@ -39,10 +39,14 @@ export interface Garden {
   readonly stock: StockSettings;
   readonly beds: readonly Bed[];
   readonly feeds: readonly OtherFeed[];
+  /** What a past round is that was published and of which the log says nothing. */
+  readonly unlogged: "given" | "not-given";
   readonly log: readonly LogEntry[];
   readonly signs: readonly SignSeen[];
   /** Path of the grower's own rule file, as written. */
   readonly rulesFile?: string;
+  /** Path of the calendar file that this garden publishes, as written: beside the garden file or below. */
+  readonly calendarFile?: string;
   /** Defaults used because the file was silent, in words for the grower. */
   readonly assumptions: readonly string[];
 }
@@ -88,13 +92,28 @@ export interface StockSettings {
   readonly shellsInHand?: number;
   /** Share of calcium carbonate in the dry shell, 0 to 1. */
   readonly shellPurity: number;
+  /** Bottled; also those thrown away since. */
   readonly batches: readonly BatchInHand[];
+  /** Under way: neither bottled nor given up. */
+  readonly begun: readonly BatchBegun[];
+  /** Given up before they were bottled. */
+  readonly dropped: readonly BatchDropped[];
+}
+
+interface ListedBatch {
+  readonly id: string;
+  /** Id or number of the published batch that it stands for. */
+  readonly planned?: string;
+  readonly path: FilePath;
 }
 
 /** A batch the grower has already made. */
-export interface BatchInHand {
-  readonly id: string;
+export interface BatchInHand extends ListedBatch {
+  readonly shellsOut?: Day;
+  readonly acidIn?: Day;
   readonly made: Day;
+  /** From this day on there is nothing in its bottles. */
+  readonly thrownAway?: Day;
   readonly volumeMl: number;
   readonly leftMl: number;
   /** The day `left` was measured: log entries after it come off. Without it every log entry that names the batch does. */
@@ -105,7 +124,22 @@ export interface BatchInHand {
   /** Measured calcium, g/L; overrides the computed strength. */
   readonly strengthGPerL?: number;
   readonly ph?: number;
-  readonly path: FilePath;
+}
+
+/** A batch on its way; at least one of its days is there. */
+export interface BatchBegun extends ListedBatch {
+  readonly shellsOut?: Day;
+  readonly acidIn?: Day;
+  /** What it is to be. */
+  readonly volumeMl: number;
+  readonly acid: Acid;
+  readonly keep: KeptIn;
+}
+
+/** A batch that was not begun or never bottled, and the day on which that was settled. */
+export interface BatchDropped extends ListedBatch {
+  readonly on: Day;
+  readonly how: "missed" | "thrown-away";
 }
 
 export interface Bed {
@@ -176,6 +210,10 @@ export interface OtherFeed {
 
 export interface LogEntry {
   readonly on: Day;
+  /** It was not given: has neither amount nor batch. */
+  readonly missed?: true;
+  /** The published day that it stands for. */
+  readonly round?: Day;
   /** Exactly one of planting, bed; neither for the whole round. */
   readonly planting?: string;
   readonly bed?: string;

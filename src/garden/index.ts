@@ -16,6 +16,7 @@ export { decodeText } from "./decode.js";
 export {
   type Acid,
   type Amounts,
+  type BatchBegun,
   type BatchInHand,
   type Bed,
   type CalendarWishes,

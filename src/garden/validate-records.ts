@@ -79,7 +79,7 @@ export function validateFeeds(
 
 export function validateLog(
   log: readonly Entry<LogFile>[],
-  references: References<"plantings" | "beds" | "batches" | "feeds">,
+  references: References<"plantings" | "beds" | "feeds">,
 ): LogEntry[] {
   return log.flatMap((entry): LogEntry[] => {
     const { raw, path } = entry;
@@ -94,13 +94,26 @@ export function validateLog(
     const keep = "; one that is gone stays in its bed, with `removed:` and the day";
     const planting = known(entry, "planting", references.plantings, keep);
     const bed = known(entry, "bed", references.beds);
-    const batch = known(entry, "batch", references.batches);
     const feed = known(entry, "feed", references.feeds);
     const stockL = entry.quantity("stock", "volume", stockBounds);
     const stockMl = stockL === undefined ? undefined : stockL * 1000;
-    const route = entry.among(routes, "route");
+    const missed = entry.among([true] as const, "missed");
+    const poured = (["stock", "batch"] as const).find((key) => raw[key] !== undefined);
+    if (missed && poured !== undefined)
+      entry.report({
+        code: "log-missed-stock",
+        path: entry.at(poured),
+        message: `the feeding was missed, and the entry has \`${poured}\``,
+        mend: `take out \`${poured}\`, or \`missed\` if it was given`,
+      });
+    const more = {
+      // One that is not listed is warned of with the plan: the calendar may know it.
+      batch: entry.text("batch"),
+      route: entry.among(routes, "route"),
+      round: entry.day("round"),
+    };
     if (on === undefined) return [];
-    return [{ on, ...given({ planting, bed, batch, stockMl, route, feed }), path }];
+    return [{ on, ...given({ missed, planting, bed, stockMl, feed, ...more }), path }];
   });
 }
 

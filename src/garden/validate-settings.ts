@@ -85,6 +85,23 @@ export function validateCalendar(
   };
 }
 
+/** Nothing elsewhere on the computer is written because a garden file says so. */
+export function validateCalendarFile(entry: Entry<Calendar>): string | undefined {
+  const file = entry.text("file");
+  if (file === undefined || file === "") return undefined;
+  const isElsewhere = /^[/~]|^[A-Za-z]:|\\/.test(file) || file.split("/").includes("..");
+  if (!isElsewhere && /[^/]\.ics$/i.test(file)) return file;
+  entry.report({
+    code: "calendar-file",
+    path: entry.at("file"),
+    message: isElsewhere
+      ? `\`${file}\` does not lie beside the garden file or below it`
+      : `\`${file}\` is no name of a calendar file`,
+    mend: "write a name that ends in .ics, like weir.ics or public/weir.ics",
+  });
+  return undefined;
+}
+
 function reminderMinBefore(
   entry: Entry<Reminder>,
   timeOfDay: string | undefined,

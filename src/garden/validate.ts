@@ -15,7 +15,12 @@ import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
 import { validateBeds } from "./validate-beds.js";
 import { validateFeeds, validateLog, validateSigns } from "./validate-records.js";
-import { validateCalendar, validateFeeding, validateSourceWater } from "./validate-settings.js";
+import {
+  validateCalendar,
+  validateCalendarFile,
+  validateFeeding,
+  validateSourceWater,
+} from "./validate-settings.js";
 import { validateStock } from "./validate-stock.js";
 import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
@@ -76,7 +81,6 @@ function gardenOf(
     plantings: new Set(plantings.map(({ id }) => id)),
     crops: new Set(plantings.filter(isKnown).map(({ crop }) => crop)),
     listed: new Set(plantings.filter((p) => p.feed === "no" && !isKnown(p)).map(({ id }) => id)),
-    batches: new Set(stock.batches.map(({ id }) => id)),
   };
   const feeds = validateFeeds(file.entries("feeds"), references, validation);
   const feedNames = new Set(feeds.map((feed) => feed.name));
@@ -114,9 +118,13 @@ function gardenOf(
     stock,
     beds,
     feeds,
+    unlogged: file.among(["given", "not-given"] as const, "unlogged") ?? "given",
     log,
     signs,
-    ...given({ rulesFile: file.text("rules") }),
+    ...given({
+      rulesFile: file.text("rules"),
+      calendarFile: validateCalendarFile(file.inner("calendar")),
+    }),
   };
 }
 

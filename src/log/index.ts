@@ -6,6 +6,7 @@ export {
   type LoggedFeeding,
   resumed,
 } from "./given.js";
-export { type NotGiven, type Past, pastOf, type Taken } from "./past.js";
+export { type NotGiven, type Past, pastOf } from "./past.js";
 export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
-export { dayBefore, dayOfFile, futureRecords, gardenOn, keepsLog } from "./records.js";
+export { settledToday } from "./settled-today.js";
+export { dayBefore, dayOfFile, futureRecords, gardenOn, keepsLog, unknownBatches } from "./records.js";

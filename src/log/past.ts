@@ -6,8 +6,8 @@
 import type { Day } from "../dates.js";
 import type { FeedingCourse } from "../days/index.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
-import type { FilePath } from "../problem.js";
 import type { Published, PublishedPour } from "../published/index.js";
+import type { Taken } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import { claimedDays } from "./claims.js";
 import type { GivenFeeding } from "./given.js";
@@ -32,15 +32,6 @@ export interface NotGiven {
   readonly route: Route;
   readonly day: Day;
   readonly why: "log" | NonNullable<LineFeeding["prevented"]>;
-}
-
-export interface Taken {
-  readonly day: Day;
-  /** Absent where nobody said which bottle. */
-  readonly batch?: string;
-  readonly ml: number;
-  /** Of the log entry with this amount; absent where it is the published one. */
-  readonly path?: FilePath;
 }
 
 /** @param published undefined for a garden whose calendar nobody keeps: then the log alone tells */

@@ -1,7 +1,10 @@
 /** What the garden file has written down of its days: log, signs, bottles. */
 import { addDays, type Day, type DaySpan, later } from "../dates.js";
-import type { Garden } from "../garden/index.js";
+import type { BatchBegun, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
+import type { PlanWarning } from "../season/index.js";
+import { didYouMean } from "../suggest.js";
+import { given } from "../values.js";
 
 /** A grower who logs anything at all keeps a log: what is not in it was not given. */
 export function keepsLog(garden: Garden): boolean {
@@ -19,7 +22,15 @@ export function dayOfFile(garden: Garden): Day {
   const told = [
     ...garden.log.map((entry) => entry.on),
     ...garden.signs.map((sign) => sign.on),
-    ...garden.stock.batches.flatMap(({ made, leftOn }) => [made, leftOn ?? made]),
+    ...garden.stock.batches.flatMap(({ made, leftOn, thrownAway }) => [
+      made,
+      leftOn ?? made,
+      thrownAway ?? made,
+    ]),
+    ...garden.stock.begun.flatMap(({ shellsOut, acidIn }) =>
+      [shellsOut ?? [], acidIn ?? []].flat(),
+    ),
+    ...garden.stock.dropped.map(({ on }) => on),
   ];
   return told.reduce(later, dayBefore(garden.season));
 }
@@ -31,27 +42,70 @@ export function dayBefore(season: DaySpan): Day {
 
 /** The garden as its file would have stood on a day: without what was given, seen or made later. */
 export function gardenOn(garden: Garden, day: Day): Garden {
-  const batches = garden.stock.batches
-    .filter(({ made }) => made <= day)
-    .map(({ leftOn, ...batch }) =>
-      leftOn === undefined
-        ? batch
-        : leftOn <= day
-          ? { ...batch, leftOn }
-          : { ...batch, leftMl: batch.volumeMl },
-    );
   return {
     ...garden,
-    stock: { ...garden.stock, batches },
+    stock: { ...garden.stock, ...batchesOn(garden.stock, day) },
     log: garden.log.filter(({ on }) => on <= day),
     signs: garden.signs.filter(({ on }) => on <= day),
   };
 }
 
+type Batches = Pick<Garden["stock"], "batches" | "begun" | "dropped">;
+
+function batchesOn({ batches, begun, dropped }: Batches, day: Day): Batches {
+  const upTo = (done: Day | undefined): Day | undefined =>
+    done !== undefined && done <= day ? done : undefined;
+  const underWay = [...batches.filter(({ made }) => made > day), ...begun].map(
+    ({ id, planned, shellsOut, acidIn, volumeMl, acid, keep, path }): BatchBegun => ({
+      id,
+      ...given({ planned, shellsOut: upTo(shellsOut), acidIn: upTo(acidIn) }),
+      ...{ volumeMl, acid, keep, path },
+    }),
+  );
+  return {
+    batches: batches
+      .filter(({ made }) => made <= day)
+      .map(({ leftOn, thrownAway, ...batch }) => ({
+        ...batch,
+        ...given({ leftOn: upTo(leftOn), thrownAway: upTo(thrownAway) }),
+        ...(leftOn !== undefined && leftOn > day ? { leftMl: batch.volumeMl } : {}),
+      })),
+    begun: underWay.filter(({ shellsOut, acidIn }) => (shellsOut ?? acidIn) !== undefined),
+    dropped: dropped.filter(({ on }) => on <= day),
+  };
+}
+
+/** Bottles that the log pours from and that the file does not list. */
+export function unknownBatches({ log, stock }: Garden): PlanWarning[] {
+  const bottled = new Set([...stock.batches, ...stock.begun].map(({ id }) => id));
+  return log.flatMap(({ on, batch, bed, planting }) => {
+    if (batch === undefined || bottled.has(batch)) return [];
+    const isDropped = stock.dropped.some(({ id }) => id === batch);
+    return [
+      {
+        code: "batch-unknown",
+        ...given({ planting, bed }),
+        day: on,
+        message: isDropped
+          ? `the log of ${on} pours from batch ${batch}, which was never bottled`
+          : `the log of ${on} pours from batch ${batch}, which is not listed; it is taken off no bottle`,
+        mend: isDropped
+          ? "correct `batch` there, or give its day with `made` under `stock: { batches: ... }`"
+          : didYouMean(
+              batch,
+              bottled,
+              "list it under `stock: { batches: ... }`, or correct `batch` there",
+            ),
+      },
+    ];
+  });
+}
+
 /** What cannot have been given or seen yet. */
 export function futureRecords(garden: Garden, today: Day): Finding[] {
   const kinds = [
-    { records: garden.log, code: "log-in-future", done: "given" },
+    { records: garden.log.filter(({ missed }) => !missed), code: "log-in-future", done: "given" },
+    { records: garden.log.filter(({ missed }) => missed), code: "log-in-future", done: "missed" },
     { records: garden.signs, code: "sign-in-future", done: "seen" },
   ];
   return kinds.flatMap(({ records, code, done }) =>

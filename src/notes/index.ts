@@ -1,3 +1,4 @@
+export { missedOf, renamedNotes, takenAsGiven } from "./past-notes.js";
 export { type Advice, gardenAdvice } from "./advice.js";
 export {
   type BatchReport,

@@ -46,7 +46,7 @@ function missedNote({ window, fedOn, of: { course, planting } }: Unserved): Plan
     code: "missed",
     planting: id,
     day: fedOn ?? window.latest,
-    message: `${id} (${cropWord}): a feeding was due by ${window.latest} and the log holds none${since}; ${next}`,
+    message: `${id} (${cropWord}): a feeding was due by ${window.latest} and none was given${since}; ${next}`,
     advice: [],
   };
 }
@@ -89,9 +89,9 @@ function mendFor(avoided: readonly Day[]): string {
 /** What the log gives to a planting that was not growing, or that no rule feeds. */
 export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): PlanNote[] {
   const plantings = garden.beds.flatMap((bed) => bed.plantings);
-  return strays.flatMap(({ planting: id, day, stockMl }): PlanNote[] => {
+  return strays.flatMap(({ planting: id, day, stockMl, asPublished }): PlanNote[] => {
     const planting = plantings.find((p) => p.id === id);
-    if (planting === undefined) return [];
+    if (planting === undefined || asPublished) return [];
     const amount = stockMl === undefined ? "stock" : `${decimal(stockMl, 1)} mL of stock`;
     return [
       {

@@ -8,4 +8,5 @@ export {
   type PublishedPour,
   type PublishedRound,
 } from "./published.js";
+export { type Renamed, withNewIds } from "./renamed.js";
 export { isPublished, readRecord, recordLines, type RecordLine } from "./record.js";

@@ -22,7 +22,7 @@ export {
   type WaterReport,
   waterReport,
 } from "./chemistry/index.js";
-export { bottlesInHand, checkBatches, wholeMl } from "./ledger/index.js";
+export { bottlesInHand, checkBatches, type Taken, wholeMl } from "./ledger/index.js";
 export {
   type AccountLine,
   type Discard,
@@ -36,7 +36,7 @@ export {
   type StockNeed,
   type StockPlan,
 } from "./making-problem.js";
-export { type StockTables, wayOfMaking } from "./making-rules.js";
+export { type StockTables, timesOfMaking, wayOfMaking } from "./making-rules.js";
 export {
   type BatchSize,
   bottleStock,
@@ -50,9 +50,12 @@ export {
   type RecipeMeans,
   type RecipeStep,
   referenceStockGPerL,
+  shellsFor,
   shellsSinceLastBatch,
   soundRecipe,
   spoonsText,
+  type Standing,
+  standingBatches,
   vesselText,
   visitOf,
   weightText,

@@ -22,10 +22,15 @@
  * strained. Its volume is rounded up to a full step (`batchStepMl`), is at least `smallestMl`, and never
  * more than `largestMl`; several may be made at a time.
  *
+ * A batch under way is given: it keeps its days and volume, and serves like a bottle that is not ready
+ * yet. Published batches that are not begun are kept where they cover as much as new ones would, are
+ * as few, and hold little more.
+ *
  * When shells are too few, feedings are covered in date order as far as the shells go, and what is
  * lost is named; the aims then hold for each stretch between losses.
  */
 import type { Day, DaySpan } from "../dates.js";
+import type { PublishedBatch } from "../published/index.js";
 import type { WayOfMaking } from "./making-rules.js";
 
 export interface MakingProblem {
@@ -36,10 +41,27 @@ export interface MakingProblem {
   readonly needs: readonly StockNeed[];
   /** As they stand today. Any order; ids unique. */
   readonly bottles: readonly StockBottle[];
+  /** Begun already: they keep their days and volumes. */
+  readonly underWay?: readonly UnderWay[];
+  /** Published batches that are not begun: kept where they are as good, else their names are. */
+  readonly toBegin?: readonly PublishedBatch[];
+  /** All that ever were published: their numbers and ids are not drawn again. */
+  readonly told?: readonly PublishedBatch[];
   readonly making: WayOfMaking;
   readonly shells: ShellSupply;
   /** mL of a stock of that strength that a need takes; {@link doseMl} when not given. */
   readonly mlFor?: DoseRule;
+}
+
+/** A batch that has its days. */
+export interface UnderWay {
+  readonly id: string;
+  /** Drawn once: what people call it. */
+  readonly number: number;
+  readonly startOn: Day;
+  readonly acidOn: Day;
+  readonly readyOn: Day;
+  readonly volumeMl: number;
 }
 
 /** One feeding's stock. */
@@ -77,8 +99,10 @@ export interface StockBottle {
 export interface ShellSupply {
   /** Eggs' shells kept in a week; absent when shells are not counted. */
   readonly perWeek?: number;
-  /** Shells already kept today. */
+  /** Shells already kept when the count begins. */
   readonly inHand: number;
+  /** Every shell is kept from that day on; today unless given. */
+  readonly keptFrom?: Day;
   readonly gPerShell: number;
   /** Dry shell that a litre of stock takes. */
   readonly gPerL: number;
@@ -116,6 +140,10 @@ export type MakingStep = (typeof makingSteps)[number];
 export interface PlannedBatch {
   /** `batch-2027-06-12` for the one strained that day, then `batch-2027-06-12b`. */
   readonly id: string;
+  /** Drawn once: what people call it. */
+  readonly number: number;
+  /** Shells are out already, or the day for it is today. */
+  readonly underWay?: true;
   /** Shells are set out to dry. */
   readonly startOn: Day;
   /** Strained and bottled; it may be used from this day on. */

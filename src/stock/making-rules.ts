@@ -56,9 +56,9 @@ export function wayOfMaking(
   strengthGPerL: number,
 ): WayOfMaking {
   const largestMl = Math.floor(settings.largestBatchMl);
-  const reactionDays = rules.reaction[settings.acid].days;
+  const { dryDays, reactionDays } = timesOfMaking(settings, rules);
   return {
-    dryDays: rules.dry_shells.days,
+    dryDays,
     reactionDays,
     longestStandDays: Math.max(reactionDays, rules.longest_stand.days),
     shelfLifeDays: rules.shelf_life[settings.keep].days,
@@ -69,6 +69,14 @@ export function wayOfMaking(
     bottleMl: settings.bottleMl,
     strengthGPerL,
   };
+}
+
+/** How long shells dry and acid works, at the least. */
+export function timesOfMaking(
+  { acid }: Pick<StockSettings, "acid">,
+  rules: MakingRules,
+): Pick<WayOfMaking, "dryDays" | "reactionDays"> {
+  return { dryDays: rules.dry_shells.days, reactionDays: rules.reaction[acid].days };
 }
 
 /**

@@ -273,11 +273,6 @@ test.each([
   ["an unknown planting", ["--planting", "tomz", "--stock", "5 mL"], /did you mean `toms`\?/],
   ["an unknown planting without an amount", ["--planting", "tomz"], /did you mean `toms`\?/],
   ["an unknown bed", ["--bed", "west", "--stock", "5 mL"], /there is no bed `west`/],
-  [
-    "an unknown batch",
-    ["--planting", "toms", "--stock", "5 mL", "--batch", "B9"],
-    /there is no batch `B9`/,
-  ],
   ["an unknown feed", ["--feed", "kelp"], /there is no feed `kelp`/],
   [
     "a day to come",
@@ -409,7 +404,7 @@ test("the example in the middle of its season takes another entry", async () => 
   const argv = ["log", path, "--on", "2027-07-05", "--planting", "peppers", "--stock", "15 mL"];
   const { code, stdout } = await cli([...argv, "--batch", "B1"], { today: "2027-07-05" });
   expect({ code, stdout }).toMatchObject({ code: 0 });
-  expect(logOf(path)).toHaveLength(5);
+  expect(logOf(path)).toHaveLength(6);
   expect(readFileSync(path, "utf8").split("\n")).toEqual(
     expect.arrayContaining(readFileSync(examplePath("mid-season"), "utf8").split("\n")),
   );

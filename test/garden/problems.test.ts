@@ -255,9 +255,24 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
     "unknown-reference 14:35",
   ],
   [
-    "a log entry of an unknown batch",
-    garden({}, "log: [{ on: 2027-06-05, batch: B1 }]"),
-    "unknown-reference 14:32",
+    "a missed feeding with an amount",
+    garden({}, "log: [{ on: 2027-06-12, planting: toms, missed: true, stock: 30 mL }]"),
+    "log-missed-stock 14:62",
+  ],
+  [
+    "a missed feeding from a batch",
+    garden({}, "log: [{ on: 2027-06-12, missed: true, batch: B1 }]"),
+    "log-missed-stock 14:46",
+  ],
+  [
+    "a calendar file elsewhere on the computer",
+    garden({}, "calendar: { file: ../weir.ics }"),
+    "calendar-file 14:19",
+  ],
+  [
+    "a calendar file that is another file",
+    garden({}, "calendar: { file: garden.yaml }"),
+    "calendar-file 14:19",
   ],
   [
     "a log entry of an unknown feed",
@@ -333,6 +348,37 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
       "    - { id: B1, made: 2027-04-15, volume: 1 L }",
     ),
     "duplicate-batch 17:13",
+  ],
+  [
+    "a batch without a day",
+    garden({}, "stock: { batches: [{ id: B1, volume: 1 L }] }"),
+    "batch-no-day 14:20",
+  ],
+  [
+    "a batch bottled before its acid was in",
+    garden(
+      {},
+      "stock: { batches: [{ id: B1, acid_in: 2027-04-02, made: 2027-04-01, volume: 1 L }] }",
+    ),
+    "batch-days 14:57",
+  ],
+  [
+    "a batch bottled and given up",
+    garden(
+      {},
+      "stock: { batches: [{ id: B1, made: 2027-04-01, missed: 2027-04-02, volume: 1 L }] }",
+    ),
+    "batch-days 14:56",
+  ],
+  [
+    "a batch with something left that is not bottled",
+    garden({}, "stock: { batches: [{ id: B1, acid_in: 2027-04-01, volume: 1 L, left: 500 mL }] }"),
+    "batch-not-made 14:70",
+  ],
+  [
+    "a batch that stands for no text and no number",
+    garden({}, "stock: { batches: [{ id: B1, planned: true, made: 2027-04-01, volume: 1 L }] }"),
+    "schema-type 14:39",
   ],
   [
     "a batch of no strength",

@@ -161,6 +161,8 @@ describe("stock", () => {
       largestBatchMl: 2000,
       shellPurity: 0.94,
       batches: [],
+      begun: [],
+      dropped: [],
     });
   });
 
@@ -187,6 +189,43 @@ describe("stock", () => {
       shellsPerWeek: 10,
       shellPurity: 0.9,
     });
+  });
+
+  test("batches are bottled, on their way or given up as their days have it", () => {
+    const volume = "1 L";
+    const batches = [
+      { id: "B1", shells_out: "2027-04-17", made: "2027-04-20", planned: 1, volume },
+      { id: "B2", made: "2027-04-20", thrown_away: "2027-04-20", volume },
+      { id: "B3", shells_out: "2027-05-01", acid_in: "2027-05-02", volume },
+      { id: "B4", acid_in: "2027-05-02", thrown_away: "2027-05-04", volume },
+      { id: "B5", planned: "batch-2027-06-12", missed: "2027-06-01", volume },
+    ];
+    const { stock } = aGarden({ stock: { keep: "fridge", batches } });
+    expect(stock.batches).toMatchObject([
+      { id: "B1", planned: "1", shellsOut: "2027-04-17", made: "2027-04-20", leftMl: 1000 },
+      { id: "B2", made: "2027-04-20", thrownAway: "2027-04-20" },
+    ]);
+    expect(stock.begun).toEqual([
+      {
+        id: "B3",
+        shellsOut: "2027-05-01",
+        acidIn: "2027-05-02",
+        volumeMl: 1000,
+        acid: "citric",
+        keep: "fridge",
+        path: ["stock", "batches", 2],
+      },
+    ]);
+    expect(stock.dropped).toEqual([
+      { id: "B4", on: "2027-05-04", how: "thrown-away", path: ["stock", "batches", 3] },
+      {
+        id: "B5",
+        planned: "batch-2027-06-12",
+        on: "2027-06-01",
+        how: "missed",
+        path: ["stock", "batches", 4],
+      },
+    ]);
   });
 
   test("batches are kept and made as the stock is, unless they say otherwise", () => {
@@ -320,6 +359,25 @@ describe("other feeds, log and signs", () => {
       },
     ],
   };
+
+  test("an entry may tell what was missed, and the round it stands for", () => {
+    const log = [
+      { on: "2027-06-13", round: "2027-06-12", planting: "toms", batch: "gone" },
+      { on: "2027-06-26", missed: true },
+    ];
+    const garden = aGarden({ ...differs, log, unlogged: "not-given" });
+    expect(garden.unlogged).toBe("not-given");
+    expect(aGarden().unlogged).toBe("given");
+    expect(garden.log).toMatchObject([
+      { on: "2027-06-13", round: "2027-06-12", batch: "gone" },
+      { on: "2027-06-26", missed: true },
+    ]);
+  });
+
+  test("the calendar it publishes lies beside it or below", () => {
+    expect(aGarden({ calendar: { file: "public/weir.ics" } }).calendarFile).toBe("public/weir.ics");
+    expect(aGarden()).not.toHaveProperty("calendarFile");
+  });
 
   test("a feed comes every so many days or on days of the week, for what it names", () => {
     expect(aGarden(differs).feeds).toMatchObject([

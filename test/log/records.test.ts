@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { addDays, day } from "../../src/dates.js";
-import { dayOfFile, futureRecords, gardenOn, keepsLog } from "../../src/log/records.js";
+import {
+  dayOfFile,
+  futureRecords,
+  gardenOn,
+  keepsLog,
+  unknownBatches,
+} from "../../src/log/records.js";
 import { aGarden } from "../support/a-garden.js";
 
 const batch = { id: "B1", made: "2027-05-10", volume: "500 mL", left: "120 mL" };
@@ -39,6 +45,66 @@ describe("the garden on an earlier day", () => {
     expect(gardenOn(garden, day("2027-06-20")).stock.batches).toMatchObject([{ leftMl: 120 }]);
     expect(gardenOn(garden, day("2027-05-09")).stock.batches).toEqual([]);
   });
+});
+
+describe("a batch on an earlier day", () => {
+  const volume = "1 L";
+  const listed = aGarden({
+    stock: {
+      batches: [
+        {
+          id: "B1",
+          shells_out: "2027-05-07",
+          acid_in: "2027-05-08",
+          made: "2027-05-10",
+          thrown_away: "2027-07-05",
+          volume,
+        },
+        { id: "B2", acid_in: "2027-06-02", volume },
+        { id: "B3", missed: "2027-06-03", volume },
+      ],
+    },
+  });
+
+  test("is as far as it had come", () => {
+    const on = (text: string): unknown => {
+      const { batches, begun, dropped } = gardenOn(listed, day(text)).stock;
+      return [batches, begun, dropped].map((list) => list.map(({ id }) => id).join(" "));
+    };
+    expect(on("2027-05-06")).toEqual(["", "", ""]);
+    expect(on("2027-05-07")).toEqual(["", "B1", ""]);
+    expect(on("2027-06-02")).toEqual(["B1", "B2", ""]);
+    expect(on("2027-06-03")).toEqual(["B1", "B2", "B3"]);
+    expect(gardenOn(listed, day("2027-05-07")).stock.begun[0]).not.toHaveProperty("acidIn");
+    expect(gardenOn(listed, day("2027-07-04")).stock.batches[0]).not.toHaveProperty("thrownAway");
+  });
+
+  test("counts for the day the file speaks of", () => {
+    expect(dayOfFile(listed)).toBe("2027-07-05");
+    const { begun, dropped } = listed.stock;
+    const without = (stock: object): string =>
+      dayOfFile({ ...listed, stock: { ...listed.stock, batches: [], ...stock } });
+    expect(without({ dropped: [] })).toBe(begun[0]?.acidIn);
+    expect(without({ begun: [] })).toBe(dropped[0]?.on);
+  });
+});
+
+test("a batch that is not listed is warned of, with what may be meant", () => {
+  const volume = "1 L";
+  const poured = aGarden({
+    stock: {
+      batches: [
+        { id: "B10", made: "2027-05-10", volume },
+        { id: "B20", acid_in: "2027-05-10", volume },
+        { id: "lost", missed: "2027-05-10", volume },
+      ],
+    },
+    log: ["B10", "B11", "B20", "lost"].map((batch) => ({ on: "2027-06-12", stock: "9 mL", batch })),
+  });
+  expect(unknownBatches(poured)).toMatchObject([
+    { code: "batch-unknown", day: "2027-06-12", mend: "did you mean `B10`?" },
+    { message: "the log of 2027-06-12 pours from batch lost, which was never bottled" },
+  ]);
 });
 
 test("what cannot have happened yet is found with its place", () => {

@@ -1,4 +1,4 @@
-export { bottlesInHand, checkBatches } from "./ledger-log.js";
+export { bottlesInHand, checkBatches, type Taken } from "./ledger-log.js";
 export {
   bottleChanges,
   bottlesInOrder,

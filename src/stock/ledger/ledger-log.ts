@@ -5,9 +5,9 @@
  * Without `left_on` it is what there was before the log, and every entry comes off. An entry that
  * names no batch was poured from the bottle then in turn: earliest use-by first, ties by id.
  */
-import type { Day } from "../../dates.js";
-import type { BatchInHand, LogEntry } from "../../garden/index.js";
-import type { Finding } from "../../problem.js";
+import { addDays, type Day, earlier } from "../../dates.js";
+import type { BatchInHand, LogEntry, StockSettings } from "../../garden/index.js";
+import type { FilePath, Finding } from "../../problem.js";
 import { byText } from "../../values.js";
 import type { StockBottle } from "../making-problem.js";
 import { type MakingRules, useByOf } from "../making-rules.js";
@@ -36,7 +36,7 @@ export function bottlesInHand(
   const filled = bottlesInOrder(
     batches.map((batch): Filled => {
       const { id, made: readyOn, leftMl } = batch;
-      return { batch, id, readyOn, useBy: useByOf(batch, rules), leftMl };
+      return { batch, id, readyOn, useBy: lastDayOf(batch, rules), leftMl };
     }),
   );
   for (const entry of poured(log, today)) {
@@ -47,32 +47,63 @@ export function bottlesInHand(
       if (overMl > 0) findings.push(overdrawn(entry, named, overMl));
     }
   }
-  const bottles = filled.map(({ batch, ...bottle }): StockBottle => {
-    return { ...bottle, strengthGPerL: strengthOf(batch) };
+  const bottles = filled.map(({ batch, leftMl, ...bottle }): StockBottle => {
+    const isGone = batch.thrownAway !== undefined && batch.thrownAway <= today;
+    return { ...bottle, leftMl: isGone ? 0 : leftMl, strengthGPerL: strengthOf(batch) };
   });
   return { bottles, findings };
 }
 
-/** What is wrong with batches in hand today; the rest is found when the garden file is read. */
-export function checkBatches(batches: readonly BatchInHand[], today: Day): Finding[] {
-  return batches.flatMap(({ made, leftOn, path }) => {
-    const findings: Finding[] = [];
-    if (made > today)
-      findings.push({
-        code: "batch-in-future",
-        path: [...path, "made"],
-        message: `made on ${made}, which is after today, ${today}`,
-        mend: "give the day it was strained and bottled; batches to come are planned, not listed",
-      });
-    if (leftOn !== undefined && (leftOn < made || leftOn > today))
-      findings.push({
-        code: "batch-left-on",
-        path: [...path, "left_on"],
-        message: `left measured on ${leftOn}, which is not between its making on ${made} and today, ${today}`,
-        mend: "give the day on which you looked how much was left",
-      });
-    return findings;
+/** The last day on which anything could be poured from it. */
+function lastDayOf(batch: BatchInHand, rules: MakingRules): Day {
+  const useBy = useByOf(batch, rules);
+  return batch.thrownAway === undefined ? useBy : earlier(useBy, addDays(batch.thrownAway, -1));
+}
+
+/** What is wrong with listed batches today; the rest is found when the garden file is read. */
+export function checkBatches(
+  { batches, begun, dropped }: Pick<StockSettings, "batches" | "begun" | "dropped">,
+  today: Day,
+): Finding[] {
+  const yetToCome = [
+    ...batches.map(({ path, shellsOut, acidIn, made, thrownAway }) => ({
+      path,
+      days: { shells_out: shellsOut, acid_in: acidIn, made, thrown_away: thrownAway },
+    })),
+    ...begun.map(({ path, shellsOut, acidIn }) => ({
+      path,
+      days: { shells_out: shellsOut, acid_in: acidIn },
+    })),
+    ...dropped.map(({ path, on, how }) => ({
+      path,
+      days: { [how === "missed" ? "missed" : "thrown_away"]: on },
+    })),
+  ].flatMap(({ path, days }) => {
+    const first = Object.entries(days).find(([, on]) => on !== undefined && on > today);
+    return first === undefined ? [] : [inFuture(path, ...first, today)];
   });
+  return [...yetToCome, ...batches.flatMap((batch) => leftOnTrouble(batch, today))];
+}
+
+function inFuture(path: FilePath, key: string, on: Day | undefined, today: Day): Finding {
+  return {
+    code: "batch-in-future",
+    path: [...path, key],
+    message: `\`${key}\` on ${on}, which is after today, ${today}`,
+    mend: "give the day on which it was done; what is to come is planned, not listed",
+  };
+}
+
+function leftOnTrouble({ made, leftOn, path }: BatchInHand, today: Day): Finding[] {
+  if (leftOn === undefined || (leftOn >= made && leftOn <= today)) return [];
+  return [
+    {
+      code: "batch-left-on",
+      path: [...path, "left_on"],
+      message: `left measured on ${leftOn}, which is not between its making on ${made} and today, ${today}`,
+      mend: "give the day on which you looked how much was left",
+    },
+  ];
 }
 
 type Poured = LogEntry & { readonly stockMl: number };
@@ -85,8 +116,9 @@ function poured(log: readonly LogEntry[], today: Day): Poured[] {
 
 /** Takes the entry off one bottle. Returns what the bottle did not hold, mL. */
 function pour(from: Filled, entry: Poured, ml: number): number {
-  const { leftOn } = from.batch;
+  const { leftOn, thrownAway } = from.batch;
   if (leftOn !== undefined && entry.on <= leftOn) return 0;
+  if (thrownAway !== undefined && entry.on > thrownAway) return ml;
   const takenMl = Math.min(ml, from.leftMl);
   from.leftMl -= takenMl;
   return ml - takenMl;

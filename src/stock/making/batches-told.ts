@@ -9,35 +9,41 @@ import {
   type Shortage,
   type StockBottle,
   type StockNeed,
+  type UnderWay,
 } from "../making-problem.js";
 import type { WayOfMaking } from "../making-rules.js";
 import type { BatchChoice } from "./batches-fewest.js";
 import type { RecipeStep } from "./recipe-types.js";
-import { shellsFor, type ShellUse } from "./shells.js";
+import { namesFor } from "./kept-batches.js";
+import { shellsFor } from "./shells.js";
+import { nextNumbers } from "./standing.js";
 
-export interface NamedBatch extends ShellUse {
-  readonly id: string;
-  readonly acidOn: Day;
-  readonly readyOn: Day;
-}
-
-/** Ids come from the ready day, so that they stay when other batches come or go. */
+/** Ids come from the ready day at which they are drawn; a published batch that moves keeps its own. */
 export function nameBatches(
   choices: readonly BatchChoice[],
-  inHand: readonly { readonly id: string }[],
-): NamedBatch[] {
-  const taken = new Set(inHand.map(({ id }) => id));
-  return choices.map(({ slot, volumeMl }) => {
-    const readyOn = dayFromNumber(slot.ready);
+  { bottles, underWay = [], toBegin = [], told = [] }: MakingProblem,
+): UnderWay[] {
+  const taken = new Set([...bottles, ...underWay, ...told].map(({ id }) => id));
+  const drawNumber = nextNumbers([...told, ...underWay]);
+  const drawId = (readyOn: Day): string => {
     let id = `batch-${readyOn}`;
     for (let n = 2; taken.has(id); n++) id = `batch-${readyOn}-${n}`;
     taken.add(id);
-    const startOn = dayFromNumber(slot.start);
-    return { id, startOn, acidOn: dayFromNumber(slot.acid), readyOn, volumeMl };
+    return id;
+  };
+  const names = namesFor(choices, toBegin);
+  return choices.map(({ slot, volumeMl }, i) => {
+    const [startOn, acidOn, readyOn] = [slot.start, slot.acid, slot.ready].map(dayFromNumber) as [
+      Day,
+      Day,
+      Day,
+    ];
+    const name = names[i] ?? { id: drawId(readyOn), number: drawNumber() };
+    return { id: name.id, number: name.number, startOn, acidOn, readyOn, volumeMl };
   });
 }
 
-export function bottleOf(batch: NamedBatch, making: WayOfMaking): StockBottle {
+export function bottleOf(batch: UnderWay, making: WayOfMaking): StockBottle {
   return {
     id: batch.id,
     readyOn: batch.readyOn,
@@ -48,14 +54,16 @@ export function bottleOf(batch: NamedBatch, making: WayOfMaking): StockBottle {
 }
 
 export function plannedBatch(
-  batch: NamedBatch,
+  batch: UnderWay,
   draws: readonly Draw[],
-  { making, shells }: MakingProblem,
+  { making, shells, underWay = [] }: MakingProblem,
 ): PlannedBatch {
-  const { id, startOn, acidOn, readyOn, volumeMl } = batch;
+  const { id, number, startOn, acidOn, readyOn, volumeMl } = batch;
   const days = { "dry-shells": startOn, "add-acid": acidOn, strain: readyOn };
   return {
     id,
+    number,
+    ...(underWay.includes(batch) ? { underWay: true as const } : {}),
     startOn,
     readyOn,
     useBy: bottleOf(batch, making).useBy,

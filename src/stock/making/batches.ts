@@ -12,9 +12,10 @@ import {
 import type { MakingProblem, StockNeed, StockPlan } from "../making-problem.js";
 import { batchStepMl } from "../making-rules.js";
 import { batchSlots, firstDayThere } from "./batches-days.js";
-import { type BatchLimits, fewestBatches, slotFor } from "./batches-fewest.js";
+import { type BatchChoice, type BatchLimits, fewestBatches, slotFor } from "./batches-fewest.js";
 import { bottleOf, nameBatches, plannedBatch, shortageOf } from "./batches-told.js";
-import { missingShells, shellPlan, volumeByShells } from "./shells.js";
+import { publishedChoices } from "./kept-batches.js";
+import { missingShells, shellPlan, type ShellUse, volumeByShells } from "./shells.js";
 
 /**
  * Ledger, batches to make, shortages and shells for the problem as `making-problem.ts` states it.
@@ -24,43 +25,68 @@ import { missingShells, shellPlan, volumeByShells } from "./shells.js";
  */
 export function planStock(problem: MakingProblem): StockPlan {
   assertSound(problem);
-  const { today, season, making, shells } = problem;
+  const { today, season, away, making, shells, underWay = [], toBegin = [] } = problem;
+  const savedFrom = shells.keptFrom ?? today;
   const mlFor = problem.mlFor ?? doseMl;
   const needs = needsInOrder(problem.needs);
   const inHand = bottlesInOrder(problem.bottles);
+  const onTheWay = bottlesInOrder(underWay.map((batch) => bottleOf(batch, making)));
+  const fixed = [...inHand, ...onTheWay];
   const ofNewBatches = (open: readonly OpenNeed[]): { need: StockNeed; ml: number }[] =>
     open
       .map(({ need, before }) => ({ need, ml: mlFor(need, making.strengthGPerL, before) }))
       .filter(({ ml }) => ml > 0);
 
-  const open = ofNewBatches(drawDown(inHand, needs, mlFor).open);
-  const slots = batchSlots({ today, last: open.at(-1)?.need.day ?? today }, problem.away, making);
+  const open = ofNewBatches(drawDown(fixed, needs, mlFor).open);
+  const slots = batchSlots({ today, last: open.at(-1)?.need.day ?? today }, away, making);
   const inTime = open.filter(
     ({ need }) => slotFor(dayNumber(need.day), slots, making.shelfLifeDays) !== undefined,
   );
   const demands = inTime.map(({ need, ml }) => ({ day: dayNumber(need.day), ml }));
   const neededMl = demands.reduce((sum, d) => sum + d.ml, 0);
   const limits: BatchLimits = { ...making, stepMl: batchStepMl(making, neededMl) };
-  const wished = nameBatches(fewestBatches(demands, slots, limits), inHand);
-  const volumeBy = (start: number): number => volumeByShells(dayFromNumber(start), today, shells);
-  const made =
-    missingShells(wished, today, shells) === 0
-      ? wished
-      : nameBatches(fewestBatches(demands, slots, { ...limits, volumeBy }), inHand);
+  const wished = fewestBatches(demands, slots, limits);
+  const volumeBy = (start: number): number =>
+    volumeByShells(dayFromNumber(start), savedFrom, shells);
+  const isShellsEnough = (choices: readonly BatchChoice[]): boolean =>
+    missingShells(choices.map(useOf), savedFrom, shells) === 0;
+  const fresh = isShellsEnough(wished)
+    ? wished
+    : fewestBatches(demands, slots, { ...limits, volumeBy });
 
-  const planned = made.map((batch) => bottleOf(batch, making));
-  const bottles = [...inHand, ...bottlesInOrder(planned)];
-  const { draws, open: lost } = drawDown(bottles, needs, mlFor);
+  /** What becomes of the season with these batches. */
+  const poured = (choices: readonly BatchChoice[]) => {
+    const made = nameBatches(choices, problem);
+    const planned = [...onTheWay, ...bottlesInOrder(made.map((batch) => bottleOf(batch, making)))];
+    const { draws, open: lost } = drawDown([...inHand, ...planned], needs, mlFor);
+    return { made, planned, draws, lost: ofNewBatches(lost) };
+  };
+  const anew = poured(fresh);
+  const told = publishedChoices(toBegin, fresh, away, making, today);
+  const kept = told !== undefined && isShellsEnough(told) ? poured(told) : anew;
+  const isAsGood =
+    lostMl(kept.lost) <= lostMl(anew.lost) &&
+    kept.made.every(({ id }) => kept.draws.some(({ batch }) => batch === id));
+  const { made, planned, draws, lost } = isAsGood ? kept : anew;
+
   const served = new Set(inTime.map(({ need }) => need.id));
-  const shortages = ofNewBatches(lost).map((l) => shortageOf(l, served.has(l.need.id), problem));
+  const shortages = lost.map((l) => shortageOf(l, served.has(l.need.id), problem));
   return {
     draws,
-    batches: made.map((batch) => plannedBatch(batch, draws, problem)),
+    batches: [...underWay, ...made].map((batch) => plannedBatch(batch, draws, problem)),
     shortages,
     changes: bottleChanges(draws),
-    ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(problem.away)),
-    shells: shellPlan(wished, made, shortages, today, shells),
+    ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(away)),
+    shells: shellPlan(wished.map(useOf), made, shortages, savedFrom, shells),
   };
+}
+
+function useOf({ slot, volumeMl }: BatchChoice): ShellUse {
+  return { startOn: dayFromNumber(slot.start), volumeMl };
+}
+
+function lostMl(lost: readonly { readonly ml: number }[]): number {
+  return lost.reduce((sum, { ml }) => sum + ml, 0);
 }
 
 function assertSound({ needs, bottles, today }: MakingProblem): void {

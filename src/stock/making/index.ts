@@ -3,5 +3,6 @@ export { planStock } from "./batches.js";
 export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.js";
 export { recipe } from "./recipe.js";
-export { shellsSinceLastBatch } from "./shells.js";
+export { shellsFor, shellsSinceLastBatch } from "./shells.js";
+export { type Standing, standingBatches } from "./standing.js";
 export { bottleStock, recipeMeans, referenceStockGPerL, soundRecipe } from "./usual-stock.js";

@@ -30,9 +30,9 @@ export function shellsBy(day: Day, savedFrom: Day, supply: ShellSupply): number 
   return supply.inHand + Math.floor(((supply.perWeek ?? 0) * days) / 7 + slack);
 }
 
-/** What all batches started up to and on that day may hold together, mL, when saving begins today. */
-export function volumeByShells(day: Day, today: Day, supply: ShellSupply): number {
-  const shellG = shellsBy(day, today, supply) * supply.gPerShell;
+/** What all batches started up to and on that day may hold together, mL. */
+export function volumeByShells(day: Day, savedFrom: Day, supply: ShellSupply): number {
+  const shellG = shellsBy(day, savedFrom, supply) * supply.gPerShell;
   return Math.floor((shellG / supply.gPerL) * 1000 + slack);
 }
 
@@ -53,11 +53,15 @@ export function saveFrom(uses: readonly ShellUse[], supply: ShellSupply): Day | 
   return from;
 }
 
-/** The most shells by which batches fall short on a start day, when saving begins today. */
-export function missingShells(uses: readonly ShellUse[], today: Day, supply: ShellSupply): number {
+/** The most shells by which batches fall short on a start day. */
+export function missingShells(
+  uses: readonly ShellUse[],
+  savedFrom: Day,
+  supply: ShellSupply,
+): number {
   if (supply.perWeek === undefined) return 0;
   return together(uses, supply).reduce(
-    (most, { startOn, eggs }) => Math.max(most, eggs - shellsBy(startOn, today, supply)),
+    (most, { startOn, eggs }) => Math.max(most, eggs - shellsBy(startOn, savedFrom, supply)),
     0,
   );
 }
@@ -71,12 +75,14 @@ export function shellPlan(
   wished: readonly ShellUse[],
   made: readonly ShellUse[],
   shortages: readonly Shortage[],
-  today: Day,
+  savedFrom: Day,
   supply: ShellSupply,
 ): ShellPlan {
   const volumeMl = made.reduce((sum, b) => sum + b.volumeMl, 0);
-  const from = saveFrom(made, supply);
-  const missing = missingShells(wished, today, supply);
+  // Once saving has begun it goes on.
+  const latest = saveFrom(made, supply);
+  const from = latest === undefined ? undefined : (supply.keptFrom ?? latest);
+  const missing = missingShells(wished, savedFrom, supply);
   return {
     ...shellsFor(volumeMl, supply),
     ...given({ saveFrom: from }),

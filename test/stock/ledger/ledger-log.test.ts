@@ -37,6 +37,28 @@ const left = (batches: BatchInHand[], log: LogEntry[]): Record<string, number> =
     bottlesInHand(batches, log, today, rules, () => 18).bottles.map((b) => [b.id, b.leftMl]),
   );
 
+describe("a bottle thrown away", () => {
+  const gone = batch("B1", "2027-05-10", 500, { thrownAway: day("2027-06-20") });
+
+  test("holds nothing from that day on, and was good the day before", () => {
+    const { bottles } = bottlesInHand([gone], [], today, rules, () => 18);
+    expect(bottles).toMatchObject([{ leftMl: 0, useBy: "2027-06-19" }]);
+    expect(bottlesInHand([gone], [], day("2027-06-19"), rules, () => 18).bottles).toMatchObject([
+      { leftMl: 500 },
+    ]);
+  });
+
+  test("gave what was poured before, and gives nothing after", () => {
+    const over = (on: string): number =>
+      bottlesInHand([gone], [given(on, 30, { batch: "B1" })], today, rules, () => 18).findings
+        .length;
+    expect(over("2027-06-20")).toBe(0);
+    expect(over("2027-06-21")).toBe(1);
+    const other = batch("B2", "2027-06-01", 100);
+    expect(left([gone, other], [given("2027-06-25", 30)])).toEqual({ B1: 0, B2: 70 });
+  });
+});
+
 describe("bottles in hand today", () => {
   test("have the grower's use-by day, or the usual keeping time of where they stand", () => {
     const { bottles } = bottlesInHand(

@@ -67,6 +67,8 @@ describe("a bottle in hand", () => {
       pour: "shaken",
       largestBatchMl: 2000,
       batches: [],
+      begun: [],
+      dropped: [],
     };
     const own = good(bottleStock(chemistry, making, settings, { acid: "citric" }));
     expect(own).toEqual(made.stock);

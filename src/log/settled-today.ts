@@ -1,0 +1,36 @@
+/** Feedings published for today: they stay, whatever the garden file says since this morning. */
+import { type Day } from "../dates.js";
+import { fedOn, type FeedingCourse, type Schedule } from "../days/index.js";
+import { resumed } from "./given.js";
+import type { Past } from "./past.js";
+
+export interface Settled {
+  readonly schedule: Schedule;
+  /** The courses as they go on after it. */
+  readonly after: readonly FeedingCourse[];
+}
+
+export function settledToday(
+  courses: readonly FeedingCourse[],
+  todays: Past["todays"],
+  today: Day,
+): Settled {
+  const fed = todays.flatMap(({ planting, route }) => {
+    const course = courses.find(
+      (one) =>
+        one.planting.id === planting && one.route === route && today <= one.course.coverTo,
+    );
+    return course === undefined ? [] : [course];
+  });
+  const schedules = fed.map(({ course }) => fedOn(course, today));
+  return {
+    schedule: {
+      feedings: schedules.flatMap(({ feedings }) => feedings),
+      unmet: schedules.flatMap(({ unmet }) => unmet),
+    },
+    after: resumed(
+      courses,
+      fed.map(({ planting, route }) => ({ planting: planting.id, route, day: today })),
+    ),
+  };
+}

@@ -1,0 +1,41 @@
+/** What is told of the past: what counts as given, what was not, and whose name changed. */
+import type { Day } from "../dates.js";
+import { counted, type Garden } from "../garden/index.js";
+import type { NotGiven } from "../log/index.js";
+import type { Renamed } from "../published/index.js";
+import type { Plan, PlanNote } from "../season/index.js";
+import { grouped } from "../values.js";
+
+/** @param days published, past, and not in the log */
+export function takenAsGiven(days: readonly Day[]): string[] {
+  const [first] = days;
+  const last = days.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const span = first === last ? `of ${first}` : `from ${first} to ${last}`;
+  return [
+    `${counted(days.length, "published round")} ${span} ${days.length === 1 ? "counts" : "count"} as given, since the log does not say otherwise (\`- { on: ${last}, missed: true }\` under \`log:\` says so of one, \`unlogged: not-given\` of all)`,
+  ];
+}
+
+/** Published feedings that were not given, bed by bed. */
+export function missedOf(notGiven: readonly NotGiven[], garden: Garden): Pick<Plan, "missed"> {
+  if (notGiven.length === 0) return {};
+  const nameOf = new Map(garden.beds.map(({ id, name }) => [id, name]));
+  const groups = grouped(notGiven, ({ day, bed }) => `${day}/${bed}`);
+  const missed = [...groups.values()].map((together) => {
+    const [{ day, bed }] = together;
+    const plantings = [...new Set(together.map(({ planting }) => planting))];
+    return { day, bed, bedName: nameOf.get(bed) ?? bed, plantings };
+  });
+  return { missed: missed.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)) };
+}
+
+export function renamedNotes(renamed: readonly Renamed[], today: Day): PlanNote[] {
+  return renamed.map(({ from, to }) => ({
+    code: "log",
+    planting: to,
+    day: today,
+    message: `${to} is taken for ${from}, which is no longer in the garden file and had the same bed and crop: what was published of ${from} counts for it`,
+    advice: [],
+  }));
+}
