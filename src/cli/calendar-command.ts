@@ -1,4 +1,4 @@
-import { calendarChanges, calendarText, type CalendarUse, planEvents } from "../calendar/index.js";
+import { calendarChanges, calendarText, type CalendarUse } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
@@ -49,7 +49,7 @@ export async function calendarCommand(
   const told =
     earlier === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")
-      : changeCounts(calendarChanges(earlier.calendar, planEvents(plan)));
+      : changeCounts(calendarChanges(earlier.calendar, plan, todayOf(plan, options, shell)));
   shell.stderr(`${out}: ${outcome}, ${told}\n`);
   return exitCodes.fine;
 }
@@ -64,11 +64,15 @@ function textOver(
   const stamp = options.stamp ?? (earlier === undefined ? undefined : shell.now());
   const calendar = calendarText(plan, {
     for: options.for,
-    today: options.today ?? shell.today(plan.garden.timezone),
+    today: todayOf(plan, options, shell),
     ...given({ stamp }),
     ...(earlier === undefined ? {} : { previous: earlier.text }),
   });
   // The earlier file has been read without problems.
   if (!calendar.ok) throw new CommandError(exitCodes.problems, calendar.problems[0]?.message ?? "");
   return calendar.value;
+}
+
+function todayOf({ garden }: Plan, { today }: CalendarOptions, shell: Shell): Day {
+  return today ?? shell.today(garden.timezone);
 }

@@ -1,4 +1,4 @@
-import { calendarChanges, planEvents } from "../calendar/index.js";
+import { calendarChanges } from "../calendar/index.js";
 import { changeFacts, changesText } from "./changes-text.js";
 import { earlierCalendar, readCalendarFile } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
@@ -26,6 +26,7 @@ export async function changesCommand(
   const { plan } = loaded.value;
   const earlier = earlierCalendar(before, plan.garden.id);
   if (!earlier.ok) return reportProblems(earlier.problems, options, shell);
-  const changes = calendarChanges(earlier.value.calendar, planEvents(plan)).map(changeFacts);
+  const today = options.today ?? shell.today(plan.garden.timezone);
+  const changes = calendarChanges(earlier.value.calendar, plan, today).map(changeFacts);
   return answer({ changes }, changesText, options, shell);
 }

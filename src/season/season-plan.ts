@@ -17,6 +17,8 @@ export interface Plan {
   readonly plantings: readonly PlannedPlanting[];
   /** Sorted by day. */
   readonly rounds: readonly Round[];
+  /** Published feedings that the log, an absence or a removal says were not given, by day. */
+  readonly missed?: readonly MissedFeedings[];
   /** The rules behind the feedings. */
   readonly rules: readonly FeedRule[];
   /** Bottles in hand, batches to make, and which bottle each feeding is poured from. */
@@ -63,11 +65,24 @@ export interface Round {
   readonly timeOfDay?: string;
   /** All of it is written down in the log: what was really given. */
   readonly given?: true;
+  /** Published and past, and nobody said otherwise: taken as given as published. */
+  readonly asPublished?: true;
+  /** The published day that it was given for, where that is another than its own. */
+  readonly standsFor?: Day;
   readonly beds: readonly BedRound[];
   /** Other liquid feeds of that day. */
   readonly feeds?: readonly OtherFeedMix[];
   readonly waterL: number;
   readonly stockMl: number;
+}
+
+/** What was published for a bed on a day and was not given there. */
+export interface MissedFeedings {
+  readonly day: Day;
+  readonly bed: string;
+  readonly bedName: string;
+  /** Names of the plantings. */
+  readonly plantings: readonly string[];
 }
 
 export interface BedRound {
