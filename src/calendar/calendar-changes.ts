@@ -1,48 +1,61 @@
 import type { Day } from "../dates.js";
+import type { Plan } from "../season/index.js";
 import { byText } from "../values.js";
 import type { CalendarEvent } from "./calendar-event.js";
 import { nameOfLine, ownLines, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
-import { writeEvent, type WrittenEvent } from "./vevent.js";
+import { missEvent, writeEvent, type WrittenEvent } from "./vevent.js";
 
 /** What an earlier file said of an event. */
-export interface EarlierEvent {
+export interface EarlierEvent extends EventNow {
   readonly uid: string;
-  readonly day: Day;
-  readonly summary: string;
 }
 
+/** What the next file says of an event. */
+type EventNow = Pick<CalendarEvent, "day" | "summary">;
+
 export type CalendarChange =
-  | { readonly change: "new"; readonly event: CalendarEvent }
+  | { readonly change: "new"; readonly event: EventNow }
   /** Another day; `properties` names what else differs, as in iCalendar. */
   | {
       readonly change: "moved" | "changed";
-      readonly event: CalendarEvent;
+      readonly event: EventNow;
       readonly was: EarlierEvent;
       readonly properties: readonly string[];
     }
   | { readonly change: "gone"; readonly was: EarlierEvent };
 
-/** What a new plan would change in an earlier calendar, by day; what stays as it is is left out. */
+/**
+ * What a new plan would change in an earlier calendar, by day; what stays as it is is left out, and
+ * so are entries before today that leave it.
+ */
 export function calendarChanges(
   earlier: EarlierCalendar,
-  events: readonly CalendarEvent[],
+  plan: Plan,
+  today: Day,
 ): CalendarChange[] {
-  const { events: matches, gone } = matchEvents(earlier.events, events);
-  const changes = matches.flatMap(({ event, was }) => changeOf(event, was));
+  const { events, missed, gone } = matchEvents(earlier.events, plan, today);
+  const changes = events.flatMap(({ event, was }) =>
+    was === undefined || was.cancelled
+      ? [{ change: "new", event } as const]
+      : changeOf(was, writeEvent(event, was)),
+  );
   const ended = gone
-    .filter(({ cancelled }) => !cancelled)
+    .filter(({ cancelled, day }) => !cancelled && day >= today)
     .map((was): CalendarChange => ({ change: "gone", was: earlierEvent(was) }));
-  return [...changes, ...ended].sort((a, b) => byText(dayOf(a), dayOf(b)));
+  return [
+    ...changes,
+    ...missed.flatMap((was) => changeOf(was, missEvent(was, was))),
+    ...ended,
+  ].sort((a, b) => byText(dayOf(a), dayOf(b)));
 }
 
-function changeOf(event: CalendarEvent, was: WrittenEvent | undefined): CalendarChange[] {
-  if (was === undefined || was.cancelled) return [{ change: "new", event }];
-  const properties = differing(was, writeEvent(event, was));
-  if (properties.length === 0 && event.day === was.day) return [];
-  const change = event.day === was.day ? "changed" : "moved";
-  return [{ change, event, was: earlierEvent(was), properties }];
+function changeOf(was: WrittenEvent, now: WrittenEvent): CalendarChange[] {
+  const properties = differing(was, now);
+  if (properties.length === 0 && now.day === was.day) return [];
+  const change = now.day === was.day ? "changed" : "moved";
+  return [{ change, event: earlierEvent(now), was: earlierEvent(was), properties }];
 }
 
 /** Names of properties, beside the day, that are not the same in both; `VALARM` for reminders. */

@@ -20,6 +20,10 @@ export interface CalendarEvent {
   readonly categories: readonly string[];
   /** CSS3 colour name. */
   readonly color: string;
+  /** What is known of it: the log tells of it, or nobody said that it was not as published. Absent: to come. */
+  readonly happened?: "as-published" | "logged";
+  /** The published day that it was done for, where that is another than its own. */
+  readonly standsFor?: Day;
   /** Minutes before the start (all day: before the midnight that begins the day; negative is after it). */
   readonly remindersMinBefore: readonly number[];
 }
@@ -71,4 +75,9 @@ export function gardenUid(gardenId: string): string {
 /** The key without its day. */
 export function lineOfKey(key: string): string {
   return key.slice(0, key.lastIndexOf("/"));
+}
+
+/** Of a feeding, with calcium or another feed: the bed it is for, empty for the whole round. */
+export function bedOfFeeding(key: string): string | undefined {
+  return /^feed(?:ing)?\/(.*)$/s.exec(lineOfKey(key))?.[1];
 }

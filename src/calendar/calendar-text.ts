@@ -3,20 +3,27 @@ import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { calendarMeta } from "./calendar-event.js";
 import { calendarFile } from "./calendar-file.js";
-import { type CalendarProblem, readEarlierCalendar } from "./earlier-calendar.js";
+import {
+  type CalendarProblem,
+  type EarlierCalendar,
+  readEarlierCalendar,
+} from "./earlier-calendar.js";
 import { type CalendarUse, mergeCalendar } from "./merge-calendar.js";
 import { planEvents } from "./plan-events.js";
-import { dayOfStamp, stampOf, startOfDay } from "./stamp.js";
+import { dayOfStamp, type Stamp, stampOf, startOfDay } from "./stamp.js";
 import { writeEvent } from "./vevent.js";
 
 export interface CalendarTextOptions {
-  /** ISO 8601, UTC. Without it the season's first day at midnight: the same input gives the same bytes. */
+  /**
+   * When it is made: ISO 8601, UTC. Without it the season's first day at midnight, or the latest time
+   * in the earlier file: the same input gives the same bytes.
+   */
   readonly stamp?: string;
   /** Text of the file that this one replaces. */
   readonly previous?: string;
   /** How the file reaches its reader; `import` unless given. */
   readonly for?: CalendarUse;
-  /** Decides how long cancelled events stay; the day of the stamp unless given. */
+  /** What lies before it is past and stands as it was published; the day of the stamp unless given. */
   readonly today?: Day;
   /** Leaves out the published state, so that no later plan takes the file for what was told. */
   readonly isCopy?: boolean;
@@ -32,20 +39,29 @@ export function calendarText(
   options: CalendarTextOptions = {},
 ): Result<string, CalendarProblem> {
   const meta = calendarMeta(plan);
-  const events = planEvents(plan);
   const published = options.isCopy === true ? undefined : plan.published;
-  const stamp = stampOf(options.stamp ?? startOfDay(meta.season.from));
+  const asked = stampOf(options.stamp ?? startOfDay(meta.season.from));
   if (options.previous === undefined) {
-    const first = { sequence: 0, created: stamp, modified: stamp };
-    const written = events.map((event) => writeEvent(event, { uid: event.uid, ...first }));
+    const first = { sequence: 0, created: asked, modified: asked };
+    const written = planEvents(plan).map((event) =>
+      writeEvent(event, { uid: event.uid, ...first }),
+    );
     return { ok: true, value: calendarFile(meta, written, [], published) };
   }
   const earlier = readEarlierCalendar(options.previous, meta.gardenId);
   if (!earlier.ok) return earlier;
-  const merged = mergeCalendar(earlier.value, events, {
+  const stamp = options.stamp === undefined ? latestStamp(asked, earlier.value) : asked;
+  const merged = mergeCalendar(earlier.value, plan, {
     for: options.for ?? "import",
     stamp,
     today: options.today ?? dayOfStamp(stamp),
   });
   return { ok: true, value: calendarFile(meta, merged.events, merged.retired, published) };
+}
+
+function latestStamp(asked: Stamp, { events, retired }: EarlierCalendar): Stamp {
+  return [...events, ...retired].reduce(
+    (latest, { modified }) => (modified > latest ? modified : latest),
+    asked,
+  );
 }

@@ -1,4 +1,5 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
+import type { Day } from "../dates.js";
 import { routes } from "../garden/index.js";
 import type { BedRound, OtherFeedMix, Plan, Round } from "../season/index.js";
 import { given, grouped } from "../values.js";
@@ -23,11 +24,15 @@ export interface FeedingEvents {
   readonly untold: readonly Told[];
 }
 
-export function feedingEvents(plan: Plan, told: readonly Told[]): FeedingEvents {
-  const trips =
-    plan.garden.calendar.group === "bed"
-      ? plan.rounds.flatMap(tripsByBed)
-      : plan.rounds.map((round): Trip => ({ round, beds: round.beds, feeds: round.feeds ?? [] }));
+/** Whether the events of a day are one a round or one a bed. */
+export type Grouping = (day: Day) => Plan["garden"]["calendar"]["group"];
+
+export function feedingEvents(plan: Plan, told: readonly Told[], groupOf: Grouping): FeedingEvents {
+  const trips = plan.rounds.flatMap((round): Trip[] =>
+    groupOf(round.standsFor ?? round.day) === "bed"
+      ? tripsByBed(round)
+      : [{ round, beds: round.beds, feeds: round.feeds ?? [] }],
+  );
   const byDay = grouped(told, ({ day }) => day);
   const said = new Set<Told>();
   const events = trips.map((trip) => {
@@ -54,7 +59,9 @@ function tripsByBed(round: Round): Trip[] {
 function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent {
   const { garden, stock, plantings } = plan;
   const { round, bed, beds, feeds } = trip;
-  const { day, timeOfDay, given: done = false } = round;
+  const { day, timeOfDay, standsFor } = round;
+  const happened = whatHappened(trip);
+  const done = happened === "logged" && round.given === true;
   const newBottles = newBottlesOf(plan, trip);
   const used = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
   const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));
@@ -80,8 +87,17 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
       ...(feeds.length > 0 ? ["Other feed"] : []),
     ],
     color: garden.calendar.color,
-    remindersMinBefore: done ? [] : garden.calendar.remindersMinBefore,
+    ...given({ happened, standsFor }),
+    remindersMinBefore:
+      happened === "as-published" || done ? [] : garden.calendar.remindersMinBefore,
   };
+}
+
+/** A log entry that tells of a part of a trip tells of the trip. */
+function whatHappened({ round, beds, feeds }: Trip): UnnamedEvent["happened"] {
+  if (round.asPublished) return "as-published";
+  const parts = [...beds.flatMap(({ mixes }) => mixes), ...feeds];
+  return round.given || parts.some((part) => part.given) ? "logged" : undefined;
 }
 
 function summaryWith(
@@ -90,8 +106,9 @@ function summaryWith(
   told: readonly Told[],
 ): string {
   if (beds.length === 0) return feedSummary(feeds, bed?.name);
+  const isLogged = round.given === true && round.asPublished !== true;
   return [
-    `${round.given ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
+    `${isLogged ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
     ...(feeds.length > 0 ? [feedSummary(feeds)] : []),
     ...newBottles.map(newBottle),
     ...(told.some(({ code }) => code.startsWith("stock-short-")) ? ["too little stock"] : []),

@@ -7,4 +7,3 @@ export {
   readEarlierCalendar,
 } from "./earlier-calendar.js";
 export type { CalendarUse } from "./merge-calendar.js";
-export { planEvents } from "./plan-events.js";

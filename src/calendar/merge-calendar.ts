@@ -1,12 +1,20 @@
 import { v5 } from "uuid";
 import { addDays, type Day, later } from "../dates.js";
+import type { Plan } from "../season/index.js";
 import type { CalendarEvent } from "./calendar-event.js";
 import type { RetiredUid } from "./calendar-file.js";
 import { unfoldedLines } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
-import { dayOfStamp, type Stamp, stampAfter } from "./stamp.js";
-import { cancelEvent, type Revision, writeEvent, type WrittenEvent } from "./vevent.js";
+import { dayOfStamp, type Stamp, stampNotAfter } from "./stamp.js";
+import {
+  cancelEvent,
+  missEvent,
+  restampEvent,
+  type Revision,
+  writeEvent,
+  type WrittenEvent,
+} from "./vevent.js";
 
 /** A file that is imported must say what is cancelled; one that is subscribed to is the whole truth. */
 export type CalendarUse = "import" | "subscription";
@@ -24,32 +32,39 @@ const retiredKeptDays = 400;
 
 /**
  * The events of a new plan as revisions of those in an earlier file. Unchanged ones keep their text,
- * byte for byte; changed ones keep UID and CREATED, raise SEQUENCE, and get a later LAST-MODIFIED.
+ * byte for byte; changed ones keep UID and CREATED, raise SEQUENCE, and get the time of this revision.
+ * What has a time later than that was written by a clock that went wrong: it gets this one, as a
+ * revision of its own.
  *
- * Gone ones are cancelled in a file for import, kept until 60 days after their day or their
- * cancelling, whichever is later, and dropped at once when their day is already that long past.
- * In a file for subscription they are absent. A UID that is no longer in the file is remembered with its
- * last SEQUENCE ({@link RetiredUid}), for a client may know it still: when it comes back it goes on from
- * there.
+ * Entries before today stand until 60 days after the season, unless the log tells something else of
+ * them. Other gone ones are cancelled in a file for import, kept until 60 days after their day or
+ * their cancelling, whichever is later; in a file for subscription they are absent. A UID that is no
+ * longer in the file is remembered with its last SEQUENCE ({@link RetiredUid}), for a client may know
+ * it still: when it comes back it goes on from there.
  */
 export function mergeCalendar(
   earlier: EarlierCalendar,
-  events: readonly CalendarEvent[],
+  plan: Plan,
   options: MergeOptions,
 ): Pick<EarlierCalendar, "events" | "retired"> {
   const { stamp, today } = options;
-  const { events: matches, gone } = matchEvents(earlier.events, events);
+  const inTime = earlier.events.map((was) => notAhead(was, stamp));
+  const { events: matches, standing, missed, gone } = matchEvents(inTime, plan, today);
 
   const left = gone.map((was) => leave(was, options));
-  const cancelled = left.flatMap((l) => ("text" in l ? [l] : []));
+  const kept = [
+    ...standing,
+    ...missed.map((was) => revised(was, stamp, (next) => missEvent(was, next))),
+    ...left.flatMap((l) => ("text" in l ? [l] : [])),
+  ];
   const retired = new Map(
     [...earlier.retired, ...left.filter((l) => !("text" in l))].map((r) => [r.uid, r]),
   );
 
-  const used = new Set(cancelled.map(({ uid }) => uid));
+  const used = new Set(kept.map(({ uid }) => uid));
   for (const { was } of matches) if (was) used.add(was.uid);
   const written = matches.map(({ event, was }) => {
-    if (was) return revise(event, was, stamp);
+    if (was) return revised(was, stamp, (next) => writeEvent(event, next));
     const uid = freeUid(event, used);
     used.add(uid);
     const before = retired.get(uid);
@@ -57,36 +72,56 @@ export function mergeCalendar(
     return writeEvent(event, before === undefined ? first : nextRevision(before, stamp));
   });
   return {
-    events: [...written, ...cancelled],
-    retired: [...retired.values()].filter(
-      ({ uid, day }) => !used.has(uid) && today <= addDays(day, retiredKeptDays),
-    ),
+    events: [...written, ...kept],
+    retired: [...retired.values()]
+      .filter(({ uid, day }) => !used.has(uid) && today <= addDays(day, retiredKeptDays))
+      .map((one) => ({ ...one, ...timesOf(one, stamp) })),
   };
 }
 
-/** Unchanged as it was, or its next revision. */
-function revise(event: CalendarEvent, was: WrittenEvent, stamp: Stamp): WrittenEvent {
-  // Where lines are folded is no change.
-  const unfolded = ({ text }: WrittenEvent) => unfoldedLines(text).join("\n");
-  const isSame = unfolded(writeEvent(event, was)) === unfolded(was);
-  return isSame ? was : writeEvent(event, nextRevision(was, stamp));
+function notAhead(was: WrittenEvent, stamp: Stamp): WrittenEvent {
+  const isAhead = was.modified > stamp || was.created > stamp;
+  return isAhead ? restampEvent(was, nextRevision(was, stamp)) : was;
 }
 
-/** What becomes of an event that is no longer planned. */
+/** Unchanged as it was, or its next revision. */
+function revised(
+  was: WrittenEvent,
+  stamp: Stamp,
+  write: (revision: Revision) => WrittenEvent,
+): WrittenEvent {
+  // Where lines are folded is no change.
+  const unfolded = ({ text }: WrittenEvent) => unfoldedLines(text).join("\n");
+  return unfolded(write(was)) === unfolded(was) ? was : write(nextRevision(was, stamp));
+}
+
+/** What becomes of an event that is no longer planned; what is past was never called off. */
 function leave(
   was: WrittenEvent,
   { for: use, stamp, today }: MergeOptions,
 ): WrittenEvent | RetiredUid {
-  const { uid, sequence, created, modified, day, cancelled } = was;
-  const keptFor = cancelled ? later(day, dayOfStamp(modified)) : day;
-  if (use === "import" && today <= addDays(keptFor, cancelledKeptDays)) {
-    return cancelled ? was : cancelEvent(was, nextRevision(was, stamp));
+  const { uid, sequence, created, day, cancelled, modified } = was;
+  if (use === "import") {
+    if (!cancelled && day >= today) return cancelEvent(was, nextRevision(was, stamp));
+    if (cancelled && today <= addDays(later(day, dayOfStamp(modified)), cancelledKeptDays))
+      return was;
   }
-  return { uid, sequence, created, modified: stampAfter(modified, stamp), day };
+  return { uid, sequence, created, modified: stamp, day };
 }
 
-function nextRevision({ uid, sequence, created, modified }: Revision, stamp: Stamp): Revision {
-  return { uid, sequence: sequence + 1, created, modified: stampAfter(modified, stamp) };
+function nextRevision(was: Revision, stamp: Stamp): Revision {
+  const { created } = timesOf(was, stamp);
+  return { uid: was.uid, sequence: was.sequence + 1, created, modified: stamp };
+}
+
+function timesOf(
+  { created, modified }: Pick<Revision, "created" | "modified">,
+  stamp: Stamp,
+): Pick<Revision, "created" | "modified"> {
+  return {
+    created: stampNotAfter(created, stamp),
+    modified: stampNotAfter(modified, stamp),
+  };
 }
 
 /** The event's own UID; one derived from it when a moved event bears that still. */

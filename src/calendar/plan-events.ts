@@ -3,7 +3,7 @@ import type { Plan } from "../season/index.js";
 import { byText } from "../values.js";
 import { type CalendarEvent, gardenUid } from "./calendar-event.js";
 import { cleanText } from "./content-line.js";
-import { feedingEvents } from "./feeding-events.js";
+import { feedingEvents, type Grouping } from "./feeding-events.js";
 import { makingEvents } from "./making-events.js";
 import { noticeEvents, toldOf } from "./told.js";
 
@@ -11,10 +11,15 @@ import { noticeEvents, toldOf } from "./told.js";
  * The calendar of a plan: its feedings, one event a round or one a bed as
  * `plan.garden.calendar.group` says; the steps of making stock, and days to use it up; and what has
  * to be told on a day on which no feeding could tell it. Sorted by day.
+ *
+ * @param groupOf for days that have been published in another grouping
  */
-export function planEvents(plan: Plan): CalendarEvent[] {
+export function planEvents(
+  plan: Plan,
+  groupOf: Grouping = () => plan.garden.calendar.group,
+): CalendarEvent[] {
   const namespace = gardenUid(plan.garden.id);
-  const { events, untold } = feedingEvents(plan, toldOf(plan));
+  const { events, untold } = feedingEvents(plan, toldOf(plan), groupOf);
   return [...events, ...makingEvents(plan), ...noticeEvents(plan.garden, untold)]
     .map(({ line, ...event }) => {
       const key = cleanText(`${event.kind}/${line}/${event.day}`);

@@ -21,10 +21,8 @@ export function startOfDay(day: Day): Stamp {
   return `${day}T00:00:00Z` as Stamp;
 }
 
-/** The stamp asked for, but always after `earlier`, so that each revision has a later one. */
-export function stampAfter(earlier: Stamp, wanted: Stamp): Stamp {
-  if (wanted > earlier) return wanted;
-  return stampOf(new Date(Date.parse(earlier) + 1000).toISOString());
+export function stampNotAfter(stamp: Stamp, latest: Stamp): Stamp {
+  return stamp < latest ? stamp : latest;
 }
 
 export function dayOfStamp(stamp: Stamp): Day {

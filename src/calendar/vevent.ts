@@ -7,6 +7,7 @@ import {
   nameOfLine,
   ownLines,
   unfoldedLines,
+  valueIn,
   valueOfLine,
 } from "./content-line.js";
 import { type Stamp, stampText } from "./stamp.js";
@@ -114,27 +115,58 @@ function repaired(text: string, color: string): string[] {
   return ["BEGIN:VEVENT", ...lines, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
 }
 
+/** The same event at a later point of its history. */
+export function restampEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
+  const lines = unfoldedLines(was.text).map((line) => revisedLine(line, revision));
+  return { ...was, ...revision, text: foldedLines(lines) };
+}
+
 /** The same event called off (RFC 5545 section 3.8.1.11): no reminder, and its summary says so for clients that do not show STATUS. */
 export function cancelEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
-  const modified = stampText(revision.modified);
-  const cancelled = ownLines(unfoldedLines(was.text)).flatMap((line) => {
-    switch (nameOfLine(line)) {
-      case "SEQUENCE":
-        return [`SEQUENCE:${revision.sequence}`];
-      case "DTSTAMP":
-        return [`DTSTAMP:${modified}`];
-      case "LAST-MODIFIED":
-        return [`LAST-MODIFIED:${modified}`];
-      case "SUMMARY":
-        return [`SUMMARY:Cancelled: ${valueOfLine(line)}`, "STATUS:CANCELLED"];
-      default:
-        return [line];
-    }
-  });
-  return {
-    ...was,
-    ...revision,
-    cancelled: true,
-    text: foldedLines([...cancelled, "END:VEVENT"]),
-  };
+  const cancelled = withSummary(was, (summary) => [
+    `SUMMARY:Cancelled: ${summary}`,
+    "STATUS:CANCELLED",
+  ]);
+  return restampEvent({ ...was, cancelled: true, text: cancelled }, revision);
+}
+
+/** What a summary begins with where the log tells that it was done, or was not. */
+const logged = /^(?:Given|Not given): /;
+
+/** Whether it was written from what the log told. */
+export function isLogged(was: WrittenEvent): boolean {
+  return logged.test(valueIn(unfoldedLines(was.text), "SUMMARY") ?? "");
+}
+
+/** The same event, past, of which the log says that it was not done: it stands, and its summary says so. */
+export function missEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
+  const missed = withSummary(was, (summary) => [
+    `SUMMARY:Not given: ${summary.replace(logged, "")}`,
+  ]);
+  return restampEvent({ ...was, text: missed }, revision);
+}
+
+/** An event's text without its reminders, and with other lines for its summary. */
+function withSummary(
+  { text }: WrittenEvent,
+  linesFor: (summary: string) => readonly string[],
+): string {
+  const lines = ownLines(unfoldedLines(text)).flatMap((line) =>
+    nameOfLine(line) === "SUMMARY" ? linesFor(valueOfLine(line)) : [line],
+  );
+  return foldedLines([...lines, "END:VEVENT"]);
+}
+
+function revisedLine(line: string, { sequence, created, modified }: Revision): string {
+  switch (nameOfLine(line)) {
+    case "SEQUENCE":
+      return `SEQUENCE:${sequence}`;
+    case "CREATED":
+      return `CREATED:${stampText(created)}`;
+    case "DTSTAMP":
+    case "LAST-MODIFIED":
+      return `${nameOfLine(line)}:${stampText(modified)}`;
+    default:
+      return line;
+  }
 }

@@ -1,4 +1,4 @@
-import { calendarChanges, calendarText, type CalendarUse, planEvents } from "../calendar/index.js";
+import { calendarChanges, calendarText, type CalendarUse } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import { given } from "../values.js";
@@ -45,7 +45,7 @@ export async function calendarCommand(
   const told =
     earlier === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")
-      : changeCounts(calendarChanges(earlier.calendar, planEvents(plan)));
+      : changeCounts(calendarChanges(earlier.calendar, plan, todayOf(plan, options, shell)));
   shell.stderr(`${out}: ${outcome}, ${told}\n`);
   return exitCodes.fine;
 }
@@ -67,4 +67,8 @@ function textOver(
   // The earlier file has been read without problems.
   if (!calendar.ok) throw new CommandError(exitCodes.problems, calendar.problems[0]?.message ?? "");
   return calendar.value;
+}
+
+function todayOf({ garden }: Plan, { today }: CalendarOptions, shell: Shell): Day {
+  return today ?? shell.today(garden.timezone);
 }

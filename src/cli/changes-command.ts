@@ -1,4 +1,4 @@
-import { calendarChanges, planEvents } from "../calendar/index.js";
+import { calendarChanges } from "../calendar/index.js";
 import { changeFacts, changesText } from "./changes-text.js";
 import { loadGarden } from "./load.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";
@@ -20,6 +20,6 @@ export async function changesCommand(
   const { plan, earlier } = loaded.value;
   if (earlier === undefined)
     throw wrongUsage(`${calendarFile} is a plan: give a calendar that \`feedround calendar\` wrote`);
-  const changes = calendarChanges(earlier.calendar, planEvents(plan)).map(changeFacts);
+  const changes = calendarChanges(earlier.calendar, plan, plan.today).map(changeFacts);
   return answer({ changes }, changesText, options, shell);
 }

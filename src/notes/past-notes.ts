@@ -4,7 +4,7 @@ import { counted, type Garden } from "../garden/index.js";
 import type { NotGiven } from "../log/index.js";
 import type { Renamed } from "../published/index.js";
 import type { Plan, PlanNote } from "../season/index.js";
-import { grouped } from "../values.js";
+import { byText, grouped } from "../values.js";
 
 /** @param days published, past, and not in the log */
 export function takenAsGiven(days: readonly Day[]): string[] {
@@ -21,13 +21,16 @@ export function takenAsGiven(days: readonly Day[]): string[] {
 export function missedOf(notGiven: readonly NotGiven[], garden: Garden): Pick<Plan, "missed"> {
   if (notGiven.length === 0) return {};
   const nameOf = new Map(garden.beds.map(({ id, name }) => [id, name]));
-  const groups = grouped(notGiven, ({ day, bed }) => `${day}/${bed}`);
+  const plantingName = new Map(
+    garden.beds.flatMap((bed) => bed.plantings.map(({ id, name }) => [id, name] as const)),
+  );
+  const groups = grouped(notGiven, ({ day, bed, why }) => `${day}/${bed}/${why}`);
   const missed = [...groups.values()].map((together) => {
-    const [{ day, bed }] = together;
-    const plantings = [...new Set(together.map(({ planting }) => planting))];
-    return { day, bed, bedName: nameOf.get(bed) ?? bed, plantings };
+    const [{ day, bed, why }] = together;
+    const names = together.map(({ planting }) => plantingName.get(planting) ?? planting);
+    return { day, bed, bedName: nameOf.get(bed) ?? bed, plantings: [...new Set(names)], why };
   });
-  return { missed: missed.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)) };
+  return { missed: missed.sort((a, b) => byText(a.day, b.day)) };
 }
 
 export function renamedNotes(renamed: readonly Renamed[], today: Day): PlanNote[] {

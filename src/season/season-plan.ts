@@ -25,7 +25,7 @@ export interface Plan {
   readonly warnings: readonly PlanWarning[];
   /** What the log and the signs changed, and why. */
   readonly notes: readonly PlanNote[];
-  /** Published feedings that were not given: as the log, an absence or a planting's dates say. */
+  /** Published feedings that were not given, by day. */
   readonly missed?: readonly MissedFeedings[];
   /** The state of the calendar with this plan in it. */
   readonly published: Published;
@@ -79,12 +79,15 @@ export interface Round {
   readonly stockMl: number;
 }
 
+/** What was published for a bed on a day and was not given there. */
 export interface MissedFeedings {
   readonly day: Day;
   readonly bed: string;
   readonly bedName: string;
-  /** Ids. */
+  /** Names of the plantings. */
   readonly plantings: readonly string[];
+  /** What says so: the log, an absence, or the dates of the plantings. */
+  readonly why: "log" | "away" | "removed" | "not-yet-planted";
 }
 
 export interface BedRound {

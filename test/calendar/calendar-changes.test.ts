@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { calendarChanges } from "../../src/calendar/calendar-changes.js";
-import { planEvents } from "../../src/calendar/plan-events.js";
 import { day } from "../../src/dates.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { aBedRound, aFill, aMix, aPlan, aRound, roundsOn } from "../support/a-plan.js";
@@ -12,7 +11,7 @@ const stronger = [
 const was = aPlan({ rounds: roundsOn(["2027-06-01", "2027-06-08", "2027-06-15"]) });
 
 function changes(plan: Plan, previous = textOf(was)) {
-  return calendarChanges(earlierOf(previous), planEvents(plan));
+  return calendarChanges(earlierOf(previous), plan, plan.today);
 }
 
 describe("changes of a calendar", () => {
