@@ -106,7 +106,10 @@ export function planSeason(
   const days = feedingDays(garden, needs, published, extraRounds, today);
   const poured = pouredRounds(garden, needs, days, published, tables, today);
   if (!poured.ok) return poured;
-  return { ok: true, value: planOf(garden, needs, days, poured.value, { published, renamed }, today) };
+  return {
+    ok: true,
+    value: planOf(garden, needs, days, poured.value, { published, renamed }, today),
+  };
 }
 
 /** A planting, its life, what feeds it when, and what was seen on it. */
@@ -239,7 +242,10 @@ function planOf(
   needs: readonly PlantingNeed[],
   { ahead, allowed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
-  { published, renamed }: { readonly published: Published | undefined; readonly renamed: readonly Renamed[] },
+  {
+    published,
+    renamed,
+  }: { readonly published: Published | undefined; readonly renamed: readonly Renamed[] },
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));

@@ -1,6 +1,11 @@
 import { type Day, earlier, parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
-import { nothingPublished, type Published, readRecord, type RecordLine } from "../published/index.js";
+import {
+  nothingPublished,
+  type Published,
+  readRecord,
+  type RecordLine,
+} from "../published/index.js";
 import { byText, given } from "../values.js";
 import { productId, recordNames, type RetiredUid } from "./calendar-file.js";
 import {

@@ -1,13 +1,7 @@
 /** Other liquid feeds: their days, their cans, and the days that calcium keeps away from them. */
 import { addDays, type Day, dayNumber, daysBetween, earlier, later, weekdayOf } from "../dates.js";
 import type { FeedingCourse } from "../days/index.js";
-import {
-  type Bed,
-  type Garden,
-  type OtherFeed,
-  type Planting,
-  totalOf,
-} from "../garden/index.js";
+import { type Bed, type Garden, type OtherFeed, type Planting, totalOf } from "../garden/index.js";
 import { type GivenFeeding, keepsLog, type PastFeedDay, pastOfFeed } from "../log/index.js";
 import type { Published } from "../published/index.js";
 import type { OtherFeedMix } from "../season/index.js";

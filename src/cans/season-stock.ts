@@ -54,7 +54,12 @@ export function seasonStock(
   tables: StockTables,
   today: Day,
 ): Result<StockSide, Finding> {
-  const standing = standingBatches(file, published, timesOfMaking(file.stock, tables.making), today);
+  const standing = standingBatches(
+    file,
+    published,
+    timesOfMaking(file.stock, tables.making),
+    today,
+  );
   const batches = [...file.stock.batches, ...standing.taken];
   const garden = { ...file, stock: { ...file.stock, batches } };
   const water = waterReport(tables.chemistry, garden.sourceWater);
@@ -151,7 +156,10 @@ function shellSupply(
     ].filter(({ startOn }) => startOn >= keptFrom);
     const { eggs } = shellsFor(totalOf(used.map(({ volumeMl }) => volumeMl)), { gPerShell, gPerL });
     const inHand = (shellsInHand ?? 0) - eggs;
-    return { supply: { ...given({ perWeek }), inHand, keptFrom, gPerShell, gPerL }, assumptions: [] };
+    return {
+      supply: { ...given({ perWeek }), inHand, keptFrom, gPerShell, gPerL },
+      assumptions: [],
+    };
   }
   const since = shellsSinceLastBatch(perWeek ?? 0, batches, leadDays, today);
   const isAssumed = perWeek !== undefined && shellsInHand === undefined;

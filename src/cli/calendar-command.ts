@@ -45,7 +45,7 @@ export async function calendarCommand(
   const told =
     earlier === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")
-      : changeCounts(calendarChanges(earlier.calendar, plan, todayOf(plan, options, shell)));
+      : changeCounts(calendarChanges(earlier.calendar, plan, plan.today));
   shell.stderr(`${out}: ${outcome}, ${told}\n`);
   return exitCodes.fine;
 }
@@ -67,8 +67,4 @@ function textOver(
   // The earlier file has been read without problems.
   if (!calendar.ok) throw new CommandError(exitCodes.problems, calendar.problems[0]?.message ?? "");
   return calendar.value;
-}
-
-function todayOf({ garden }: Plan, { today }: CalendarOptions, shell: Shell): Day {
-  return today ?? shell.today(garden.timezone);
 }

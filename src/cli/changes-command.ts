@@ -19,7 +19,9 @@ export async function changesCommand(
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   const { plan, earlier } = loaded.value;
   if (earlier === undefined)
-    throw wrongUsage(`${calendarFile} is a plan: give a calendar that \`feedround calendar\` wrote`);
+    throw wrongUsage(
+      `${calendarFile} is a plan: give a calendar that \`feedround calendar\` wrote`,
+    );
   const changes = calendarChanges(earlier.calendar, plan, plan.today).map(changeFacts);
   return answer({ changes }, changesText, options, shell);
 }

@@ -22,7 +22,8 @@ export interface LoadedGarden {
   readonly earlier?: EarlierFile;
 }
 
-export interface LoadOptions extends Pick<Partial<PlanOptions>, "today" | "extraRounds">, StateWishes {
+export interface LoadOptions
+  extends Pick<Partial<PlanOptions>, "today" | "extraRounds">, StateWishes {
   /** Without a log, plan as of the day that the file speaks of, so that the clock changes nothing. */
   readonly isTimeless?: boolean;
   /** Plan from this day as the file would have stood then, without what was written down since. */

@@ -13,6 +13,8 @@ export interface StateWishes {
   readonly keep?: string;
   /** The calendar about to be written, for a garden file that names none. */
   readonly calendarOut?: string;
+  /** Text of the calendar that was served last, for a garden file that names none; empty for the first. */
+  readonly served?: string;
 }
 
 export interface PublishedState {
@@ -36,11 +38,15 @@ export function ownCalendar(gardenPath: string, { calendarFile }: Garden): strin
 export async function publishedState(
   gardenPath: string,
   garden: Garden,
-  { keep, calendarOut }: StateWishes,
+  { keep, calendarOut, served }: StateWishes,
   shell: Shell,
 ): Promise<Result<PublishedState | undefined>> {
   const path = keep ?? ownCalendar(gardenPath, garden) ?? calendarOut;
-  if (path === undefined) return { ok: true, value: undefined };
+  if (path === undefined)
+    return {
+      ok: true,
+      value: served === undefined ? undefined : lastServed(served, garden, shell),
+    };
   if (keep === undefined && (!(await exists(path)) || (await isDevice(path))))
     return { ok: true, value: { published: nothingPublished, isDaysOnly: false } };
   const bytes = await readBytes(path, shell);
@@ -49,15 +55,24 @@ export async function publishedState(
       ? undefined
       : publishedInPlan(path, new TextDecoder().decode(bytes), garden.id);
   if (inPlan !== undefined)
-    return inPlan.ok
-      ? { ok: true, value: { published: inPlan.value, isDaysOnly: false } }
-      : inPlan;
+    return inPlan.ok ? { ok: true, value: { published: inPlan.value, isDaysOnly: false } } : inPlan;
   const earlier = earlierCalendar(path, bytes, garden.id);
   if (!earlier.ok) return earlier;
   return { ok: true, value: { ...stateIn(earlier.value.calendar), earlier: earlier.value } };
 }
 
-export function stateIn(calendar: EarlierCalendar): Omit<PublishedState, "earlier"> {
+/** Another garden under the same name, or a damaged state: never a reason to serve nothing. */
+function lastServed(text: string, garden: Garden, shell: Shell): PublishedState {
+  const nothing = { published: nothingPublished, isDaysOnly: false };
+  if (text === "") return nothing;
+  const earlier = earlierCalendar("", Buffer.from(text), garden.id);
+  if (earlier.ok) return { ...stateIn(earlier.value.calendar), earlier: earlier.value };
+  const why = earlier.problems.map(({ message }) => message).join("; ");
+  shell.stderr(`the calendar begins anew: ${why}\n`);
+  return nothing;
+}
+
+function stateIn(calendar: EarlierCalendar): Omit<PublishedState, "earlier"> {
   const { published } = calendar;
   return { published: published ?? daysTold(calendar), isDaysOnly: published === undefined };
 }

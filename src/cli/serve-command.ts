@@ -1,24 +1,23 @@
 import { gardenPage } from "../outputs/index.js";
-import type { PlanOptions } from "../plan.js";
 import type { Problem, Result } from "../problem.js";
-import { type Plan, publishedBy } from "../season/index.js";
 import {
   announcement,
   type AsOf,
   batchedLines,
   gardenSource,
   type GardenSource,
+  type PlannedGarden,
   publishGardens,
   serveGardens,
   stopOnSignals,
+  todayAt,
   type Trouble,
 } from "../serve/index.js";
 import { given } from "../values.js";
-import { publishedIn } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
+import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
-import { version } from "./version.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
@@ -40,7 +39,6 @@ export async function serveCommand(
     gardens,
     source: sourceOf(shell),
     stateDir: state ?? stateFolder(shell),
-    version: version(),
     log: lines.log,
     ...given({ host, port }),
   });
@@ -90,10 +88,25 @@ function sourceOf(shell: Shell): GardenSource {
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
-async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<Plan>> {
+async function loadPlan(
+  file: string,
+  { nowMs, previous }: AsOf,
+  shell: Shell,
+): Promise<Result<PlannedGarden>> {
   try {
-    const loaded = await loadGarden(file, shell, keepOf(asOf));
-    return loaded.ok ? { ok: true, value: loaded.value.plan } : loaded;
+    const notices: string[] = [];
+    const at: Shell = {
+      ...shell,
+      today: (timezone) => todayAt(nowMs, timezone),
+      stderr: (text) => notices.push(text.trimEnd()),
+    };
+    const loaded = await loadGarden(file, at, { isForWriting: true, served: previous ?? "" });
+    if (!loaded.ok) return loaded;
+    const { garden, plan, earlier } = loaded.value;
+    const path = ownCalendar(file, garden);
+    const own = path === undefined ? undefined : { path, ...given({ bytes: earlier?.bytes }) };
+    const value = { plan, ...given({ previous: earlier?.text, ownCalendar: own }), notices };
+    return { ok: true, value };
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
     const problem: Problem = {
@@ -105,13 +118,6 @@ async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<
     };
     return { ok: false, problems: [problem] };
   }
-}
-
-/** Subscribers have those days in their calendars: they stay, unless moving one saves a round. */
-function keepOf({ previous, previousPlan }: AsOf): Pick<PlanOptions, "keep"> {
-  if (previousPlan !== undefined) return { keep: publishedBy(previousPlan, 0) };
-  if (previous === undefined) return {};
-  return { keep: publishedIn(previous) };
 }
 
 function ioTrouble(troubles: readonly Trouble[]): CommandError {

@@ -9,4 +9,11 @@ export {
 export { type NotGiven, type Past, pastOf } from "./past.js";
 export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
 export { settledToday } from "./settled-today.js";
-export { dayBefore, dayOfFile, futureRecords, gardenOn, keepsLog, unknownBatches } from "./records.js";
+export {
+  dayBefore,
+  dayOfFile,
+  futureRecords,
+  gardenOn,
+  keepsLog,
+  unknownBatches,
+} from "./records.js";

@@ -52,14 +52,15 @@ export function pastOf(
     .filter((entry) => entry.missed === undefined)
     .map((entry) => writtenDown(entry, claims.get(entry) ?? [], garden, courses));
   const silent = judged.flatMap((one) => one.silent);
-  const isCounted = ({ day }: LineFeeding): boolean =>
-    day < today && garden.unlogged === "given";
+  const isCounted = ({ day }: LineFeeding): boolean => day < today && garden.unlogged === "given";
   const counted = silent.filter(({ feeding }) => isCounted(feeding));
   return {
     given: [
       ...written.flatMap((one) => one.given),
       ...counted.flatMap(({ line, feeding }) =>
-        line.of === undefined ? [] : feedingsOf(line, feeding, feeding.pours, { asPublished: true, mix: feeding.mix }),
+        line.of === undefined
+          ? []
+          : feedingsOf(line, feeding, feeding.pours, { asPublished: true, mix: feeding.mix }),
       ),
     ],
     todays: silent
@@ -107,7 +108,11 @@ function judgedLine(
         : entry.planting === planting),
   );
   const byDay = [...grouped(own, ({ on, round }) => `${on} ${round ?? ""}`).values()];
-  const claimants = byDay.map((ofDay) => ({ ...given({ round: ofDay[0].round }), on: ofDay[0].on, ofDay }));
+  const claimants = byDay.map((ofDay) => ({
+    ...given({ round: ofDay[0].round }),
+    on: ofDay[0].on,
+    ofDay,
+  }));
   const claimed = claimedDays(
     claimants,
     feedings.map(({ day }) => day),
@@ -160,7 +165,8 @@ function writtenDown(
 ): WrittenDown {
   const { on, stockMl, batch, path } = entry;
   if (claims.length === 0) {
-    const taken = stockMl === undefined ? [] : [{ day: on, ml: stockMl, ...given({ batch }), path }];
+    const taken =
+      stockMl === undefined ? [] : [{ day: on, ml: stockMl, ...given({ batch }), path }];
     return { given: unannounced(entry, garden, courses), taken };
   }
   const shares = sharesByWater(

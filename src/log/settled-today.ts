@@ -17,8 +17,7 @@ export function settledToday(
 ): Settled {
   const fed = todays.flatMap(({ planting, route }) => {
     const course = courses.find(
-      (one) =>
-        one.planting.id === planting && one.route === route && today <= one.course.coverTo,
+      (one) => one.planting.id === planting && one.route === route && today <= one.course.coverTo,
     );
     return course === undefined ? [] : [course];
   });

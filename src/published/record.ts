@@ -109,9 +109,7 @@ function isMix(value: unknown): value is PublishedMix {
 }
 
 function isFed(value: unknown): value is PublishedMix["fed"][number] {
-  return (
-    isObject(value) && isText(value.planting) && isText(value.crop) && isAmount(value.waterL)
-  );
+  return isObject(value) && isText(value.planting) && isText(value.crop) && isAmount(value.waterL);
 }
 
 function isPour(value: unknown): value is PublishedMix["pours"][number] {

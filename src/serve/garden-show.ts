@@ -6,6 +6,7 @@ import { given } from "../values.js";
 import type { GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
 import type { SubscribeLinks } from "./links.js";
+import { writeOwn } from "./own-calendar.js";
 import { problemPage } from "./plain-page.js";
 import {
   contentHash,
@@ -32,7 +33,7 @@ export interface GardenShow {
 
 interface Good {
   readonly calendar: Representation;
-  /** Absent when only the calendar is left, of an earlier version of the program. */
+  /** Absent when only the calendar is left, after a start with a garden file that is broken. */
   readonly plan?: { readonly gzip: Buffer; readonly hash: string; readonly timezone: string };
 }
 
@@ -46,8 +47,6 @@ export interface ShowContext {
   readonly source: GardenSource;
   /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
-  /** Of the program: what another version kept of a plan is not shown. */
-  readonly version: string;
   readonly nowMs: () => number;
   readonly linksTo: (name: string) => SubscribeLinks;
 }
@@ -82,7 +81,7 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
   const before = show.good === undefined ? await takeUp(show, context) : [];
   const nowMs = context.nowMs();
   const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
-  const asOf = { nowMs, ...given({ previous, previousPlan: planOf(show.good) }) };
+  const asOf = { nowMs, ...given({ previous }) };
   const next = await context.source.load(show.file, asOf);
   show.reads = next.reads.filter((file) => file !== show.file);
   const lines = next.ok
@@ -92,9 +91,9 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
 }
 
 /** Goes on from what was served before the last stop. */
-async function takeUp(show: GardenShow, { stateDir, version }: ShowContext): Promise<string[]> {
-  const { kept, notice } = await readKept(stateDir, show.file, version);
-  if (kept) put(show, kept.plan, representation("calendar", kept.calendar, kept.modifiedS));
+async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<string[]> {
+  const { kept, notice } = await readKept(stateDir, show.file);
+  if (kept) put(show, undefined, representation("calendar", kept.calendar, kept.modifiedS));
   return notice === undefined ? [] : [`${show.name}: ${notice}`];
 }
 
@@ -106,8 +105,8 @@ function keepLast(show: GardenShow, problems: readonly Problem[]): string[] {
 
 async function showNext(
   show: GardenShow,
-  { stateDir, version }: ShowContext,
-  { plan, calendar, notices }: Loaded & { ok: true },
+  { stateDir }: ShowContext,
+  { plan, calendar, ownCalendar, notices }: Loaded & { ok: true },
   nowMs: number,
 ): Promise<string[]> {
   const { good: last, problems } = show;
@@ -118,14 +117,13 @@ async function showNext(
   const lines = [...notices];
   if (!same) lines.push(last ? "the new calendar is live" : "the calendar is live");
   else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
-  if (!same || show.good?.plan?.hash !== last.plan?.hash) {
-    const { file } = show;
-    const changedS = same ? last.calendar.modifiedS : modifiedS;
-    const kept = { keptVersion: 1, version, file, calendar, modifiedS: changedS, plan } as const;
+  if (!same) {
+    const kept = { keptVersion: 1, file: show.file, calendar, modifiedS } as const;
     await writeKept(stateDir, kept).catch((error: unknown) => {
       lines.push(troubleLine(troubleOf(error, stateDir)));
     });
   }
+  lines.push(...(await writeOwn(ownCalendar, calendar)));
   return lines.map((line) => `${show.name}: ${line}`);
 }
 

@@ -5,7 +5,6 @@ import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
 import type { SubscribeLinks } from "./links.js";
-import { todayAt } from "./today.js";
 import { dirname, resolve } from "node:path";
 import { readFile } from "node:fs/promises";
 
@@ -15,6 +14,8 @@ export type Loaded = { readonly reads: readonly string[] } & (
       readonly ok: true;
       readonly plan: Plan;
       readonly calendar: string;
+      /** The file that the garden names as its calendar: it is written, and is what the next plan goes on from. */
+      readonly ownCalendar?: OwnCalendar;
       /** For the terminal. */
       readonly notices: readonly string[];
     }
@@ -30,14 +31,26 @@ export interface PageView {
   readonly problems: readonly Problem[];
 }
 
+export interface OwnCalendar {
+  readonly path: string;
+  /** Absent where it is not there yet. */
+  readonly bytes?: Uint8Array;
+}
+
 /** As of when a garden is planned, and what it follows. */
 export interface AsOf {
   /** Ms since 1970: tells today in the garden's zone. */
   readonly nowMs: number;
-  /** The calendar served or published before, whose days are to be kept where that costs little. */
+  /** The calendar served or published before, for a garden that names none of its own. */
   readonly previous?: string;
-  /** The plan behind it, where it is still known. */
-  readonly previousPlan?: Plan;
+}
+
+export interface PlannedGarden {
+  readonly plan: Plan;
+  /** The calendar that the plan goes on from. */
+  readonly previous?: string;
+  readonly ownCalendar?: OwnCalendar;
+  readonly notices: readonly string[];
 }
 
 /** How gardens are read and shown: all that the server and the publisher need to know of them. */
@@ -50,7 +63,7 @@ export interface GardenSource {
 
 export interface SourceParts {
   /** Reads and plans one garden file as of now; problems when it can't even be read, too. */
-  readonly loadPlan: (file: string, asOf: AsOf) => Promise<Result<Plan>>;
+  readonly loadPlan: (file: string, asOf: AsOf) => Promise<Result<PlannedGarden>>;
   /** {@link gardenPage} unless given. */
   readonly page?: GardenSource["page"];
 }
@@ -61,27 +74,26 @@ export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): Gard
     page,
     load: async (file, asOf) => {
       const reads = await filesRead(file);
-      const plan = await loadPlan(file, asOf);
-      if (!plan.ok) return { ok: false, problems: plan.problems, reads };
-      return { ok: true, plan: plan.value, reads, ...calendarOf(plan.value, asOf) };
+      const planned = await loadPlan(file, asOf);
+      if (!planned.ok) return { ok: false, problems: planned.problems, reads };
+      const { plan, ownCalendar, notices } = planned.value;
+      const calendar = calendarOf(planned.value, asOf);
+      const own = ownCalendar === undefined ? [] : [ownCalendar.path];
+      return {
+        ok: true,
+        ...{ plan, calendar, notices, reads: [...reads, ...own] },
+        ...given({ ownCalendar }),
+      };
     },
   };
 }
 
-function calendarOf(
-  plan: Plan,
-  { nowMs, previous }: AsOf,
-): { calendar: string; notices: string[] } {
+function calendarOf({ plan, previous }: PlannedGarden, { nowMs }: AsOf): string {
   const stamp = new Date(nowMs).toISOString();
-  const today = todayAt(nowMs, plan.garden.timezone);
-  const options = { stamp, today, for: "subscription" } as const;
-  const next = calendarText(plan, { ...options, ...given({ previous }) });
-  if (next.ok) return { calendar: next.value, notices: [] };
-  // Another garden under the same name, or a damaged file: never a reason to serve nothing.
-  const fresh = calendarText(plan, options);
-  if (!fresh.ok) throw new Error("a calendar without an earlier one has no problems");
-  const why = next.problems.map(({ message }) => message).join("; ");
-  return { calendar: fresh.value, notices: [`the calendar begins anew: ${why}`] };
+  const options = { stamp, today: plan.today, for: "subscription" } as const;
+  const calendar = calendarText(plan, { ...options, ...given({ previous }) });
+  if (!calendar.ok) throw new Error("what the plan goes on from has been read without problems");
+  return calendar.value;
 }
 
 /** The garden file and the rule file it names, whether or not either is in order. */

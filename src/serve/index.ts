@@ -1,7 +1,8 @@
 export { announcement } from "./announcement.js";
-export { type AsOf, gardenSource, type GardenSource } from "./garden-source.js";
+export { type AsOf, gardenSource, type GardenSource, type PlannedGarden } from "./garden-source.js";
 export { publishGardens } from "./publish.js";
 export { batchedLines } from "./request-log.js";
 export { serveGardens } from "./serve.js";
 export { stopOnSignals } from "./signals.js";
 export type { Trouble } from "./system-trouble.js";
+export { todayAt } from "./today.js";

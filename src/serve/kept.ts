@@ -1,20 +1,15 @@
 import { createHash } from "node:crypto";
 import { mkdir, readFile, rename } from "node:fs/promises";
 import { join } from "node:path";
-import type { Plan } from "../season/index.js";
 import { writeWhole } from "../write-whole.js";
 
-/** What was last served of a garden: the next calendar must follow it, a broken edit falls back on it. */
+/** The calendar last served of a garden: the next one must follow it, a broken edit falls back on it. */
 export interface Kept {
   readonly keptVersion: 1;
-  /** Of the program. */
-  readonly version: string;
   readonly file: string;
   readonly calendar: string;
   /** Seconds since 1970 when the calendar last changed. */
   readonly modifiedS: number;
-  /** Absent when another version of the program made it: its shape may be another. */
-  readonly plan?: Plan;
 }
 
 export interface KeptRead {
@@ -24,7 +19,7 @@ export interface KeptRead {
 }
 
 /** A damaged file is moved aside, told of, and taken as none. */
-export async function readKept(stateDir: string, file: string, version: string): Promise<KeptRead> {
+export async function readKept(stateDir: string, file: string): Promise<KeptRead> {
   const path = keptPath(stateDir, file);
   let text: string;
   try {
@@ -34,10 +29,7 @@ export async function readKept(stateDir: string, file: string, version: string):
     return code === "ENOENT" ? {} : { notice: `${path} can't be read (${String(code)})` };
   }
   const kept = keptIn(text, file);
-  if (kept !== undefined) {
-    const { plan, ...rest } = kept;
-    return { kept: plan !== undefined && kept.version === version ? { ...rest, plan } : rest };
-  }
+  if (kept !== undefined) return { kept };
   await rename(path, `${path}.damaged`).catch(() => undefined);
   return { notice: `${path} was damaged; it is now ${path}.damaged` };
 }

@@ -5,6 +5,7 @@ import { given } from "../values.js";
 import { writeWhole } from "../write-whole.js";
 import { gardenNames, type NamedFile } from "./garden-names.js";
 import type { GardenSource } from "./garden-source.js";
+import { writeOwn } from "./own-calendar.js";
 import { subscribeLinks, type SubscribeLinks } from "./links.js";
 import { type IndexEntry, indexPage } from "./plain-page.js";
 import {
@@ -87,12 +88,13 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     const loaded = await source.load(file, { nowMs, ...given({ previous }) });
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
-      const { plan, calendar } = loaded;
+      const { plan, calendar, ownCalendar } = loaded;
       const today = todayAt(nowMs, plan.garden.timezone);
       files.set(calendarName, calendar);
       const view = { today, problems: [], subscribe: linksOf(name, url) };
       files.set(pageName, withPolicy(source.page(plan, view)));
-      notices.push(...loaded.notices.map((notice) => `${name}: ${notice}`));
+      const lines = [...loaded.notices, ...(await writeOwn(ownCalendar, calendar))];
+      notices.push(...lines.map((line) => `${name}: ${line}`));
       entries.push({ ...entry, title: plan.garden.name });
     } else {
       problems.push(...loaded.problems);

@@ -15,7 +15,7 @@ import { type Guard, isLoopback, routeOf } from "./route.js";
 import { keptSecret } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
 
-export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "version"> {
+export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir"> {
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
   /** A line for each request, problem and change; none holds the secret. */
@@ -47,7 +47,7 @@ const inflatedBytes = 16_000_000;
 
 /** Trouble: a path, the address, the port or the state folder can't be used. */
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
-  const { log, stateDir, source, version, nowMs = Date.now, port = 0 } = options;
+  const { log, stateDir, source, nowMs = Date.now, port = 0 } = options;
   const limits = { ...usualLimits, ...options.limits };
   const { host = "127.0.0.1" } = options;
   // Looked up first, so that "loopback" is said of the address itself and not of a name for it.
@@ -65,7 +65,7 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     if (guard.value.kind === "loopback") return links;
     return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
   };
-  const context: ShowContext = { source, stateDir, version, nowMs, linksTo };
+  const context: ShowContext = { source, stateDir, nowMs, linksTo };
   const roots = options.gardens.map((path) => resolve(path));
   const folder = await gardenFolder(roots, context, log, options.lookMs);
   if (!folder.ok) return folder;

@@ -1,12 +1,14 @@
 /**
- * What is in the bottles today: as the garden file has it, less what the log says was given since.
+ * What is in the bottles today: as the garden file has it, less what was taken out since.
  *
- * `left` is what the grower found in the bottle on `left_on`: log entries of later days come off.
- * Without `left_on` it is what there was before the log, and every entry comes off. An entry that
- * names no batch was poured from the bottle then in turn: earliest use-by first, ties by id.
+ * `left` is what the grower found in the bottle on `left_on`: what the log gives on later days comes
+ * off. Without `left_on` it is what there was before the log, and all of the log comes off. What
+ * counts as given because it was published comes off from `left_on` on; off a bottle without `left`
+ * from its making on; off a `left` of an unknown day never. What names no batch was poured from the
+ * bottle then in turn: earliest use-by first, ties by id.
  */
 import { addDays, type Day, earlier } from "../../dates.js";
-import type { BatchInHand, LogEntry, StockSettings } from "../../garden/index.js";
+import type { BatchInHand, StockSettings } from "../../garden/index.js";
 import type { FilePath, Finding } from "../../problem.js";
 import { byText } from "../../values.js";
 import type { StockBottle } from "../making-problem.js";
@@ -18,16 +20,25 @@ interface Filled extends Pick<StockBottle, "id" | "readyOn" | "useBy"> {
   leftMl: number;
 }
 
+/** Stock that left the bottles. */
+export interface Taken {
+  readonly day: Day;
+  /** Absent where nobody said which bottle. */
+  readonly batch?: string;
+  readonly ml: number;
+  /** Of the log entry with this amount; absent where it is the published one, which is never refused. */
+  readonly path?: FilePath;
+}
+
 /**
  * @param batches sound as {@link checkBatches} means it
- * @param log entries without stock, of another feed, or after today change nothing; so do those
- *   that name a batch no longer listed
+ * @param taken what names a batch that is not listed comes off none
  * @param strengthOf calcium of that batch as poured, g/L
  * @returns the bottles by use-by, and a finding for each entry that gives more than its batch held
  */
 export function bottlesInHand(
   batches: readonly BatchInHand[],
-  log: readonly LogEntry[],
+  taken: readonly Taken[],
   today: Day,
   rules: MakingRules,
   strengthOf: (batch: BatchInHand) => number,
@@ -39,12 +50,12 @@ export function bottlesInHand(
       return { batch, id, readyOn, useBy: lastDayOf(batch, rules), leftMl };
     }),
   );
-  for (const entry of poured(log, today)) {
-    const named = filled.find((f) => f.id === entry.batch);
-    if (entry.batch === undefined) pourInTurn(filled, entry);
+  for (const one of [...taken].sort((a, b) => byText(a.day, b.day))) {
+    const named = filled.find((f) => f.id === one.batch);
+    if (one.batch === undefined) pourInTurn(filled, one);
     else if (named !== undefined) {
-      const overMl = pour(named, entry, entry.stockMl);
-      if (overMl > 0) findings.push(overdrawn(entry, named, overMl));
+      const overMl = pour(named, one, one.ml);
+      if (overMl > 0 && one.path !== undefined) findings.push(overdrawn(one.path, named, overMl));
     }
   }
   const bottles = filled.map(({ batch, leftMl, ...bottle }): StockBottle => {
@@ -106,36 +117,30 @@ function leftOnTrouble({ made, leftOn, path }: BatchInHand, today: Day): Finding
   ];
 }
 
-type Poured = LogEntry & { readonly stockMl: number };
-
-function poured(log: readonly LogEntry[], today: Day): Poured[] {
-  return log
-    .filter((e): e is Poured => (e.stockMl ?? 0) > 0 && e.feed === undefined && e.on <= today)
-    .sort((a, b) => byText(a.on, b.on));
-}
-
-/** Takes the entry off one bottle. Returns what the bottle did not hold, mL. */
-function pour(from: Filled, entry: Poured, ml: number): number {
-  const { leftOn, thrownAway } = from.batch;
-  if (leftOn !== undefined && entry.on <= leftOn) return 0;
-  if (thrownAway !== undefined && entry.on > thrownAway) return ml;
+/** Takes it off one bottle. Returns what the bottle did not hold, mL. */
+function pour(from: Filled, { day, path }: Taken, ml: number): number {
+  const { leftOn, thrownAway, leftMl, volumeMl } = from.batch;
+  const isWritten = path !== undefined;
+  if (leftOn !== undefined && (isWritten ? day <= leftOn : day < leftOn)) return 0;
+  if (!isWritten && leftOn === undefined && leftMl < volumeMl) return 0;
+  if (thrownAway !== undefined && day > thrownAway) return ml;
   const takenMl = Math.min(ml, from.leftMl);
   from.leftMl -= takenMl;
   return ml - takenMl;
 }
 
-function pourInTurn(filled: readonly Filled[], entry: Poured): void {
-  let ml = entry.stockMl;
+function pourInTurn(filled: readonly Filled[], taken: Taken): void {
+  let { ml } = taken;
   for (const bottle of filled)
-    if (ml > 0 && bottle.readyOn <= entry.on && entry.on <= bottle.useBy)
-      ml = pour(bottle, entry, ml);
+    if (ml > 0 && bottle.readyOn <= taken.day && taken.day <= bottle.useBy)
+      ml = pour(bottle, taken, ml);
 }
 
-function overdrawn(entry: Poured, from: Filled, overMl: number): Finding {
+function overdrawn(path: FilePath, from: Filled, overMl: number): Finding {
   const over = `${Math.round(overMl * 10) / 10} mL`;
   return {
     code: "log-over-batch",
-    path: [...entry.path, "stock"],
+    path: [...path, "stock"],
     message: `the log gives ${over} more from batch ${from.id} than was left in it`,
     mend: "correct the entry, name the batch it came from, or say what is left now with `left` and `left_on`",
   };

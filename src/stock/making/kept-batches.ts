@@ -1,5 +1,12 @@
 /** Published batches that are not begun yet: kept where they still do as well as new ones. */
-import { type Day, dayFromNumber, dayNumber, daysBetween, type DaySpan, within } from "../../dates.js";
+import {
+  type Day,
+  dayFromNumber,
+  dayNumber,
+  daysBetween,
+  type DaySpan,
+  within,
+} from "../../dates.js";
 import type { PublishedBatch } from "../../published/index.js";
 import type { WayOfMaking } from "../making-rules.js";
 import type { BatchChoice } from "./batches-fewest.js";

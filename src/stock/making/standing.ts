@@ -45,7 +45,11 @@ export function standingBatches(
     })),
     ...stock.begun.map((batch) => {
       const of = claims.get(batch.id);
-      return { ...batch, ...plan(batch.shellsOut, batch.acidIn, of), ...given({ number: of?.number }) };
+      return {
+        ...batch,
+        ...plan(batch.shellsOut, batch.acidIn, of),
+        ...given({ number: of?.number }),
+      };
     }),
   ];
   const numbers = nextNumbers(told);
