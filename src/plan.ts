@@ -28,7 +28,7 @@ import {
   keepsLog,
   resumed,
 } from "./log/index.js";
-import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
+import { emptiedNotes, signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
 import type { Finding, Result } from "./problem.js";
 import type { Published } from "./published/index.js";
 import {
@@ -226,7 +226,12 @@ function planOf(
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
     warnings: [...told.warnings, ...stockSide.warnings],
-    notes: [...needs.flatMap(signNotes), ...told.notes, ...strayNotes(strays, garden)],
+    notes: [
+      ...needs.flatMap(signNotes),
+      ...told.notes,
+      ...strayNotes(strays, garden),
+      ...emptiedNotes(stockSide.emptied),
+    ],
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),

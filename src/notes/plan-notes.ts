@@ -4,6 +4,8 @@ import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
 import { counted, decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
+import type { Emptied } from "../stock/index.js";
+import { given } from "../values.js";
 
 /** A window that no allowed day could serve in time, and the course it is of. */
 interface Unserved extends UnmetWindow {
@@ -103,6 +105,17 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
       },
     ];
   });
+}
+
+/** A little over is a jug misread, and tells that the bottle is empty. */
+export function emptiedNotes(emptied: readonly Emptied[]): PlanNote[] {
+  return emptied.map(({ entry: { on, planting, stockMl = 0 }, batch, overMl }) => ({
+    code: "log",
+    ...given({ planting }),
+    day: on,
+    message: `the log gives ${decimal(stockMl, 2)} mL from batch ${batch} on ${on}, ${decimal(overMl, 2)} mL more than was left: it is taken as empty since`,
+    advice: [],
+  }));
 }
 
 /** Defaults that matter only because something is sprayed. */

@@ -22,7 +22,7 @@ export {
   type WaterReport,
   waterReport,
 } from "./chemistry/index.js";
-export { bottlesInHand, checkBatches, wholeMl } from "./ledger/index.js";
+export { bottlesInHand, checkBatches, type Emptied, ledgerMl, ledgerSum } from "./ledger/index.js";
 export {
   type AccountLine,
   type Discard,

@@ -11,11 +11,23 @@ import type { Finding } from "../../problem.js";
 import { byText } from "../../values.js";
 import type { StockBottle } from "../making-problem.js";
 import { type MakingRules, useByOf } from "../making-rules.js";
-import { bottlesInOrder } from "./ledger.js";
+import { bottlesInOrder, ledgerMl, ledgerSum } from "./ledger.js";
 
 interface Filled extends Pick<StockBottle, "id" | "readyOn" | "useBy"> {
   readonly batch: BatchInHand;
   leftMl: number;
+  /** What entries that name it gave beyond what it held. */
+  overMl: number;
+}
+
+/** An entry over by no more than is misread on a jug emptied its bottle: common practice, no source. */
+const misread = { ml: 2, share: 0.01 };
+
+/** An entry that gave a little more than its bottle held: taken as the rest of it. */
+export interface Emptied {
+  readonly entry: LogEntry;
+  readonly batch: string;
+  readonly overMl: number;
 }
 
 /**
@@ -23,7 +35,8 @@ interface Filled extends Pick<StockBottle, "id" | "readyOn" | "useBy"> {
  * @param log entries without stock, of another feed, or after today change nothing; so do those
  *   that name a batch no longer listed
  * @param strengthOf calcium of that batch as poured, g/L
- * @returns the bottles by use-by, and a finding for each entry that gives more than its batch held
+ * @returns the bottles by use-by, the entries that emptied theirs with a little over, and a finding
+ *   for each that gives more than its batch can have held
  */
 export function bottlesInHand(
   batches: readonly BatchInHand[],
@@ -31,12 +44,14 @@ export function bottlesInHand(
   today: Day,
   rules: MakingRules,
   strengthOf: (batch: BatchInHand) => number,
-): { bottles: StockBottle[]; findings: Finding[] } {
+): { bottles: StockBottle[]; emptied: Emptied[]; findings: Finding[] } {
   const findings: Finding[] = [];
+  const emptied: Emptied[] = [];
   const filled = bottlesInOrder(
     batches.map((batch): Filled => {
-      const { id, made: readyOn, leftMl } = batch;
-      return { batch, id, readyOn, useBy: useByOf(batch, rules), leftMl };
+      const { id, made: readyOn } = batch;
+      const leftMl = ledgerMl(batch.leftMl);
+      return { batch, id, readyOn, useBy: useByOf(batch, rules), leftMl, overMl: 0 };
     }),
   );
   for (const entry of poured(log, today)) {
@@ -44,13 +59,17 @@ export function bottlesInHand(
     if (entry.batch === undefined) pourInTurn(filled, entry);
     else if (named !== undefined) {
       const overMl = pour(named, entry, entry.stockMl);
-      if (overMl > 0) findings.push(overdrawn(entry, named, overMl));
+      if (overMl === 0) continue;
+      named.overMl = ledgerSum([named.overMl, overMl]);
+      if (named.overMl > Math.max(misread.ml, misread.share * entry.stockMl))
+        findings.push(overdrawn(entry, named, overMl));
+      else emptied.push({ entry, batch: named.id, overMl });
     }
   }
-  const bottles = filled.map(({ batch, ...bottle }): StockBottle => {
-    return { ...bottle, strengthGPerL: strengthOf(batch) };
+  const bottles = filled.map(({ batch, id, readyOn, useBy, leftMl }): StockBottle => {
+    return { id, readyOn, useBy, leftMl, strengthGPerL: strengthOf(batch) };
   });
-  return { bottles, findings };
+  return { bottles, emptied, findings };
 }
 
 /** What is wrong with batches in hand today; the rest is found when the garden file is read. */
@@ -80,6 +99,7 @@ type Poured = LogEntry & { readonly stockMl: number };
 function poured(log: readonly LogEntry[], today: Day): Poured[] {
   return log
     .filter((e): e is Poured => (e.stockMl ?? 0) > 0 && e.feed === undefined && e.on <= today)
+    .map((e) => ({ ...e, stockMl: ledgerMl(e.stockMl) }))
     .sort((a, b) => byText(a.on, b.on));
 }
 
@@ -88,8 +108,8 @@ function pour(from: Filled, entry: Poured, ml: number): number {
   const { leftOn } = from.batch;
   if (leftOn !== undefined && entry.on <= leftOn) return 0;
   const takenMl = Math.min(ml, from.leftMl);
-  from.leftMl -= takenMl;
-  return ml - takenMl;
+  from.leftMl = ledgerMl(from.leftMl - takenMl);
+  return ledgerMl(ml - takenMl);
 }
 
 function pourInTurn(filled: readonly Filled[], entry: Poured): void {
@@ -100,7 +120,7 @@ function pourInTurn(filled: readonly Filled[], entry: Poured): void {
 }
 
 function overdrawn(entry: Poured, from: Filled, overMl: number): Finding {
-  const over = `${Math.round(overMl * 10) / 10} mL`;
+  const over = `${overMl} mL`;
   return {
     code: "log-over-batch",
     path: [...entry.path, "stock"],
