@@ -32,6 +32,7 @@ import {
   unknownBatches,
 } from "./log/index.js";
 import {
+  emptiedNotes,
   missedOf,
   renamedNotes,
   signNote,
@@ -263,6 +264,7 @@ function planOf(
       ...needs.flatMap(signNotes),
       ...told.notes,
       ...strayNotes(strays, garden),
+      ...emptiedNotes(stockSide.emptied),
       ...renamedNotes(renamed, today),
     ],
     ...missedOf(past.notGiven, garden),

@@ -15,9 +15,9 @@ import type { GivenStock, LoggedFeeding } from "../log/index.js";
 import type { FeedRule } from "../rules/index.js";
 import type { CanFill, Feeding } from "../season/index.js";
 import { stageNearest, type StageSpan } from "../stages/index.js";
-import type { Dose } from "../stock/index.js";
+import { type Dose, ledgerSum } from "../stock/index.js";
 import { byText, given } from "../values.js";
-import { canFills } from "./fills.js";
+import { canFills, fillsMl } from "./fills.js";
 
 /** Plantings of one bed that share cans on one day: same route, same calcium or same fixed mL. */
 export interface CanDemand {
@@ -70,7 +70,27 @@ export function rateAfter(demand: CanDemand, before: readonly Dose[], lastGPerL:
   return Math.min((givenMl + restMl) / waterL, highestRateMlPerL);
 }
 
-/** Its cans at a rate: the ledger counts the same fills that the round tells. */
+/**
+ * Its cans where the last bottle is poured after others: the ledger counts the same fills that the
+ * round tells. Never less than is in the cans already: they are then filled to the next measure.
+ */
+export function fillsAfter(
+  demand: CanDemand,
+  before: readonly Dose[],
+  lastGPerL: number,
+  garden: Garden,
+): CanFill[] {
+  const givenMl = ledgerSum(before.map(({ ml }) => ml));
+  let rateMlPerL = rateAfter(demand, before, lastGPerL);
+  let fills = demandFills(demand, rateMlPerL, garden);
+  while (givenMl > 0 && fillsMl(fills) <= givenMl) {
+    rateMlPerL = Math.max(rateMlPerL, givenMl / demand.waterL) * 1.005;
+    fills = demandFills(demand, rateMlPerL, garden);
+  }
+  return fills;
+}
+
+/** Its cans at a rate. */
 export function demandFills(
   { route, waterL }: CanDemand,
   rateMlPerL: number,

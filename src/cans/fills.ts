@@ -1,24 +1,21 @@
 /** Water and rate -> fillings of the can, with stock that a person can measure. */
-import {
-  type Amounts,
-  mlPerTeaspoon,
-  stockText,
-  totalOf,
-  volumeText,
-  withoutDust,
-} from "../garden/index.js";
+import { type Amounts, mlPerTeaspoon, stockText, volumeText } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
+import { ledgerMl, ledgerSum } from "../stock/index.js";
 
 /** How far the stock of one mix may be from the exact figure. */
 export const roundingTolerance = 0.05;
 
-/** Coarsest first: whole mL, then what a syringe can do; or quarter teaspoons, then the syringe. */
+/**
+ * Coarsest first: whole mL, then what a syringe can do; or quarter teaspoons, then the syringe. The
+ * last is finer than any syringe; only absurdly small mixes come there.
+ */
 const measureStepsMl: Record<"ml" | "spoons", readonly number[]> = {
-  ml: [1, 0.5, 0.1],
-  spoons: [mlPerTeaspoon / 4, mlPerTeaspoon / 8, 0.5, 0.1],
+  ml: [1, 0.5, 0.1, 0.01],
+  spoons: [mlPerTeaspoon / 4, mlPerTeaspoon / 8, 0.5, 0.1, 0.01],
 };
-/** Finer than any syringe; only absurdly small mixes come here. */
-const finestStepMl = 0.001;
+/** The least that the ledger counts. */
+const leastMl = 0.01;
 
 /** A part can this small, and this small a share of the water, is not worth a walk. */
 const leastPartFillL = 0.05;
@@ -33,7 +30,8 @@ export interface CanRequest {
 
 /**
  * Full fills, then at most one part fill. Stock is rounded to the coarsest measure that keeps the
- * sum within {@link roundingTolerance} of rate times water.
+ * sum within {@link roundingTolerance} of rate times water, and counted in whole hundredths of a mL:
+ * the one rounding between rate and ledger.
  */
 export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): CanFill[] {
   // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
@@ -43,7 +41,7 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
   const partL = isWorthIt ? restL : 0;
   const exactMl = rateMlPerL * waterL;
   const steps = measureStepsMl[amounts === "us" ? "spoons" : "ml"];
-  const rounded = [...steps, finestStepMl].map((stepMl) => ({
+  const rounded = steps.map((stepMl) => ({
     fullMl: toStep(rateMlPerL * canL, stepMl),
     partMl: toStep(rateMlPerL * partL, stepMl),
   }));
@@ -51,7 +49,10 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
     Math.abs(full * fullMl + partMl - exactMl) <= roundingTolerance * exactMl &&
     (full === 0 || fullMl > 0) &&
     (partL === 0 || partMl > 0);
-  const best = rounded.find(isNear) ?? { fullMl: rateMlPerL * canL, partMl: rateMlPerL * partL };
+  const best = rounded.find(isNear) ?? {
+    fullMl: atLeast(rateMlPerL * canL),
+    partMl: atLeast(rateMlPerL * partL),
+  };
   const fill = (count: number, isFull: boolean, liters: number, stockMl: number): CanFill => ({
     count,
     full: isFull,
@@ -68,10 +69,13 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
 
 /** Stock in all of them, mL. */
 export function fillsMl(fills: readonly CanFill[]): number {
-  return totalOf(fills.map(({ count, stockMl }) => count * stockMl));
+  return ledgerSum(fills.map(({ count, stockMl }) => count * stockMl));
 }
 
 function toStep(ml: number, stepMl: number): number {
-  // Adding the steps up in whole numbers keeps 0.1 mL from becoming 0.30000000000000004.
-  return withoutDust(Math.round(ml / stepMl + 1e-9) * stepMl);
+  return ledgerMl(Math.round(ml / stepMl + 1e-9) * stepMl);
+}
+
+function atLeast(ml: number): number {
+  return ml > 0 ? Math.max(leastMl, ledgerMl(ml)) : 0;
 }

@@ -3,7 +3,7 @@ import type { Garden } from "../garden/index.js";
 import type { CanFill, MixedCan, Pour } from "../season/index.js";
 import type { CanPart, StockLiquid, StockPlan } from "../stock/index.js";
 import { given, grouped } from "../values.js";
-import { type CanDemand, demandFills, rateAfter, rateFor } from "./demands.js";
+import { type CanDemand, demandFills, fillsAfter, rateAfter, rateFor } from "./demands.js";
 import { fillsMl } from "./fills.js";
 import type { Liquids } from "./garden-liquids.js";
 
@@ -32,12 +32,11 @@ export function pouring(
   const short = new Set(making.shortages.map(({ need }) => need));
 
   const pouredFrom = (
-    demand: CanDemand,
+    fills: readonly CanFill[],
     pours: readonly Pour[],
     rateMlPerL: number,
     parts: readonly CanPart[],
   ): Poured => {
-    const fills = demandFills(demand, rateMlPerL, garden);
     const can = canOf(parts);
     const broughtBy = ({ stock, stockMlPerL }: CanPart): number =>
       stockMlPerL * liquids.poured(stock);
@@ -63,7 +62,8 @@ export function pouring(
     const last = short.has(demand.id) ? undefined : pours.at(-1);
     const before = last === undefined ? pours : pours.slice(0, -1);
     const lastLiquid = last === undefined ? liquids.usual.stock : liquids.of(last.batch);
-    const rateMlPerL = rateAfter(demand, before, liquids.poured(lastLiquid));
+    const lastGPerL = liquids.poured(lastLiquid);
+    const rateMlPerL = rateAfter(demand, before, lastGPerL);
     const parts = before.map(({ batch, ml }): CanPart => ({
       stock: liquids.of(batch),
       stockMlPerL: ml / demand.waterL,
@@ -73,7 +73,8 @@ export function pouring(
       parts.reduce((rest, part) => rest - part.stockMlPerL, rateMlPerL),
     );
     parts.push({ stock: lastLiquid, stockMlPerL: restMlPerL });
-    return pouredFrom(demand, pours, rateMlPerL, parts);
+    const fills = fillsAfter(demand, before, lastGPerL, garden);
+    return pouredFrom(fills, pours, rateMlPerL, parts);
   };
 
   /** The mean of the bottles that the log names, or a new batch where it names none. */
@@ -92,7 +93,7 @@ export function pouring(
             stockMlPerL: (pour.ml / ml) * rateMlPerL,
           }))
         : [{ stock: liquids.usual.stock, stockMlPerL: rateMlPerL }];
-    return pouredFrom(demand, pours, rateMlPerL, parts);
+    return pouredFrom(demandFills(demand, rateMlPerL, garden), pours, rateMlPerL, parts);
   };
 
   function clearShare(liquid: StockLiquid): number {

@@ -8,6 +8,8 @@ import {
   bottlesInHand,
   checkBatches,
   type Dose,
+  type Emptied,
+  ledgerSum,
   planStock,
   type Recipe,
   shellsFor,
@@ -23,11 +25,10 @@ import {
   waterFindings,
   waterReport,
   wayOfMaking,
-  wholeMl,
 } from "../stock/index.js";
 import { given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
-import { type CanDemand, demandFills, rateAfter } from "./demands.js";
+import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
 import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
 import { mixedCans } from "./mixed-cans.js";
@@ -38,6 +39,8 @@ export interface StockSide {
   readonly pouredFor: (demand: CanDemand) => Poured;
   readonly tapCalciumMgPerL: number | undefined;
   readonly warnings: readonly PlanWarning[];
+  /** What gave more than its bottle held. */
+  readonly emptied: readonly Emptied[];
   readonly assumptions: readonly string[];
 }
 
@@ -128,6 +131,7 @@ export function seasonStock(
       pouredFor: (demand) => poured.get(demand.id) ?? pouringOf(demand),
       tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
       warnings: [...waiting.warnings, ...shortageWarnings(making, demands), ...cans.warnings()],
+      emptied: inHand.emptied,
       assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
     },
   };
@@ -177,17 +181,15 @@ function needOf(demand: CanDemand, newGPerL: number): StockNeed {
   return { id, day, calciumMg: targetMgPerL * waterL, mostMl: highestRateMlPerL * waterL };
 }
 
-/** What the cans of a demand still take from a bottle of that strength, whole mL. */
+/** What the cans of a demand still take from a bottle of that strength, in hundredths of a mL. */
 function measuredMl(
   demand: CanDemand,
   strengthGPerL: number,
   before: readonly Dose[],
   garden: Garden,
 ): number {
-  const fills = demandFills(demand, rateAfter(demand, before, strengthGPerL), garden);
-  const ml = wholeMl(fillsMl(fills));
-  const givenMl = totalOf(before.map((dose) => dose.ml));
-  return givenMl === 0 ? Math.max(1, ml) : Math.max(0, ml - givenMl);
+  const fills = fillsAfter(demand, before, strengthGPerL, garden);
+  return ledgerSum([fillsMl(fills), ...before.map(({ ml }) => -ml)]);
 }
 
 function shortageWarnings(making: StockPlan, demands: readonly CanDemand[]): PlanWarning[] {

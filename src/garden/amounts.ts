@@ -24,9 +24,10 @@ export function stockText(ml: number, amounts: Amounts): string {
   // Small amounts keep two digits, so that the text stays within some per cent of the amount.
   const inMl = `${decimal(ml, ml < 0.1 ? 3 : ml < 2 ? 2 : 1)} mL`;
   if (amounts !== "us") return inMl;
-  const teaspoons = ml / mlPerTeaspoon;
-  // What no spoon of a kitchen set measures is drawn up with a syringe.
-  if (teaspoons < 0.24 || !isEighth(teaspoons)) return inMl;
+  const eighths = (ml / mlPerTeaspoon) * 8;
+  // Spoons are counted in hundredths of a mL. What no spoon of a kitchen set measures is drawn up with a syringe.
+  if (eighths < 1.92 || Math.abs(eighths - Math.round(eighths)) >= 0.01) return inMl;
+  const teaspoons = Math.round(eighths) / 8;
   const whole = Math.floor(teaspoons / teaspoonsPerTablespoon + 1e-6);
   const rest = teaspoons - whole * teaspoonsPerTablespoon;
   const cups = Math.floor(whole / tablespoonsPerCup);
@@ -38,10 +39,6 @@ export function stockText(ml: number, amounts: Amounts): string {
   ]
     .filter((part) => part !== "")
     .join(" + ");
-}
-
-function isEighth(value: number): boolean {
-  return Math.abs(value * 8 - Math.round(value * 8)) < 0.01;
 }
 
 /** Totals of stock over a season: `1.25 L`, `2 cups`. */

@@ -1,11 +1,12 @@
 /** The log entries that write down a planned round as given. */
 import type { Day } from "../dates.js";
 import { decimal, type NewLogEntry } from "../garden/index.js";
-import type { CanMix, Plan, Pour } from "../season/index.js";
+import type { CanMix, Plan } from "../season/index.js";
 import { given } from "../values.js";
 
-/** Written amounts are in steps of this, so that shares of a can add up to it. */
-const stepMl = 0.1;
+/** Written amounts are in the coarsest of these steps in which shares add up to what the cans pour. */
+const coarseMl = 0.1;
+const fineMl = 0.01;
 
 /**
  * One entry for each planting that the plan feeds on a day and that the log does not hold yet, with
@@ -28,7 +29,7 @@ export function entriesOfDay(
     .map(({ planting, ml, batch, route }) => ({
       on: day,
       planting,
-      stock: `${decimal(ml, 1)} mL`,
+      stock: `${decimal(ml, 2)} mL`,
       ...given({ batch }),
       ...(isFedBothWays(plan, planting) ? { route } : {}),
     }));
@@ -42,12 +43,14 @@ interface Share {
 
 /** Who got how much from which bottle: bottles are poured in their order, plantings served in theirs. */
 function shares(mix: CanMix): Share[] {
+  const pours = mix.pours ?? [];
+  const stepMl = coarsestStep([mix.stockMl, ...pours.map(({ ml }) => ml)]);
   const total = Math.round(mix.stockMl / stepMl);
   const parts = apportioned(
     total,
     mix.feedings.map(({ waterL }) => waterL),
   );
-  const bottles = bottleSteps(mix.pours ?? [], total);
+  const bottles = pours.map(({ batch, ml }) => ({ batch, steps: Math.round(ml / stepMl) }));
   return mix.feedings.flatMap(({ planting }, i): Share[] => {
     const taken: Share[] = [];
     for (let left = parts[i] ?? 0; left > 0;) {
@@ -62,20 +65,9 @@ function shares(mix: CanMix): Share[] {
   });
 }
 
-/** What each bottle gives, in steps; pours that differ from the cans by rounding alone are made to fit. */
-function bottleSteps(
-  pours: readonly Pour[],
-  total: number,
-): { readonly batch: string; steps: number }[] {
-  const pouredMl = pours.reduce((sum, { ml }) => sum + ml, 0);
-  const isAll = Math.abs(pouredMl - total * stepMl) <= 1;
-  const steps = isAll
-    ? apportioned(
-        total,
-        pours.map(({ ml }) => ml),
-      )
-    : pours.map(({ ml }) => Math.round(ml / stepMl));
-  return pours.map(({ batch }, i) => ({ batch, steps: steps[i] ?? 0 }));
+function coarsestStep(amountsMl: readonly number[]): number {
+  const isWhole = (steps: number): boolean => Math.abs(steps - Math.round(steps)) < 1e-6;
+  return amountsMl.every((ml) => isWhole(ml / coarseMl)) ? coarseMl : fineMl;
 }
 
 /** Whole parts in proportion to the weights that add up to the total: largest remainders go up. */

@@ -10,6 +10,6 @@ export {
   recipeReport,
   type RecipeReport,
 } from "./batch-report.js";
-export { strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
+export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";
 export { signNote } from "./sign-notes.js";

@@ -4,6 +4,7 @@ import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
 import { counted, decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
+import type { Emptied } from "../stock/index.js";
 
 /** A window that no allowed day could serve in time, and the course it is of. */
 interface Unserved extends UnmetWindow {
@@ -103,6 +104,16 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
       },
     ];
   });
+}
+
+/** A little over is a jug misread, and tells that the bottle is empty. */
+export function emptiedNotes(emptied: readonly Emptied[]): PlanNote[] {
+  return emptied.map(({ taken: { day, ml, path }, batch, overMl }) => ({
+    code: "log",
+    day,
+    message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${decimal(ml, 2)} mL from batch ${batch} on ${day}, ${decimal(overMl, 2)} mL more than was left: it is taken as empty since`,
+    advice: [],
+  }));
 }
 
 /** Defaults that matter only because something is sprayed. */

@@ -104,7 +104,10 @@ export interface CanMix {
   readonly waterL: number;
   /** Rate times water, before rounding. */
   readonly exactStockMl: number;
-  /** Sum of the fills; within 5 % of the exact figure. As the log has it where it was given. */
+  /**
+   * Sum of the fills in hundredths of a mL, which is what the bottles give; within 5 % of the exact
+   * figure. As the log has it where it was given.
+   */
   readonly stockMl: number;
   /** It was given: written down in the log, or published and past. */
   readonly given?: true;
@@ -252,7 +255,8 @@ export interface PlanWarning {
 /** What changed in the plan because of something that happened. */
 export interface PlanNote {
   readonly code: "sign" | "missed" | "log";
-  readonly planting: string;
+  /** Absent where it concerns no single one. */
+  readonly planting?: string;
   readonly day: Day;
   readonly message: string;
   /** What to do first. */

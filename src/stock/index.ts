@@ -22,7 +22,14 @@ export {
   type WaterReport,
   waterReport,
 } from "./chemistry/index.js";
-export { bottlesInHand, checkBatches, type Taken, wholeMl } from "./ledger/index.js";
+export {
+  bottlesInHand,
+  checkBatches,
+  type Emptied,
+  ledgerMl,
+  ledgerSum,
+  type Taken,
+} from "./ledger/index.js";
 export {
   type AccountLine,
   type Discard,

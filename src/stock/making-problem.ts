@@ -11,7 +11,7 @@
  * - of the feedings that bottles in hand leave open, all that can be covered are covered;
  * and, in this order,
  * 1. batches are fewest;
- * 2. stock made but never given is least (mL);
+ * 2. stock made but never given is least (mL, counted in whole hundredths);
  * 3. start days are latest: the first batch's, then the second's, and so on;
  * 4. ready days are latest, likewise;
  * 5. feedings poured from one new batch and then another are fewest.
@@ -75,8 +75,8 @@ export interface StockNeed {
 }
 
 /**
- * Whole mL that a need still takes from a bottle of that strength, after what other bottles have
- * given it; none when that is all it wants.
+ * mL, in whole hundredths, that a need still takes from a bottle of that strength, after what other
+ * bottles have given it; none when that is all it wants.
  */
 export type DoseRule = (need: StockNeed, strengthGPerL: number, before: readonly Dose[]) => number;
 
@@ -123,7 +123,7 @@ export interface StockPlan {
   readonly shells: ShellPlan;
 }
 
-/** Stock poured from one bottle for one feeding, whole mL. */
+/** Stock poured from one bottle for one feeding, in whole hundredths of a mL. */
 export interface Draw {
   readonly need: string;
   readonly day: Day;

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
+import { ledgerMl } from "../../src/stock/ledger/ledger.js";
 import type { CanMix, Plan } from "../../src/season/season-plan.js";
 import { gardenText, planFile, planted } from "../support/a-garden.js";
 
@@ -11,11 +12,17 @@ function mixesOf(batches: readonly object[], stock: object = {}): CanMix[] {
   return planOf(batches, stock).rounds.flatMap(({ beds }) => beds.flatMap(({ mixes }) => mixes));
 }
 
-function planOf(batches: readonly object[], stock: object, water = "27 L"): Plan {
+function planOf(
+  batches: readonly object[],
+  stock: object,
+  water = "27 L",
+  amounts = "metric",
+): Plan {
   const plan = planFile(
     gardenText({
       ...planted({ water }),
       can: "9 L",
+      amounts,
       source_water: { hardness: "120 mg/L" },
       stock: { ...stock, batches },
     }),
@@ -90,7 +97,7 @@ describe("a can poured from two bottles", () => {
   });
 });
 
-test("cans, bottles and shortages agree to the whole mL the ledger counts", () => {
+test("cans, bottles and shortages agree to the hundredth of a mL, in any measures", () => {
   const bottle = fc.record({
     acid: fc.constantFrom("citric", "vinegar"),
     strength: fc.constantFrom("0.8 g/L", "2 g/L", "9 g/L", "12 g/L", "19 g/L"),
@@ -100,17 +107,19 @@ test("cans, bottles and shortages agree to the whole mL the ledger counts", () =
     fc.property(
       fc.array(bottle, { minLength: 1, maxLength: 4 }),
       fc.constantFrom("5 L", "11 L", "27 L", "40 L"),
-      (bottles, water) => {
+      fc.constantFrom("metric", "us", "imperial"),
+      (bottles, water, amounts) => {
         const batches = bottles.map((b, i) => {
           return { ...b, id: `b${i}`, made: "2027-05-20", keep: "fridge" };
         });
-        const plan = planOf(batches, {}, water);
+        const plan = planOf(batches, {}, water, amounts);
         const short = plan.stock?.making.shortages ?? [];
         for (const { day: on, beds } of plan.rounds)
           for (const mix of beds.flatMap(({ mixes }) => mixes)) {
             const given = total((mix.pours ?? []).map(({ ml }) => ml));
             const lost = total(short.filter((s) => s.day === on).map(({ ml }) => ml));
-            expect(Math.abs(canMl(mix) - given - lost)).toBeLessThanOrEqual(0.5);
+            expect(given + lost).toBeCloseTo(canMl(mix), 9);
+            expect(mix.stockMl).toBe(ledgerMl(canMl(mix)));
           }
       },
     ),

@@ -15,6 +15,11 @@ test("shares that do not come out even go up where most of a step is left over",
   expect(written(1, [2.7, 3.4, 3.9])).toEqual(["0.3 mL", "0.3 mL", "0.4 mL"]);
 });
 
+test("shares of spoons are written in hundredths, so that they add up to what the cans pour", () => {
+  expect(written(1.23, [1, 1])).toEqual(["0.62 mL", "0.61 mL"]);
+  expect(written(18.48, [1])).toEqual(["18.48 mL"]);
+});
+
 test("where as much is left over of each, the first go up", () => {
   expect(written(1, [1, 1, 1])).toEqual(["0.4 mL", "0.3 mL", "0.3 mL"]);
 });

@@ -1,11 +1,12 @@
-export { bottlesInHand, checkBatches, type Taken } from "./ledger-log.js";
+export { bottlesInHand, checkBatches, type Emptied, type Taken } from "./ledger-log.js";
 export {
   bottleChanges,
   bottlesInOrder,
   closeBooks,
   doseMl,
   drawDown,
+  ledgerMl,
+  ledgerSum,
   needsInOrder,
   type OpenNeed,
-  wholeMl,
 } from "./ledger.js";

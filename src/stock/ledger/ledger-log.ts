@@ -13,11 +13,23 @@ import type { FilePath, Finding } from "../../problem.js";
 import { byText } from "../../values.js";
 import type { StockBottle } from "../making-problem.js";
 import { type MakingRules, useByOf } from "../making-rules.js";
-import { bottlesInOrder } from "./ledger.js";
+import { bottlesInOrder, ledgerMl, ledgerSum } from "./ledger.js";
 
 interface Filled extends Pick<StockBottle, "id" | "readyOn" | "useBy"> {
   readonly batch: BatchInHand;
   leftMl: number;
+  /** What the log gave beyond what it held. */
+  overMl: number;
+}
+
+/** An entry over by no more than is misread on a jug emptied its bottle: common practice, no source. */
+const misread = { ml: 2, share: 0.01 };
+
+/** What gave more than its bottle held: taken as the rest of it. */
+export interface Emptied {
+  readonly taken: Taken;
+  readonly batch: string;
+  readonly overMl: number;
 }
 
 /** Stock that left the bottles. */
@@ -34,7 +46,8 @@ export interface Taken {
  * @param batches sound as {@link checkBatches} means it
  * @param taken what names a batch that is not listed comes off none
  * @param strengthOf calcium of that batch as poured, g/L
- * @returns the bottles by use-by, and a finding for each entry that gives more than its batch held
+ * @returns the bottles by use-by, what emptied them with something over, and a finding for each log
+ *   entry that gives more than its batch can have held
  */
 export function bottlesInHand(
   batches: readonly BatchInHand[],
@@ -42,27 +55,33 @@ export function bottlesInHand(
   today: Day,
   rules: MakingRules,
   strengthOf: (batch: BatchInHand) => number,
-): { bottles: StockBottle[]; findings: Finding[] } {
+): { bottles: StockBottle[]; emptied: Emptied[]; findings: Finding[] } {
   const findings: Finding[] = [];
+  const emptied: Emptied[] = [];
   const filled = bottlesInOrder(
     batches.map((batch): Filled => {
-      const { id, made: readyOn, leftMl } = batch;
-      return { batch, id, readyOn, useBy: lastDayOf(batch, rules), leftMl };
+      const { id, made: readyOn } = batch;
+      const leftMl = ledgerMl(batch.leftMl);
+      return { batch, id, readyOn, useBy: lastDayOf(batch, rules), leftMl, overMl: 0 };
     }),
   );
   for (const one of [...taken].sort((a, b) => byText(a.day, b.day))) {
     const named = filled.find((f) => f.id === one.batch);
     if (one.batch === undefined) pourInTurn(filled, one);
     else if (named !== undefined) {
-      const overMl = pour(named, one, one.ml);
-      if (overMl > 0 && one.path !== undefined) findings.push(overdrawn(one.path, named, overMl));
+      const overMl = pour(named, one, ledgerMl(one.ml));
+      if (overMl === 0) continue;
+      if (one.path !== undefined) named.overMl = ledgerSum([named.overMl, overMl]);
+      if (one.path !== undefined && named.overMl > Math.max(misread.ml, misread.share * one.ml))
+        findings.push(overdrawn(one.path, named, overMl));
+      else emptied.push({ taken: one, batch: named.id, overMl });
     }
   }
-  const bottles = filled.map(({ batch, leftMl, ...bottle }): StockBottle => {
+  const bottles = filled.map(({ batch, id, readyOn, useBy, leftMl }): StockBottle => {
     const isGone = batch.thrownAway !== undefined && batch.thrownAway <= today;
-    return { ...bottle, leftMl: isGone ? 0 : leftMl, strengthGPerL: strengthOf(batch) };
+    return { id, readyOn, useBy, leftMl: isGone ? 0 : leftMl, strengthGPerL: strengthOf(batch) };
   });
-  return { bottles, findings };
+  return { bottles, emptied, findings };
 }
 
 /** The last day on which anything could be poured from it. */
@@ -125,19 +144,19 @@ function pour(from: Filled, { day, path }: Taken, ml: number): number {
   if (!isWritten && leftOn === undefined && leftMl < volumeMl) return 0;
   if (thrownAway !== undefined && day > thrownAway) return ml;
   const takenMl = Math.min(ml, from.leftMl);
-  from.leftMl -= takenMl;
-  return ml - takenMl;
+  from.leftMl = ledgerMl(from.leftMl - takenMl);
+  return ledgerMl(ml - takenMl);
 }
 
 function pourInTurn(filled: readonly Filled[], taken: Taken): void {
-  let { ml } = taken;
+  let ml = ledgerMl(taken.ml);
   for (const bottle of filled)
     if (ml > 0 && bottle.readyOn <= taken.day && taken.day <= bottle.useBy)
       ml = pour(bottle, taken, ml);
 }
 
 function overdrawn(path: FilePath, from: Filled, overMl: number): Finding {
-  const over = `${Math.round(overMl * 10) / 10} mL`;
+  const over = `${overMl} mL`;
   return {
     code: "log-over-batch",
     path: [...path, "stock"],

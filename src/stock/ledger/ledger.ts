@@ -12,16 +12,23 @@ import type {
   StockNeed,
 } from "../making-problem.js";
 
-/** Nearest whole mL, halves up: what the ledger counts in. */
-export function wholeMl(ml: number): number {
-  // A remainder after pouring part of a feeding may miss a half by the last bits of a double.
-  return Math.floor(ml + 0.5 + 1e-9);
+/**
+ * Nearest 0.01 mL, halves up: the ledger counts whole hundredths. Each sum and difference goes
+ * through it, so that no dust of binary fractions gathers and the books close exactly.
+ */
+export function ledgerMl(ml: number): number {
+  return Math.round(ml * 100 + 1e-6) / 100;
+}
+
+/** Amounts together, in whole hundredths. */
+export function ledgerSum(amountsMl: readonly number[]): number {
+  return ledgerMl(amountsMl.reduce((sum, ml) => sum + ml, 0));
 }
 
 /**
- * Stock that brings the calcium which other bottles have not brought: whole mL, at least 1 from the
- * first, with theirs at most the need's `mostMl`; 0 where no calcium is needed. A bottle too weak for
- * the target gives all that `mostMl` leaves.
+ * Stock that brings the calcium which other bottles have not brought, where no cans are known that
+ * round it: whole mL, at least 1 from the first, with theirs at most the need's `mostMl`; 0 where no
+ * calcium is needed. A bottle too weak for the target gives all that `mostMl` leaves.
  */
 export function doseMl(
   need: StockNeed,
@@ -34,7 +41,7 @@ export function doseMl(
   const wanted = strengthGPerL > 0 ? openMg / strengthGPerL : Infinity;
   return wanted >= openMl
     ? Math.floor(openMl)
-    : Math.max(before.length === 0 ? 1 : 0, wholeMl(wanted));
+    : Math.max(before.length === 0 ? 1 : 0, Math.round(wanted));
 }
 
 /** By day, then id, whatever order they came in. */
@@ -79,7 +86,7 @@ export function drawDown(
       const wantedMl = mlFor(need, bottle.strengthGPerL, before);
       const ml = Math.min(wantedMl, leftMl);
       if (ml > 0) before.push(drawOf(need, bottle, ml));
-      left[index] = leftMl - ml;
+      left[index] = ledgerMl(leftMl - ml);
       isServed = ml === wantedMl;
       if (isServed) break;
     }
@@ -126,12 +133,12 @@ export function closeBooks(
   firstDayThere: (from: Day) => Day,
 ): { account: AccountLine[]; discards: Discard[] } {
   const given = new Map<string, number>();
-  for (const d of draws) given.set(d.batch, (given.get(d.batch) ?? 0) + d.ml);
+  for (const d of draws) given.set(d.batch, ledgerSum([given.get(d.batch) ?? 0, d.ml]));
   const discards: Discard[] = [];
   const lineOf = (bottle: StockBottle, isPlanned: boolean): AccountLine => {
     const filledMl = filled(bottle);
     const givenMl = given.get(bottle.id) ?? 0;
-    const leftMl = filledMl - givenMl;
+    const leftMl = ledgerMl(filledMl - givenMl);
     const stays = bottle.useBy > when.season.to && bottle.useBy >= when.today;
     if (leftMl > 0 && !stays) {
       const useUpBy = later(bottle.useBy, when.today);
@@ -155,7 +162,6 @@ export function closeBooks(
   return { account, discards };
 }
 
-/** The ledger counts whole mL: a part of one at the bottom of a bottle is not counted on. */
 function filled(bottle: StockBottle): number {
-  return Math.max(0, Math.floor(bottle.leftMl + 1e-9));
+  return Math.max(0, ledgerMl(bottle.leftMl));
 }

@@ -13,7 +13,7 @@
  */
 import type { BatchSlot } from "./batches-days.js";
 
-/** Whole mL wanted on a day (days since 1970-01-01). */
+/** mL wanted on a day (days since 1970-01-01), in whole hundredths. */
 export interface Demand {
   readonly day: number;
   readonly ml: number;
@@ -33,6 +33,9 @@ export interface BatchChoice {
   readonly volumeMl: number;
 }
 
+/** Places on the line are counted in hundredths of a mL, so that cuts are whole numbers. */
+const placesPerMl = 100;
+
 /** A plan up to a cut on the line. */
 interface Reached {
   readonly at: number;
@@ -47,7 +50,7 @@ interface Reached {
 
 interface Line {
   readonly length: number;
-  /** The demand that holds the millilitre after a cut. */
+  /** The demand that holds the place after a cut. */
   readonly demandAt: (at: number) => number;
   readonly isBetweenDemands: (at: number) => boolean;
   /** By demand: end on the line, best slot, end of the last demand that a batch of that slot can serve. */
@@ -110,7 +113,7 @@ function search(
   const { volumeBy } = limits;
   const toGo = volumeBy === undefined ? fewestToGo(line, limits.largestMl) : undefined;
   const mayEndInTime = (at: number, count: number): boolean =>
-    toGo === undefined || count + (toGo[at] as number) <= (toGo[origin.at] as number);
+    toGo === undefined || count + toGo(at) <= toGo(origin.at);
 
   const leastMade = new Map<number, number>([[origin.at, origin.madeMl]]);
   let furthest = origin;
@@ -124,7 +127,8 @@ function search(
       const roomMl = volumeBy === undefined ? Infinity : volumeBy(slot.start) - before.madeMl;
       for (const volumeMl of volumes) {
         if (volumeMl > roomMl) break;
-        const at = Math.min(before.at + volumeMl, reach);
+        const end = before.at + volumeMl * placesPerMl;
+        const at = Math.min(end, reach);
         const madeMl = before.madeMl + volumeMl;
         const count = before.count + 1;
         if (madeMl >= (leastMade.get(at) ?? Infinity) || !mayEndInTime(at, count)) continue;
@@ -133,7 +137,7 @@ function search(
         const reached = { at, madeMl, count, splits, last, rank: { start: 0, ready: 0 } };
         const rival = next.get(at);
         if (rival === undefined || isBetter(reached, rival)) next.set(at, reached);
-        if (before.at + volumeMl >= reach) break;
+        if (end >= reach) break;
       }
     }
     layer = [...next.values()];
@@ -183,16 +187,19 @@ function batchesOf(plan: Reached): BatchChoice[] {
   return batches.reverse();
 }
 
-/** Batches needed from each cut to the end, when only size and shelf life limit them. */
-function fewestToGo(line: Line, largestMl: number): Int32Array {
-  const toGo = new Int32Array(line.length + 1);
-  for (let demand = line.end.length - 1; demand >= 0; demand--) {
-    const reach = line.reach[demand] as number;
-    const begin = line.end[demand - 1] ?? 0;
-    for (let at = (line.end[demand] as number) - 1; at >= begin; at--)
-      toGo[at] = 1 + (toGo[Math.min(at + largestMl, reach)] as number);
-  }
-  return toGo;
+/** Batches needed from a cut to the end, when only size and shelf life limit them. */
+function fewestToGo({ length, demandAt, reach }: Line, largestMl: number): (at: number) => number {
+  const known = new Map([[length, 0]]);
+  const endOf = (at: number): number =>
+    Math.min(at + largestMl * placesPerMl, reach[demandAt(at)] as number);
+  return (from) => {
+    const cuts: number[] = [];
+    let at = from;
+    for (; !known.has(at); at = endOf(at)) cuts.push(at);
+    let count = known.get(at) as number;
+    for (const cut of cuts.reverse()) known.set(cut, ++count);
+    return count;
+  };
 }
 
 /** Every volume a batch may have, rising. */
@@ -212,9 +219,13 @@ function lineOf(
   const end: number[] = [];
   let length = 0;
   for (const [i, { day, ml }] of demands.entries()) {
-    if (!(Number.isInteger(ml) && ml > 0) || day < (demands[i - 1]?.day ?? -Infinity))
-      throw new RangeError("demands must be whole mL over 0 and sorted by day");
-    length += ml;
+    const places = Math.round(ml * placesPerMl);
+    if (
+      !(places > 0 && Math.abs(ml * placesPerMl - places) < 1e-6) ||
+      day < (demands[i - 1]?.day ?? -Infinity)
+    )
+      throw new RangeError("demands must be whole hundredths over 0 mL and sorted by day");
+    length += places;
     end.push(length);
   }
   const slot = demands.map(({ day }) => {

@@ -1,6 +1,7 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
 import { byText, given } from "../../values.js";
+import { ledgerSum } from "../ledger/index.js";
 import type {
   PlannedBatch,
   ShellPlan,
@@ -98,7 +99,7 @@ function shortageOf(
 ): ShellShortage {
   const neededFrom = saveFrom(wished, supply);
   const lost = shortages.filter(({ reason }) => reason === "shells");
-  const lostMl = lost.reduce((sum, s) => sum + s.ml, 0);
+  const lostMl = ledgerSum(lost.map(({ ml }) => ml));
   const needs = [...new Set(lost.map((s) => s.need))];
   const loss =
     needs.length === 0

@@ -152,6 +152,41 @@ describe("bottles in hand today", () => {
     ]);
   });
 
+  test("entries in tenths empty a bottle to nothing, not to the last bits of a double", () => {
+    const log = [10.1, 10.1, 29.8].map((ml, i) => given(`2027-06-0${i + 4}`, ml, { batch: "B1" }));
+    const { bottles, emptied, findings } = bottlesInHand(
+      [batch("B1", "2027-06-01", 50)],
+      log,
+      today,
+      rules,
+      () => 18,
+    );
+    expect(bottles[0]?.leftMl).toBe(0);
+    expect([emptied, findings]).toEqual([[], []]);
+  });
+
+  test.each([
+    ["2 mL over", 50, [52], 2],
+    ["1 % over, where that is more", 990, [1000], 10],
+    ["more than either", 50, [52.01], "found"],
+    ["a little over again and again", 50, [51.5, 1.5], "found"],
+  ] as const)("an entry that gives %s: of %d mL %j", (_, leftMl, amounts, expected) => {
+    const log = amounts.map((ml, i) => given(`2027-06-0${i + 4}`, ml, { batch: "B1" }));
+    const { bottles, emptied, findings } = bottlesInHand(
+      [batch("B1", "2027-06-01", leftMl)],
+      log,
+      today,
+      rules,
+      () => 18,
+    );
+    expect(bottles[0]?.leftMl).toBe(0);
+    if (expected === "found") expect(findings.map(({ code }) => code)).toEqual(["log-over-batch"]);
+    else {
+      expect(findings).toEqual([]);
+      expect(emptied).toMatchObject([{ entry: { on: "2027-06-04" }, overMl: expected }]);
+    }
+  });
+
   test("the log takes off what it gives, whatever the order of its entries", () => {
     const entries = fc.array(
       fc.record({ after: fc.integer({ min: 0, max: 29 }), ml: fc.integer({ min: 1, max: 60 }) }),

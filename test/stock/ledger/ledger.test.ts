@@ -7,8 +7,9 @@ import {
   closeBooks,
   doseMl,
   drawDown,
+  ledgerMl,
+  ledgerSum,
   needsInOrder,
-  wholeMl,
 } from "../../../src/stock/ledger/ledger.js";
 import type { DoseRule, StockBottle, StockNeed } from "../../../src/stock/making-problem.js";
 
@@ -46,9 +47,12 @@ describe("a dose", () => {
   });
 });
 
-test("whole mL are the nearest, halves up, the last bits of a double set aside", () => {
-  expect([2.4, 2.5, 2.6, 0.3, 3 * (1 - 0.1 - 0.4) + 1].map(wholeMl)).toEqual([2, 3, 3, 0, 3]);
-  expect(wholeMl(1.5 - 1e-12)).toBe(2);
+test("the ledger counts hundredths, halves up, the last bits of a double set aside", () => {
+  expect([2.404, 2.405, 1.005, 0.1 + 0.2, 50 - 10.1 - 10.1].map(ledgerMl)).toEqual([
+    2.4, 2.41, 1.01, 0.3, 29.8,
+  ]);
+  expect(ledgerSum([10.1, 10.1, 29.8])).toBe(50);
+  expect(ledgerSum([])).toBe(0);
 });
 
 test("a further bottle brings the calcium that is still open, within the most the rule allows", () => {
@@ -91,12 +95,12 @@ describe("pouring", () => {
     expect(poured(bottles, [need("n", "2027-06-01", 400)])).toEqual(["n weak 10", "n strong 18"]);
   });
 
-  test("counts whole mL only, and a bottle below nothing as empty", () => {
+  test("counts hundredths of a mL, and a bottle below nothing as empty", () => {
     const bottles = [
       bottle("a", "2027-05-01", "2027-07-01", 7.9),
       bottle("b", "2027-05-01", "2027-07-02", -3),
     ];
-    expect(poured(bottles, [need("n", "2027-06-01", 100)])).toEqual(["n a 7"]);
+    expect(poured(bottles, [need("n", "2027-06-01", 100)])).toEqual(["n a 7.9"]);
   });
 
   test("follows the caller's own rule for mL", () => {

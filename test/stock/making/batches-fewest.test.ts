@@ -154,14 +154,14 @@ describe("fewest batches", () => {
     ]);
   });
 
-  test("refuses demands out of order, of part millilitres, or on a day no slot serves", () => {
+  test("refuses demands out of order, of part hundredths, or on a day no slot serves", () => {
     const slots = daily(4, 10);
     const wrong = [
       [
         { day: 6, ml: 5 },
         { day: 5, ml: 5 },
       ],
-      [{ day: 6, ml: 0.5 }],
+      [{ day: 6, ml: 0.005 }],
       [{ day: 6, ml: 0 }],
       [{ day: 3, ml: 5 }],
       [{ day: 30, ml: 5 }],

@@ -45,7 +45,7 @@ export function caseOf(size: {
       demands: fc.array(
         fc.record({
           day: fc.integer({ min: 4, max: size.days }),
-          ml: fc.integer({ min: 1, max: size.mostMl }),
+          ml: fc.integer({ min: 1, max: 4 * size.mostMl }).map((quarters) => quarters / 4),
         }),
         { maxLength: size.demands },
       ),
