@@ -22,10 +22,12 @@ import {
 import type { Bed, Garden, Planting } from "./garden/index.js";
 import {
   asScheduled,
+  firstPublished,
   futureRecords,
   type GivenFeeding,
   keepsLog,
   type Past,
+  passedWithout,
   pastOf,
   resumed,
   settledToday,
@@ -163,8 +165,8 @@ interface FeedingDays {
   readonly courses: readonly FeedingCourse[];
   readonly ahead: readonly FeedingCourse[];
   readonly past: Past;
-  /** Days on which anything can still be fed. */
-  readonly allowed: readonly Day[];
+  /** Days on which anything could be fed since the season was planned. */
+  readonly couldFeed: readonly Day[];
   readonly schedule: Schedule;
   readonly otherFeeds: FeedDays;
 }
@@ -191,7 +193,9 @@ function feedingDays(
     feedings: [...settled.schedule.feedings, ...chosen.feedings],
     unmet: [...settled.schedule.unmet, ...chosen.unmet],
   };
-  return { courses, ahead, past, allowed, schedule, otherFeeds };
+  const since = published && (firstPublished(published) ?? today);
+  const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
+  return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
 
 interface PouredRounds {
@@ -241,7 +245,7 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { ahead, allowed, past, schedule }: FeedingDays,
+  { ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   {
     published,
@@ -250,7 +254,7 @@ function planOf(
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
-  const told = windowWarnings(schedule, ahead, allowed, today);
+  const told = windowWarnings(schedule, ahead, couldFeed, passedWithout(past, published, today));
   return {
     planVersion: 1,
     today,

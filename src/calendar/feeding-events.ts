@@ -117,13 +117,12 @@ function summaryWith(
 
 /** Bottles that a trip is the first to pour from, where another was in use before. */
 function newBottlesOf({ stock }: Plan, { round, beds }: Trip): NewBottle[] {
-  const { changes, draws } = stock?.making ?? { changes: [], draws: [] };
+  const changes = stock?.making.changes ?? [];
   const pours = beds.flatMap(({ mixes }) => mixes.flatMap((mix) => mix.pours ?? []));
   const poured = new Set(pours.map(({ batch }) => batch));
   const bottles = changes
     .filter(({ day, from, to }) => day === round.day && from !== undefined && poured.has(to))
-    .map(({ to, from, strengthGPerL }): [string, NewBottle] => {
-      const wasGPerL = draws.findLast(({ batch }) => batch === from)?.strengthGPerL;
+    .map(({ to, strengthGPerL, wasGPerL }): [string, NewBottle] => {
       return [to, { batch: to, strengthGPerL, ...given({ wasGPerL }) }];
     });
   return [...new Map(bottles).values()];

@@ -28,13 +28,20 @@ import { warningLines } from "./told.js";
  * Rows of events are named by the step, not by the batch, whose name moves with its day: so the step
  * of a batch that moves keeps its UID. Batches with the same step on a day share its event.
  */
-export function makingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
+export function makingEvents(plan: Plan): UnnamedEvent[] {
+  // What is past was told on its day.
+  return allMakingEvents(plan).filter(({ day }) => day >= plan.today);
+}
+
+function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
   if (stock === undefined) return [];
   const { amounts } = garden;
   const makings = stock.making.batches.flatMap((batch): Making[] => {
     const recipe = stock.recipes.find((r) => r.batch === batch.id);
     return recipe === undefined ? [] : [{ batch, recipe }];
   });
+  const isPastIts = new Set((stock.inHand ?? []).filter((b) => b.useBy < today).map((b) => b.id));
+  const discards = stock.making.discards.filter(({ batch }) => !isPastIts.has(batch));
   return [
     ...savingShells(garden, stock.making, today),
     ...makingSteps.flatMap((step) =>
@@ -44,7 +51,7 @@ export function makingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
         description: visitDescription(step, together, amounts),
       })),
     ),
-    ...[...grouped(stock.making.discards, ({ doOn }) => doOn)].map(([day, together]) => ({
+    ...[...grouped(discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
       summary: useUpSummary(together, amounts),
       description: [...together.map((discard) => useUpInFull(discard, amounts)), useUpCaution],

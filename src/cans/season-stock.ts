@@ -16,6 +16,7 @@ import {
   shellsSinceLastBatch,
   type Standing,
   standingBatches,
+  type StockBottle,
   type StockNeed,
   type StockPlan,
   type StockTables,
@@ -26,7 +27,7 @@ import {
   waterReport,
   wayOfMaking,
 } from "../stock/index.js";
-import { given } from "../values.js";
+import { byText, given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
@@ -99,6 +100,7 @@ export function seasonStock(
     away: garden.feeding.away,
     needs: ahead.map((demand): StockNeed => needOf(demand, newGPerL)),
     bottles: waiting.bottles,
+    ...given({ lastPoured: lastPoured(taken, inHand.bottles) }),
     underWay: standing.underWay,
     toBegin: standing.toBegin,
     told: published?.batches ?? [],
@@ -135,6 +137,14 @@ export function seasonStock(
       assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
     },
   };
+}
+
+function lastPoured(
+  taken: readonly Taken[],
+  bottles: readonly StockBottle[],
+): StockBottle | undefined {
+  const last = [...taken].sort((a, b) => byText(a.day, b.day)).findLast(({ batch }) => batch);
+  return bottles.find(({ id }) => id === last?.batch);
 }
 
 function shellSupply(

@@ -3,8 +3,8 @@
  * log is silent was given as planned, amounts and bottles included; the log, and what the garden file
  * says of absences and plants, tell what differed.
  */
-import type { Day } from "../dates.js";
-import type { FeedingCourse } from "../days/index.js";
+import { type Day, within } from "../dates.js";
+import type { FeedingCourse, UnmetWindow } from "../days/index.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
 import type { Published, PublishedPour } from "../published/index.js";
 import type { Taken } from "../stock/index.js";
@@ -24,6 +24,35 @@ export interface Past {
   readonly taken: readonly Taken[];
   /** Published days before today of which the log says nothing. */
   readonly silentDays: readonly Day[];
+}
+
+/** When the season's calendar was first published; undefined where none of it was. */
+export function firstPublished({ rounds }: Published): Day | undefined {
+  return rounds
+    .map(({ first }) => first)
+    .reduce<Day | undefined>((a, b) => (a === undefined || b < a ? b : a), undefined);
+}
+
+/**
+ * Whether a window passed without what could have been given in it: something published was not given,
+ * or nothing was published yet. A window that was planned to be late is none.
+ */
+export function passedWithout(
+  { notGiven }: Past,
+  published: Published | undefined,
+  today: Day,
+): (window: UnmetWindow, course: FeedingCourse) => boolean {
+  const since = published === undefined ? undefined : firstPublished(published);
+  return ({ window }, { planting, route }) =>
+    window.latest < today &&
+    (since === undefined ||
+      since > window.latest ||
+      notGiven.some(
+        (one) =>
+          one.planting === planting.id &&
+          one.route === route &&
+          within(one.day, { from: window.earliest, to: window.latest }),
+      ));
 }
 
 export interface NotGiven {

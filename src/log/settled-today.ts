@@ -1,6 +1,7 @@
 /** Feedings published for today: they stay, whatever the garden file says since this morning. */
 import { type Day } from "../dates.js";
 import { fedOn, type FeedingCourse, type Schedule } from "../days/index.js";
+import { byText } from "../values.js";
 import { resumed } from "./given.js";
 import type { Past } from "./past.js";
 
@@ -21,7 +22,9 @@ export function settledToday(
     );
     return course === undefined ? [] : [course];
   });
-  const schedules = fed.map(({ course }) => fedOn(course, today));
+  const schedules = fed
+    .sort((a, b) => byText(a.course.id, b.course.id))
+    .map(({ course }) => fedOn(course, today));
   return {
     schedule: {
       feedings: schedules.flatMap(({ feedings }) => feedings),

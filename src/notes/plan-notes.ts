@@ -13,26 +13,26 @@ interface Unserved extends UnmetWindow {
 
 /**
  * One warning for each window that no allowed day could serve in time; a note for each that passed
- * before today without a word in the log.
- * @param allowed days on which anything can be fed
+ * without what could have been given in it.
+ * @param allowed days on which anything could be fed since the season was planned
  */
 export function windowWarnings(
   { unmet }: Schedule,
   courses: readonly FeedingCourse[],
   allowed: readonly Day[],
-  today: Day,
+  isMissed: (window: UnmetWindow, course: FeedingCourse) => boolean,
 ): { warnings: PlanWarning[]; notes: PlanNote[] } {
   const byId = new Map(courses.map((of) => [of.course.id, of]));
   const unserved = unmet.flatMap((window): Unserved[] => {
     const of = byId.get(window.course);
     return of === undefined ? [] : [{ ...window, of }];
   });
-  const isMissed = ({ window }: UnmetWindow): boolean => window.latest < today;
+  const isToBeNoted = (window: Unserved): boolean => isMissed(window, window.of);
   return {
     warnings: unserved
-      .filter((window) => !isMissed(window))
+      .filter((window) => !isToBeNoted(window))
       .map((window) => unservedWarning(window, allowed)),
-    notes: unserved.filter(isMissed).map(missedNote),
+    notes: unserved.filter(isToBeNoted).map(missedNote),
   };
 }
 

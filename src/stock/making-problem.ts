@@ -47,6 +47,8 @@ export interface MakingProblem {
   readonly toBegin?: readonly PublishedBatch[];
   /** All that ever were published: their numbers and ids are not drawn again. */
   readonly told?: readonly PublishedBatch[];
+  /** The bottle poured from last, before today. */
+  readonly lastPoured?: Pick<StockBottle, "id" | "strengthGPerL">;
   readonly making: WayOfMaking;
   readonly shells: ShellSupply;
   /** mL of a stock of that strength that a need takes; {@link doseMl} when not given. */
@@ -174,11 +176,13 @@ export interface Shortage {
 export interface BottleChange {
   readonly day: Day;
   readonly need: string;
-  /** Absent for the first bottle of the plan. */
+  /** Absent for the first bottle of the season. */
   readonly from?: string;
   readonly to: string;
   /** Of the bottle changed to. */
   readonly strengthGPerL: number;
+  /** Of the bottle before. */
+  readonly wasGPerL?: number;
 }
 
 export interface Discard {

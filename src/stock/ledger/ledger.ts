@@ -107,14 +107,20 @@ function drawOf(need: StockNeed, bottle: StockBottle, ml: number): Draw {
   };
 }
 
-/** Where the bottle poured from is another than just before. */
-export function bottleChanges(draws: readonly Draw[]): BottleChange[] {
+/**
+ * Where the bottle poured from is another than just before.
+ *
+ * @param last the bottle poured from before the first draw
+ */
+export function bottleChanges(
+  draws: readonly Draw[],
+  last?: Pick<StockBottle, "id" | "strengthGPerL">,
+): BottleChange[] {
   const changes: BottleChange[] = [];
-  let from: string | undefined;
+  let [from, wasGPerL] = [last?.id, last?.strengthGPerL];
   for (const { day, need, batch: to, strengthGPerL } of draws) {
-    if (to === from) continue;
-    changes.push({ day, need, ...given({ from }), to, strengthGPerL });
-    from = to;
+    if (to !== from) changes.push({ day, need, ...given({ from, wasGPerL }), to, strengthGPerL });
+    [from, wasGPerL] = [to, strengthGPerL];
   }
   return changes;
 }

@@ -75,7 +75,7 @@ export function planStock(problem: MakingProblem): StockPlan {
     draws,
     batches: [...underWay, ...made].map((batch) => plannedBatch(batch, draws, problem)),
     shortages,
-    changes: bottleChanges(draws),
+    changes: bottleChanges(draws, problem.lastPoured),
     ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(away)),
     shells: shellPlan(wished.map(useOf), made, shortages, savedFrom, shells),
   };
