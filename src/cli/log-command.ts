@@ -1,5 +1,5 @@
 import type { Day } from "../dates.js";
-import { addToLog, decodeText, type NewLogEntry, parseQuantity } from "../garden/index.js";
+import { decodeText, editGarden, type NewLogEntry, parseQuantity } from "../garden/index.js";
 import { entriesOfDay } from "../log/index.js";
 import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
@@ -41,7 +41,7 @@ export async function logCommand(file: string, options: LogOptions, shell: Shell
     shell.stderr(`${file}: the log holds the round of ${on} already; nothing was written\n`);
     return exitCodes.fine;
   }
-  const changed = addToLog(text.value, file, entries.value);
+  const changed = editGarden(text.value, file, [{ kind: "add-to-log", entries: entries.value }]);
   if (!changed.ok) return reportProblems(changed.problems, {}, shell);
   const after = await loadGardenText(changed.value, file, shell, { today });
   if (!after.ok) {
