@@ -25,7 +25,7 @@ export function itemsCut(
   to: number,
 ): TextEdit[] | undefined {
   if (!isSeq(list)) return undefined;
-  const items = (list).items.slice(from, to);
+  const items = list.items.slice(from, to);
   const [first, last] = [items[0], items.at(-1)];
   if (first === undefined || last === undefined) return undefined;
   if (list.flow) return fromFlow(text, list, from, to);

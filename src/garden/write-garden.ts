@@ -8,7 +8,6 @@ import { itemsCut, keyCut } from "./write-cut.js";
 import { itemsAdded, keySet } from "./write-into.js";
 import {
   applied,
-  type FileMap,
   type FilePair,
   flowText,
   pairOf,
@@ -175,7 +174,7 @@ function pairAt(text: string, path: readonly string[]): FilePair | undefined {
   let pair: FilePair | undefined;
   for (const key of path) {
     pair = map && pairOf(map, key);
-    map = isMap(pair?.value) ? (pair.value) : undefined;
+    map = isMap(pair?.value) ? pair.value : undefined;
   }
   return pair;
 }
