@@ -20,6 +20,8 @@ import {
   useUpInFull,
   useUpSummary,
   visitSummary,
+  writeStepDown,
+  writeThrownAway,
 } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import { warningLines } from "./told.js";
@@ -47,7 +49,11 @@ export function makingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
     ...[...grouped(stock.making.discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
       summary: useUpSummary(together, amounts),
-      description: [...together.map((discard) => useUpInFull(discard, amounts)), useUpCaution],
+      description: [
+        ...together.map((discard) => useUpInFull(discard, amounts)),
+        ...together.map(({ batch }) => writeThrownAway(batch)),
+        useUpCaution,
+      ],
     })),
   ];
 }
@@ -88,6 +94,7 @@ function visitDescription(
       `${making.batch.id} (${totalStockText(making.batch.volumeMl, amounts)}):`,
       ...stepsOf(making).map(({ text }) => `- ${text}`),
       `- ${afterVisit(visit, making.batch)}`,
+      `- ${writeStepDown(visit, making.batch.id)}`,
       "",
     ]),
     ...[...new Set(cautions)].map((caution) => `Mind: ${caution}`),

@@ -1,3 +1,5 @@
+export { batchNamed, type KnownBatch, knownBatches, type NamedBatch } from "./batch-names.js";
+export { bottleEdits, type StepDone, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {
   asScheduled,
@@ -7,4 +9,6 @@ export {
   type LoggedFeeding,
   resumed,
 } from "./given.js";
+export { heldAlready } from "./repeats.js";
+export { daysAround, fedDays, roundOf, type WhatOf } from "./rounds-near.js";
 export { dayOfFile, futureRecords, gardenOn, keepsLog, unknownBatches } from "./records.js";
