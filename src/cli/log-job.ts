@@ -34,13 +34,17 @@ export interface LogWish {
 }
 
 /**
- * The plans that may have told the grower of a day: that of the day itself, and that of the file as
- * it is, where no log moves it on with the clock.
+ * The plans that may have told the grower of a day: first the one that the kept calendar speaks of;
+ * that of the day itself; and that of the file as it is, where no log moves it on with the clock.
  */
 export async function plansOfDay(
-  { text, file, garden, on }: LogJob,
+  { text, file, garden, on, today }: LogJob,
   shell: Shell,
 ): Promise<Result<readonly [Plan, ...Plan[]]>> {
+  if (garden.calendarFile !== undefined) {
+    const kept = await loadGardenText(text, file, shell, { today });
+    return kept.ok ? { ok: true, value: [kept.value.plan] } : kept;
+  }
   const then = await loadGardenText(text, file, shell, { asOf: on });
   if (!then.ok) return then;
   const timeless = keepsLog(garden)

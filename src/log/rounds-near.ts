@@ -2,6 +2,7 @@
 import { type Day, daysBetween } from "../dates.js";
 import type { CanMix, Plan } from "../season/index.js";
 import { byText } from "../values.js";
+import { isOpen } from "./entries.js";
 
 export interface WhatOf {
   readonly planting?: string;
@@ -11,7 +12,7 @@ export interface WhatOf {
 interface FedDay {
   readonly day: Day;
   readonly mixes: readonly CanMix[];
-  readonly isGiven: boolean;
+  readonly isWritten: boolean;
 }
 
 /** The days on which a plan feeds a planting, a bed, or anything. */
@@ -24,14 +25,12 @@ export function fedDays(plan: Plan, { planting, bed }: WhatOf): FedDay[] {
         ({ feedings }) =>
           planting === undefined || feedings.some((feeding) => feeding.planting === planting),
       );
-    return mixes.length === 0
-      ? []
-      : [{ day, mixes, isGiven: mixes.every((mix) => mix.given === true) }];
+    return mixes.length === 0 ? [] : [{ day, mixes, isWritten: !mixes.some(isOpen) }];
   });
 }
 
 /**
- * That day, where something is fed on it; else the nearest day of a feeding not given yet, at most
+ * That day, where something is fed on it; else the nearest day of a feeding not written down yet, at most
  * half the shortest gap between its feedings away. Of two as near, the earlier.
  */
 export function roundOf(plan: Plan, on: Day, of: WhatOf): Day | undefined {
@@ -39,7 +38,7 @@ export function roundOf(plan: Plan, on: Day, of: WhatOf): Day | undefined {
   if (days.some(({ day }) => day === on)) return on;
   const shortest = new Map(plan.rules.map(({ id, interval }) => [id, interval.shortestDays]));
   const near = days
-    .filter(({ isGiven }) => !isGiven)
+    .filter(({ isWritten }) => !isWritten)
     .map(({ day, mixes }) => ({
       day,
       away: Math.abs(daysBetween(day, on)),
