@@ -107,7 +107,11 @@ export const commandList: readonly CommandSpec[] = [
         .choices(["import", "subscription"])
         .default("import"),
       todayOption,
-      option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption),
+      option(
+        "--stamp <instant>",
+        "when it is made, such as 2027-03-01T08:00:00Z, instead of now",
+        stampOption,
+      ),
     ],
     load: async () => (await import("./calendar-command.js")).calendarCommand,
   },
