@@ -68,6 +68,8 @@ export interface Round {
   readonly feeds?: readonly OtherFeedMix[];
   readonly waterL: number;
   readonly stockMl: number;
+  /** How much of `stockMl` no bottle gives; absent where there is stock for all. */
+  readonly shortMl?: number;
 }
 
 export interface BedRound {
@@ -89,6 +91,8 @@ export interface CanMix {
    * figure. As the log has it where it was given.
    */
   readonly stockMl: number;
+  /** How much of `stockMl` no bottle gives; absent where there is stock for all. */
+  readonly shortMl?: number;
   /** Written down in the log: what was really given. */
   readonly given?: true;
   /** Calcium that the stock brings, mg per litre of can water. */

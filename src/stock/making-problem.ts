@@ -138,8 +138,10 @@ export interface Shortage {
   readonly day: Day;
   /** Of a new batch. */
   readonly ml: number;
+  /** The same for all feedings of a day. */
   readonly reason: ShortageReason;
-  readonly message: string;
+  /** The reason in words, and what helps. */
+  readonly why: string;
   readonly mend: string;
 }
 
