@@ -9,6 +9,8 @@ import type { Validation } from "./validation.js";
 const volumeBounds: Bounds = { least: 0.01, most: 1000, words: "10 mL to 1,000 L" };
 const leftBounds: Bounds = { least: 0, most: 1000, words: "0 to 1,000 L" };
 
+const readyBeforeBounds: Bounds = { least: 0, most: 30, words: "0 to 30 days" };
+
 const vinegarBounds: Bounds = { least: 0.01, most: 0.25, words: "1 % to 25 %" };
 const purityBounds: Bounds = { least: 0.5, most: 1, words: "50 % to 100 %" };
 const strengthBounds: Bounds = { least: 10, most: 100_000, words: "0.01 to 100 g/L" };
@@ -35,6 +37,7 @@ export function validateStock(
     bottleMl: ml("bottles") ?? usual.bottle_ml,
     largestBatchMl: ml("largest_batch") ?? usual.largest_batch_ml,
     ...given({
+      readyBeforeDays: entry.days("ready_before", readyBeforeBounds),
       shellsPerWeek: entry.number("shells_per_week"),
       shellsInHand: entry.number("shells_in_hand"),
     }),
