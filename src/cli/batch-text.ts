@@ -70,7 +70,7 @@ function makingSections(
         ),
     ...batches.map((batch) => servesText(batch, amounts, style)),
     listed("Shells", shellLines, style),
-    listed("No stock for", shortages.map(withMend), style),
+    listed("Too little stock", shortages.map(withMend), style),
     listed(
       "To use up or throw away",
       discards.map((discard) => leftToUseUp(discard, amounts)),

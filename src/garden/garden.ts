@@ -87,6 +87,8 @@ export interface StockSettings {
   readonly pour: PourStyle;
   readonly bottleMl: number;
   readonly largestBatchMl: number;
+  /** Days before it is first poured that a batch is to be bottled; absent for the usual ones. */
+  readonly readyBeforeDays?: number;
   readonly shellsPerWeek?: number;
   /** Eggs' shells already kept. */
   readonly shellsInHand?: number;

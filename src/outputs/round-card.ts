@@ -25,12 +25,14 @@ import {
   fillWithStock,
   fillWords,
   fromBottle,
+  missingStock,
   ofStockInWater,
   otherFeedInFull,
   plain,
   pourInTurn,
   routeNames,
   stockInEach,
+  tooLittleStock,
   unbroken,
   vesselCount,
 } from "../words/index.js";
@@ -48,6 +50,7 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
     ...cans,
     `${totalStockText(round.stockMl, garden.amounts)} of stock`,
     `${volumeText(round.waterL, garden.amounts)} of water`,
+    ...(round.shortMl === undefined ? [] : [tooLittleStock]),
   ].map(unbroken);
 }
 
@@ -98,7 +101,7 @@ function bedBody(plan: Plan, { bedName, mixes }: BedRound): Html {
 }
 
 function mixBody({ garden }: Plan, mix: CanMix): Html {
-  const { route, fills, feedings, pours = [] } = mix;
+  const { route, fills, feedings, shortMl, pours = [] } = mix;
   const inTurn = pours.map(({ ml, batch }) => ({
     stock: stockText(ml, garden.amounts),
     batch: nameHtml(batch),
@@ -109,6 +112,7 @@ function mixBody({ garden }: Plan, mix: CanMix): Html {
       ${fills.map((fill) => fillLine(fill, vesselOf(route), vesselL(garden, route)))}
     </ul>
     ${pours.length > 1 && html`<p class="from">${pourInTurn(html, inTurn)}</p>`}
+    ${shortMl !== undefined && html`<p class="from">${missingStock(shortMl, garden.amounts)}</p>`}
     <p class="for">For ${joined(feedings.map(feedingLink), ", ")}</p>
   </div>`;
 }

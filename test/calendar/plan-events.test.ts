@@ -259,8 +259,22 @@ describe("bottles", () => {
   });
 
   it("that do not reach show in the summary", () => {
-    const warnings = [aWarning({ code: "stock-short-away", bed: "south", day: day("2027-06-12") })];
-    expect(planEvents(aPlan({ warnings }))[0]?.summary).toMatch(/; too little stock$/);
+    const rounds = [aRound({ beds: [aBedRound({ mixes: [aMix({ shortMl: 30 })] })] })];
+    const [event] = planEvents(aPlan({ rounds }));
+    expect(event?.summary).toMatch(/; too little stock$/);
+    expect(event?.description).toContain("- too little stock: 30 mL missing");
+  });
+
+  it("that do not reach show in the entry of their bed alone", () => {
+    const short = aBedRound({ mixes: [aMix({ shortMl: 30 })] });
+    const beds = [aBedRound({ bed: "north", bedName: "North bed" }), short];
+    const warnings = [aWarning({ code: "stock-short-away", day: day("2027-06-12") })];
+    const events = planEvents(aPlan({ rounds: [aRound({ beds })], warnings, garden: byBed }));
+    for (const { summary, description } of events) {
+      const isShort = summary.includes("South bed");
+      expect(summary.includes("too little stock")).toBe(isShort);
+      expect(description.some((line) => line.startsWith("Warning: "))).toBe(isShort);
+    }
   });
 
   it("are shaken or poured clear, as the garden does", () => {
