@@ -28,7 +28,13 @@ import {
   keepsLog,
   resumed,
 } from "./log/index.js";
-import { signNote, strayNotes, usedDefaults, windowWarnings } from "./notes/index.js";
+import {
+  outsideSeason,
+  signNotes,
+  strayNotes,
+  usedDefaults,
+  windowWarnings,
+} from "./notes/index.js";
 import type { Finding, Result } from "./problem.js";
 import type { Published } from "./published/index.js";
 import {
@@ -38,18 +44,11 @@ import {
   type Sighting,
   sightingsOn,
   type Sign,
-  signEffect,
   signLevel,
   wishesBeyondLimits,
 } from "./rules/index.js";
-import {
-  type Plan,
-  type PlannedPlanting,
-  type PlanNote,
-  type Round,
-  seasonTotals,
-} from "./season/index.js";
-import { lifeSpan, plantingLife, type PlantingLife } from "./stages/index.js";
+import { type Plan, type PlannedPlanting, type Round, seasonTotals } from "./season/index.js";
+import { lifeSpan, ofThisYear, plantingLife, type PlantingLife } from "./stages/index.js";
 import type { StockTables } from "./stock/index.js";
 import { given } from "./values.js";
 
@@ -125,8 +124,10 @@ function stagesAndRules(
   garden: Garden,
   rules: readonly FeedRule[],
 ): StagesAndRules {
-  const life = plantingLife(planting, crop, garden);
-  return { life, match: matchRules(planting, crop, life, rules) };
+  const now = ofThisYear(planting, crop, garden);
+  const life = plantingLife(now.planting, crop, garden);
+  const assumptions = [...now.assumptions, ...life.assumptions];
+  return { life: { ...life, assumptions }, match: matchRules(now.planting, crop, life, rules) };
 }
 
 /** A crop that is not known has no stages: none are invented. */
@@ -225,8 +226,16 @@ function planOf(
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
-    warnings: [...told.warnings, ...stockSide.warnings],
-    notes: [...needs.flatMap(signNotes), ...told.notes, ...strayNotes(strays, garden)],
+    warnings: [
+      ...told.warnings,
+      ...stockSide.warnings,
+      ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
+    ],
+    notes: [
+      ...needs.flatMap((need) => signNotes(need, garden.season)),
+      ...told.notes,
+      ...strayNotes(strays, garden),
+    ],
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
@@ -256,13 +265,6 @@ function plannedPlanting(
         : match.reason,
     rules: rules.map((rule) => rule.id),
   };
-}
-
-function signNotes({ sightings, planting, crop, life, match }: PlantingNeed): PlanNote[] {
-  return sightings.map((sighting) => {
-    const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord);
-  });
 }
 
 function gardenOf(garden: Garden): Plan["garden"] {

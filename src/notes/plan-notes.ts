@@ -86,10 +86,11 @@ function mendFor(avoided: readonly Day[]): string {
     : `move the other feed that is too near to ${avoided.join(" and ")}, or ${usual}`;
 }
 
-/** What the log gives to a planting that was not growing, or that no rule feeds. */
+/** What the log gives in the season to a planting that was not growing, or that no rule feeds. */
 export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): PlanNote[] {
   const plantings = garden.beds.flatMap((bed) => bed.plantings);
-  return strays.flatMap(({ planting: id, day, stockMl }): PlanNote[] => {
+  const inSeason = strays.filter(({ day }) => within(day, garden.season));
+  return inSeason.flatMap(({ planting: id, day, stockMl }): PlanNote[] => {
     const planting = plantings.find((p) => p.id === id);
     if (planting === undefined) return [];
     const amount = stockMl === undefined ? "stock" : `${decimal(stockMl, 1)} mL of stock`;
