@@ -217,7 +217,7 @@ function planOf(
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
-  const told = windowWarnings(schedule, ahead, allowed, today);
+  const told = windowWarnings(schedule, ahead, allowed, garden, today);
   return {
     planVersion: 1,
     today,
