@@ -48,5 +48,7 @@ export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
 export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
+export { type CarriedOver, yearLater } from "./next-year.js";
 export { addToLog, type NewLogEntry } from "./write-log.js";
+export { nextYearText } from "./write-next-year.js";
 export { knownZone, suggestZone } from "./zones.js";

@@ -1,21 +1,21 @@
 /** Writing into the log of a garden file while everything else in it stays as the grower wrote it. */
-import {
-  Document,
-  isMap,
-  isScalar,
-  isSeq,
-  parseDocument,
-  Parser,
-  type Pair,
-  type ParsedNode,
-  type Scalar,
-  type YAMLMap,
-  type YAMLSeq,
-} from "yaml";
+import { Document, isMap, isScalar, isSeq, parseDocument, Parser, type YAMLSeq } from "yaml";
 import type { Day } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import type { Route } from "./garden.js";
 import { readYaml } from "./read.js";
+import {
+  applied,
+  columnOf,
+  commaAfter,
+  contentEnd,
+  type Edit,
+  endOfLine,
+  lineBreakBefore,
+  lineStart,
+  type RootMap,
+  type RootPair,
+} from "./text-edits.js";
 
 /** One entry of `log` as it is to stand in the file, keys in this order. */
 export interface NewLogEntry {
@@ -28,16 +28,6 @@ export interface NewLogEntry {
   readonly route?: Route;
   readonly feed?: string;
 }
-
-/** A piece of text and the offset before which it goes in; `cut` characters there give way to it. */
-interface Edit {
-  readonly at: number;
-  readonly cut?: number;
-  readonly text: string;
-}
-
-type RootMap = YAMLMap.Parsed;
-type RootPair = Pair<ParsedNode, ParsedNode | null>;
 
 /** What goes into which file. */
 interface Addition {
@@ -63,7 +53,8 @@ export function addToLog(
   const before = readYaml(text, file);
   if (!before.ok) return before;
   if (entries.length === 0) return { ok: true, value: text };
-  const changed = applied(text, editsFor(text, entries));
+  const edits = editsFor(text, entries);
+  const changed = edits && applied(text, edits);
   if (changed !== undefined && holdsJust(changed, before.value.value, entries))
     return { ok: true, value: changed };
   const problem: Problem = {
@@ -74,14 +65,6 @@ export function addToLog(
     mend: `write it yourself: ${entries.map((entry) => `- ${flowText(entry)}`).join("; ")}`,
   };
   return { ok: false, problems: [problem] };
-}
-
-function applied(text: string, edits: readonly Edit[] | undefined): string | undefined {
-  if (edits === undefined) return undefined;
-  let changed = text;
-  for (const { at, cut = 0, text: piece } of [...edits].sort((a, b) => b.at - a.at))
-    changed = changed.slice(0, at) + piece + changed.slice(at + cut);
-  return changed;
 }
 
 /** The proof of the edit: read again, the file says what it said before, and the entries. */
@@ -211,45 +194,4 @@ function yamlText(entry: NewLogEntry, isFlow: boolean): string {
   const doc = new Document({ ...entry }, { schema: "core" });
   if (isMap(doc.contents)) doc.contents.flow = isFlow;
   return doc.toString({ lineWidth: 0, flowCollectionPadding: true }).trimEnd();
-}
-
-/** The column of a block collection, from its token; 0 for one that has none. */
-function columnOf({ srcToken }: RootMap | YAMLSeq.Parsed): number {
-  return srcToken !== undefined && "indent" in srcToken ? srcToken.indent : 0;
-}
-
-/** Where the text of a node ends, comments behind it left aside. */
-function contentEnd(node: ParsedNode | RootPair): number {
-  if ("key" in node) {
-    const { key, value } = node;
-    const isEmpty = value === null || (isScalar(value) && (value as Scalar).source === "");
-    return isEmpty ? key.range[1] + 1 : contentEnd(value);
-  }
-  const isBlock = (isMap(node) || isSeq(node)) && !node.flow;
-  const last = isBlock ? (node.items as (ParsedNode | RootPair)[]).at(-1) : undefined;
-  return last === undefined ? node.range[1] : contentEnd(last);
-}
-
-/** The comma between an item and the closing bracket; comments may stand between. */
-function commaAfter(text: string, from: number, to: number): number | undefined {
-  for (let i = from; i < to; i++) {
-    if (text[i] === ",") return i;
-    if (text[i] === "#") i = endOfLine(text, i);
-  }
-  return undefined;
-}
-
-function lineStart(text: string, at: number): number {
-  return text.lastIndexOf("\n", at - 1) + 1;
-}
-
-/** The offset of the line break that ends a line, or of the end of the text. */
-function endOfLine(text: string, from: number): number {
-  const feed = text.indexOf("\n", from);
-  return feed === -1 ? text.length : lineBreakBefore(text, feed + 1);
-}
-
-/** @param next the offset just behind a line break */
-function lineBreakBefore(text: string, next: number): number {
-  return text[next - 2] === "\r" ? next - 2 : next - 1;
 }
