@@ -23,7 +23,7 @@ import {
   writeStepDown,
   writeThrownAway,
 } from "../words/index.js";
-import type { UnnamedEvent } from "./calendar-event.js";
+import { allDayReminders, type UnnamedEvent } from "./calendar-event.js";
 import { warningLines } from "./told.js";
 
 /**
@@ -108,24 +108,18 @@ function visitDescription(
   ];
 }
 
-/** 08:00 on the day. Common practice, no source. */
-const usualReminderMinBefore = -8 * 60;
-
 function allDay(
-  { timeOfDay, calendar }: PlanGarden,
+  garden: PlanGarden,
   kind: string,
   line: string,
   day: Day,
 ): Omit<UnnamedEvent, "summary" | "description"> {
-  const own = calendar.remindersMinBefore;
   return {
     kind,
     line,
     day,
     categories: kind === "use-up" ? ["Making", "Use up"] : ["Making"],
     color: "peru",
-    // Reminders of a garden that feeds at a time of day count from that time, which all-day events lack.
-    remindersMinBefore:
-      timeOfDay === undefined || own.length === 0 ? own : [usualReminderMinBefore],
+    remindersMinBefore: allDayReminders(garden),
   };
 }

@@ -79,11 +79,13 @@ export const commandList: readonly CommandSpec[] = [
   },
   {
     usage: "new [file]",
-    description: "write a commented first garden file",
-    examples: ["new garden.yaml", "new > garden.yaml"],
+    description: "write a commented first garden file, or that of the next year",
+    examples: ["new garden.yaml", "new > garden.yaml", "new garden-2028.yaml --from garden.yaml"],
     options: [
-      option("--name <name>", "name of the garden").default("My garden"),
+      option("--name <name>", "name of the garden; without it, My garden"),
       option("--timezone <zone>", "IANA time zone; without it, this computer's"),
+      option("--from <garden>", "this garden a year later, with what is left in its bottles"),
+      option("--today <day>", "take this day for today", dayOption),
     ],
     load: async () => (await import("./new-command.js")).newCommand,
   },

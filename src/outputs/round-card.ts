@@ -9,14 +9,15 @@ import {
   vessels,
   volumeText,
 } from "../garden/index.js";
-import type {
-  BedRound,
-  CanFill,
-  CanMix,
-  Feeding,
-  Plan,
-  PlanWarning,
-  Round,
+import {
+  type BedRound,
+  type CanFill,
+  type CanMix,
+  type Feeding,
+  type Plan,
+  type PlanWarning,
+  type Round,
+  toldOn,
 } from "../season/index.js";
 import {
   cautionsFor,
@@ -67,7 +68,7 @@ export function roundBody(plan: Plan, round: Round): Html {
         ", ",
       )}
     </p>`;
-  const warnings = plan.warnings.filter(({ day }) => day === round.day);
+  const warnings = plan.warnings.filter((warning) => toldOn(warning) === round.day);
   const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
   return html`${take} ${warnings.map(warningBox)}
     <ul class="beds">

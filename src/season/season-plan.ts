@@ -252,6 +252,8 @@ export interface PlanWarning {
   readonly planting?: string;
   readonly bed?: string;
   readonly day?: Day;
+  /** The day by which to know of it, where that is before `day`: the last feeding day before time away. */
+  readonly tellOn?: Day;
   readonly message: string;
   readonly mend: string;
 }

@@ -161,13 +161,13 @@ describe("warnings in the calendar", () => {
     expect(events.map(({ summary }) => summary)).toEqual(["toms go unfed; twice"]);
   });
 
-  it("remind only in an all-day garden, where reminders count from midnight", () => {
+  it("remind as all-day entries do: in the morning where the garden has its own time", () => {
     const rest = { rounds: [], warnings: [aWarning({ day: day("2027-07-15") })] };
     const reminders = (garden: object) =>
       planEvents(aPlan({ ...rest, garden: { calendar: wishes, ...garden } }))[0]
         ?.remindersMinBefore;
     expect(reminders({})).toEqual([-480]);
-    expect(reminders({ timeOfDay: "18:30" })).toEqual([]);
+    expect(reminders({ timeOfDay: "18:30" })).toEqual([-480]);
   });
 
   it("without a day are left to the plan", () => {
