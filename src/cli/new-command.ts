@@ -1,3 +1,4 @@
+import { parse } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Day } from "../dates.js";
 import { loadTables } from "../tables.js";
@@ -21,7 +22,7 @@ export async function newCommand(
   shell: Shell,
 ): Promise<number> {
   const { from, name, timezone, today } = options;
-  if (from === undefined) return write(starter(options, shell), file, shell);
+  if (from === undefined) return write(starter(options, file, shell), file, shell);
   if (name !== undefined || timezone !== undefined)
     throw wrongUsage(
       "--from takes name and time zone from that garden: leave out --name and --timezone",
@@ -33,7 +34,11 @@ export async function newCommand(
   return code;
 }
 
-function starter({ name = "My garden", today, ...options }: NewOptions, shell: Shell): string {
+function starter(
+  { name = "My garden", today, ...options }: NewOptions,
+  file: string | undefined,
+  shell: Shell,
+): string {
   const { timezone = shell.localTimezone } = options;
   if (name.trim() === "" || /[\n\r"\\]/.test(name))
     throw wrongUsage("--name is one line of text without quotes");
@@ -43,6 +48,7 @@ function starter({ name = "My garden", today, ...options }: NewOptions, shell: S
     name,
     timezone,
     today: today ?? shell.today(timezone),
+    calendarFile: `${file === undefined || file === "-" ? "garden" : parse(file).name}.ics`,
     zoneHalves: loadTables().zoneHalves,
     schemaPath: fileURLToPath(new URL("../../schemas/garden.schema.json", import.meta.url)),
   });

@@ -1,4 +1,10 @@
-export { batchNamed, type KnownBatch, knownBatches, type NamedBatch } from "./batch-names.js";
+export {
+  batchNamed,
+  isCalled,
+  type KnownBatch,
+  knownBatches,
+  type NamedBatch,
+} from "./batch-names.js";
 export { bottleEdits, type StepDone, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {
