@@ -49,7 +49,6 @@ export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
 export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
-export { flowText } from "./write-text.js";
 export {
   batchStepKeys,
   type BatchStepKey,
