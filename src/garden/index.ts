@@ -50,7 +50,6 @@ export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
 export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
 export { type CarriedOver, yearLater } from "./next-year.js";
-export { flowText } from "./write-text.js";
 export {
   batchStepKeys,
   type BatchStepKey,

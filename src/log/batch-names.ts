@@ -38,7 +38,7 @@ export function batchNamed(
   const own =
     listed.find(({ id }) => id === name) ?? listed.find(({ planned }) => isNamed(planned));
   const isSame = (batch: KnownBatch, { id, planned }: Batch): boolean =>
-    [id, String(planned)].some((word) => word === batch.id || word === String(batch.number));
+    id === batch.id || [batch.id, String(batch.number)].includes(String(planned));
   const planned = known.find((batch) =>
     own === undefined ? isNamed(batch.id) || isNamed(batch.number) : isSame(batch, own),
   );
