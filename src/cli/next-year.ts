@@ -58,7 +58,8 @@ function carriedOver({ garden, plan }: LoadedGarden): CarriedOver {
     // What stood when this season began has wintered once: no annual does so twice.
     return last.to >= begin && (sown ?? transplanted ?? first.from) >= garden.season.from;
   };
-  const perennials = staying.filter(({ crop }) => isPerennial(crop));
+  // A day of removal stands where it was written, and a bloom moved on could come after it.
+  const perennials = staying.filter((one) => isPerennial(one.crop) && one.removed === undefined);
   const growing = staying.filter((one) => !isPerennial(one.crop) && isGrowing(one));
   return {
     perennials: new Set(perennials.map(({ id }) => id)),
