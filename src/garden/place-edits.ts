@@ -182,7 +182,7 @@ export function entries<T, Key extends keyof T & string>(
   const values = (place.value[key] ?? []) as readonly ItemOf<T[Key]>[];
   if (list === undefined) return [];
   const brackets = bracketsOf(list, place.brackets);
-  return (list.items).flatMap((map, i) => {
+  return list.items.flatMap((map, i) => {
     const value = values[i];
     if (!isMap(map) || value === undefined) return [];
     return [{ text: place.text, map, value, brackets: bracketsOf(map, brackets) }];
