@@ -1,6 +1,12 @@
 /** Next year's garden file from this year's. */
 import type { Day } from "../dates.js";
-import { type CarriedOver, decodeText, nextYearText, yearLater } from "../garden/index.js";
+import {
+  type CarriedOver,
+  decodeText,
+  nextYearText,
+  type Planting,
+  yearLater,
+} from "../garden/index.js";
 import type { Problem, Result } from "../problem.js";
 import { loadTables } from "../tables.js";
 import { readBytes, shownName } from "./files.js";
@@ -44,13 +50,17 @@ function carriedOver({ garden, plan }: LoadedGarden): CarriedOver {
     .filter(({ removed }) => removed === undefined || removed > begin);
   const isPerennial = (key: string): boolean =>
     crops.some((crop) => crop.key === key && crop.perennial);
-  // What is only listed has no stages that could tell its end.
-  const isGrowing = (id: string): boolean => {
+  const isGrowing = ({ id, sown, transplanted }: Planting): boolean => {
     const stages = plan.plantings.find((planting) => planting.id === id)?.stages ?? [];
-    return stages.every(({ to }) => to < begin) ? stages.length === 0 : true;
+    const [first, last] = [stages[0], stages.at(-1)];
+    // What is only listed has no stages that could tell its end.
+    if (first === undefined || last === undefined) return true;
+    // What stood when this season began has wintered once: no annual does so twice.
+    return last.to >= begin && (sown ?? transplanted ?? first.from) >= garden.season.from;
   };
-  const perennials = staying.filter(({ crop }) => isPerennial(crop));
-  const growing = staying.filter(({ id, crop }) => !isPerennial(crop) && isGrowing(id));
+  // A day of removal stands where it was written, and a bloom moved on could come after it.
+  const perennials = staying.filter((one) => isPerennial(one.crop) && one.removed === undefined);
+  const growing = staying.filter((one) => !isPerennial(one.crop) && isGrowing(one));
   return {
     perennials: new Set(perennials.map(({ id }) => id)),
     growing: new Set(growing.map(({ id }) => id)),

@@ -1,5 +1,5 @@
 /** Edits of a YAML file by the keys and items of its maps: taken out, made comments, given new values. */
-import { isMap, isScalar, isSeq, type ParsedNode, type YAMLSeq } from "yaml";
+import { isMap, isScalar, isSeq, type YAMLSeq } from "yaml";
 import {
   appliedOutermost,
   beginsLine,
@@ -188,7 +188,7 @@ export function entries<T, Key extends keyof T & string>(
   const values = (place.value[key] ?? []) as readonly ItemOf<T[Key]>[];
   if (list === undefined) return [];
   const brackets = bracketsOf(list, place.brackets);
-  return (list.items as ParsedNode[]).flatMap((map, i) => {
+  return list.items.flatMap((map, i) => {
     const value = values[i];
     if (!isMap(map) || value === undefined) return [];
     return [{ text: place.text, map, value, brackets: bracketsOf(map, brackets) }];
