@@ -6,7 +6,7 @@ import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
 import { changeCounts } from "./changes-text.js";
 import { earlierCalendar, type EarlierFile, readCalendarFile } from "./earlier-files.js";
-import { exists, isDevice, writeText } from "./files.js";
+import { exists, isDevice, whileLocked, writeText } from "./files.js";
 import { loadGarden } from "./load.js";
 import { giveText, reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
@@ -27,7 +27,9 @@ export async function calendarCommand(
   // What goes through a pipe can't be kept up.
   return out === undefined || (await isDevice(out))
     ? printCalendar(file, out, options, shell)
-    : keepUpCalendar(file, out, options, shell);
+    : whileLocked(file === "-" ? out : file, shell, () =>
+        keepUpCalendar(file, out, options, shell),
+      );
 }
 
 async function printCalendar(

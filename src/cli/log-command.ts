@@ -7,7 +7,7 @@ import type { Plan } from "../season/index.js";
 import { loadTables } from "../tables.js";
 import { given } from "../values.js";
 import { dayText } from "../words/index.js";
-import { readBytes, writeText } from "./files.js";
+import { readBytes, whileLocked, writeText } from "./files.js";
 import { type LoadedGarden, loadGardenText } from "./load.js";
 import { reportProblems } from "./report.js";
 import { exitCodes, type Shell, wrongUsage } from "./shell.js";
@@ -27,6 +27,11 @@ interface LogOptions {
 /** Writes down what was given; the file is changed only when the garden with it has no problems. */
 export async function logCommand(file: string, options: LogOptions, shell: Shell): Promise<number> {
   checkUsage(file, options);
+  const work = (): Promise<number> => writeLog(file, options, shell);
+  return options.dryRun ? work() : whileLocked(file, shell, work);
+}
+
+async function writeLog(file: string, options: LogOptions, shell: Shell): Promise<number> {
   const bytes = await readBytes(file, shell);
   const text = decodeText(bytes, file);
   if (!text.ok) return reportProblems(text.problems, {}, shell);

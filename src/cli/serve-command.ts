@@ -42,6 +42,7 @@ export async function serveCommand(
     stateDir: state ?? stateFolder(shell),
     version: version(),
     log: lines.log,
+    pause: shell.pause,
     ...given({ host, port }),
   });
   if (!server.ok) throw ioTrouble(server.problems);
@@ -70,6 +71,7 @@ export async function publishCommand(
     gardens,
     dir,
     source: sourceOf(shell),
+    waiting: { pause: shell.pause },
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
     },

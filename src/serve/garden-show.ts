@@ -1,5 +1,6 @@
 import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
+import { type Waiting, withLocks } from "../lock.js";
 import { type Problem, problemLine } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
@@ -26,6 +27,10 @@ export interface GardenShow {
   reads: readonly string[];
   problems: readonly Problem[];
   good?: Good;
+  /** Another process kept its file for itself: it is to be read again soon. */
+  isHeld?: boolean;
+  /** Hash of the kept file behind it, as last read or written. */
+  keptHash?: string;
   page?: ShownPage;
   loading?: Promise<readonly string[]>;
 }
@@ -49,6 +54,8 @@ export interface ShowContext {
   /** Of the program: what another version kept of a plan is not shown. */
   readonly version: string;
   readonly nowMs: () => number;
+  /** Waits for another process; real unless given. */
+  readonly pause?: Waiting["pause"];
   readonly linksTo: (name: string) => SubscribeLinks;
 }
 
@@ -79,7 +86,16 @@ export function wasRead({ loading, good, problems }: GardenShow): boolean {
 }
 
 async function read(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
-  const before = show.good === undefined ? await takeUp(show, context) : [];
+  const { file, isHeld } = show;
+  const work = (): Promise<readonly string[]> => readLocked(show, context);
+  const done = await withLocks([file], work, given({ pause: context.pause }));
+  show.isHeld = !done.ok;
+  if (done.ok) return done.value;
+  return isHeld ? [] : done.problems.map((trouble) => `${show.name}: ${troubleLine(trouble)}`);
+}
+
+async function readLocked(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
+  const before = await takeUp(show, context);
   const nowMs = context.nowMs();
   const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
   const asOf = { nowMs, ...given({ previous, previousPlan: planOf(show.good) }) };
@@ -91,10 +107,14 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
   return [...before, ...lines];
 }
 
-/** Goes on from what was served before the last stop. */
+/** Goes on from what was served before the last stop, or by another server meanwhile. */
 async function takeUp(show: GardenShow, { stateDir, version }: ShowContext): Promise<string[]> {
-  const { kept, notice } = await readKept(stateDir, show.file, version);
-  if (kept) put(show, kept.plan, representation("calendar", kept.calendar, kept.modifiedS));
+  const { kept, hash, notice } = await readKept(stateDir, show.file, version);
+  const isKnown = hash === show.keptHash;
+  if (hash === undefined) delete show.keptHash;
+  else show.keptHash = hash;
+  if (kept && !isKnown)
+    put(show, kept.plan, representation("calendar", kept.calendar, kept.modifiedS));
   return notice === undefined ? [] : [`${show.name}: ${notice}`];
 }
 
@@ -122,9 +142,11 @@ async function showNext(
     const { file } = show;
     const changedS = same ? last.calendar.modifiedS : modifiedS;
     const kept = { keptVersion: 1, version, file, calendar, modifiedS: changedS, plan } as const;
-    await writeKept(stateDir, kept).catch((error: unknown) => {
+    try {
+      show.keptHash = await writeKept(stateDir, kept, show.keptHash);
+    } catch (error) {
       lines.push(troubleLine(troubleOf(error, stateDir)));
-    });
+    }
   }
   return lines.map((line) => `${show.name}: ${line}`);
 }
