@@ -161,7 +161,7 @@ function feedingDays(
   const otherFeeds = otherFeedDays(garden, seasonDays, past, today);
   const ahead = keepingGaps(resumed(courses, past), otherFeeds, allowed);
   const problem = { allowedDays: allowed, courses: ahead.map(({ course }) => course) };
-  const schedule = chooseDays(keepDays(problem, ahead, keep, today));
+  const schedule = chooseDays(keepDays(problem, ahead, keep, today, garden.feeding.extraRounds));
   return { courses, ahead, past, allowed, schedule, otherFeeds };
 }
 

@@ -16,6 +16,7 @@ export interface CalendarOptions {
   readonly for: CalendarUse;
   readonly stamp?: string;
   readonly today?: Day;
+  readonly extraRounds?: number;
 }
 
 export async function calendarCommand(
@@ -57,10 +58,10 @@ async function keepUpCalendar(
   options: CalendarOptions,
   shell: Shell,
 ): Promise<number> {
-  const { today } = options;
+  const { today, extraRounds } = options;
   const before = (await exists(out)) ? await readCalendarFile(out, shell) : undefined;
   const loaded = await loadGarden(file, shell, {
-    ...given({ today, keep: before?.published }),
+    ...given({ today, keep: before && { ...before.published, ...given({ extraRounds }) } }),
     isTimeless: true,
   });
   if (!loaded.ok) return reportProblems(loaded.problems, {}, shell);

@@ -1,4 +1,5 @@
-import { calendarChanges } from "../calendar/index.js";
+import { calendarChanges, readersMend } from "../calendar/index.js";
+import type { Problem } from "../problem.js";
 import { changeFacts, changesText } from "./changes-text.js";
 import { earlierCalendar, readCalendarFile } from "./earlier-files.js";
 import { loadGarden } from "./load.js";
@@ -25,8 +26,13 @@ export async function changesCommand(
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   const { plan } = loaded.value;
   const earlier = earlierCalendar(before, plan.garden.id);
-  if (!earlier.ok) return reportProblems(earlier.problems, options, shell);
+  if (!earlier.ok) return reportProblems(earlier.problems.map(forReader), options, shell);
   const today = options.today ?? shell.today(plan.garden.timezone);
   const changes = calendarChanges(earlier.value.calendar, plan, today).map(changeFacts);
   return answer({ changes }, changesText, options, shell);
+}
+
+/** The calendar is left as it is: nothing is to be written under another name. */
+function forReader(problem: Problem): Problem {
+  return problem.code === "other-garden" ? problem : { ...problem, mend: readersMend };
 }

@@ -4,6 +4,7 @@ import { parseDay } from "../dates.js";
 import type { Problem, Result } from "../problem.js";
 import type { Published } from "../published/index.js";
 import { type Plan, publishedBy } from "../season/index.js";
+import { given } from "../values.js";
 import { readBytes, shownName } from "./files.js";
 import type { Shell } from "./shell.js";
 
@@ -65,7 +66,7 @@ interface KeptDays {
  */
 export async function loadKept(
   path: string,
-  extraRounds: number,
+  extraRounds: number | undefined,
   shell: Shell,
 ): Promise<Result<KeptDays>> {
   const { file, text, published } = await readCalendarFile(path, shell);
@@ -78,7 +79,7 @@ export async function loadKept(
   const calendar = calendarIn(text, file);
   if (!calendar.ok) return calendar;
   const { gardenId } = calendar.value;
-  return { ok: true, value: { gardenId, published: { ...published, extraRounds } } };
+  return { ok: true, value: { gardenId, published: { ...published, ...given({ extraRounds }) } } };
 }
 
 function calendarIn(text: string, file: string, gardenId?: string): Result<EarlierCalendar> {
@@ -89,7 +90,7 @@ function calendarIn(text: string, file: string, gardenId?: string): Result<Earli
 
 /** The rounds of a calendar of ours; none of any other text. */
 export function publishedIn(calendar: string): Published {
-  return { days: feedingDays(calendar), extraRounds: 0 };
+  return { days: feedingDays(calendar) };
 }
 
 /** Its days and names are all that is used of it, and all that is looked at. */

@@ -29,7 +29,7 @@ export async function planCommand(
     throw wrongUsage(
       "the garden and what is to be kept cannot both come from standard input: name one of the files",
     );
-  const kept = keep === undefined ? undefined : await loadKept(keep, extraRounds ?? 0, shell);
+  const kept = keep === undefined ? undefined : await loadKept(keep, extraRounds, shell);
   if (kept?.ok === false) return reportProblems(kept.problems, options, shell);
   const loaded = await loadGarden(file, shell, {
     ...given({ today, keep: kept?.value.published }),

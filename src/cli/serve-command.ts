@@ -27,18 +27,19 @@ interface ServeWishes {
   readonly host?: string;
   readonly port?: number;
   readonly state?: string;
+  readonly extraRounds?: number;
 }
 
 /** Runs until it is told to stop (SIGTERM, SIGINT). */
 export async function serveCommand(
   gardens: readonly string[],
-  { host, port, state }: ServeWishes,
+  { host, port, state, extraRounds }: ServeWishes,
   shell: Shell,
 ): Promise<number> {
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
-    source: sourceOf(shell),
+    source: sourceOf(shell, extraRounds),
     stateDir: state ?? stateFolder(shell),
     version: version(),
     log: lines.log,
@@ -57,12 +58,13 @@ export async function serveCommand(
 interface PublishWishes {
   readonly index?: true;
   readonly url?: string;
+  readonly extraRounds?: number;
 }
 
 export async function publishCommand(
   dir: string,
   gardens: readonly string[],
-  wishes: PublishWishes,
+  { extraRounds, ...wishes }: PublishWishes,
   shell: Shell,
 ): Promise<number> {
   // On a terminal, one line counts up while a folder of gardens is worked on.
@@ -70,7 +72,7 @@ export async function publishCommand(
   const published = await publishGardens({
     gardens,
     dir,
-    source: sourceOf(shell),
+    source: sourceOf(shell, extraRounds),
     waiting: { pause: shell.pause },
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
@@ -87,14 +89,21 @@ export async function publishCommand(
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
 
-function sourceOf(shell: Shell): GardenSource {
-  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, shell), page: gardenPage });
+function sourceOf(shell: Shell, extraRounds: number | undefined): GardenSource {
+  return gardenSource({
+    loadPlan: (file, asOf) => loadPlan(file, keepOf(asOf, extraRounds), shell),
+    page: gardenPage,
+  });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
-async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<Plan>> {
+async function loadPlan(
+  file: string,
+  kept: Pick<PlanOptions, "keep">,
+  shell: Shell,
+): Promise<Result<Plan>> {
   try {
-    const loaded = await loadGarden(file, shell, keepOf(asOf));
+    const loaded = await loadGarden(file, shell, kept);
     return loaded.ok ? { ok: true, value: loaded.value.plan } : loaded;
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
@@ -110,10 +119,13 @@ async function loadPlan(file: string, asOf: AsOf, shell: Shell): Promise<Result<
 }
 
 /** Subscribers have those days in their calendars: they stay, unless moving one saves a round. */
-function keepOf({ previous, previousPlan }: AsOf): Pick<PlanOptions, "keep"> {
-  if (previousPlan !== undefined) return { keep: publishedBy(previousPlan, 0) };
+function keepOf(
+  { previous, previousPlan }: AsOf,
+  extraRounds: number | undefined,
+): Pick<PlanOptions, "keep"> {
+  if (previousPlan !== undefined) return { keep: publishedBy(previousPlan, extraRounds) };
   if (previous === undefined) return {};
-  return { keep: publishedIn(previous) };
+  return { keep: { ...publishedIn(previous), ...given({ extraRounds }) } };
 }
 
 function ioTrouble(troubles: readonly Trouble[]): CommandError {

@@ -4,12 +4,17 @@ import type { Published } from "../published/index.js";
 import type { FeedingCourse } from "./courses.js";
 import type { ScheduleProblem } from "./schedule-problem.js";
 
-/** The problem with the published days from today on. */
+/**
+ * The problem with the published days from today on.
+ *
+ * @param extraRounds that may be spent on keeping them, unless the published days say so themselves
+ */
 export function keepDays(
   problem: ScheduleProblem,
   courses: readonly FeedingCourse[],
   published: Published | undefined,
   today: Day,
+  extraRounds = 0,
 ): ScheduleProblem {
   if (published === undefined) return problem;
   const ahead = (days: readonly Day[]): Day[] => days.filter((day) => day >= today);
@@ -17,7 +22,7 @@ export function keepDays(
   return {
     ...problem,
     keepDays: ahead(published.days),
-    keepExtraRounds: published.extraRounds,
+    keepExtraRounds: published.extraRounds ?? extraRounds,
     courses: problem.courses.map((course) => ({
       ...course,
       keepDays: ahead(published.feedings?.get(lines.get(course.id) ?? "") ?? []).filter(

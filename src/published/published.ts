@@ -6,6 +6,6 @@ export interface Published {
   readonly days: readonly Day[];
   /** Days of each planting and route, where the earlier plan tells them: `planting/route`. */
   readonly feedings?: ReadonlyMap<string, readonly Day[]>;
-  /** Rounds above the fewest that may be spent on keeping them. */
-  readonly extraRounds: number;
+  /** Rounds above the fewest that may be spent on keeping them; as the garden has it unless given. */
+  readonly extraRounds?: number;
 }

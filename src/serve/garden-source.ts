@@ -80,7 +80,7 @@ function calendarOf(
   // Another garden under the same name, or a damaged file: never a reason to serve nothing.
   const fresh = calendarText(plan, options);
   if (!fresh.ok) throw new Error("a calendar without an earlier one has no problems");
-  const why = next.problems.map(({ message }) => message).join("; ");
+  const why = next.problems.map(({ message, mend }) => `${message}: ${mend}`).join("; ");
   return { calendar: fresh.value, notices: [`the calendar begins anew: ${why}`] };
 }
 
