@@ -85,7 +85,7 @@ export interface PlanOptions {
    * costs nothing. Without it nobody keeps a calendar of the garden, and the season is planned afresh.
    */
   readonly published?: Published;
-  /** Rounds above the fewest that may be spent on keeping published days; 0 unless given. */
+  /** Rounds above the fewest that may be spent on keeping published days; as the garden has it unless given. */
   readonly extraRounds?: number;
 }
 
@@ -98,7 +98,7 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, published: told, extraRounds = 0 }: PlanOptions,
+  { today, published: told, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [

@@ -32,6 +32,12 @@ function option(flags: string, description: string, read?: (text: string) => unk
 
 const todayOption = option("--today <day>", "plan from this day instead of today", dayOption);
 
+const extraRoundsOption = option(
+  "--extra-rounds <count>",
+  "rounds that keeping published days may cost; without it, as the garden has it, else none",
+  wholeNumberOption,
+);
+
 export const commandList: readonly CommandSpec[] = [
   {
     usage: "plan <garden>",
@@ -47,11 +53,7 @@ export const commandList: readonly CommandSpec[] = [
       option("--from <day>", "only rounds from this day on", dayOption),
       option("--to <day>", "only rounds up to this day", dayOption),
       option("--keep <plan>", "keep days of this earlier plan (JSON) or calendar"),
-      option(
-        "--extra-rounds <count>",
-        "rounds that keeping may cost; without it, none",
-        wholeNumberOption,
-      ),
+      extraRoundsOption,
       todayOption,
     ],
     load: async () => (await import("./plan-command.js")).planCommand,
@@ -108,6 +110,7 @@ export const commandList: readonly CommandSpec[] = [
       )
         .choices(["import", "subscription"])
         .default("import"),
+      extraRoundsOption,
       todayOption,
       option(
         "--stamp <instant>",
@@ -233,6 +236,7 @@ export const commandList: readonly CommandSpec[] = [
       option("--host <address>", "answer on this address too; only this computer without it"),
       option("--port <number>", "port; any free one without it", portOption),
       option("--state <folder>", "where the secret and the last calendars are kept"),
+      extraRoundsOption,
     ],
     load: async () => (await import("./serve-command.js")).serveCommand,
   },
@@ -250,6 +254,7 @@ export const commandList: readonly CommandSpec[] = [
         "where the folder will be found, for links on the pages",
         urlOption,
       ),
+      extraRoundsOption,
     ],
     load: async () => (await import("./serve-command.js")).publishCommand,
   },

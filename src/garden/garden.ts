@@ -66,6 +66,8 @@ export interface FeedingDays {
   readonly timeOfDay?: string;
   readonly durationMin: number;
   readonly away: readonly DaySpan[];
+  /** Rounds above the fewest that keeping published days may cost. */
+  readonly extraRounds?: number;
 }
 
 export interface CalendarWishes {

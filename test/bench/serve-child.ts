@@ -42,6 +42,7 @@ const shell = {
   readStdin: () => Promise.reject(new Error("nothing to read")),
   today: () => day("2027-03-01"),
   now: () => new Date(nowMs).toISOString(),
+  pause: () => Promise.resolve(),
   localTimezone: "Etc/UTC",
   color: false,
   progress: false,

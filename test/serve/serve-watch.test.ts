@@ -1,3 +1,4 @@
+import { hostname } from "node:os";
 import { mkdir, readdir, rename, rm, utimes, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { describe, expect, onTestFinished, test, vi } from "vitest";
@@ -103,7 +104,7 @@ describe("an edit of a garden file", () => {
     expect((await get(port, "/weir.ics")).body).toEqual(before.body);
     expect(await textAt(port, "/weir")).toContain("rounds 2027-06-12 2027-06-26");
     expect(await textAt(port, "/")).toContain("has a problem");
-    expect(lines.some((line) => line.endsWith("weir.yaml:1:1: broken: mend it"))).toBe(true);
+    await until(() => lines.some((line) => line.endsWith("weir.yaml:1:1: broken: mend it")));
     expect(lines.some((line) => line === "weir: the last good calendar stays")).toBe(true);
     await writeFile(join(folder, "weir.yaml"), moved);
     await until(async () => !(await textAt(port, "/weir")).includes("broken"));
@@ -418,4 +419,43 @@ test.each([
   ["read", {}],
 ] as const)("%s after a look at %o and then a", (step, seen) => {
   expect(stepOf(seen, "a")).toBe(step);
+});
+
+describe("a garden that another process is at work on", () => {
+  const heldIn = (folder: string): string => join(folder, ".weir.yaml.lock");
+  const anotherProcess = `${process.ppid} ${hostname()} a1`;
+
+  test("is read when that is done, and its lock is no garden", async () => {
+    stopTimers();
+    let onPause = (): Promise<void> => Promise.resolve();
+    const { port, folder, lines } = await aServer(onEnd, { pause: () => onPause() });
+    await writeFile(heldIn(folder), anotherProcess);
+    await writeFile(join(folder, "weir.yaml"), moved);
+    await look();
+    await look();
+    expect(await textAt(port, "/weir.ics")).not.toContain(newDay);
+    expect(lines.filter((line) => line.includes("is working on it"))).toHaveLength(1);
+    await look();
+    expect(lines.filter((line) => line.includes("is working on it"))).toHaveLength(1);
+    onPause = () => rm(heldIn(folder), { force: true });
+    await look();
+    expect(await textAt(port, "/weir.ics")).toContain(newDay);
+    expect(await readdir(folder)).toEqual(["weir.yaml"]);
+    expect(await textAt(port, "/")).not.toContain("lock");
+  });
+
+  test("goes on from what another server kept of it meanwhile", async () => {
+    const at = (hour: number) => ({ nowMs: () => Date.UTC(2027, 4, 1, hour) });
+    const one = await aServer(onEnd, at(8));
+    await writeFile(join(one.folder, "weir.yaml"), moved);
+    await until(async () => (await textAt(one.port, "/weir.ics")).includes(newDay));
+    const shared = { gardens: [one.folder], stateDir: one.stateDir };
+    const other = await aServer(onEnd, { ...shared, ...at(9) });
+    await writeFile(join(one.folder, "weir.yaml"), first);
+    const back = (port: number) => async () =>
+      sequences(await textAt(port, "/weir.ics")).at(-1) === 2;
+    await until(back(one.port));
+    await until(back(other.port));
+    expect(await textAt(other.port, "/weir.ics")).toBe(await textAt(one.port, "/weir.ics"));
+  });
 });
