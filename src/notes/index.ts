@@ -11,4 +11,5 @@ export {
 } from "./batch-report.js";
 export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";
+export { wasteAdvice } from "./waste-advice.js";
 export { signNote } from "./sign-notes.js";

@@ -39,8 +39,7 @@ export function planStock(problem: MakingProblem): StockPlan {
     ({ need }) => slotFor(dayNumber(need.day), slots, making.shelfLifeDays) !== undefined,
   );
   const demands = inTime.map(({ need, ml }) => ({ day: dayNumber(need.day), ml }));
-  const neededMl = demands.reduce((sum, d) => sum + d.ml, 0);
-  const limits: BatchLimits = { ...making, stepMl: batchStepMl(making, neededMl) };
+  const limits: BatchLimits = { ...making, stepMl: batchStepMl(making) };
   const wished = nameBatches(fewestBatches(demands, slots, limits), inHand);
   const volumeBy = (start: number): number => volumeByShells(dayFromNumber(start), today, shells);
   const made =
