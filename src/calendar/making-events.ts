@@ -42,8 +42,6 @@ function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
     const recipe = stock.recipes.find((r) => r.batch === batch.id);
     return recipe === undefined ? [] : [{ batch, recipe }];
   });
-  const isPastIts = new Set((stock.inHand ?? []).filter((b) => b.useBy < today).map((b) => b.id));
-  const discards = stock.making.discards.filter(({ batch }) => !isPastIts.has(batch));
   return [
     ...savingShells(garden, stock.making, today),
     ...makingSteps.flatMap((step) =>
@@ -53,7 +51,7 @@ function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
         description: visitDescription(step, together, amounts),
       })),
     ),
-    ...[...grouped(discards, ({ doOn }) => doOn)].map(([day, together]) => ({
+    ...[...grouped(stock.making.discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
       summary: useUpSummary(together, amounts),
       description: [

@@ -31,9 +31,9 @@ import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
 import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
+import { shortageWarnings, strainDayWarnings } from "./making-warnings.js";
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
-import { shortageWarnings } from "./shortages.js";
 
 export interface StockSide {
   readonly stock: SeasonStock;
@@ -136,6 +136,7 @@ export function seasonStock(
       warnings: [
         ...waiting.warnings,
         ...shortageWarnings(making.shortages, ahead, garden.amounts),
+        ...strainDayWarnings(making.batches, way.readyBeforeDays),
         ...cans.warnings(),
       ],
       emptied: inHand.emptied,

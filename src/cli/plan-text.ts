@@ -1,5 +1,6 @@
 /** The plan as a page for a terminal. */
 import { type Amounts, counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
+import { wasteAdvice } from "../notes/index.js";
 import { type CanMix, mixesOf, type Plan, type Round } from "../season/index.js";
 import {
   cautionsFor,
@@ -41,6 +42,7 @@ export function planText(plan: Plan, style: TextStyle): string {
       style,
     ),
     listed("Warnings", plan.warnings.map(withMend), style),
+    listed("Advice", [wasteAdvice(plan) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
     notFed.length === 0
       ? ""

@@ -15,3 +15,4 @@ export { outsideSeason } from "./outside-season.js";
 export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";
 export { signNotes } from "./sign-notes.js";
+export { wasteAdvice } from "./waste-advice.js";

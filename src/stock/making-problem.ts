@@ -191,7 +191,7 @@ export interface BottleChange {
 
 export interface Discard {
   readonly batch: string;
-  /** The last day on which what is left may be used up; today for a bottle already past it. */
+  /** The last day on which what is left may be used up; before today for a bottle already past it. */
   readonly useUpBy: Day;
   /** The first day from then on that the grower is there. */
   readonly doOn: Day;

@@ -87,14 +87,12 @@ export function timesOfMaking(
 }
 
 /**
- * What batches are rounded up to: a multiple of `stepMl`, near `stepShare` of the largest batch that
- * can be of use.
- *
- * @param neededMl all that new batches are to give
+ * What batches are rounded up to: a multiple of `stepMl`, near `stepShare` of the largest batch. It
+ * turns on the way of making alone: were it to turn on what the season still needs, a batch would
+ * change its volume from day to day.
  */
-export function batchStepMl(making: WayOfMaking, neededMl: number): number {
-  const largestMl = Math.min(making.largestMl, neededMl);
-  return making.stepMl * Math.max(1, Math.round((largestMl * making.stepShare) / making.stepMl));
+export function batchStepMl({ largestMl, stepMl, stepShare }: WayOfMaking): number {
+  return stepMl * Math.max(1, Math.round((largestMl * stepShare) / stepMl));
 }
 
 /** The last day on which a batch may be used: the grower's own, or the usual keeping time. */

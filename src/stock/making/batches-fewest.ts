@@ -11,7 +11,7 @@
  *   in all that follows, shells included.
  * So a cut, a number of batches and the least volume made are all there is to remember.
  */
-import type { BatchSlot } from "./batches-days.js";
+import { type BatchSlot, firstIndex } from "./batches-days.js";
 
 /** mL wanted on a day (days since 1970-01-01), in whole hundredths. */
 export interface Demand {
@@ -289,16 +289,4 @@ function slotsFor(
     if (day - slot.ready >= readyBeforeDays) break;
   }
   return found;
-}
-
-/** The first index for which a test that stays true once it is true holds; `length` when none. */
-function firstIndex(length: number, test: (index: number) => boolean): number {
-  let low = 0;
-  let high = length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (test(middle)) high = middle;
-    else low = middle + 1;
-  }
-  return low;
 }

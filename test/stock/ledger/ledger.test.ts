@@ -145,7 +145,7 @@ describe("the books", () => {
       line("empty", 0, 0, 0, 0),
     ]);
     expect(books.discards).toEqual([
-      { batch: "past", useUpBy: today, doOn: today, ml: 20 },
+      { batch: "past", useUpBy: "2027-04-01", doOn: "2027-04-01", ml: 20 },
       { batch: "old", useUpBy: "2027-07-01", doOn: "2027-07-01", ml: 70 },
     ]);
   });

@@ -41,6 +41,27 @@ describe("fewest batches", () => {
     expect(told(fewestBatches(demands, daily(4, 40), limits))).toEqual([[10, 360]]);
   });
 
+  describe("bottled some days before the first feeding", () => {
+    const wished = { ...limits, readyBeforeDays: 3 };
+    const days = (...on: number[]): { day: number; ml: number }[] =>
+      on.map((day) => ({ day, ml: 300 }));
+
+    test("as many as are wished, and no more", () => {
+      expect(told(fewestBatches(days(10, 14), daily(4, 40), wished))).toEqual([[7, 600]]);
+    });
+
+    test("or fewer, where that many would take another batch", () => {
+      expect(told(fewestBatches(days(10, 23), daily(4, 40), wished))).toEqual([[9, 600]]);
+      expect(told(fewestBatches(days(10, 24), daily(4, 40), wished))).toEqual([[10, 600]]);
+    });
+
+    test("or as many as there are, where the grower is there on few of them", () => {
+      const there = daily(4, 40).filter(({ ready }) => ready < 6 || ready === 9 || ready > 9);
+      expect(told(fewestBatches(days(10), there, wished))).toEqual([[5, 300]]);
+      expect(told(fewestBatches(days(10, 20), there, wished))).toEqual([[9, 600]]);
+    });
+  });
+
   test("uses a bottle on its last day, and makes another batch a day later", () => {
     const on = (last: number): [number, number][] =>
       told(

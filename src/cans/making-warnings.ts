@@ -1,7 +1,7 @@
-/** Feedings for which there will be no stock, told once a round. */
+/** What the making plan has to warn of: rounds without stock, bottles filled on the day they are poured. */
 import { type Amounts, counted, stockText } from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
-import { ledgerSum, type Shortage } from "../stock/index.js";
+import { ledgerSum, type PlannedBatch, type Shortage } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import type { CanDemand } from "./demands.js";
 
@@ -26,4 +26,19 @@ export function shortageWarnings(
       mend,
     };
   });
+}
+
+/** Batches that are bottled on the day of their first feeding, where the grower wishes for days between. */
+export function strainDayWarnings(
+  batches: readonly PlannedBatch[],
+  readyBeforeDays: number,
+): PlanWarning[] {
+  return batches
+    .filter(({ readyOn, serves }) => readyBeforeDays > 0 && serves[0]?.day === readyOn)
+    .map(({ id, readyOn }) => ({
+      code: "strained-on-feeding-day",
+      day: readyOn,
+      message: `${id} is bottled on ${readyOn}, the day it is first poured: no earlier day does without another batch, more stock thrown away, or days that are past`,
+      mend: "strain it before the round; if the batch is late, the round waits for it",
+    }));
 }
