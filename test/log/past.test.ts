@@ -200,7 +200,10 @@ describe("silence is judged by itself", () => {
   test("what is said of another bed is not said of this one", () => {
     const beds = [
       ...((planted({ water: "12 L" }).beds ?? []) as object[]),
-      { id: "north", plantings: [{ id: "more", crop: "tomato", plants: 1, water: "2 L" }] },
+      {
+        id: "north",
+        plantings: [{ id: "more", crop: "tomato", transplanted: "2027-05-20", water: "2 L" }],
+      },
     ];
     const past = pastWith([{ on: "2027-06-05", bed: "north", missed: true }], { beds });
     expect(daysOf(past)).toEqual(["2027-06-05", "2027-06-19"]);
