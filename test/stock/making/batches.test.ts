@@ -24,6 +24,7 @@ describe("the stock of a season", () => {
     expect(plan.batches).toEqual([
       {
         id: "batch-2027-06-12",
+        number: 1,
         startOn: "2027-06-08",
         readyOn: "2027-06-12",
         useBy: "2027-06-26",
