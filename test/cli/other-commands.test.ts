@@ -131,7 +131,8 @@ describe("new", () => {
     ["Australia/Hobart", "2027-06-30"],
   ])("a starter for %s on %s is valid and has feedings", async (timezone, today) => {
     const { zoneHalves } = loadTables();
-    const wishes = { name: "A", timezone, today: day(today), schemaPath: "x", zoneHalves };
+    const files = { schemaPath: "x", calendarFile: "a.ics" };
+    const wishes = { name: "A", timezone, today: day(today), ...files, zoneHalves };
     const text = starterGarden(wishes);
     const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin: text });
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
