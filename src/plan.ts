@@ -268,7 +268,7 @@ function planOf(
       ...needs.flatMap(signNotes),
       ...told.notes,
       ...strayNotes(strays, garden),
-      ...emptiedNotes(stockSide.emptied),
+      ...emptiedNotes(stockSide.emptied, garden),
       ...renamedNotes(renamed, today),
     ],
     ...missedOf(past.notGiven, garden),

@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText, planted } from "../support/a-garden.js";
 import { eventsIn, valueOf } from "../support/ics.js";
-import { feedingDaysIn } from "../support/calendars.js";
+import { earlierOf, feedingDaysIn } from "../support/calendars.js";
 import { cli, examplePath, examples, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 describe.each(examples)("the calendar of the example %s", (name) => {
@@ -41,12 +41,20 @@ describe.each(examples)("the calendar of the example %s", (name) => {
 });
 
 const file = examplePath("back-garden");
+const recordLine = /^X-FEEDROUND-(?:ROUND|FEED|BATCH|SHELLS):.*\r\n/gm;
 
-test("--out writes the same bytes that standard output shows", async () => {
+test("--out writes what standard output shows, and in its head what was published", async () => {
   const path = join(scratchFolder(), "garden.ics");
   const { code, stdout } = await cli(["calendar", file, "--out", path]);
   expect({ code, stdout }).toEqual({ code: 0, stdout: "" });
-  expect(readFileSync(path, "utf8")).toBe((await cli(["calendar", file])).stdout);
+  const piped = (await cli(["calendar", file])).stdout;
+  const written = readFileSync(path, "utf8");
+  const { published } = JSON.parse((await cli(["plan", file, "--json"])).stdout) as Plan;
+  expect(earlierOf(written).published).toEqual(published);
+  expect(earlierOf(piped).published).toBeUndefined();
+  expect(piped).not.toMatch(/^X-FEEDROUND-(ROUND|FEED|BATCH|SHELLS)/m);
+  const others = (text: string): string => text.replace(/\r\n[ \t]/g, "").replace(recordLine, "");
+  expect(others(written)).toBe(others(piped));
 });
 
 test("writing again without a change leaves the file as it is", async () => {
@@ -84,12 +92,19 @@ test("a garden with problems leaves an earlier calendar as it was", async () => 
   expect(readdirSync(folder)).toEqual(["garden.ics"]);
 });
 
-test("the first file bears no time of its making, and is the same on any day", async () => {
+test("a copy bears no time of its making, and is the same on any day", async () => {
   const { stdout } = await cli(["calendar", file], { today: "2027-06-15" });
   expect(stdout).toBe((await cli(["calendar", file], { today: "2026-12-01" })).stdout);
+});
+
+test("a first file is planned from its day on: no round of the past is made up", async () => {
   const path = join(scratchFolder(), "garden.ics");
-  await cli(["calendar", file, "--out", path], { today: "2027-06-15" });
-  expect(readFileSync(path, "utf8")).toBe(stdout);
+  await cli(["calendar", file, "--out", path], { today: "2027-07-15" });
+  const days = feedingDaysIn(readFileSync(path, "utf8"));
+  expect(days.length).toBeGreaterThan(0);
+  expect(days.filter((on) => on < "2027-07-15")).toEqual([]);
+  const { stdout } = await cli(["calendar", file], { today: "2027-07-15" });
+  expect(feedingDaysIn(stdout).some((on) => on < "2027-07-15")).toBe(true);
 });
 
 describe("over an earlier file", () => {
