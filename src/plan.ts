@@ -280,7 +280,7 @@ function planOf(
       ...needs.flatMap((need) => signNotes(need, garden.season)),
       ...told.notes,
       ...strayNotes(strays, garden),
-      ...emptiedNotes(stockSide.emptied),
+      ...emptiedNotes(stockSide.emptied, garden),
     ],
     ...missedOf(past.notGiven, garden),
     published: publishedWith(published, rounds, stockSide.stock.making, today),

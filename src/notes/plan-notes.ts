@@ -141,9 +141,10 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
 }
 
 /** A little over is a jug misread, and tells that the bottle is empty. */
-export function emptiedNotes(emptied: readonly Emptied[]): PlanNote[] {
+export function emptiedNotes(emptied: readonly Emptied[], { log }: Garden): PlanNote[] {
   return emptied.map(({ taken: { day, ml, path }, batch, overMl }) => ({
     code: "log",
+    ...given({ planting: log.find((entry) => entry.path === path)?.planting }),
     day,
     message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${decimal(ml, 2)} mL from batch ${batch} on ${day}, ${decimal(overMl, 2)} mL more than was left: it is taken as empty since`,
     advice: [],
