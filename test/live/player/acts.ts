@@ -2,8 +2,8 @@
 import { addDays, type Day, weekdays } from "../../../src/dates.js";
 import type { Dice } from "./dice.js";
 import { awayFrom, type EntryDraft, inventedPlanting, type PlantingDraft } from "./gardens.js";
-import { type Grower, reread, runOn, save } from "./grower.js";
-import { daysApart, gapsOf, plantingsOf, renamedIn, type ToldFeeding, truthOf } from "./truth.js";
+import { type Grower, reread, runOn, save, truthOf } from "./grower.js";
+import { daysApart, gapsOf, plantingsOf, renamedIn, type ToldFeeding } from "./truth.js";
 
 /** @returns what was done, in words; undefined where there was nothing to do */
 export type Act = (grower: Grower, dice: Dice, today: Day) => Deed | Promise<Deed>;
