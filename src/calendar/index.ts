@@ -7,3 +7,4 @@ export {
   readEarlierCalendar,
 } from "./earlier-calendar.js";
 export type { CalendarUse } from "./merge-calendar.js";
+export { midnightIn } from "./zone-time.js";

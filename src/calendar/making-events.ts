@@ -20,6 +20,8 @@ import {
   useUpInFull,
   useUpSummary,
   visitSummary,
+  writeStepDown,
+  writeThrownAway,
 } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import { warningLines } from "./told.js";
@@ -54,7 +56,11 @@ function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
     ...[...grouped(discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
       summary: useUpSummary(together, amounts),
-      description: [...together.map((discard) => useUpInFull(discard, amounts)), useUpCaution],
+      description: [
+        ...together.map((discard) => useUpInFull(discard, amounts)),
+        ...together.map(({ batch }) => writeThrownAway(batch)),
+        useUpCaution,
+      ],
     })),
   ];
 }
@@ -95,6 +101,7 @@ function visitDescription(
       `${making.batch.id} (${totalStockText(making.batch.volumeMl, amounts)}):`,
       ...stepsOf(making).map(({ text }) => `- ${text}`),
       `- ${afterVisit(visit, making.batch)}`,
+      `- ${writeStepDown(visit, making.batch.id)}`,
       "",
     ]),
     ...[...new Set(cautions)].map((caution) => `Mind: ${caution}`),

@@ -30,6 +30,11 @@ export function momentOf(day: Day, timeOfDay: string, timezone: string): number 
   return moments.find(shows) ?? wallMs - before;
 }
 
+/** When a day begins in a zone: ISO 8601, UTC. */
+export function midnightIn(day: Day, timezone: string): string {
+  return new Date(momentOf(day, "00:00", timezone)).toISOString();
+}
+
 /** Changes of offset after the start of one UTC day and up to the start of another, in order. */
 export function offsetChanges(timezone: string, from: Day, to: Day): OffsetChange[] {
   const zone = IANAZone.create(timezone);

@@ -42,6 +42,7 @@ export interface StockSide {
   readonly warnings: readonly PlanWarning[];
   /** What gave more than its bottle held. */
   readonly emptied: readonly Emptied[];
+  readonly standing: Standing;
   readonly assumptions: readonly string[];
 }
 
@@ -134,6 +135,7 @@ export function seasonStock(
       tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
       warnings: [...waiting.warnings, ...shortageWarnings(making, demands), ...cans.warnings()],
       emptied: inHand.emptied,
+      standing,
       assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
     },
   };

@@ -5,11 +5,19 @@ import {
   bottleText,
   dayOfStep,
   kitchenVolumeText,
+  makingSteps,
   spoonsText,
   vesselText,
   weightText,
 } from "../stock/index.js";
-import { dayText, leftToUseUp, shellsInAll, shortDate, useByWhenKept } from "../words/index.js";
+import {
+  dayText,
+  leftToUseUp,
+  shellsInAll,
+  shortDate,
+  stepCommand,
+  useByWhenKept,
+} from "../words/index.js";
 import { withMend } from "./report.js";
 import { bullet, listed, page, tabled, type TextStyle } from "./terminal-text.js";
 
@@ -105,7 +113,14 @@ function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle
   return [
     tabled(title, recipeRows(recipe, amounts), style),
     [style.heading("Steps"), ...recipe.steps.map((step, i) => stepText(step, i, style))].join("\n"),
+    ...(recipe.batch === undefined ? [] : [commandsText(recipe.batch, style)]),
   ];
+}
+
+/** Not wrapped: a line to type stays one. */
+function commandsText(batch: string, style: TextStyle): string {
+  const lines = makingSteps.map((step) => `  ${stepCommand(step, batch)}`);
+  return [style.heading("Write each step down when it is done"), ...lines].join("\n");
 }
 
 function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {

@@ -1,5 +1,6 @@
 /** All commands as data, in the order of the help: from it come program, help and completion. */
 import { Option } from "commander";
+import { stepWords } from "./log-steps.js";
 import {
   dayOption,
   millimetresOption,
@@ -106,7 +107,11 @@ export const commandList: readonly CommandSpec[] = [
         .choices(["import", "subscription"])
         .default("import"),
       todayOption,
-      option("--stamp <instant>", "when it is made, such as 2027-03-01T08:00:00Z", stampOption),
+      option(
+        "--stamp <instant>",
+        "when it is made, such as 2027-03-01T08:00:00Z, instead of now",
+        stampOption,
+      ),
     ],
     load: async () => (await import("./calendar-command.js")).calendarCommand,
   },
@@ -144,20 +149,28 @@ export const commandList: readonly CommandSpec[] = [
   },
   {
     usage: "log <garden>",
-    description: "write down in the garden file what was given",
+    description: "write down in the garden file what was given, or done for a batch",
     examples: [
       "log garden.yaml",
       "log garden.yaml --on 2027-06-12 --dry-run",
       "log garden.yaml --planting toms --stock 30mL --batch B1",
       "log garden.yaml --bed south --feed seaweed",
+      "log garden.yaml --missed --on 2027-06-12",
+      "log garden.yaml --batch batch-2027-06-12 --step acid-in",
+      "log garden.yaml --undo",
     ],
     options: [
-      option("--on <day>", "the day it was given; today without it", dayOption),
+      option("--on <day>", "the day it was given or done; today without it", dayOption),
       option("--planting <id>", "only this planting; without it and --bed, the round of that day"),
       option("--bed <id>", "only this bed"),
       option("--stock <volume>", "how much stock in all; without it, as planned"),
-      option("--batch <id>", "the batch it came from; without it, as planned"),
+      option("--batch <id>", "id or number of the batch it came from; without it, as planned"),
       option("--feed <name>", "it was this other feed"),
+      option("--missed", "it was not given"),
+      option("--again", "it was a second feeding of that day"),
+      option("--step <step>", "what was done for --batch, instead of a feeding").choices(stepWords),
+      option("--volume <volume>", "with --step: what the batch really makes"),
+      option("--undo", "take back the last day of the log, or the last step of --batch"),
       option("--dry-run", "show it, and write nothing"),
       option("--today <day>", "take this day for today", dayOption),
     ],

@@ -43,13 +43,13 @@ export async function isDevice(path: string): Promise<boolean> {
  * Gives a file this text, whole or not at all. A link stays one: what it points to is written. The
  * same content leaves the file untouched. A device is written to as it stands.
  *
- * @param expected what the file held when it was read: it is left alone if it holds anything else
- *   by now. Throws CommandError with exit code 3.
+ * @param expected what the file held when it was read, or `nothing` where there was none: it is left
+ *   alone if it holds anything else by now. Throws CommandError with exit code 3.
  */
 export async function writeText(
   path: string,
   text: string,
-  expected?: Uint8Array,
+  expected?: Uint8Array | "nothing",
 ): Promise<"written" | "unchanged"> {
   try {
     if (await isDevice(path)) {
@@ -61,13 +61,18 @@ export async function writeText(
     if (before === text) return "unchanged";
     const mode = before === undefined ? undefined : (await stat(target)).mode;
     await writeWhole(target, text, mode, async () => {
-      if (expected !== undefined && !(await readFile(target)).equals(expected))
+      if (expected !== undefined && !(await holds(target, expected)))
         throw ioError(path, "it was changed meanwhile by someone else", "run the command again");
     });
     return "written";
   } catch (error) {
     throw error instanceof CommandError ? error : ioErrorFrom(path, error, "written");
   }
+}
+
+async function holds(path: string, expected: Uint8Array | "nothing"): Promise<boolean> {
+  if (expected === "nothing") return !(await exists(path));
+  return (await readFile(path)).equals(expected);
 }
 
 function ioErrorFrom(path: string, error: unknown, what = "read"): CommandError {

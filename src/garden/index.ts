@@ -49,5 +49,13 @@ export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
 export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
-export { addToLog, type NewLogEntry } from "./write-log.js";
+export { flowText } from "./write-text.js";
+export {
+  batchStepKeys,
+  type BatchStepKey,
+  editGarden,
+  type GardenEdit,
+  type NewBatch,
+  type NewLogEntry,
+} from "./write-garden.js";
 export { knownZone, suggestZone } from "./zones.js";

@@ -23,7 +23,7 @@ export function entriesOfDay(
   const beds = plan.rounds.find((round) => round.day === day)?.beds ?? [];
   return beds
     .filter(({ bed }) => of.bed === undefined || bed === of.bed)
-    .flatMap(({ mixes }) => mixes.filter((mix) => !mix.given))
+    .flatMap(({ mixes }) => mixes.filter(isOpen))
     .flatMap((mix) => shares(mix).map((share) => ({ ...share, route: mix.route })))
     .filter(({ planting }) => of.planting === undefined || planting === of.planting)
     .map(({ planting, ml, batch, route }) => ({
@@ -33,6 +33,11 @@ export function entriesOfDay(
       ...given({ batch }),
       ...(isFedBothWays(plan, planting) ? { route } : {}),
     }));
+}
+
+/** Nobody has written it down. */
+export function isOpen({ given: isGiven, asPublished }: CanMix): boolean {
+  return isGiven === undefined || asPublished === true;
 }
 
 interface Share {

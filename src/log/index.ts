@@ -1,3 +1,5 @@
+export { batchNamed, type KnownBatch, knownBatches, type NamedBatch } from "./batch-names.js";
+export { bottleEdits, type StepDone, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {
   asScheduled,
@@ -17,3 +19,5 @@ export {
   keepsLog,
   unknownBatches,
 } from "./records.js";
+export { heldAlready } from "./repeats.js";
+export { daysAround, fedDays, roundOf, type WhatOf } from "./rounds-near.js";

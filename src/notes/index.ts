@@ -1,4 +1,5 @@
-export { missedOf, renamedNotes, takenAsGiven } from "./past-notes.js";
+export { leftWithoutDay, noLongerNeeded, takenAsMade } from "./batch-notes.js";
+export { missedOf, takenAsGiven, takenForRenamed } from "./past-notes.js";
 export { type Advice, gardenAdvice } from "./advice.js";
 export {
   type BatchReport,

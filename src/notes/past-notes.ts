@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import { counted, type Garden } from "../garden/index.js";
 import type { NotGiven } from "../log/index.js";
 import type { Renamed } from "../published/index.js";
-import type { Plan, PlanNote } from "../season/index.js";
+import type { Plan } from "../season/index.js";
 import { byText, grouped } from "../values.js";
 
 /** @param days published, past, and not in the log */
@@ -33,12 +33,9 @@ export function missedOf(notGiven: readonly NotGiven[], garden: Garden): Pick<Pl
   return { missed: missed.sort((a, b) => byText(a.day, b.day)) };
 }
 
-export function renamedNotes(renamed: readonly Renamed[], today: Day): PlanNote[] {
-  return renamed.map(({ from, to }) => ({
-    code: "log",
-    planting: to,
-    day: today,
-    message: `${to} is taken for ${from}, which is no longer in the garden file and had the same bed and crop: what was published of ${from} counts for it`,
-    advice: [],
-  }));
+export function takenForRenamed(renamed: readonly Renamed[]): string[] {
+  return renamed.map(
+    ({ from, to }) =>
+      `${to} is ${from} with a new id, since it has the same bed and crop and ${from} is no longer in the file: what was published of ${from} counts for it`,
+  );
 }

@@ -2,12 +2,21 @@
 import type { Day } from "../dates.js";
 import type { Plan } from "../season/index.js";
 import { byText } from "../values.js";
-import { keepShells, openBottle, useUpJob, visitJob } from "../words/index.js";
+import {
+  keepShells,
+  openBottle,
+  stepCommand,
+  throwAwayCommand,
+  useUpJob,
+  visitJob,
+} from "../words/index.js";
 import { html, type Html, nameHtml } from "./html.js";
 
 export interface MakingJob {
   readonly day: Day;
   readonly words: Html;
+  /** The line to type when it is done, where it is a step of a batch. */
+  readonly command?: string;
 }
 
 /** By day: saving shells, the visits of each batch, bottles to open, stock to use up or throw away. */
@@ -21,6 +30,7 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
     batch.steps.map(({ step, day }) => ({
       day,
       words: visitJob(html, step, batch, nameHtml(batch.id), stock, amounts),
+      command: stepCommand(step, batch.id),
     })),
   );
   const changes = making.changes
@@ -29,6 +39,7 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
   const discards = making.discards.map((discard) => ({
     day: discard.doOn,
     words: useUpJob(html, discard, nameHtml(discard.batch), amounts),
+    command: throwAwayCommand(discard.batch),
   }));
   // Several feedings of one day may change to the same bottle.
   const opened = new Map(changes.map((job) => [`${job.day} ${job.words.markup}`, job])).values();

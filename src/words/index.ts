@@ -53,6 +53,7 @@ export {
   savingCaution,
   useUpCaution,
 } from "./cautions.js";
+export { stepCommand, throwAwayCommand, writeStepDown, writeThrownAway } from "./commands.js";
 export {
   dayOfSeason,
   daysAway,

@@ -28,6 +28,9 @@ describe.each(examples)("%s", (name) => {
     const [from, to] = [day(season?.[1] ?? ""), day(season?.[2] ?? "")];
     const first = await publish(garden, calendar, from);
     for (let today = addDays(from, 1); today <= to; today = addDays(today, 1))
-      expect({ today, text: await publish(garden, calendar, today) }).toEqual({ today, text: first });
+      expect({ today, text: await publish(garden, calendar, today) }).toEqual({
+        today,
+        text: first,
+      });
   });
 });

@@ -21,7 +21,7 @@ export function makingSection(plan: Plan): Html | undefined {
       jobs.length > 0 &&
       html`<h3>What to do when</h3>
         <ol class="jobs">
-          ${jobs.map(({ day, words }) => html`<li data-day="${day}">${dayTime(day, shortDay(day))}<span>${words}</span></li>`)}
+          ${jobs.map(({ day, words, command }) => html`<li data-day="${day}">${dayTime(day, shortDay(day))}<span>${words}${command !== undefined && html`<br /><code>${command}</code>`}</span></li>`)}
         </ol>`
     }
     ${joined([recipeDetails(stock), cautions], "\n")}`;

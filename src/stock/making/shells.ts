@@ -80,10 +80,10 @@ export function shellPlan(
   supply: ShellSupply,
 ): ShellPlan {
   const volumeMl = made.reduce((sum, b) => sum + b.volumeMl, 0);
-  // Once saving has begun it goes on.
-  const latest = saveFrom(made, supply);
-  const from = latest === undefined ? undefined : (supply.keptFrom ?? latest);
   const missing = missingShells(wished, savedFrom, supply);
+  // Where they are short, saving begins at once; once begun it goes on.
+  const latest = missing > 0 && (supply.perWeek ?? 0) > 0 ? savedFrom : saveFrom(made, supply);
+  const from = latest && (supply.keptFrom ?? latest);
   return {
     ...shellsFor(volumeMl, supply),
     ...given({ saveFrom: from }),

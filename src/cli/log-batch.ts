@@ -1,0 +1,62 @@
+/** What `log` writes of a batch: a step done, or its last step taken back. */
+import { batchNamed, stepEdits, undoEdit } from "../log/index.js";
+import type { Result } from "../problem.js";
+import { nearest } from "../suggest.js";
+import { given } from "../values.js";
+import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
+import { spaced } from "./log-options.js";
+import { stepKey, stepWordOf, type StepWord } from "./log-steps.js";
+import { type Shell, wrongUsage } from "./shell.js";
+
+export async function stepWish(
+  job: LogJob,
+  name: string,
+  step: StepWord,
+  shell: Shell,
+): Promise<Result<LogWish>> {
+  const { written, on, options } = job;
+  const plans = await plansOfDay(job, shell);
+  if (!plans.ok) return plans;
+  const known = await batchesOfDay(job, plans.value, shell);
+  const volume = options.volume === undefined ? undefined : spaced(options.volume);
+  const done = { step: stepKey(step), on, isDayNamed: options.on !== undefined };
+  const wish = stepEdits(name, batchNamed(name, written, known), { ...done, ...given({ volume }) });
+  if (wish === undefined) {
+    const ids = [...(written.stock?.batches ?? []), ...known].map(({ id }) => id);
+    throw noBatch(name, ids, "; one that no plan has is listed when you give its --volume");
+  }
+  const { id, edits, writtenOn } = wish;
+  const already = `the file says so of batch ${id} already (${step} on ${writtenOn ?? on}): give --on to correct the day`;
+  return { ok: true, value: { edits, ...(edits.length === 0 ? { already } : {}) } };
+}
+
+/** Entries of the last day that the log speaks of, from its end on; or the last day of a batch. */
+export function undoWish({ written, options }: LogJob): LogWish {
+  const batches = written.stock?.batches ?? [];
+  if (options.batch !== undefined) {
+    const { listed } = batchNamed(options.batch, written, []);
+    if (listed === undefined)
+      throw noBatch(
+        options.batch,
+        batches.map(({ id }) => id),
+      );
+    const { edit, step } = undoEdit(listed);
+    const day = step === undefined ? [] : [stepWordOf(step), listed[step] ?? ""];
+    return { edits: [edit], taken: [[listed.id, ...day]] };
+  }
+  const log = written.log ?? [];
+  const last = log.at(-1)?.on;
+  const count = log.length - 1 - log.findLastIndex(({ on }) => on !== last);
+  if (count === 0) return { edits: [], already: "the log is empty" };
+  return {
+    edits: [{ kind: "take-from-log", count }],
+    taken: log.slice(-count).map(({ on, ...entry }) => [on, ...Object.values(entry).map(String)]),
+  };
+}
+
+function noBatch(name: string, ids: readonly string[], hint = ""): Error {
+  const near = nearest(name, ids);
+  const known = [...new Set(ids)].slice(0, 8).join(", ");
+  const mend = near === undefined ? known && `it is one of ${known}` : `did you mean ${near}?`;
+  return wrongUsage(`there is no batch ${name}: ${mend || "none is listed or planned"}${hint}`);
+}

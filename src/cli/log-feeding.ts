@@ -1,0 +1,157 @@
+/** The entries that `log` writes: feedings given and missed. */
+import type { Day } from "../dates.js";
+import type { LogEntry, NewLogEntry } from "../garden/index.js";
+import {
+  batchNamed,
+  bottleEdits,
+  daysAround,
+  entriesOfDay,
+  fedDays,
+  heldAlready,
+  roundOf,
+  type WhatOf,
+} from "../log/index.js";
+import type { Result } from "../problem.js";
+import type { Plan } from "../season/index.js";
+import { given } from "../values.js";
+import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
+import { spaced } from "./log-options.js";
+import { type Shell, wrongUsage } from "./shell.js";
+
+export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<LogWish>> {
+  const { on, options } = job;
+  const { feed, missed } = options;
+  const of = given({ planting: options.planting, bed: options.bed });
+  const stock = options.stock === undefined ? undefined : spaced(options.stock);
+  if (feed !== undefined)
+    return { ok: true, value: freshOf(job, [{ on, ...of, ...given({ missed, stock, feed }) }]) };
+  const plans = await plansOfDay(job, shell);
+  if (!plans.ok) return plans;
+  if (missed) return { ok: true, value: freshOf(job, missedEntries(job, plans.value, of)) };
+  const entries = givenEntries(job, plans.value, of, stock);
+  const wish = freshOf(job, entries, plans.value);
+  return { ok: true, value: await withBottles(job, wish, plans.value, shell) };
+}
+
+/** A feeding that was due, on the day it was due. */
+function missedEntries(
+  { garden, on }: LogJob,
+  plans: readonly Plan[],
+  of: WhatOf,
+): readonly NewLogEntry[] {
+  const plan = plans.find((one) => roundOf(one, on, of) !== undefined);
+  const day = plan && roundOf(plan, on, of);
+  if (plan === undefined || day === undefined) throw noRound(plans, on, of);
+  const whole: NewLogEntry = { on: day, ...of, missed: true };
+  const due = fedDays(plan, of)
+    .filter((one) => one.day === day)
+    .flatMap(({ mixes }) => mixes.flatMap((mix) => mix.feedings.map(({ planting }) => planting)));
+  const isHeld = (entry: NewLogEntry): boolean => heldAlready(entry, garden, due).length > 0;
+  if (!isHeld(whole)) return [whole];
+  // What is written down of some of them stays as it is.
+  const rest = [...new Set(due)].map((planting): NewLogEntry => {
+    return { on: day, planting, missed: true };
+  });
+  return rest.every(isHeld) || of.planting !== undefined
+    ? [whole]
+    : rest.filter((entry) => !isHeld(entry));
+}
+
+function givenEntries(
+  { on, garden }: LogJob,
+  plans: readonly [Plan, ...Plan[]],
+  of: WhatOf,
+  stock: string | undefined,
+): readonly NewLogEntry[] {
+  const entriesIn = (plan: Plan): NewLogEntry[] => {
+    const day = roundOf(plan, on, of);
+    if (day === undefined) return [];
+    // Only a calendar that is kept tells later which day was meant.
+    const round = day === on || garden.calendarFile === undefined ? {} : { round: day };
+    if (stock !== undefined) return [{ on, ...round, ...of, stock }];
+    return entriesOfDay(plan, day, of).map(({ on: _, ...entry }) => ({ on, ...round, ...entry }));
+  };
+  const planned = plans.map(entriesIn).filter((entries) => entries.length > 0);
+  const isBottled = ({ batch }: NewLogEntry): boolean => batch !== undefined;
+  const found = planned.find((entries) => entries.every(isBottled)) ?? planned[0];
+  if (found !== undefined) return found;
+  const isNamed = of.planting !== undefined || of.bed !== undefined;
+  if (!isNamed && !plans.some((plan) => roundOf(plan, on, of) === on)) throw noRound(plans, on, of);
+  return [{ on, ...of, ...given({ stock }) }];
+}
+
+function noRound(plans: readonly Plan[], on: Day, of: WhatOf): Error {
+  const near = plans.map((plan) => daysAround(plan, on, of)).find((days) => days.length > 0) ?? [];
+  const nearest = near.length > 0 ? `; the nearest are on ${near.join(" and ")}` : "";
+  const what = of.planting ?? of.bed;
+  return wrongUsage(
+    what === undefined
+      ? `no round is planned on ${on}${nearest}: give --on with its day, or say with --planting or --bed what was fed`
+      : `no feeding of ${what} is planned on ${on}${nearest}: give --on with its day`,
+  );
+}
+
+/** Without what the log holds already, unless it was given again. */
+function freshOf(
+  { garden, options, on }: LogJob,
+  entries: readonly NewLogEntry[],
+  plans: readonly Plan[] = [],
+): LogWish {
+  const fed = plans.flatMap(({ plantings }) => plantings.filter((p) => p.fed)).map(({ id }) => id);
+  const checked = entries.map((entry) => ({
+    entry,
+    held: options.again ? [] : heldAlready(entry, garden, fed),
+  }));
+  const fresh = checked.filter(({ held }) => held.length === 0).map(({ entry }) => entry);
+  if (fresh.length > 0) return { edits: [{ kind: "add-to-log", entries: fresh }], entries: fresh };
+  const { planting, bed, feed, missed } = options;
+  const isRound = [planting, bed, feed, missed].every((one) => one === undefined);
+  if (isRound) return { edits: [], already: `the log holds the round of ${on} already` };
+  const held = [...new Set(checked.flatMap((one) => one.held))];
+  const second = missed
+    ? "if it was missed all the same, take that out first"
+    : "for a second feeding of that day give --again";
+  return {
+    edits: [],
+    already: `the log holds that already (${held.map(heldText).join("; ")}): ${second}`,
+  };
+}
+
+function heldText({ on, planting, bed, stockMl, missed }: LogEntry): string {
+  const amount = missed
+    ? "missed"
+    : stockMl === undefined
+      ? undefined
+      : `${Math.round(stockMl * 10) / 10} mL`;
+  return [on, planting ?? bed ?? "the round", amount].filter(Boolean).join(", ");
+}
+
+/** The entries with the ids of their batches; a bottle that the file lacks is listed along with them. */
+async function withBottles(
+  job: LogJob,
+  wish: LogWish,
+  plans: readonly Plan[],
+  shell: Shell,
+): Promise<LogWish> {
+  const { written, on, options } = job;
+  const named = (wish.entries ?? []).map((entry) => ({
+    ...entry,
+    ...given({ batch: options.batch ?? entry.batch }),
+  }));
+  if (named.length === 0) return wish;
+  const remarks =
+    options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined)
+      ? [
+          `no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch`,
+        ]
+      : [];
+  const names = [...new Set(named.flatMap(({ batch }) => batch ?? []))];
+  const known = names.length === 0 ? [] : await batchesOfDay(job, plans, shell);
+  const batches = new Map(names.map((name) => [name, batchNamed(name, written, known)]));
+  const entries = named.map((entry): NewLogEntry => {
+    const { listed, known: planned } = batches.get(entry.batch ?? "") ?? {};
+    return { ...entry, ...given({ batch: listed?.id ?? planned?.id ?? entry.batch }) };
+  });
+  const bottles = [...batches.values()].flatMap((batch) => bottleEdits(batch, on));
+  return { edits: [{ kind: "add-to-log", entries }, ...bottles], entries, remarks };
+}

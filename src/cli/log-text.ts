@@ -1,0 +1,104 @@
+/** What `log` tells: what was written or taken out, and when each planting is due again. */
+import type { Day } from "../dates.js";
+import type { GardenEdit, NewLogEntry } from "../garden/index.js";
+import type { Plan } from "../season/index.js";
+import { dayText } from "../words/index.js";
+import type { LoadedGarden } from "./load.js";
+import type { LogWish } from "./log-job.js";
+import { stepWordOf } from "./log-steps.js";
+import { tabled, type TextStyle } from "./terminal-text.js";
+
+/** @param after the garden with it */
+export function logText(
+  { edits, entries = [], taken }: LogWish,
+  { garden, plan }: LoadedGarden,
+  today: Day,
+  isDryRun: boolean,
+  style: TextStyle,
+): string {
+  const written = isDryRun ? "To be written" : "Written";
+  const batches = edits.flatMap(batchRows);
+  const due = entries.length === 0 ? [] : dueNext(entries, plan, today);
+  const notes = plan.notes.filter(
+    (note) => note.code === "log" && entries.some((e) => e.on === note.day),
+  );
+  const isLog = edits.some(({ kind }) => kind === "take-from-log");
+  return [
+    ...(taken === undefined
+      ? []
+      : [
+          tabled(
+            `${isDryRun ? "To be taken" : "Taken"} out of the ${isLog ? "log" : "batches"} of ${garden.name}`,
+            taken.map((row) => [...row]),
+            style,
+          ),
+        ]),
+    ...(entries.length === 0
+      ? []
+      : [tabled(`${written} into the log of ${garden.name}`, entries.map(entryRow), style)]),
+    ...(taken !== undefined || batches.length === 0
+      ? []
+      : [tabled(`${written} into the batches of ${garden.name}`, batches, style)]),
+    ...(due.length === 0 ? [] : [tabled("Due next", due, style)]),
+    ...notes.map((note) => note.message),
+    "",
+  ].join("\n");
+}
+
+function entryRow(entry: NewLogEntry): string[] {
+  const { on, round, planting, bed, missed, stock, batch, route, feed } = entry;
+  return [
+    on,
+    planting ?? bed ?? "all",
+    feed ?? (missed ? "missed" : (stock ?? "no amount")),
+    [
+      feed === undefined ? "" : missed ? "missed" : (stock ?? ""),
+      batch ?? "",
+      route ?? "",
+      round === undefined ? "" : `for the round of ${round}`,
+    ]
+      .filter(Boolean)
+      .join(", "),
+  ];
+}
+
+function batchRows(edit: GardenEdit): string[][] {
+  if (edit.kind === "list-batch") {
+    const { id, planned: _, volume, ...days } = edit.batch;
+    const steps = Object.entries(days).map(([key, day]) => `${key.replace("_", "-")} ${day}`);
+    return [[id, steps.join(", "), volume]];
+  }
+  if (edit.kind !== "set-in-batch") return [];
+  const { id, key, value = "" } = edit;
+  return [[id, key === "volume" ? "volume" : stepWordOf(key), value]];
+}
+
+function dueNext(entries: readonly NewLogEntry[], plan: Plan, today: Day): string[][] {
+  const isMeant = (id: string, bed: string): boolean =>
+    entries.some((e) => (e.planting ?? id) === id && (e.bed ?? bed) === bed);
+  const feed = entries[0]?.feed;
+  return feed === undefined
+    ? plan.plantings
+        .filter((p) => p.fed && isMeant(p.id, p.bed))
+        .map((p) => [p.id, nextFeeding(plan, p.id, today)])
+    : [[feed, nextFeed(plan, feed, today)]];
+}
+
+function nextFeeding(plan: Plan, planting: string, today: Day): string {
+  for (const round of plan.rounds) {
+    if (round.day < today) continue;
+    const feeding = round.beds
+      .flatMap((bed) => bed.mixes.filter((mix) => !mix.given).flatMap((mix) => mix.feedings))
+      .find((f) => f.planting === planting);
+    if (feeding !== undefined)
+      return `${dayText(round.day)} (between ${feeding.window.earliest} and ${feeding.window.latest})`;
+  }
+  return "no more in this season";
+}
+
+function nextFeed(plan: Plan, feed: string, today: Day): string {
+  const round = plan.rounds.find(
+    ({ day, feeds }) => day >= today && feeds?.some((mix) => mix.feed === feed && !mix.given),
+  );
+  return round === undefined ? "no more in this season" : dayText(round.day);
+}

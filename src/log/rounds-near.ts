@@ -1,0 +1,59 @@
+/** The round that a day belongs to: people feed a day late, and write down the day they fed. */
+import { type Day, daysBetween } from "../dates.js";
+import type { CanMix, Plan } from "../season/index.js";
+import { byText } from "../values.js";
+import { isOpen } from "./entries.js";
+
+export interface WhatOf {
+  readonly planting?: string;
+  readonly bed?: string;
+}
+
+interface FedDay {
+  readonly day: Day;
+  readonly mixes: readonly CanMix[];
+  readonly isWritten: boolean;
+}
+
+/** The days on which a plan feeds a planting, a bed, or anything. */
+export function fedDays(plan: Plan, { planting, bed }: WhatOf): FedDay[] {
+  return plan.rounds.flatMap(({ day, beds }) => {
+    const mixes = beds
+      .filter((one) => bed === undefined || one.bed === bed)
+      .flatMap((one) => one.mixes)
+      .filter(
+        ({ feedings }) =>
+          planting === undefined || feedings.some((feeding) => feeding.planting === planting),
+      );
+    return mixes.length === 0 ? [] : [{ day, mixes, isWritten: !mixes.some(isOpen) }];
+  });
+}
+
+/**
+ * That day, where something is fed on it; else the nearest day of a feeding not written down yet, at most
+ * half the shortest gap between its feedings away. Of two as near, the earlier.
+ */
+export function roundOf(plan: Plan, on: Day, of: WhatOf): Day | undefined {
+  const days = fedDays(plan, of);
+  if (days.some(({ day }) => day === on)) return on;
+  const shortest = new Map(plan.rules.map(({ id, interval }) => [id, interval.shortestDays]));
+  const near = days
+    .filter(({ isWritten }) => !isWritten)
+    .map(({ day, mixes }) => ({
+      day,
+      away: Math.abs(daysBetween(day, on)),
+      gap: Math.min(
+        ...mixes.flatMap((mix) => mix.feedings.map(({ rule }) => shortest.get(rule) ?? 0)),
+      ),
+    }))
+    .filter(({ away, gap }) => away <= gap / 2);
+  return near.sort((a, b) => a.away - b.away || byText(a.day, b.day))[0]?.day;
+}
+
+/** The last day before and the first after. */
+export function daysAround(plan: Plan, on: Day, of: WhatOf): Day[] {
+  const days = fedDays(plan, of).map(({ day }) => day);
+  return [days.findLast((day) => day < on), days.find((day) => day > on)].flatMap(
+    (day) => day ?? [],
+  );
+}

@@ -1,0 +1,51 @@
+/** What is told of batches that were published: what counts as done, and what is asked about. */
+import type { BatchInHand } from "../garden/index.js";
+import type { PlanWarning } from "../season/index.js";
+import type { Standing, StockPlan, Taken } from "../stock/index.js";
+
+/** Asked once for each bottle that is still poured from, and for each batch known by its day alone. */
+export function takenAsMade({ taken, guessed }: Standing, { draws }: StockPlan): string[] {
+  const poured = new Set(draws.map(({ batch }) => batch));
+  return [
+    ...taken
+      .filter(({ id }) => poured.has(id))
+      .map(
+        ({ id, made, volumeMl }) =>
+          `${id} was bottled on ${made} with ${volumeMl} mL, as published (\`feedround log\` with \`--batch ${id} --step made --volume\` and what it came to writes it down)`,
+      ),
+    ...guessed.map(
+      ({ id, published }) =>
+        `batch ${id} is ${published.id}, which was published for ${published.made} (\`planned: ${published.id}\` in \`batches:\` says so for certain)`,
+    ),
+  ];
+}
+
+/** A batch under way that nothing needs any more is the grower's to stop or to keep. */
+export function noLongerNeeded({ batches }: StockPlan): PlanWarning[] {
+  return batches
+    .filter(({ underWay, serves }) => underWay && serves.length === 0)
+    .map(({ id, readyOn }) => ({
+      code: "batch-not-needed",
+      message: `${id} is under way, to be bottled on ${readyOn}, and no feeding needs it any more`,
+      mend: `stop it (\`feedround log\` with \`--batch ${id} --step thrown-away\`), or keep it for beds that are not in the file`,
+    }));
+}
+
+/** What counts as given came off a bottle unless it was measured since: without the day nobody knows. */
+export function leftWithoutDay(
+  batches: readonly BatchInHand[],
+  taken: readonly Taken[],
+): PlanWarning[] {
+  return batches
+    .filter(
+      ({ id, leftMl, volumeMl, leftOn }) =>
+        leftMl < volumeMl &&
+        leftOn === undefined &&
+        taken.some(({ batch, path }) => batch === id && path === undefined),
+    )
+    .map(({ id }) => ({
+      code: "batch-left-when",
+      message: `batch ${id} has \`left\` without \`left_on\`: published rounds that the log does not tell of come off none of it`,
+      mend: "add `left_on` with the day on which you looked",
+    }));
+}
