@@ -53,7 +53,6 @@ export function tooSoon(grower: Grower, plan: Plan, truth: Truth, today: Day): s
 
 /** What was told for today stays, though the file is edited today. */
 export function movedToday(
-  grower: Grower,
   toldBefore: readonly ToldRound[],
   plan: Plan,
   truth: Truth,

@@ -126,7 +126,7 @@ function invented(dice: Dice): GardenDraft {
       ),
     })),
     ...(dice.chance(0.4) ? { feeds: [otherFeed(dice)] } : {}),
-  } as GardenDraft;
+  } as unknown as GardenDraft;
 }
 
 export function inventedPlanting(dice: Dice, id: string, on: Day): PlantingDraft {

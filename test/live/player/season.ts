@@ -107,7 +107,7 @@ export async function play(script: Script): Promise<Played> {
           continue;
         }
         if (plan.code !== 1) return done(today, [deed, ...linesOf(plan)]);
-        refused.push(`${name}: ${linesOf(plan)[0] ?? ""} (${deed})`);
+        refused.push(`${name}: ${linesOf(plan)[1] ?? ""} (${deed})`);
         grower.garden = before;
         grower.told = kept.told;
         grower.toldOtherwise.clear();
@@ -152,7 +152,7 @@ async function publish(
   const found = [
     ...(calendarText(grower) === after ? [] : ["written twice, and not the same"]),
     ...tooSoon(grower, plan, truth, today),
-    ...movedToday(grower, grower.told, plan, truth, today),
+    ...movedToday(grower.told, plan, truth, today),
     ...otherPast(grower, plan, truth, today),
     ...badPours(grower, plan, truth, today),
     ...brokenBatches(grower, plan, today),
