@@ -2,6 +2,7 @@
  * A hundred gardens through a whole season each, with growers who forget. `npm run play`; GARDENS=10
  * and SEED=7 ask for fewer and for others. What goes wrong is told with the acts that led to it.
  */
+import { appendFileSync } from "node:fs";
 import { test } from "vitest";
 import { NoGarden, play, scriptOf } from "./season.js";
 import { shrunken } from "./shrink.js";
@@ -35,6 +36,7 @@ test("a hundred seasons", async () => {
       `  in ${again.folder}`,
     ].join("\n");
     console.log(told);
+    if (process.env["TELL"] !== undefined) appendFileSync(process.env["TELL"], `${told}\n`);
     bad.push(told);
   }
   console.log(seen, bad.length, "gone wrong");

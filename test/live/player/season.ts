@@ -55,7 +55,7 @@ export interface Played {
 }
 
 const everyAct = { ...acts, ...batchActs };
-const daysBefore = 40;
+const daysBefore = 20;
 
 export function scriptOf(seed: number, everyDays?: number): Script {
   const dice = new Dice(seed, 2);
@@ -63,7 +63,7 @@ export function scriptOf(seed: number, everyDays?: number): Script {
   const share = dice.pick([0.02, 0.06, 0.15]);
   const names = Object.keys(everyAct);
   const planned: PlannedAct[] = [];
-  const usual = dice.pick([1, 1, 2, 5]);
+  const usual = dice.pick([1, 2, 4, 7]);
   for (let day = addDays(season.from, -daysBefore); day <= season.to; day = addDays(day, 1))
     while (dice.chance(share)) planned.push({ day, name: dice.pick(names) });
   return { seed, everyDays: everyDays ?? usual, acts: planned };
@@ -78,6 +78,7 @@ export async function play(script: Script): Promise<Played> {
   const deeds: string[] = [];
   const refused: string[] = [];
   let commands = 0;
+  let isEdited = false;
   const from = addDays(season.from, -daysBefore);
   const first = await planOf(grower, from);
   if (!isPlan(first)) throw new NoGarden(first.stdout + first.stderr);
@@ -87,7 +88,8 @@ export async function play(script: Script): Promise<Played> {
   });
   for (let today = from, n = 0; today <= addDays(season.to, 2); today = addDays(today, 1), n++) {
     if (n % script.everyDays === 0) {
-      const found = await publish(grower, today, `${today}T07:00:00Z`, n % 14 === 0);
+      const found = await publish(grower, today, `${today}T07:00:00Z`, isEdited, n % 14 === 0);
+      isEdited = false;
       commands += 3;
       if (found.length > 0) return done(today, found);
     }
@@ -104,6 +106,7 @@ export async function play(script: Script): Promise<Played> {
         commands++;
         if (isPlan(plan)) {
           deeds.push(`${today} ${deed}`);
+          isEdited = true;
           continue;
         }
         if (plan.code !== 1) return done(today, [deed, ...linesOf(plan)]);
@@ -119,7 +122,8 @@ export async function play(script: Script): Promise<Played> {
       }
     }
     if (ofToday.length > 0 && n % 3 !== 1) {
-      const found = await publish(grower, today, `${today}T20:00:00Z`, false);
+      const found = await publish(grower, today, `${today}T20:00:00Z`, isEdited, false);
+      isEdited = false;
       commands += 3;
       if (found.length > 0) return done(today, found);
     }
@@ -136,6 +140,7 @@ async function publish(
   grower: Grower,
   today: Day,
   now: string,
+  isEdited: boolean,
   isFull: boolean,
 ): Promise<readonly string[]> {
   const before = calendarText(grower) ?? "";
@@ -146,6 +151,8 @@ async function publish(
   const after = calendarText(grower) ?? "";
   const again = before === after ? written : await write();
   if (again.code !== 0) return linesOf(again);
+  // Nothing was edited and nothing is written: the plan is that of the day before.
+  if (before === after && !isEdited && !isFull) return [];
   const plan = await planOf(grower, today);
   if (!isPlan(plan)) return linesOf(plan);
   const truth = truthOf(grower, today, plan);
