@@ -28,9 +28,9 @@ export function badRevisions(
     const known = grower.clients.get(uid);
     if (known !== undefined && sequence < known) return [`${key}: SEQUENCE ${known} to ${sequence}`];
     if (was === undefined) {
-      // What was seen on a plant is told on the day it was seen.
+      // What was seen, or is odd in the log, is told on the day it is about.
       const isInvented =
-        before !== "" && day < today && !isSpokenOf(day) && !key.startsWith("notice/sign/");
+        before !== "" && day < today && !isSpokenOf(day) && !key.startsWith("notice/");
       return isInvented ? [`a past entry is new: ${key}`] : [];
     }
     if (was.text === entry.text) return [];
