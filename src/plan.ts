@@ -38,7 +38,8 @@ import {
   leftWithoutDay,
   missedOf,
   noLongerNeeded,
-  signNote,
+  outsideSeason,
+  signNotes,
   strayNotes,
   takenAsGiven,
   takenAsMade,
@@ -55,19 +56,17 @@ import {
   type Sighting,
   sightingsOn,
   type Sign,
-  signEffect,
   signLevel,
   wishesBeyondLimits,
 } from "./rules/index.js";
 import {
   type Plan,
   type PlannedPlanting,
-  type PlanNote,
   publishedWith,
   type Round,
   seasonTotals,
 } from "./season/index.js";
-import { lifeSpan, plantingLife, type PlantingLife } from "./stages/index.js";
+import { lifeSpan, ofThisYear, plantingLife, type PlantingLife } from "./stages/index.js";
 import type { StockTables } from "./stock/index.js";
 import { given } from "./values.js";
 
@@ -86,7 +85,7 @@ export interface PlanOptions {
    * costs nothing. Without it nobody keeps a calendar of the garden, and the season is planned afresh.
    */
   readonly published?: Published;
-  /** Rounds above the fewest that may be spent on keeping published days; 0 unless given. */
+  /** Rounds above the fewest that may be spent on keeping published days; as the garden has it unless given. */
   readonly extraRounds?: number;
 }
 
@@ -99,7 +98,7 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, published: told, extraRounds = 0 }: PlanOptions,
+  { today, published: told, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
@@ -153,8 +152,10 @@ function stagesAndRules(
   garden: Garden,
   rules: readonly FeedRule[],
 ): StagesAndRules {
-  const life = plantingLife(planting, crop, garden);
-  return { life, match: matchRules(planting, crop, life, rules) };
+  const now = ofThisYear(planting, crop, garden);
+  const life = plantingLife(now.planting, crop, garden);
+  const assumptions = [...now.assumptions, ...life.assumptions];
+  return { life: { ...life, assumptions }, match: matchRules(now.planting, crop, life, rules) };
 }
 
 /** A crop that is not known has no stages: none are invented. */
@@ -257,7 +258,8 @@ function planOf(
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
-  const told = windowWarnings(schedule, ahead, couldFeed, passedWithout(past, published, today));
+  const isPassed = passedWithout(past, published, today);
+  const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
     today,
@@ -272,9 +274,10 @@ function planOf(
       ...unknownBatches(garden),
       ...noLongerNeeded(stockSide.stock.making),
       ...leftWithoutDay(garden.stock.batches, past.taken),
+      ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap(signNotes),
+      ...needs.flatMap((need) => signNotes(need, garden.season)),
       ...told.notes,
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied),
@@ -313,13 +316,6 @@ function plannedPlanting(
         : match.reason,
     rules: rules.map((rule) => rule.id),
   };
-}
-
-function signNotes({ sightings, planting, crop, life, match }: PlantingNeed): PlanNote[] {
-  return sightings.map((sighting) => {
-    const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord);
-  });
 }
 
 function gardenOf(garden: Garden): Plan["garden"] {

@@ -112,8 +112,9 @@ describe("days", () => {
       day: "2027-07-04",
       bed: "south",
       message:
-        "toms (tomato): no feeding day falls from 2027-06-17 to 2027-06-27; it is fed on 2027-07-04, 7 days late",
-      mend: "add a feeding day, or have someone feed while you are away",
+        "toms (tomato): no feeding day falls from 2027-06-17 to 2027-06-27, and you are away from 2027-06-10 to 2027-07-03; it is fed on 2027-07-04, 7 days late",
+      mend: "have someone feed it from 2027-06-17 to 2027-06-27",
+      tellOn: "2027-06-09",
     });
     const feeding = mixes(plan)[0]?.feedings[0];
     expect(feeding).toMatchObject({ inWindow: false, number: 1 });
@@ -130,7 +131,7 @@ describe("days", () => {
     expect(plan.rounds).toEqual([]);
     expect(codes(plan)).toEqual(["window-not-served toms"]);
     expect(plan.warnings[0]?.message).toBe(
-      "toms (tomato): no feeding day falls from 2027-06-17 to 2027-06-27, nor later before its feeding ends on 2027-07-24",
+      "toms (tomato): no feeding day falls from 2027-06-17 to 2027-06-27, and you are away from 2027-06-01 to 2027-08-31; nor can it be fed later, before its feeding ends on 2027-07-24",
     );
     expect(planting(plan).fed).toBe(true);
   });

@@ -72,6 +72,16 @@ export function gardenUid(gardenId: string): string {
   return v5(new TextEncoder().encode(gardenId), feedroundNamespace);
 }
 
+/** 08:00 on the day. Common practice, no source. */
+const usualReminderMinBefore = -8 * 60;
+
+/** When to remind of an all-day event: never where the garden wants none. */
+export function allDayReminders({ timeOfDay, calendar }: Plan["garden"]): readonly number[] {
+  const own = calendar.remindersMinBefore;
+  // Reminders of a garden that feeds at a time of day count from that time, which all-day events lack.
+  return timeOfDay === undefined || own.length === 0 ? own : [usualReminderMinBefore];
+}
+
 /** The key without its day. */
 export function lineOfKey(key: string): string {
   return key.slice(0, key.lastIndexOf("/"));

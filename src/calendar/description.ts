@@ -7,6 +7,7 @@ import {
   feedingInFull,
   fillInFull,
   fromBottles,
+  missingStock,
   mixTitle,
   type NewBottle,
   newBottleInFull,
@@ -65,6 +66,7 @@ function mixLines(mix: CanMix, given: boolean, { amounts, pour }: TripWords): st
     ...[
       ...fills.map((fill) => fillInFull(fill, vesselOf(mix.route))),
       ...(pours.length === 0 || isTold ? [] : [fromBottles(pours)]),
+      ...(mix.shortMl === undefined ? [] : [missingStock(mix.shortMl, amounts)]),
       calciumInLitre(mix, pour),
       ...mix.feedings.map((feeding) => feedingInFull(feeding, given, amounts)),
       ...doubtLines(mix.feedings),

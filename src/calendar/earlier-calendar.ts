@@ -39,14 +39,17 @@ interface ContentLine {
 }
 
 const contentLine = /^[A-Z0-9-]+(;[A-Z0-9-]+=("[^"]*"|[^";:,]*)(,("[^"]*"|[^";:,]*))*)*:/;
-const mend =
+const writersMend =
   "write the calendar under another name, or move this file away if you no longer need it";
+
+/** For those who only read the file. */
+export const readersMend = "name a calendar that `feedround calendar --out` wrote";
 
 /**
  * Reads a file that {@link calendarFile} wrote, strictly: a file of another program, of another
  * garden, or one that is cut off or edited out of shape is refused with the reason.
  *
- * Without `gardenId` any garden will do. Problem codes: `not-a-calendar`, `not-ours`, `other-garden`, `damaged`.
+ * Without `gardenId` any garden will do, for those who only read. Problem codes: `not-a-calendar`, `not-ours`, `other-garden`, `damaged`.
  */
 export function readEarlierCalendar(
   text: string,
@@ -55,7 +58,10 @@ export function readEarlierCalendar(
   try {
     return { ok: true, value: read(text, gardenId) };
   } catch (error) {
-    if (error instanceof Refused) return { ok: false, problems: [error.problem] };
+    if (error instanceof Refused) {
+      const mend = error.mend ?? (gardenId === undefined ? readersMend : writersMend);
+      return { ok: false, problems: [{ ...error.problem, mend }] };
+    }
     throw error;
   }
 }
@@ -75,10 +81,12 @@ export function daysTold({ events }: Pick<EarlierCalendar, "events">): Published
 
 /** Never leaves this file. */
 class Refused extends Error {
-  readonly problem: CalendarProblem;
-  constructor(code: string, line: number, message: string) {
+  readonly problem: Omit<CalendarProblem, "mend">;
+  readonly mend: string | undefined;
+  constructor(code: string, line: number, message: string, mend?: string) {
     super(message);
-    this.problem = { code, at: { line: line + 1, column: 1 }, message, mend };
+    this.problem = { code, at: { line: line + 1, column: 1 }, message };
+    this.mend = mend;
   }
 }
 
@@ -100,7 +108,8 @@ function read(text: string, gardenId: string | undefined): EarlierCalendar {
   if (garden === "") throw damaged(0, "it does not say which garden it is for");
   if (gardenId !== undefined && garden !== textOfValue(textValue(gardenId))) {
     const message = `this calendar belongs to the garden "${garden}", not to "${gardenId}"`;
-    throw new Refused("other-garden", 0, message);
+    const mend = `if it is the same garden by another name, add \`id: ${garden}\` to the garden file; otherwise ${writersMend}`;
+    throw new Refused("other-garden", 0, message, mend);
   }
   const written = events.map((lines) => eventOf(lines, physical));
   refuseDoubles(written, events);

@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import { routes } from "../garden/index.js";
 import type { BedRound, OtherFeedMix, Plan, Round } from "../season/index.js";
 import { given, grouped } from "../values.js";
-import { newBottle, type NewBottle, routeNames } from "../words/index.js";
+import { newBottle, type NewBottle, routeNames, tooLittleStock } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 import { descriptionOf } from "./description.js";
 import { feedSummary, summaryOf } from "./summary.js";
@@ -37,7 +37,11 @@ export function feedingEvents(plan: Plan, told: readonly Told[], groupOf: Groupi
   const said = new Set<Told>();
   const events = trips.map((trip) => {
     const here = (byDay.get(trip.round.day) ?? []).filter(
-      ({ bed }) => trip.bed === undefined || bed === undefined || bed === trip.bed.id,
+      ({ bed, code }) =>
+        trip.bed === undefined ||
+        (bed === undefined
+          ? !code.startsWith("stock-short-") || isShort(trip.beds)
+          : bed === trip.bed.id),
     );
     for (const item of here) said.add(item);
     return tripEvent(plan, trip, here);
@@ -72,7 +76,7 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     ...(timeOfDay !== undefined && {
       time: { timeOfDay, timezone: garden.timezone, durationMin: garden.durationMin },
     }),
-    summary: summaryWith(trip, newBottles, told),
+    summary: summaryWith(trip, newBottles),
     description: descriptionOf(
       { beds, feeds, newBottles, told: told.flatMap(({ lines }) => lines), given: done },
       {
@@ -100,19 +104,19 @@ function whatHappened({ round, beds, feeds }: Trip): UnnamedEvent["happened"] {
   return round.given || parts.some((part) => part.given) ? "logged" : undefined;
 }
 
-function summaryWith(
-  { round, bed, beds, feeds }: Trip,
-  newBottles: readonly NewBottle[],
-  told: readonly Told[],
-): string {
+function summaryWith({ round, bed, beds, feeds }: Trip, newBottles: readonly NewBottle[]): string {
   if (beds.length === 0) return feedSummary(feeds, bed?.name);
   const isLogged = round.given === true && round.asPublished !== true;
   return [
     `${isLogged ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
     ...(feeds.length > 0 ? [feedSummary(feeds)] : []),
     ...newBottles.map(newBottle),
-    ...(told.some(({ code }) => code.startsWith("stock-short-")) ? ["too little stock"] : []),
+    ...(isShort(beds) ? [tooLittleStock] : []),
   ].join("; ");
+}
+
+function isShort(beds: readonly BedRound[]): boolean {
+  return beds.some(({ mixes }) => mixes.some(({ shortMl }) => shortMl !== undefined));
 }
 
 /** Bottles that a trip is the first to pour from, where another was in use before. */

@@ -5,6 +5,7 @@ export {
   daysTold,
   type EarlierCalendar,
   readEarlierCalendar,
+  readersMend,
 } from "./earlier-calendar.js";
 export type { CalendarUse } from "./merge-calendar.js";
 export { midnightIn } from "./zone-time.js";

@@ -23,7 +23,7 @@ import {
   writeStepDown,
   writeThrownAway,
 } from "../words/index.js";
-import type { UnnamedEvent } from "./calendar-event.js";
+import { allDayReminders, type UnnamedEvent } from "./calendar-event.js";
 import { warningLines } from "./told.js";
 
 /**
@@ -42,8 +42,6 @@ function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
     const recipe = stock.recipes.find((r) => r.batch === batch.id);
     return recipe === undefined ? [] : [{ batch, recipe }];
   });
-  const isPastIts = new Set((stock.inHand ?? []).filter((b) => b.useBy < today).map((b) => b.id));
-  const discards = stock.making.discards.filter(({ batch }) => !isPastIts.has(batch));
   return [
     ...savingShells(garden, stock.making, today),
     ...makingSteps.flatMap((step) =>
@@ -53,7 +51,7 @@ function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
         description: visitDescription(step, together, amounts),
       })),
     ),
-    ...[...grouped(discards, ({ doOn }) => doOn)].map(([day, together]) => ({
+    ...[...grouped(stock.making.discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
       summary: useUpSummary(together, amounts),
       description: [
@@ -108,24 +106,18 @@ function visitDescription(
   ];
 }
 
-/** 08:00 on the day. Common practice, no source. */
-const usualReminderMinBefore = -8 * 60;
-
 function allDay(
-  { timeOfDay, calendar }: PlanGarden,
+  garden: PlanGarden,
   kind: string,
   line: string,
   day: Day,
 ): Omit<UnnamedEvent, "summary" | "description"> {
-  const own = calendar.remindersMinBefore;
   return {
     kind,
     line,
     day,
     categories: kind === "use-up" ? ["Making", "Use up"] : ["Making"],
     color: "peru",
-    // Reminders of a garden that feeds at a time of day count from that time, which all-day events lack.
-    remindersMinBefore:
-      timeOfDay === undefined || own.length === 0 ? own : [usualReminderMinBefore],
+    remindersMinBefore: allDayReminders(garden),
   };
 }

@@ -1,8 +1,8 @@
 /** What a plan has to tell on a day beside what is to be done. */
 import type { Day } from "../dates.js";
-import type { Plan, PlanGarden, PlanWarning } from "../season/index.js";
+import { type Plan, type PlanGarden, type PlanWarning, toldOn } from "../season/index.js";
 import { given, grouped } from "../values.js";
-import type { UnnamedEvent } from "./calendar-event.js";
+import { allDayReminders, type UnnamedEvent } from "./calendar-event.js";
 
 /** A warning, or a note of what the log or a sign changed. */
 export interface Told {
@@ -29,9 +29,10 @@ export function toldOf({ warnings, notes, plantings }: Plan): Told[] {
     return { code, day, subject: planting ?? bed ?? "", message, lines, ...given({ bed }) };
   };
   return [
-    ...warnings.flatMap((warning) =>
-      warning.day === undefined ? [] : [placed(warning, warning.day, warningLines(warning))],
-    ),
+    ...warnings.flatMap((warning) => {
+      const day = toldOn(warning);
+      return day === undefined ? [] : [placed(warning, day, warningLines(warning))];
+    }),
     ...notes.map((note) => {
       const advice = note.advice.map((line) => `First: ${line}`);
       return placed(note, note.day, [`Note: ${note.message}`, ...advice]);
@@ -55,7 +56,6 @@ export function noticeEvents(garden: PlanGarden, told: readonly Told[]): Unnamed
     description: all.flatMap(({ lines }) => lines),
     categories: ["Garden notice"],
     color: "goldenrod",
-    // Reminders of a garden that feeds at a time of day count from that time, not from midnight.
-    remindersMinBefore: garden.timeOfDay === undefined ? garden.calendar.remindersMinBefore : [],
+    remindersMinBefore: allDayReminders(garden),
   }));
 }

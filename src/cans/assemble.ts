@@ -26,6 +26,7 @@ export function assembleRounds(
     const mixes = beds.flatMap((bed) => bed.mixes);
     const { timeOfDay } = garden.feeding;
     const others = feeds.get(day) ?? [];
+    const shortMl = totalOf(mixes.map((mix) => mix.shortMl ?? 0));
     const isGiven = [...mixes, ...others].every((mix) => mix.given);
     const isSilent = mixes.length > 0 && mixes.every((mix) => mix.asPublished);
     const standsFor = mixes.find((mix) => mix.standsFor !== undefined)?.standsFor;
@@ -39,13 +40,14 @@ export function assembleRounds(
       ...(others.length === 0 ? {} : { feeds: others }),
       waterL: totalOf(mixes.map((mix) => mix.waterL)),
       stockMl: totalOf(mixes.map((mix) => mix.stockMl)),
+      ...(shortMl > 0 ? { shortMl } : {}),
     };
   });
 }
 
 function mixOf(
   { route, waterL, feedings, given: logged }: CanDemand,
-  { rateMlPerL, fills, pours, calciumMgPerL, clearCalciumMgPerL, can }: Poured,
+  { rateMlPerL, fills, shortMl, pours, calciumMgPerL, clearCalciumMgPerL, can }: Poured,
   tapCalciumMgPerL: number | undefined,
 ): CanMix {
   return {
@@ -55,6 +57,7 @@ function mixOf(
     waterL,
     exactStockMl: rateMlPerL * waterL,
     stockMl: logged?.stockMl ?? fillsMl(fills),
+    ...given({ shortMl }),
     ...(logged === undefined ? {} : { given: true as const }),
     ...given({ asPublished: logged?.asPublished, standsFor: logged?.standsFor }),
     calciumMgPerL,

@@ -10,6 +10,8 @@ import type { Liquids } from "./garden-liquids.js";
 export interface Poured {
   readonly rateMlPerL: number;
   readonly fills: readonly CanFill[];
+  /** What no bottle gives; absent where there is stock for all. */
+  readonly shortMl?: number;
   /** Bottles it is poured from; empty where none is named (the past, or a shortage). */
   readonly pours: readonly Pour[];
   /** Brought by the stock, mg per litre of can water; and by the same mL poured clear. */
@@ -29,7 +31,7 @@ export function pouring(
   canOf: (parts: readonly CanPart[]) => MixedCan | undefined,
 ): (demand: CanDemand) => Poured {
   const drawn = grouped(making.draws, ({ need }) => need);
-  const short = new Set(making.shortages.map(({ need }) => need));
+  const short = new Map(making.shortages.map(({ need, ml }) => [need, ml]));
 
   const pouredFrom = (
     fills: readonly CanFill[],
@@ -74,7 +76,8 @@ export function pouring(
     );
     parts.push({ stock: lastLiquid, stockMlPerL: restMlPerL });
     const fills = fillsAfter(demand, before, lastGPerL, garden);
-    return pouredFrom(fills, pours, rateMlPerL, parts);
+    const shortMl = short.get(demand.id);
+    return { ...pouredFrom(fills, pours, rateMlPerL, parts), ...given({ shortMl }) };
   };
 
   /** The mean of the bottles that the log names, or a new batch where it names none. */

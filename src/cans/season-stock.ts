@@ -18,7 +18,6 @@ import {
   standingBatches,
   type StockBottle,
   type StockNeed,
-  type StockPlan,
   type StockTables,
   type Taken,
   tapCalciumMgPerL,
@@ -32,6 +31,7 @@ import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
 import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
+import { shortageWarnings, strainDayWarnings } from "./making-warnings.js";
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
 
@@ -133,7 +133,12 @@ export function seasonStock(
       },
       pouredFor: (demand) => poured.get(demand.id) ?? pouringOf(demand),
       tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
-      warnings: [...waiting.warnings, ...shortageWarnings(making, demands), ...cans.warnings()],
+      warnings: [
+        ...waiting.warnings,
+        ...shortageWarnings(making.shortages, ahead, garden.amounts),
+        ...strainDayWarnings(making.batches, way.readyBeforeDays),
+        ...cans.warnings(),
+      ],
       emptied: inHand.emptied,
       standing,
       assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
@@ -202,15 +207,4 @@ function measuredMl(
 ): number {
   const fills = fillsAfter(demand, before, strengthGPerL, garden);
   return ledgerSum([fillsMl(fills), ...before.map(({ ml }) => -ml)]);
-}
-
-function shortageWarnings(making: StockPlan, demands: readonly CanDemand[]): PlanWarning[] {
-  const byId = new Map(demands.map((demand) => [demand.id, demand]));
-  return making.shortages.map((shortage) => ({
-    code: `stock-short-${shortage.reason}`,
-    day: shortage.day,
-    ...given({ bed: byId.get(shortage.need)?.bed }),
-    message: shortage.message,
-    mend: shortage.mend,
-  }));
 }

@@ -25,7 +25,7 @@ export function batchText(report: BatchReport, style: TextStyle): string {
   const { garden, making, recipe, amounts } = report;
   return page([
     ...(garden !== undefined && making !== undefined
-      ? makingSections(garden.name, making, amounts, style)
+      ? makingSections(garden.name, making, report, style)
       : []),
     ...(recipe === undefined ? [] : recipeSections(recipe, amounts, style)),
   ]);
@@ -34,7 +34,7 @@ export function batchText(report: BatchReport, style: TextStyle): string {
 function makingSections(
   name: string,
   making: MakingReport,
-  amounts: Amounts,
+  { amounts, today }: Pick<BatchReport, "amounts" | "today">,
   style: TextStyle,
 ): string[] {
   const { batches, inHand, shortages, discards, shells } = making;
@@ -70,10 +70,10 @@ function makingSections(
         ),
     ...batches.map((batch) => servesText(batch, amounts, style)),
     listed("Shells", shellLines, style),
-    listed("No stock for", shortages.map(withMend), style),
+    listed("Too little stock", shortages.map(withMend), style),
     listed(
       "To use up or throw away",
-      discards.map((discard) => leftToUseUp(discard, amounts)),
+      discards.map((discard) => leftToUseUp(discard, amounts, today)),
       style,
     ),
   ];

@@ -4,7 +4,7 @@ import { counted } from "../garden/index.js";
 import { dayOfFile } from "../log/index.js";
 import { given } from "../values.js";
 import { changeCounts } from "./changes-text.js";
-import { isDevice, writeText } from "./files.js";
+import { isDevice, whileLocked, writeText } from "./files.js";
 import { type LoadedGarden, loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { giveText, reportProblems } from "./report.js";
@@ -28,7 +28,9 @@ export async function calendarCommand(
   // What goes through a pipe can't be kept up.
   return out === undefined || (await isDevice(out))
     ? printCalendar(file, out, options, shell)
-    : keepUpCalendar(file, out, options, shell);
+    : whileLocked(file === "-" ? out : file, shell, () =>
+        keepUpCalendar(file, out, options, shell),
+      );
 }
 
 async function printCalendar(

@@ -32,6 +32,12 @@ function option(flags: string, description: string, read?: (text: string) => unk
 
 const todayOption = option("--today <day>", "plan from this day instead of today", dayOption);
 
+const extraRoundsOption = option(
+  "--extra-rounds <count>",
+  "rounds that keeping published days may cost; without it, as the garden has it, else none",
+  wholeNumberOption,
+);
+
 export const commandList: readonly CommandSpec[] = [
   {
     usage: "plan <garden>",
@@ -47,11 +53,7 @@ export const commandList: readonly CommandSpec[] = [
       option("--from <day>", "only rounds from this day on", dayOption),
       option("--to <day>", "only rounds up to this day", dayOption),
       option("--keep <plan>", "keep days of this earlier plan (JSON) or calendar"),
-      option(
-        "--extra-rounds <count>",
-        "rounds that keeping may cost; without it, none",
-        wholeNumberOption,
-      ),
+      extraRoundsOption,
       todayOption,
     ],
     load: async () => (await import("./plan-command.js")).planCommand,
@@ -79,11 +81,13 @@ export const commandList: readonly CommandSpec[] = [
   },
   {
     usage: "new [file]",
-    description: "write a commented first garden file",
-    examples: ["new garden.yaml", "new > garden.yaml"],
+    description: "write a commented first garden file, or that of the next year",
+    examples: ["new garden.yaml", "new > garden.yaml", "new garden-2028.yaml --from garden.yaml"],
     options: [
-      option("--name <name>", "name of the garden").default("My garden"),
+      option("--name <name>", "name of the garden; without it, My garden"),
       option("--timezone <zone>", "IANA time zone; without it, this computer's"),
+      option("--from <garden>", "this garden a year later, with what is left in its bottles"),
+      option("--today <day>", "take this day for today", dayOption),
     ],
     load: async () => (await import("./new-command.js")).newCommand,
   },
@@ -106,6 +110,7 @@ export const commandList: readonly CommandSpec[] = [
       )
         .choices(["import", "subscription"])
         .default("import"),
+      extraRoundsOption,
       todayOption,
       option(
         "--stamp <instant>",
@@ -231,6 +236,7 @@ export const commandList: readonly CommandSpec[] = [
       option("--host <address>", "answer on this address too; only this computer without it"),
       option("--port <number>", "port; any free one without it", portOption),
       option("--state <folder>", "where the secret and the last calendars are kept"),
+      extraRoundsOption,
     ],
     load: async () => (await import("./serve-command.js")).serveCommand,
   },
@@ -248,6 +254,7 @@ export const commandList: readonly CommandSpec[] = [
         "where the folder will be found, for links on the pages",
         urlOption,
       ),
+      extraRoundsOption,
     ],
     load: async () => (await import("./serve-command.js")).publishCommand,
   },

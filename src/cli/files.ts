@@ -1,4 +1,5 @@
 import { readFile, realpath, stat, writeFile } from "node:fs/promises";
+import { withLocks } from "../lock.js";
 import { writeWhole } from "../write-whole.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 
@@ -68,6 +69,23 @@ export async function writeText(
   } catch (error) {
     throw error instanceof CommandError ? error : ioErrorFrom(path, error, "written");
   }
+}
+
+/**
+ * Reads, thinks and writes while no other process of ours does so with that file. Throws CommandError
+ * with exit code 3 where one keeps it.
+ */
+export async function whileLocked<T>(
+  path: string,
+  shell: Shell,
+  work: () => Promise<T>,
+): Promise<T> {
+  const done = await withLocks([path], work, { pause: shell.pause });
+  if (done.ok) return done.value;
+  throw new CommandError(
+    exitCodes.io,
+    done.problems.map(({ message, mend }) => `${message}: ${mend}`).join("\n"),
+  );
 }
 
 async function holds(path: string, expected: Uint8Array | "nothing"): Promise<boolean> {

@@ -7,6 +7,7 @@ import {
   type LabelSheet,
   ownSheet,
 } from "../outputs/index.js";
+import { isCalled } from "../log/index.js";
 import { didYouMean } from "../suggest.js";
 import { loadLabelSheets } from "../tables.js";
 import { given } from "../values.js";
@@ -46,7 +47,10 @@ export async function labelsCommand(
   const { plan } = loaded.value;
   const all = labelRows(plan);
   const ids = [...new Set(all.map((label) => label.batch))];
-  const { batch } = wishes;
+  const name = wishes.batch;
+  const isMeant = ({ id, number }: { id: string; number: number }): boolean =>
+    name !== undefined && (isCalled(name, id) || isCalled(name, number));
+  const batch = plan.published.batches.find(isMeant)?.id ?? name;
   if (batch !== undefined && !ids.includes(batch))
     throw wrongUsage(
       `there is no batch \`${batch}\` in the plan: ${didYouMean(batch, ids, `it has ${ids.join(", ") || "none"}`)}`,

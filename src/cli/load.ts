@@ -1,5 +1,6 @@
 /** A garden file on disk -> garden and plan, or problems with their places. */
 import { dirname, resolve } from "node:path";
+import { readersMend } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
@@ -84,9 +85,17 @@ async function stateFor(
 ): Promise<Result<PublishedState | undefined>> {
   if ("state" in options) return { ok: true, value: options.state };
   const state = await publishedState(path, garden, options, shell);
-  if (state.ok || options.keep !== undefined || options.isForWriting === true) return state;
-  for (const problem of state.problems) shell.stderr(`${problemLine(problem)}\n`);
+  if (state.ok || options.isForWriting === true) return state;
+  const problems = state.problems.map(forReader);
+  if (options.keep !== undefined) return { ok: false, problems };
+  for (const problem of problems) shell.stderr(`${problemLine(problem)}\n`);
   return { ok: true, value: undefined };
+}
+
+/** The calendar is left as it is: nothing is to be written under another name. */
+function forReader(problem: Problem): Problem {
+  const isOfCalendar = ["not-a-calendar", "not-ours", "damaged"].includes(problem.code);
+  return isOfCalendar ? { ...problem, mend: readersMend } : problem;
 }
 
 /** Text of the grower's own rule file, which lies beside the garden file. */

@@ -3,7 +3,7 @@ import { decodeText, editGarden } from "../garden/index.js";
 import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
 import { loadTables } from "../tables.js";
-import { readBytes, writeText } from "./files.js";
+import { readBytes, whileLocked, writeText } from "./files.js";
 import { loadGardenText } from "./load.js";
 import { stepWish, undoWish } from "./log-batch.js";
 import { feedingWish } from "./log-feeding.js";
@@ -17,6 +17,11 @@ import { textStyle } from "./terminal-text.js";
 /** Writes down what was given or done; the file is changed only when the garden with it has no problems. */
 export async function logCommand(file: string, options: LogOptions, shell: Shell): Promise<number> {
   checkLogUsage(file, options);
+  const work = (): Promise<number> => writeLog(file, options, shell);
+  return options.dryRun ? work() : whileLocked(file, shell, work);
+}
+
+async function writeLog(file: string, options: LogOptions, shell: Shell): Promise<number> {
   const bytes = await readBytes(file, shell);
   const text = decodeText(bytes, file);
   if (!text.ok) return reportProblems(text.problems, {}, shell);

@@ -67,9 +67,10 @@ function givenEntries(
     const day = roundOf(plan, on, of);
     if (day === undefined) return [];
     // Only a calendar that is kept tells later which day was meant.
-    const round = day === on || garden.calendarFile === undefined ? {} : { round: day };
-    if (stock !== undefined) return [{ on, ...round, ...of, stock }];
-    return entriesOfDay(plan, day, of).map(({ on: _, ...entry }) => ({ on, ...round, ...entry }));
+    const isOfRound = day !== on && garden.calendarFile !== undefined;
+    const when = { on, ...(isOfRound ? { round: day } : {}) };
+    if (stock !== undefined) return [{ ...when, ...of, stock }];
+    return entriesOfDay(plan, day, of).map((entry) => ({ ...when, ...entry, ...when }));
   };
   const planned = plans.map(entriesIn).filter((entries) => entries.length > 0);
   const isBottled = ({ batch }: NewLogEntry): boolean => batch !== undefined;

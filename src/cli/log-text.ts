@@ -1,6 +1,6 @@
 /** What `log` tells: what was written or taken out, and when each planting is due again. */
 import type { Day } from "../dates.js";
-import type { GardenEdit, NewLogEntry } from "../garden/index.js";
+import { batchStepKeys, type GardenEdit, type NewLogEntry } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import { dayText } from "../words/index.js";
 import type { LoadedGarden } from "./load.js";
@@ -64,9 +64,11 @@ function entryRow(entry: NewLogEntry): string[] {
 
 function batchRows(edit: GardenEdit): string[][] {
   if (edit.kind === "list-batch") {
-    const { id, planned: _, volume, ...days } = edit.batch;
-    const steps = Object.entries(days).map(([key, day]) => `${key.replace("_", "-")} ${day}`);
-    return [[id, steps.join(", "), volume]];
+    const { batch } = edit;
+    const steps = batchStepKeys.flatMap((key) =>
+      batch[key] === undefined ? [] : [`${stepWordOf(key)} ${batch[key]}`],
+    );
+    return [[batch.id, steps.join(", "), batch.volume]];
   }
   if (edit.kind !== "set-in-batch") return [];
   const { id, key, value = "" } = edit;

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 /** The bin: hands the world to `run` and its exit code back. */
 import { DateTime, Settings } from "luxon";
+import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
 import { exitCodes, type Shell } from "./shell.js";
@@ -24,6 +25,7 @@ const shell: Shell = {
   },
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
   now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
+  pause: (ms) => sleep(ms),
   localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,

@@ -1,5 +1,6 @@
 /** The plan as a page for a terminal. */
-import { counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
+import { type Amounts, counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
+import { wasteAdvice } from "../notes/index.js";
 import { type CanMix, mixesOf, type Plan, type Round } from "../season/index.js";
 import {
   cautionsFor,
@@ -8,8 +9,10 @@ import {
   fillOfWater,
   fromAll,
   fromEach,
+  missingStock,
   otherFeedInRow,
   stockInEach,
+  tooLittleStock,
 } from "../words/index.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
@@ -31,7 +34,7 @@ export function planText(plan: Plan, style: TextStyle): string {
     ].join("\n"),
     plan.rounds.length === 0
       ? "No feedings in these days."
-      : plan.rounds.map((round) => roundText(round, style)).join("\n"),
+      : plan.rounds.map((round) => roundText(round, garden.amounts, style)).join("\n"),
     stockText(plan, style),
     listed(
       "What changed",
@@ -39,6 +42,7 @@ export function planText(plan: Plan, style: TextStyle): string {
       style,
     ),
     listed("Warnings", plan.warnings.map(withMend), style),
+    listed("Advice", [wasteAdvice(plan) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
     notFed.length === 0
       ? ""
@@ -55,14 +59,15 @@ export function planText(plan: Plan, style: TextStyle): string {
   ]);
 }
 
-function roundText(round: Round, style: TextStyle): string {
+function roundText(round: Round, amounts: Amounts, style: TextStyle): string {
   const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
   const given = round.given ? ", given" : "";
   const pours = mixesOf([round]).flatMap((mix) => mix.pours ?? []);
   const bottles = [...new Set(pours.map((pour) => pour.batch))];
   const from = bottles.length === 0 ? "" : fromAll(bottles);
+  const short = round.shortMl === undefined ? "" : `, ${tooLittleStock}`;
   const rows = round.beds.flatMap((bed) =>
-    bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "")),
+    bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "", amounts)),
   );
   const feedRows = (round.feeds ?? []).flatMap((feed) =>
     feed.fills.map((fill, i) => [
@@ -72,16 +77,17 @@ function roundText(round: Round, style: TextStyle): string {
       i === 0 ? otherFeedInRow(feed) : "",
     ]),
   );
-  return `${style.heading(dayText(round.day) + time)}${given}${from}\n${table([...rows, ...feedRows], "  ", style.width)}`;
+  return `${style.heading(dayText(round.day) + time)}${given}${from}${short}\n${table([...rows, ...feedRows], "  ", style.width)}`;
 }
 
 /** A row for each kind of fill: bed, cans, stock in each, and for whom. */
-function mixRows(mix: CanMix, bedName: string): string[][] {
+function mixRows(mix: CanMix, bedName: string, amounts: Amounts): string[][] {
   const whom = mix.feedings.map(feedingInRow).join(", ");
+  const short = mix.shortMl === undefined ? "" : missingStock(mix.shortMl, amounts);
   return mix.fills.map((fill, i) => [
     i === 0 ? bedName : "",
     fillOfWater(fill, vesselOf(mix.route)),
     stockInEach(fill),
-    [i === 0 ? whom : "", fromEach(fill)].filter((text) => text !== "").join("; "),
+    [...(i === 0 ? [whom, short] : []), fromEach(fill)].filter((text) => text !== "").join("; "),
   ]);
 }

@@ -26,20 +26,22 @@ interface ServeWishes {
   readonly host?: string;
   readonly port?: number;
   readonly state?: string;
+  readonly extraRounds?: number;
 }
 
 /** Runs until it is told to stop (SIGTERM, SIGINT). */
 export async function serveCommand(
   gardens: readonly string[],
-  { host, port, state }: ServeWishes,
+  { host, port, state, extraRounds }: ServeWishes,
   shell: Shell,
 ): Promise<number> {
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
-    source: sourceOf(shell),
+    source: sourceOf(shell, extraRounds),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
+    pause: shell.pause,
     ...given({ host, port }),
   });
   if (!server.ok) throw ioTrouble(server.problems);
@@ -54,12 +56,13 @@ export async function serveCommand(
 interface PublishWishes {
   readonly index?: true;
   readonly url?: string;
+  readonly extraRounds?: number;
 }
 
 export async function publishCommand(
   dir: string,
   gardens: readonly string[],
-  wishes: PublishWishes,
+  { extraRounds, ...wishes }: PublishWishes,
   shell: Shell,
 ): Promise<number> {
   // On a terminal, one line counts up while a folder of gardens is worked on.
@@ -67,7 +70,8 @@ export async function publishCommand(
   const published = await publishGardens({
     gardens,
     dir,
-    source: sourceOf(shell),
+    source: sourceOf(shell, extraRounds),
+    waiting: { pause: shell.pause },
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
     },
@@ -83,14 +87,18 @@ export async function publishCommand(
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
 
-function sourceOf(shell: Shell): GardenSource {
-  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, shell), page: gardenPage });
+function sourceOf(shell: Shell, extraRounds: number | undefined): GardenSource {
+  return gardenSource({
+    loadPlan: (file, asOf) => loadPlan(file, asOf, extraRounds, shell),
+    page: gardenPage,
+  });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
   { nowMs, previous }: AsOf,
+  extraRounds: number | undefined,
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
   try {
@@ -100,7 +108,10 @@ async function loadPlan(
       today: (timezone) => todayAt(nowMs, timezone),
       stderr: (text) => notices.push(text.trimEnd()),
     };
-    const loaded = await loadGarden(file, at, { isForWriting: true, served: previous ?? "" });
+    const loaded = await loadGarden(file, at, {
+      ...{ isForWriting: true, served: previous ?? "" },
+      ...given({ extraRounds }),
+    });
     if (!loaded.ok) return loaded;
     const { garden, plan, earlier } = loaded.value;
     const path = ownCalendar(file, garden);

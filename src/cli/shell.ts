@@ -9,6 +9,8 @@ export interface Shell {
   readonly today: (timezone: string) => Day;
   /** The instant it is now, ISO 8601 UTC in whole seconds. */
   readonly now: () => string;
+  /** Lets some time go by. */
+  readonly pause: (ms: number) => Promise<void>;
   readonly localTimezone: string;
   /** Standard output is a terminal of that many columns. */
   readonly columns?: number;

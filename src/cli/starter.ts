@@ -6,6 +6,8 @@ export interface StarterWishes {
   readonly timezone: string;
   readonly today: Day;
   readonly schemaPath: string;
+  /** Beside the garden file. */
+  readonly calendarFile: string;
   readonly zoneHalves: ZoneHalves;
 }
 
@@ -21,7 +23,7 @@ export function starterProblem(timezone: string): string | undefined {
  * tell the hemisphere, its season is a northern one and `plan` asks.
  */
 export function starterGarden(wishes: StarterWishes): string {
-  const { name, timezone, today, schemaPath, zoneHalves } = wishes;
+  const { name, timezone, today, schemaPath, calendarFile, zoneHalves } = wishes;
   const year = Number(today.slice(0, 4));
   const half = hemisphereFromZone(timezone, zoneHalves);
   const isSouth = half === "south";
@@ -53,6 +55,9 @@ feeding:
   days: [wed, sat]           # days on which you can feed
   # time: "18:30"            # without it, rounds are all-day entries
   # away: [{ from: ${on("07-10")}, to: ${on("07-24")} }]
+
+calendar:                    # what \`feedround calendar\` writes: every command goes on from it
+  file: ${calendarFile}
 
 stock:                       # the liquid feed
   acid: citric               # citric or vinegar

@@ -13,7 +13,7 @@ import {
 import { withMend } from "./report.js";
 import { listed, tabled, type TextStyle } from "./terminal-text.js";
 
-export function stockText({ stock, rounds, garden }: Plan, style: TextStyle): string {
+export function stockText({ stock, rounds, garden, today }: Plan, style: TextStyle): string {
   if (stock === undefined || rounds.length === 0) return "";
   const { batches, discards, shells } = stock.making;
   const { eggs, saveFrom, shortage } = shells;
@@ -22,7 +22,7 @@ export function stockText({ stock, rounds, garden }: Plan, style: TextStyle): st
     newBottleHolds(stock),
     calciumOfSeason(mixesOf(rounds), stock.pour),
     ...(white === undefined ? [] : [white]),
-    ...discards.map((discard) => leftOver(discard, garden.amounts)),
+    ...discards.map((discard) => leftOver(discard, garden.amounts, today)),
     ...(saveFrom === undefined ? [] : [saveShells(eggs, saveFrom)]),
     ...(shortage === undefined ? [] : [withMend(shortage)]),
   ];

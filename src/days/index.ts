@@ -1,4 +1,4 @@
-export { allowedDays } from "./allowed-days.js";
+export { allowedDays, type TimeAway, timeAwayIn } from "./allowed-days.js";
 export { chooseDays } from "./choose-days.js";
 export { type FeedingCourse, feedingCourses, ruleOn } from "./courses.js";
 export { fedOn } from "./fixed-day.js";

@@ -66,6 +66,8 @@ export interface FeedingDays {
   readonly timeOfDay?: string;
   readonly durationMin: number;
   readonly away: readonly DaySpan[];
+  /** Rounds above the fewest that keeping published days may cost. */
+  readonly extraRounds?: number;
 }
 
 export interface CalendarWishes {
@@ -87,6 +89,8 @@ export interface StockSettings {
   readonly pour: PourStyle;
   readonly bottleMl: number;
   readonly largestBatchMl: number;
+  /** Days before it is first poured that a batch is to be bottled; absent for the usual ones. */
+  readonly readyBeforeDays?: number;
   readonly shellsPerWeek?: number;
   /** Eggs' shells already kept. */
   readonly shellsInHand?: number;

@@ -1,4 +1,5 @@
 import { type Crop, type CropCatalogue, findCrop } from "../crops/index.js";
+import { addDays, type Day } from "../dates.js";
 import type { Finding } from "../problem.js";
 import type { Garden, Planting } from "./garden.js";
 
@@ -19,7 +20,7 @@ export function hemisphereFromZone(
   return halves.get(timezone.toLowerCase());
 }
 
-type Known = Pick<Garden, "timezone"> & {
+type Known = Pick<Garden, "timezone" | "season"> & {
   readonly stated: Garden["hemisphere"] | undefined;
   readonly latitudeDeg: number | undefined;
   readonly plantings: readonly Planting[];
@@ -30,7 +31,7 @@ type Known = Pick<Garden, "timezone"> & {
  * grower said it), or the question that the grower must answer.
  */
 export function hemisphereOf(
-  { stated, latitudeDeg, timezone, plantings }: Known,
+  { stated, latitudeDeg, timezone, season, plantings }: Known,
   halves: ZoneHalves,
   catalogue: CropCatalogue,
 ): { hemisphere: Garden["hemisphere"]; assumption?: string; question?: Finding } {
@@ -44,7 +45,7 @@ export function hemisphereOf(
     };
   const inDoubt = plantings.find((planting) => {
     const crop = findCrop(planting.cropWord, catalogue);
-    return crop !== undefined && needsHalf(planting, crop);
+    return crop !== undefined && needsHalf(planting, crop, season.from);
   });
   // Where nothing depends on it, either half is right.
   if (inDoubt === undefined) return { hemisphere: "north" };
@@ -59,7 +60,12 @@ export function hemisphereOf(
   };
 }
 
+/** A record older than that when the season begins may be of a year that is over. */
+const halfYearDays = 183;
+
 /** The half moves the usual bloom, and chooses between stage lengths by the month of planting. */
-function needsHalf({ bloom, seen }: Planting, { perennial, lengths }: Crop): boolean {
-  return lengths.length > 1 || (perennial && bloom === undefined && seen.length === 0);
+function needsHalf({ bloom, seen }: Planting, { perennial, lengths }: Crop, begin: Day): boolean {
+  const records = [bloom, ...seen.map(({ on }) => on)];
+  const isPlaced = records.some((on) => on !== undefined && on >= addDays(begin, -halfYearDays));
+  return lengths.length > 1 || (perennial && !isPlaced);
 }

@@ -49,7 +49,7 @@ export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";
 export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
-export { flowText } from "./write-text.js";
+export { type CarriedOver, yearLater } from "./next-year.js";
 export {
   batchStepKeys,
   type BatchStepKey,
@@ -58,4 +58,5 @@ export {
   type NewBatch,
   type NewLogEntry,
 } from "./write-garden.js";
+export { nextYearText } from "./write-next-year.js";
 export { knownZone, suggestZone } from "./zones.js";

@@ -142,7 +142,8 @@ function checkDates(
         `${stage} was seen on ${on}, ${before}`,
         "mend one of the two dates",
       );
-    else if (season !== undefined) inReach(["seen", i, "on"], `${stage} seen`, on, season);
+    else if (season !== undefined)
+      inReach(["seen", i, "on"], `${stage} seen`, on, season, perennial);
   }
   const begins = start ?? bloom;
   const beginsWord = start === undefined ? "in bloom" : startWord;
@@ -154,7 +155,7 @@ function checkDates(
     );
   if (season === undefined) return;
   if (start !== undefined) inReach([startWord], startWord, start, season, perennial);
-  if (bloom !== undefined) inReach(["bloom"], "in bloom", bloom, season);
+  if (bloom !== undefined) inReach(["bloom"], "in bloom", bloom, season, perennial);
 
   /** Not after the season, and not long before it; a perennial may have stood for years. */
   function inReach(key: FilePath, what: string, on: Day, span: DaySpan, anyYear = false): void {

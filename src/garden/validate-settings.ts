@@ -42,7 +42,10 @@ export function validateFeeding(
   const days = entry.weekdays("days");
   return {
     days: days.length > 0 ? days : weekdays,
-    ...given({ timeOfDay: startMin === undefined ? undefined : clockText(startMin) }),
+    ...given({
+      timeOfDay: startMin === undefined ? undefined : clockText(startMin),
+      extraRounds: entry.number("extra_rounds"),
+    }),
     durationMin: durationMin ?? tables.usual.round_min,
     away: entry.entries("away").flatMap((span) => {
       const { from, to } = span.span("time away");

@@ -6,6 +6,8 @@ import type { Bounds } from "./quantity.js";
 import { validateBatches, volumeBounds } from "./validate-batches.js";
 import type { Validation } from "./validation.js";
 
+const readyBeforeBounds: Bounds = { least: 0, most: 30, words: "0 to 30 days" };
+
 const vinegarBounds: Bounds = { least: 0.01, most: 0.25, words: "1 % to 25 %" };
 const purityBounds: Bounds = { least: 0.5, most: 1, words: "50 % to 100 %" };
 
@@ -30,6 +32,7 @@ export function validateStock(
     bottleMl: ml("bottles") ?? usual.bottle_ml,
     largestBatchMl: ml("largest_batch") ?? usual.largest_batch_ml,
     ...given({
+      readyBeforeDays: entry.days("ready_before", readyBeforeBounds),
       shellsPerWeek: entry.number("shells_per_week"),
       shellsInHand: entry.number("shells_in_hand"),
     }),

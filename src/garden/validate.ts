@@ -96,7 +96,7 @@ function gardenOf(
       message: `\`${stated}\` does not go with the latitude ${latitudeDeg}`,
       mend: "leave `hemisphere` out, or mend the sign of the latitude: it is below 0 in the south",
     });
-  const known = { stated, latitudeDeg, timezone, plantings };
+  const known = { stated, latitudeDeg, timezone, season, plantings };
   const where = hemisphereOf(known, validation.tables.zoneHalves, validation.tables.catalogue);
   if (where.assumption !== undefined) assume(where.assumption);
   if (where.question !== undefined) file.report(where.question);

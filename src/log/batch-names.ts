@@ -1,28 +1,19 @@
 /** Batches by the names people give them: those that the garden file lists, and those of a plan. */
 import type { Batch, GardenFile } from "../compiled/garden-file.js";
-import type { Day } from "../dates.js";
+import type { PublishedBatch } from "../published/index.js";
 import type { Plan } from "../season/index.js";
-import { dayOfStep } from "../stock/index.js";
 
-/** A batch of a plan, as far as it can be listed. */
-export interface KnownBatch {
-  readonly id: string;
-  /** What people call it, where it has been published. */
-  readonly number?: number;
-  readonly volumeMl: number;
-  readonly shellsOut: Day;
-  readonly acidIn: Day;
-  readonly made: Day;
+/** A batch of a plan, to come or published before, as far as it can be listed. */
+export type KnownBatch = Omit<PublishedBatch, "first" | "withdrawn">;
+
+export function knownBatches({ published }: Pick<Plan, "published">): readonly KnownBatch[] {
+  return published.batches;
 }
 
-export function knownBatches({ stock }: Plan): KnownBatch[] {
-  return (stock?.making.batches ?? []).map((batch) => ({
-    id: batch.id,
-    volumeMl: batch.volumeMl,
-    shellsOut: dayOfStep(batch, "dry-shells"),
-    acidIn: dayOfStep(batch, "add-acid"),
-    made: dayOfStep(batch, "strain"),
-  }));
+/** Whether what someone calls a batch (`2`, `Batch 2`, its id) is that id or number. */
+export function isCalled(name: string, word: string | number): boolean {
+  const number = /^(?:batch\s*)?#?(\d+)$/i.exec(name.trim())?.[1];
+  return String(word) === name || String(word) === number;
 }
 
 /** What a name stands for: a batch of the file, of a plan, or one that is in both. */
@@ -42,13 +33,12 @@ export function batchNamed(
   known: readonly KnownBatch[],
 ): NamedBatch {
   const listed = file.stock?.batches ?? [];
-  const number = /^(?:batch\s*)?#?(\d+)$/i.exec(name.trim())?.[1];
   const isNamed = (word: string | number | undefined): boolean =>
-    word !== undefined && (String(word) === name || String(word) === number);
+    word !== undefined && isCalled(name, word);
   const own =
     listed.find(({ id }) => id === name) ?? listed.find(({ planned }) => isNamed(planned));
   const isSame = (batch: KnownBatch, { id, planned }: Batch): boolean =>
-    [id, String(planned)].some((word) => word === batch.id || word === String(batch.number));
+    id === batch.id || [batch.id, String(batch.number)].includes(String(planned));
   const planned = known.find((batch) =>
     own === undefined ? isNamed(batch.id) || isNamed(batch.number) : isSame(batch, own),
   );

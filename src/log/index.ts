@@ -1,5 +1,5 @@
-export { batchNamed, type KnownBatch, knownBatches, type NamedBatch } from "./batch-names.js";
-export { bottleEdits, type StepDone, stepEdits, undoEdit } from "./batch-steps.js";
+export { batchNamed, isCalled, type KnownBatch, knownBatches } from "./batch-names.js";
+export { bottleEdits, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {
   asScheduled,

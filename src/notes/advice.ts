@@ -3,6 +3,7 @@ import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
 import { decimal, type Garden, vesselOf } from "../garden/index.js";
 import { mixesOf, type Plan } from "../season/index.js";
+import { wasteAdvice } from "./waste-advice.js";
 
 export interface Advice {
   readonly code: string;
@@ -24,6 +25,7 @@ export function gardenAdvice(garden: Garden, plan: Plan, catalogue: CropCatalogu
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
     ...evenWaterFirst(plan),
+    ...wastedStock(plan),
     ...unnamedGarden(garden),
   ];
 }
@@ -119,6 +121,11 @@ function evenWaterFirst(plan: Plan): Advice[] {
         "water evenly, about 25 mm (25 L per m2, 1 inch) a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all",
     },
   ];
+}
+
+function wastedStock(plan: Plan): Advice[] {
+  const message = wasteAdvice(plan);
+  return message === undefined ? [] : [{ code: "stock-thrown-away", plantings: [], message }];
 }
 
 function unnamedGarden(garden: Garden): Advice[] {

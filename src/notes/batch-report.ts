@@ -4,7 +4,7 @@
  */
 import { addDays, type Day } from "../dates.js";
 import type { Acid, Amounts } from "../garden/index.js";
-import type { CanMix, Plan } from "../season/index.js";
+import type { CanMix, Plan, PlanWarning } from "../season/index.js";
 import {
   type AccountLine,
   dayOfStep,
@@ -14,7 +14,6 @@ import {
   type RecipeMeans,
   type RecipeStep,
   type ShellPlan,
-  type Shortage,
 } from "../stock/index.js";
 import { given } from "../values.js";
 
@@ -35,7 +34,8 @@ export interface MakingReport {
   readonly batches: readonly BatchToMake[];
   readonly inHand: readonly AccountLine[];
   readonly discards: readonly Discard[];
-  readonly shortages: readonly Shortage[];
+  /** One for each round that lacks stock. */
+  readonly shortages: readonly PlanWarning[];
   readonly shells: ShellPlan;
 }
 
@@ -171,9 +171,9 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
 }
 
 /** Undefined where the plan has no stock side. */
-export function makingReport({ stock, rounds }: Plan): MakingReport | undefined {
+export function makingReport({ stock, rounds, warnings }: Plan): MakingReport | undefined {
   if (stock === undefined) return undefined;
-  const { batches, account, discards, shortages, shells } = stock.making;
+  const { batches, account, discards, shells } = stock.making;
   const servedBy = (batch: string): ServedFeeding[] =>
     rounds.flatMap(({ day, beds }) =>
       beds.flatMap(({ bed, mixes }) =>
@@ -188,7 +188,7 @@ export function makingReport({ stock, rounds }: Plan): MakingReport | undefined 
     batches: batches.map((batch) => ({ ...batch, serves: servedBy(batch.id) })),
     inHand: account.filter(({ planned }) => !planned),
     discards,
-    shortages,
+    shortages: warnings.filter(({ code }) => code.startsWith("stock-short-")),
     shells,
   };
 }

@@ -11,6 +11,8 @@ export {
   recipeReport,
   type RecipeReport,
 } from "./batch-report.js";
+export { outsideSeason } from "./outside-season.js";
 export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";
-export { signNote } from "./sign-notes.js";
+export { signNotes } from "./sign-notes.js";
+export { wasteAdvice } from "./waste-advice.js";

@@ -1,10 +1,17 @@
 /** What a plan tells beside its rounds: warnings, notes, defaults used. */
-import { type Day, within } from "../dates.js";
-import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
+import { addDays, type Day, within } from "../dates.js";
+import {
+  type FeedingCourse,
+  type Schedule,
+  type TimeAway,
+  timeAwayIn,
+  type UnmetWindow,
+} from "../days/index.js";
 import { counted, decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 import type { Emptied } from "../stock/index.js";
+import { given } from "../values.js";
 
 /** A window that no allowed day could serve in time, and the course it is of. */
 interface Unserved extends UnmetWindow {
@@ -20,6 +27,7 @@ export function windowWarnings(
   { unmet }: Schedule,
   courses: readonly FeedingCourse[],
   allowed: readonly Day[],
+  garden: Garden,
   isMissed: (window: UnmetWindow, course: FeedingCourse) => boolean,
 ): { warnings: PlanWarning[]; notes: PlanNote[] } {
   const byId = new Map(courses.map((of) => [of.course.id, of]));
@@ -31,7 +39,7 @@ export function windowWarnings(
   return {
     warnings: unserved
       .filter((window) => !isToBeNoted(window))
-      .map((window) => unservedWarning(window, allowed)),
+      .map((window) => unservedWarning(window, allowed, garden)),
     notes: unserved.filter(isToBeNoted).map(missedNote),
   };
 }
@@ -52,7 +60,7 @@ function missedNote({ window, fedOn, of: { course, planting } }: Unserved): Plan
   };
 }
 
-function unservedWarning(unserved: Unserved, allowed: readonly Day[]): PlanWarning {
+function unservedWarning(unserved: Unserved, allowed: readonly Day[], garden: Garden): PlanWarning {
   const { window, fedOn, lateDays } = unserved;
   const { course, planting } = unserved.of;
   const { earliest, latest } = window;
@@ -65,32 +73,58 @@ function unservedWarning(unserved: Unserved, allowed: readonly Day[]): PlanWarni
     passedBy.length === 0
       ? `no feeding day falls ${span}`
       : `not fed ${span}, as a feeding on ${passedBy.join(" or ")} would make later ones late by as many days or more`;
-  const what = `${planting.id} (${planting.cropWord}): ${why}`;
+  const day = fedOn ?? latest;
+  const away = timeAwayIn(garden, { from: earliest, to: day });
+  const meanwhile = away === undefined ? "" : `, and you are away from ${away.from} to ${away.to}`;
+  const what = `${planting.id} (${planting.cropWord}): ${why}${meanwhile}`;
   return {
     code: fedOn === undefined ? "window-not-served" : "window-served-late",
     planting: planting.id,
     bed: planting.bed,
-    day: fedOn ?? latest,
+    day,
+    // In the days away nobody would read it.
+    ...given({ tellOn: away?.lastDayBefore }),
     message:
       fedOn === undefined
-        ? `${what}, nor later before its feeding ends on ${course.coverTo}`
+        ? `${what}; nor can it be fed later, before its feeding ends on ${course.coverTo}`
         : `${what}; it is fed on ${fedOn}, ${counted(lateDays, "day")} late`,
-    mend: mendFor(avoided),
+    mend: mendFor(unserved, avoided, away),
   };
 }
 
 /** @param avoided days of the window that are too near to another feed */
-function mendFor(avoided: readonly Day[]): string {
-  const usual = "add a feeding day, or have someone feed while you are away";
+function mendFor(
+  { window, of }: Unserved,
+  avoided: readonly Day[],
+  away: TimeAway | undefined,
+): string {
+  const usual = away === undefined ? "add a feeding day" : mendForAway(window, of, away);
   return avoided.length === 0
     ? usual
     : `move the other feed that is too near to ${avoided.join(" and ")}, or ${usual}`;
 }
 
-/** What the log gives to a planting that was not growing, or that no rule feeds. */
+function mendForAway(
+  { earliest, latest }: UnmetWindow["window"],
+  { course }: FeedingCourse,
+  away: TimeAway,
+): string {
+  const lastDay = addDays(away.from, -1);
+  if (earliest === lastDay) return `feed it on ${lastDay}, before you leave, or ${someone}`;
+  if (earliest < lastDay)
+    return `feed it from ${earliest} to ${lastDay}, before you leave, or ${someone}`;
+  const helper = `have someone feed it from ${earliest} to ${latest}`;
+  const isFirst = course.lastFed === undefined && earliest === course.first.earliest;
+  return isFirst ? helper : `${helper}, or feed it as late as you can before you leave`;
+}
+
+const someone = "have someone feed it while you are away";
+
+/** What the log gives in the season to a planting that was not growing, or that no rule feeds. */
 export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): PlanNote[] {
   const plantings = garden.beds.flatMap((bed) => bed.plantings);
-  return strays.flatMap(({ planting: id, day, stockMl, asPublished }): PlanNote[] => {
+  const inSeason = strays.filter(({ day }) => within(day, garden.season));
+  return inSeason.flatMap(({ planting: id, day, stockMl, asPublished }): PlanNote[] => {
     const planting = plantings.find((p) => p.id === id);
     if (planting === undefined || asPublished) return [];
     const amount = stockMl === undefined ? "stock" : `${decimal(stockMl, 1)} mL of stock`;

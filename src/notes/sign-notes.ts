@@ -1,9 +1,40 @@
 /** What the grower saw on the plants, told: what it changes, for how long, why, and what to do first. */
+import type { Crop } from "../crops/index.js";
+import type { DaySpan } from "../dates.js";
 import { decimal, type Planting } from "../garden/index.js";
-import type { Sighting, SignEffect } from "../rules/index.js";
+import {
+  isOver,
+  type RuleMatch,
+  type Sighting,
+  signEffect,
+  type SignEffect,
+} from "../rules/index.js";
 import type { PlanNote } from "../season/index.js";
+import type { PlantingLife } from "../stages/index.js";
 
-export function signNote(
+interface SignedPlanting {
+  readonly planting: Planting;
+  /** Absent where the planting is only listed. */
+  readonly crop: Crop | undefined;
+  readonly life: Pick<PlantingLife, "spans">;
+  readonly match: RuleMatch;
+  readonly sightings: readonly Sighting[];
+}
+
+/** A note for each sign of the season on a planting; those of another season are told together. */
+export function signNotes(
+  { sightings, planting, crop, life, match }: SignedPlanting,
+  season: DaySpan,
+): PlanNote[] {
+  return sightings
+    .filter((sighting) => !isOver(sighting, season))
+    .map((sighting) => {
+      const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
+      return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord);
+    });
+}
+
+function signNote(
   { seen, sign }: Sighting,
   effect: SignEffect,
   planting: Planting,

@@ -1,5 +1,5 @@
 /** Bottles and batches through the season, and how much stock there is on each day. */
-import { addDays, type Day } from "../dates.js";
+import { addDays, type Day, later } from "../dates.js";
 import type { Plan, SeasonStock } from "../season/index.js";
 import type { PlannedBatch } from "../stock/index.js";
 import { byText } from "../values.js";
@@ -61,7 +61,8 @@ export function stockSteps({ making }: SeasonStock, first: Day): readonly StockS
   for (const { openingMl } of making.account) change(first, openingMl);
   for (const batch of making.batches) change(batch.readyOn, batch.volumeMl);
   for (const draw of making.draws) change(draw.day, -draw.ml);
-  for (const discard of making.discards) change(addDays(discard.useUpBy, 1), -discard.ml);
+  for (const discard of making.discards)
+    change(later(addDays(discard.useUpBy, 1), first), -discard.ml);
   let ml = 0;
   return [...changes]
     .sort(([a], [b]) => byText(a, b))

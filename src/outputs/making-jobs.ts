@@ -20,7 +20,7 @@ export interface MakingJob {
 }
 
 /** By day: saving shells, the visits of each batch, bottles to open, stock to use up or throw away. */
-export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
+export function makingJobs({ stock, garden, today }: Plan): readonly MakingJob[] {
   if (stock === undefined) return [];
   const { making } = stock;
   const { amounts } = garden;
@@ -37,8 +37,8 @@ export function makingJobs({ stock, garden }: Plan): readonly MakingJob[] {
     .filter(({ from }) => from !== undefined)
     .map(({ day, to }) => ({ day, words: openBottle(html, nameHtml(to)) }));
   const discards = making.discards.map((discard) => ({
-    day: discard.doOn,
-    words: useUpJob(html, discard, nameHtml(discard.batch), amounts),
+    day: discard.useUpBy < today ? today : discard.doOn,
+    words: useUpJob(html, discard, nameHtml(discard.batch), amounts, today),
     command: throwAwayCommand(discard.batch),
   }));
   // Several feedings of one day may change to the same bottle.

@@ -9,14 +9,15 @@ import {
   vessels,
   volumeText,
 } from "../garden/index.js";
-import type {
-  BedRound,
-  CanFill,
-  CanMix,
-  Feeding,
-  Plan,
-  PlanWarning,
-  Round,
+import {
+  type BedRound,
+  type CanFill,
+  type CanMix,
+  type Feeding,
+  type Plan,
+  type PlanWarning,
+  type Round,
+  toldOn,
 } from "../season/index.js";
 import {
   cautionsFor,
@@ -25,12 +26,14 @@ import {
   fillWithStock,
   fillWords,
   fromBottle,
+  missingStock,
   ofStockInWater,
   otherFeedInFull,
   plain,
   pourInTurn,
   routeNames,
   stockInEach,
+  tooLittleStock,
   unbroken,
   vesselCount,
 } from "../words/index.js";
@@ -48,6 +51,7 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
     ...cans,
     `${totalStockText(round.stockMl, garden.amounts)} of stock`,
     `${volumeText(round.waterL, garden.amounts)} of water`,
+    ...(round.shortMl === undefined ? [] : [tooLittleStock]),
   ].map(unbroken);
 }
 
@@ -64,7 +68,7 @@ export function roundBody(plan: Plan, round: Round): Html {
         ", ",
       )}
     </p>`;
-  const warnings = plan.warnings.filter(({ day }) => day === round.day);
+  const warnings = plan.warnings.filter((warning) => toldOn(warning) === round.day);
   const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
   return html`${take} ${warnings.map(warningBox)}
     <ul class="beds">
@@ -98,7 +102,7 @@ function bedBody(plan: Plan, { bedName, mixes }: BedRound): Html {
 }
 
 function mixBody({ garden }: Plan, mix: CanMix): Html {
-  const { route, fills, feedings, pours = [] } = mix;
+  const { route, fills, feedings, shortMl, pours = [] } = mix;
   const inTurn = pours.map(({ ml, batch }) => ({
     stock: stockText(ml, garden.amounts),
     batch: nameHtml(batch),
@@ -109,6 +113,7 @@ function mixBody({ garden }: Plan, mix: CanMix): Html {
       ${fills.map((fill) => fillLine(fill, vesselOf(route), vesselL(garden, route)))}
     </ul>
     ${pours.length > 1 && html`<p class="from">${pourInTurn(html, inTurn)}</p>`}
+    ${shortMl !== undefined && html`<p class="from">${missingStock(shortMl, garden.amounts)}</p>`}
     <p class="for">For ${joined(feedings.map(feedingLink), ", ")}</p>
   </div>`;
 }

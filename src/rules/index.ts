@@ -3,6 +3,7 @@ export { type FedSpan, matchRules, type RuleMatch } from "./match.js";
 export { mergeRules, readRules, type RuleTables } from "./read-rules.js";
 export type { Evidence, FeedInterval, FeedRule } from "./rule.js";
 export {
+  isOver,
   type Sighting,
   sightingsOn,
   type Sign,

@@ -1,6 +1,6 @@
 /** What the grower saw on the plants, and what it does to the rate. */
 import type { Crop, StageName } from "../crops/index.js";
-import { addDays, type Day, earlier, later } from "../dates.js";
+import { addDays, type Day, type DaySpan, earlier, later } from "../dates.js";
 import type { Planting, SignSeen } from "../garden/index.js";
 import { stageOn, type StageSpan } from "../stages/index.js";
 import { byText } from "../values.js";
@@ -73,6 +73,11 @@ export function signLevel(
   );
   const wished = [...holding.values()].reduce((product, factor) => product * factor, 1);
   return Math.min(wished, Math.max(1, rule.highestRateMlPerL / baseRate(planting, rule)));
+}
+
+/** Seen outside the season, and no longer held to when that begins. */
+export function isOver({ seen, sign }: Sighting, season: DaySpan): boolean {
+  return heldTo(seen, sign) < season.from || seen.on > season.to;
 }
 
 function stepOf(sign: Sign): number {

@@ -1,5 +1,5 @@
 export { publishedWith } from "./published-with.js";
-export { mixesOf, planBetween, seasonTotals } from "./rounds.js";
+export { mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
   BatchRecipe,
   BedRound,

@@ -1,7 +1,7 @@
 /** Rounds taken together: their mixes, their totals, and a plan with those of some days alone. */
 import type { Day } from "../dates.js";
 import { totalOf } from "../garden/index.js";
-import type { CanMix, Plan, PlanTotals, Round } from "./season-plan.js";
+import type { CanMix, Plan, PlanTotals, PlanWarning, Round } from "./season-plan.js";
 
 export function mixesOf(rounds: readonly Round[]): CanMix[] {
   return rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
@@ -15,6 +15,11 @@ export function seasonTotals(rounds: readonly Round[]): PlanTotals {
     waterL: totalOf(mixes.map((mix) => mix.waterL)),
     stockMl: totalOf(mixes.map((mix) => mix.stockMl)),
   };
+}
+
+/** The day on which a warning is told; none where it is of the whole season. */
+export function toldOn({ day, tellOn }: PlanWarning): Day | undefined {
+  return tellOn ?? day;
 }
 
 /** The plan with only the rounds, and the warnings, of some of its days; both ends count. */

@@ -77,6 +77,8 @@ export interface Round {
   readonly feeds?: readonly OtherFeedMix[];
   readonly waterL: number;
   readonly stockMl: number;
+  /** How much of `stockMl` no bottle gives; absent where there is stock for all. */
+  readonly shortMl?: number;
 }
 
 /** What was published for a bed on a day and was not given there. */
@@ -109,6 +111,8 @@ export interface CanMix {
    * figure. As the log has it where it was given.
    */
   readonly stockMl: number;
+  /** How much of `stockMl` no bottle gives; absent where there is stock for all. */
+  readonly shortMl?: number;
   /** It was given: written down in the log, or published and past. */
   readonly given?: true;
   /** Nobody wrote it down: it was published, and its day is past. */
@@ -248,6 +252,8 @@ export interface PlanWarning {
   readonly planting?: string;
   readonly bed?: string;
   readonly day?: Day;
+  /** The day by which to know of it, where that is before `day`: the last feeding day before time away. */
+  readonly tellOn?: Day;
   readonly message: string;
   readonly mend: string;
 }

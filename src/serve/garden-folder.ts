@@ -172,7 +172,9 @@ async function readAgain(one: Watched, context: ShowContext): Promise<readonly s
   if (lastPrint !== undefined) one.readPrint = lastPrint;
   const nowMs = context.nowMs();
   try {
-    return await reload(show, context);
+    const lines = await reload(show, context);
+    if (show.isHeld) delete one.readPrint;
+    return lines;
   } catch (error) {
     return [`${show.name}: ${bugLine(error)}`];
   } finally {

@@ -1,5 +1,6 @@
 import { basename } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
+import { type Waiting, withLocks } from "../lock.js";
 import { type Problem, problemLine } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
@@ -27,6 +28,10 @@ export interface GardenShow {
   reads: readonly string[];
   problems: readonly Problem[];
   good?: Good;
+  /** Another process kept its file for itself: it is to be read again soon. */
+  isHeld?: boolean;
+  /** Hash of the kept file behind it, as last read or written. */
+  keptHash?: string;
   page?: ShownPage;
   loading?: Promise<readonly string[]>;
 }
@@ -48,6 +53,8 @@ export interface ShowContext {
   /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
   readonly nowMs: () => number;
+  /** Waits for another process; real unless given. */
+  readonly pause?: Waiting["pause"];
   readonly linksTo: (name: string) => SubscribeLinks;
 }
 
@@ -78,7 +85,16 @@ export function wasRead({ loading, good, problems }: GardenShow): boolean {
 }
 
 async function read(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
-  const before = show.good === undefined ? await takeUp(show, context) : [];
+  const { file, isHeld } = show;
+  const work = (): Promise<readonly string[]> => readLocked(show, context);
+  const done = await withLocks([file], work, given({ pause: context.pause }));
+  show.isHeld = !done.ok;
+  if (done.ok) return done.value;
+  return isHeld ? [] : done.problems.map((trouble) => `${show.name}: ${troubleLine(trouble)}`);
+}
+
+async function readLocked(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
+  const before = await takeUp(show, context);
   const nowMs = context.nowMs();
   const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
   const asOf = { nowMs, ...given({ previous }) };
@@ -90,10 +106,14 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
   return [...before, ...lines];
 }
 
-/** Goes on from what was served before the last stop. */
+/** Goes on from what was served before the last stop, or by another server meanwhile. */
 async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<string[]> {
-  const { kept, notice } = await readKept(stateDir, show.file);
-  if (kept) put(show, undefined, representation("calendar", kept.calendar, kept.modifiedS));
+  const { kept, hash, notice } = await readKept(stateDir, show.file);
+  const isKnown = hash === show.keptHash;
+  if (hash === undefined) delete show.keptHash;
+  else show.keptHash = hash;
+  if (kept && !isKnown)
+    put(show, undefined, representation("calendar", kept.calendar, kept.modifiedS));
   return notice === undefined ? [] : [`${show.name}: ${notice}`];
 }
 
@@ -119,9 +139,11 @@ async function showNext(
   else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
   if (!same) {
     const kept = { keptVersion: 1, file: show.file, calendar, modifiedS } as const;
-    await writeKept(stateDir, kept).catch((error: unknown) => {
+    try {
+      show.keptHash = await writeKept(stateDir, kept, show.keptHash);
+    } catch (error) {
       lines.push(troubleLine(troubleOf(error, stateDir)));
-    });
+    }
   }
   lines.push(...(await writeOwn(ownCalendar, calendar)));
   return lines.map((line) => `${show.name}: ${line}`);

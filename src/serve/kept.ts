@@ -2,6 +2,9 @@ import { createHash } from "node:crypto";
 import { mkdir, readFile, rename } from "node:fs/promises";
 import { join } from "node:path";
 import { writeWhole } from "../write-whole.js";
+import { textOf } from "./publish-manifest.js";
+import { contentHash } from "./representation.js";
+import { refuseChanged } from "./system-trouble.js";
 
 /** The calendar last served of a garden: the next one must follow it, a broken edit falls back on it. */
 export interface Kept {
@@ -14,6 +17,8 @@ export interface Kept {
 
 export interface KeptRead {
   readonly kept?: Kept;
+  /** Of the file, where it is whole: tells whether it is still the same. */
+  readonly hash?: string;
   /** For the terminal. */
   readonly notice?: string;
 }
@@ -29,14 +34,25 @@ export async function readKept(stateDir: string, file: string): Promise<KeptRead
     return code === "ENOENT" ? {} : { notice: `${path} can't be read (${String(code)})` };
   }
   const kept = keptIn(text, file);
-  if (kept !== undefined) return { kept };
+  if (kept !== undefined) return { kept, hash: contentHash(text) };
   await rename(path, `${path}.damaged`).catch(() => undefined);
   return { notice: `${path} was damaged; it is now ${path}.damaged` };
 }
 
-export async function writeKept(stateDir: string, kept: Kept): Promise<void> {
+/** Gives its hash. Throws where the file is no longer what it was, by its hash. */
+export async function writeKept(
+  stateDir: string,
+  kept: Kept,
+  was: string | undefined,
+): Promise<string> {
   await mkdir(stateDir, { recursive: true, mode: 0o700 });
-  await writeWhole(keptPath(stateDir, kept.file), JSON.stringify(kept), 0o600);
+  const path = keptPath(stateDir, kept.file);
+  const text = JSON.stringify(kept);
+  await writeWhole(path, text, 0o600, async () => {
+    const now = await textOf(path);
+    refuseChanged(was, now === undefined ? undefined : contentHash(now));
+  });
+  return contentHash(text);
 }
 
 /** By the whole path of the garden file: two folders may hold files of one name. */

@@ -1,5 +1,6 @@
 import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
+import { type Waiting, withLocks } from "../lock.js";
 import type { Problem, Result } from "../problem.js";
 import { given } from "../values.js";
 import { writeWhole } from "../write-whole.js";
@@ -19,7 +20,7 @@ import { qrSvg } from "./qr.js";
 import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
-import { type Trouble, troubleOf } from "./system-trouble.js";
+import { refuseChanged, type Trouble, troubleOf } from "./system-trouble.js";
 import { todayAt } from "./today.js";
 
 export interface PublishOptions {
@@ -33,6 +34,7 @@ export interface PublishOptions {
   /** Address at which `dir` will be found, for links and codes on the pages. */
   readonly url?: string;
   readonly nowMs?: number;
+  readonly waiting?: Partial<Waiting>;
   /** After each garden, for progress. */
   readonly onGarden?: (done: number, all: number) => void;
 }
@@ -60,10 +62,14 @@ export async function publishGardens(options: PublishOptions): Promise<Result<Pu
   }
   try {
     await mkdir(dir, { recursive: true });
-    const before = await readManifest(dir);
-    if (!before.ok) return before;
-    const made = await makeFiles(gardenNames([...found.prints.keys()]), options);
-    return await putFiles(dir, made, before.value);
+    const files = [...found.prints.keys()];
+    const publish = async (): Promise<Result<Published, Trouble>> => {
+      const before = await readManifest(dir);
+      if (!before.ok) return before;
+      return putFiles(dir, await makeFiles(gardenNames(files), options), before.value);
+    };
+    const done = await withLocks([...files, join(dir, manifestName)], publish, options.waiting);
+    return done.ok ? done.value : done;
   } catch (error) {
     return { ok: false, problems: [troubleOf(error, dir)] };
   }
@@ -71,6 +77,8 @@ export async function publishGardens(options: PublishOptions): Promise<Result<Pu
 
 interface Made extends Pick<Published, "problems" | "notices"> {
   readonly files: ReadonlyMap<string, string>;
+  /** What calendars were made over. */
+  readonly previous: ReadonlyMap<string, string | undefined>;
   /** Files of gardens with problems: neither written nor removed. */
   readonly kept: readonly string[];
 }
@@ -78,6 +86,7 @@ interface Made extends Pick<Published, "problems" | "notices"> {
 async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions): Promise<Made> {
   const { dir, source, url, nowMs = Date.now(), onGarden } = options;
   const files = new Map<string, string>();
+  const before = new Map<string, string | undefined>();
   const kept: string[] = [];
   const problems: Problem[] = [];
   const notices: string[] = [];
@@ -85,6 +94,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
   for (const [done, { file, name }] of gardens.entries()) {
     const [calendarName, pageName] = [`${name}.ics`, `${name}.html`];
     const previous = await textOf(join(dir, calendarName));
+    before.set(calendarName, previous);
     const loaded = await source.load(file, { nowMs, ...given({ previous }) });
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
@@ -104,7 +114,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     onGarden?.(done + 1, gardens.length);
   }
   if (options.index) files.set("index.html", withPolicy(indexPage(entries)));
-  return { files, kept, problems, notices };
+  return { files, previous: before, kept, problems, notices };
 }
 
 /** Beside the page where the address is not known: a relative link works on any host. */
@@ -119,7 +129,7 @@ function linksOf(name: string, url: string | undefined): SubscribeLinks {
 
 async function putFiles(
   dir: string,
-  { files, kept, problems, notices: told }: Made,
+  { files, previous, kept, problems, notices: told }: Made,
   before: Manifest,
 ): Promise<Result<Published, Trouble>> {
   const notices = [...told];
@@ -148,7 +158,10 @@ async function putFiles(
   for (const [name, content] of files) {
     if (present.get(name) === content) unchanged.push(name);
     else {
-      await writeWhole(join(dir, name), content);
+      const path = join(dir, name);
+      await writeWhole(path, content, undefined, async () => {
+        if (previous.has(name)) refuseChanged(previous.get(name), await textOf(path));
+      });
       written.push(name);
     }
   }

@@ -3,6 +3,7 @@ import type { IncomingMessage } from "node:http";
 import type { AddressInfo } from "node:net";
 import { resolve } from "node:path";
 import type { Result } from "../problem.js";
+import { given } from "../values.js";
 import { gardenFolder, type GardenFolder } from "./garden-folder.js";
 import { loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
 import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
@@ -15,7 +16,7 @@ import { type Guard, isLoopback, routeOf } from "./route.js";
 import { keptSecret } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
 
-export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir"> {
+export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "pause"> {
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
   /** A line for each request, problem and change; none holds the secret. */
@@ -65,7 +66,8 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     if (guard.value.kind === "loopback") return links;
     return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
   };
-  const context: ShowContext = { source, stateDir, nowMs, linksTo };
+  const { pause } = options;
+  const context = { source, stateDir, nowMs, linksTo, ...given({ pause }) };
   const roots = options.gardens.map((path) => resolve(path));
   const folder = await gardenFolder(roots, context, log, options.lookMs);
   if (!folder.ok) return folder;

@@ -6,3 +6,4 @@ export {
   stageOn,
   type StageSpan,
 } from "./planting-life.js";
+export { ofThisYear } from "./this-year.js";

@@ -152,7 +152,7 @@ function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {
   return {
     day: usual,
     isBloom: true,
-    assumption: `${planting.id}: full bloom on ${usual}, usual for ${crop.name} in temperate gardens, as no \`bloom\` is given`,
+    assumption: `${planting.id}: full bloom on ${usual}, usual for ${crop.name} in temperate gardens, as no \`bloom\` of this season is given`,
   };
 }
 

@@ -12,10 +12,12 @@
  * and, in this order,
  * 1. batches are fewest;
  * 2. stock made but never given is least (mL, counted in whole hundredths);
- * 3. start days are latest: the first batch's, then the second's, and so on;
- * 4. ready days are latest, likewise;
- * 5. feedings poured from one new batch and then another are fewest.
- * Where all five are equal, earlier batches are the larger ones, so that the answer is unique.
+ * 3. days of missing slack are fewest: each batch is wished to be bottled `readyBeforeDays` before the
+ *    first feeding poured from it, and each day less counts one;
+ * 4. start days are latest: the first batch's, then the second's, and so on;
+ * 5. ready days are latest, likewise;
+ * 6. feedings poured from one new batch and then another are fewest.
+ * Where all six are equal, earlier batches are the larger ones, so that the answer is unique.
  *
  * A batch takes three visits: shells set out to dry, acid added, strained and bottled. Each is on a
  * day the grower is there; drying and reacting go on between. It may be used from the day it is
@@ -168,8 +170,10 @@ export interface Shortage {
   readonly day: Day;
   /** Of a new batch. */
   readonly ml: number;
+  /** The same for all feedings of a day. */
   readonly reason: ShortageReason;
-  readonly message: string;
+  /** The reason in words, and what helps. */
+  readonly why: string;
   readonly mend: string;
 }
 
@@ -187,7 +191,7 @@ export interface BottleChange {
 
 export interface Discard {
   readonly batch: string;
-  /** The last day on which what is left may be used up; today for a bottle already past it. */
+  /** The last day on which what is left may be used up; before today for a bottle already past it. */
   readonly useUpBy: Day;
   /** The first day from then on that the grower is there. */
   readonly doOn: Day;

@@ -22,6 +22,7 @@ export interface MakingRules {
   readonly dry_shells: Sourced<"days">;
   readonly reaction: Readonly<Record<Acid, Sourced<"days">>>;
   readonly longest_stand: Sourced<"days">;
+  readonly ready_before: Sourced<"days">;
   readonly smallest_batch: Sourced<"ml">;
   readonly batch_step: Sourced<"ml">;
   readonly batch_step_share: Sourced<"percent">;
@@ -37,6 +38,8 @@ export interface WayOfMaking {
   readonly longestStandDays: number;
   /** Use-by is this long after straining, and still a good day. */
   readonly shelfLifeDays: number;
+  /** A batch is wished to be bottled this long before it is first poured. */
+  readonly readyBeforeDays: number;
   readonly largestMl: number;
   readonly smallestMl: number;
   /** Batches are rounded up to a multiple of this, or of more of it: see {@link batchStepMl}. */
@@ -51,7 +54,10 @@ export interface WayOfMaking {
  * @param strengthGPerL calcium in a new batch as poured (shaken or clear), g/L
  */
 export function wayOfMaking(
-  settings: Pick<StockSettings, "acid" | "keep" | "bottleMl" | "largestBatchMl">,
+  settings: Pick<
+    StockSettings,
+    "acid" | "keep" | "bottleMl" | "largestBatchMl" | "readyBeforeDays"
+  >,
   rules: MakingRules,
   strengthGPerL: number,
 ): WayOfMaking {
@@ -62,6 +68,7 @@ export function wayOfMaking(
     reactionDays,
     longestStandDays: Math.max(reactionDays, rules.longest_stand.days),
     shelfLifeDays: rules.shelf_life[settings.keep].days,
+    readyBeforeDays: settings.readyBeforeDays ?? rules.ready_before.days,
     largestMl,
     smallestMl: Math.min(rules.smallest_batch.ml, largestMl),
     stepMl: rules.batch_step.ml,
@@ -80,14 +87,12 @@ export function timesOfMaking(
 }
 
 /**
- * What batches are rounded up to: a multiple of `stepMl`, near `stepShare` of the largest batch that
- * can be of use.
- *
- * @param neededMl all that new batches are to give
+ * What batches are rounded up to: a multiple of `stepMl`, near `stepShare` of the largest batch. It
+ * turns on the way of making alone: were it to turn on what the season still needs, a batch would
+ * change its volume from day to day.
  */
-export function batchStepMl(making: WayOfMaking, neededMl: number): number {
-  const largestMl = Math.min(making.largestMl, neededMl);
-  return making.stepMl * Math.max(1, Math.round((largestMl * making.stepShare) / making.stepMl));
+export function batchStepMl({ largestMl, stepMl, stepShare }: WayOfMaking): number {
+  return stepMl * Math.max(1, Math.round((largestMl * stepShare) / stepMl));
 }
 
 /** The last day on which a batch may be used: the grower's own, or the usual keeping time. */

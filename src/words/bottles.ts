@@ -72,24 +72,30 @@ export function useByWhenKept(useBy: Readonly<Record<KeptIn, Day>>): string {
   return `${dayText(useBy.shelf)} on the shelf, ${dayText(useBy.fridge)} in the fridge`;
 }
 
-/** The grower was not there on its last day. */
-function isPast({ doOn, useUpBy }: Discard): boolean {
-  return doOn > useUpBy;
+/** Its last day is over, or the grower is not there on it. */
+function isPast({ doOn, useUpBy }: Discard, today: Day = useUpBy): boolean {
+  return doOn > useUpBy || today > useUpBy;
 }
 
 /** As a job on its day. */
-export function useUpJob<T>(say: Say<T>, discard: Discard, batch: T, amounts: Amounts): T {
+export function useUpJob<T>(
+  say: Say<T>,
+  discard: Discard,
+  batch: T,
+  amounts: Amounts,
+  today: Day,
+): T {
   const left = totalStockText(discard.ml, amounts);
   const last = shortDate(discard.useUpBy);
-  return isPast(discard)
-    ? say`Throw away what is left of ${batch} (${left}): its use-by day was ${last}`
+  return isPast(discard, today)
+    ? say`Throw away what is left of ${batch} (${left}): past its day since ${last}`
     : say`Use up or throw away what is left of ${batch} (${left}), by ${last}`;
 }
 
 /** @example "Use up or throw away today: batch-2027-05-12 (45 mL)" */
 export function useUpSummary(discards: readonly Discard[], amounts: Amounts): string {
   const open = discards.filter((discard) => !isPast(discard));
-  const past = discards.filter(isPast);
+  const past = discards.filter((discard) => isPast(discard));
   const named = (some: readonly Discard[]) =>
     some.map(({ batch, ml }) => `${batch} (${totalStockText(ml, amounts)})`).join(", ");
   return [
@@ -108,13 +114,18 @@ export function useUpInFull(discard: Discard, amounts: Amounts): string {
 }
 
 /** The same among the lines of a season's plan. */
-export function leftOver({ batch, ml, useUpBy }: Discard, amounts: Amounts): string {
-  return `${batch}: ${totalStockText(ml, amounts)} is left over; use it up by ${shortDate(useUpBy)}, or throw it away`;
+export function leftOver(discard: Discard, amounts: Amounts, today: Day): string {
+  const { batch, ml, useUpBy } = discard;
+  const left = `${batch}: ${totalStockText(ml, amounts)}`;
+  return today > useUpBy
+    ? `${left}: throw away, past its day since ${shortDate(useUpBy)}`
+    : `${left} is left over; use it up by ${shortDate(useUpBy)}, or throw it away`;
 }
 
 /** The same among the lines of a report on batches. */
-export function leftToUseUp(discard: Discard, amounts: Amounts): string {
+export function leftToUseUp(discard: Discard, amounts: Amounts, today: Day): string {
   const { batch, ml, useUpBy, doOn } = discard;
+  if (today > useUpBy) return leftOver(discard, amounts, today);
   const back = isPast(discard) ? `; you are back on ${dayText(doOn)}` : "";
   return `${batch}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy)}${back}`;
 }

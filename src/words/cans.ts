@@ -5,6 +5,7 @@ import {
   litersPerImperialGallon,
   litersPerUsGallon,
   type Route,
+  stockText,
   type Vessel,
 } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
@@ -73,6 +74,13 @@ function andFromEach(fill: CanFill): string {
 
 function each({ count }: CanFill): string {
   return count > 1 ? " each" : "";
+}
+
+export const tooLittleStock = "too little stock";
+
+/** `too little stock: 30 mL missing` */
+export function missingStock(ml: number, amounts: Amounts): string {
+  return `${tooLittleStock}: ${stockText(ml, amounts)} missing`;
 }
 
 /** `Soil drench, 2.5 mL of stock to the litre` */

@@ -37,10 +37,12 @@ export {
   fillWords,
   fromEach,
   fullVessel,
+  missingStock,
   mixTitle,
   moreCans,
   ofStockInWater,
   stockInEach,
+  tooLittleStock,
   tripTotal,
 } from "./cans.js";
 export {

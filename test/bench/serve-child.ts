@@ -11,6 +11,7 @@ import type { AddressInfo } from "node:net";
 import type * as Load from "../../src/cli/load.js";
 import type * as Dates from "../../src/dates.js";
 import type * as Serve from "../../src/serve/index.js";
+import type * as Values from "../../src/values.js";
 
 /** What the parent asks for, each answered by one message. */
 export type Asked =
@@ -34,6 +35,7 @@ const load = <T>(path: string): Promise<T> => import(`${dist}/${path}.js`) as Pr
 const { batchedLines, gardenSource, serveGardens } = await load<typeof Serve>("serve/index");
 const { loadGarden } = await load<typeof Load>("cli/load");
 const { day } = await load<typeof Dates>("dates");
+const { given } = await load<typeof Values>("values");
 
 const nowMs = Date.UTC(2027, 2, 1, 12);
 const shell = {
@@ -42,14 +44,17 @@ const shell = {
   readStdin: () => Promise.reject(new Error("nothing to read")),
   today: () => day("2027-03-01"),
   now: () => new Date(nowMs).toISOString(),
+  pause: () => Promise.resolve(),
   localTimezone: "Etc/UTC",
   color: false,
   progress: false,
 };
 const source = gardenSource({
-  loadPlan: async (file) => {
-    const loaded = await loadGarden(file, shell);
-    return loaded.ok ? { ok: true, value: loaded.value.plan } : loaded;
+  loadPlan: async (file, { previous }) => {
+    const loaded = await loadGarden(file, shell, { served: previous ?? "" });
+    if (!loaded.ok) return loaded;
+    const { plan, earlier } = loaded.value;
+    return { ok: true, value: { plan, ...given({ previous: earlier?.text }), notices: [] } };
   },
 });
 
@@ -59,7 +64,6 @@ const started = await serveGardens({
   gardens: [folder],
   source,
   stateDir,
-  version: "bench",
   nowMs: () => nowMs,
   // To a file, as a service does.
   log: batchedLines((text) => process.stderr.write(text)).log,

@@ -159,7 +159,13 @@ describe.each(["import", "subscription"] as const)("a past entry of a file for %
 
   describe("of which nothing was given", () => {
     const missed = [
-      { day: day(june8), bed: "south", bedName: "South bed", plantings: ["Tomatoes"] },
+      {
+        day: day(june8),
+        bed: "south",
+        bedName: "South bed",
+        plantings: ["Tomatoes"],
+        why: "log" as const,
+      },
     ];
     const next = over(published, planOf([], { missed }));
 

@@ -161,13 +161,13 @@ describe("warnings in the calendar", () => {
     expect(events.map(({ summary }) => summary)).toEqual(["toms go unfed; twice"]);
   });
 
-  it("remind only in an all-day garden, where reminders count from midnight", () => {
+  it("remind as all-day entries do: in the morning where the garden has its own time", () => {
     const rest = { rounds: [], warnings: [aWarning({ day: day("2027-07-15") })] };
     const reminders = (garden: object) =>
       planEvents(aPlan({ ...rest, garden: { calendar: wishes, ...garden } }))[0]
         ?.remindersMinBefore;
     expect(reminders({})).toEqual([-480]);
-    expect(reminders({ timeOfDay: "18:30" })).toEqual([]);
+    expect(reminders({ timeOfDay: "18:30" })).toEqual([-480]);
   });
 
   it("without a day are left to the plan", () => {
@@ -237,7 +237,7 @@ describe("bottles", () => {
   };
 
   it("that are new show in summary and description, with their strength and the one before", () => {
-    const stock = aSeasonStock({ changes: [{ ...change, from: "B1" }], draws: [draw] });
+    const stock = aSeasonStock({ changes: [{ ...change, from: "B1", wasGPerL: 17 }], draws: [draw] });
     const [event] = planEvents(aPlan({ rounds: [aRound({ beds: [pouring("B2")] })], stock }));
     expect(event?.summary).toMatch(/; new bottle B2$/);
     expect(event?.description[0]).toBe(
@@ -259,8 +259,22 @@ describe("bottles", () => {
   });
 
   it("that do not reach show in the summary", () => {
-    const warnings = [aWarning({ code: "stock-short-away", bed: "south", day: day("2027-06-12") })];
-    expect(planEvents(aPlan({ warnings }))[0]?.summary).toMatch(/; too little stock$/);
+    const rounds = [aRound({ beds: [aBedRound({ mixes: [aMix({ shortMl: 30 })] })] })];
+    const [event] = planEvents(aPlan({ rounds }));
+    expect(event?.summary).toMatch(/; too little stock$/);
+    expect(event?.description).toContain("- too little stock: 30 mL missing");
+  });
+
+  it("that do not reach show in the entry of their bed alone", () => {
+    const short = aBedRound({ mixes: [aMix({ shortMl: 30 })] });
+    const beds = [aBedRound({ bed: "north", bedName: "North bed" }), short];
+    const warnings = [aWarning({ code: "stock-short-away", day: day("2027-06-12") })];
+    const events = planEvents(aPlan({ rounds: [aRound({ beds })], warnings, garden: byBed }));
+    for (const { summary, description } of events) {
+      const isShort = summary.includes("South bed");
+      expect(summary.includes("too little stock")).toBe(isShort);
+      expect(description.some((line) => line.startsWith("Warning: "))).toBe(isShort);
+    }
   });
 
   it("are shaken or poured clear, as the garden does", () => {

@@ -174,7 +174,7 @@ describe("with a garden file", () => {
     expect(making?.shortages.length).toBeGreaterThan(0);
     const text = await page(path, "--today", "2027-06-20");
     expect(text).toMatch(/eggshells short: at 1 a week saving had to begin on \d{4}-\d\d-\d\d/);
-    expect(text).toContain("No stock for");
+    expect(text).toContain("Too little stock");
   });
 
   test("plans from --today: batches are never begun before it", async () => {

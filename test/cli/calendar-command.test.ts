@@ -2,11 +2,11 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSy
 import { join } from "node:path";
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
-import { feedingDays } from "../../src/calendar/earlier-calendar.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { writeText } from "../../src/cli/files.js";
 import { type GardenDiffers, gardenText, planted } from "../support/a-garden.js";
 import { eventsIn, valueOf } from "../support/ics.js";
+import { feedingDaysIn } from "../support/calendars.js";
 import { cli, examplePath, examples, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 describe.each(examples)("the calendar of the example %s", (name) => {
@@ -304,7 +304,7 @@ test("over an earlier file, an edit of one planting leaves the rounds of the oth
   const edited = garden.replace("transplanted: 2027-05-20", "transplanted: 2027-05-13");
   const daysAfter = async (text: string, to: string): Promise<string[]> => {
     expect(await cli(["calendar", "-", "--out", to], { stdin: text })).toMatchObject({ code: 0 });
-    return feedingDays(readFileSync(to, "utf8"));
+    return feedingDaysIn(readFileSync(to, "utf8"));
   };
   const before = await daysAfter(garden, out);
   const { stdout } = await cli(["changes", out, "-", "--json"], { stdin: edited });

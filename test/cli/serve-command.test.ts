@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ICAL from "ical.js";
 import { afterEach, describe, expect, test } from "vitest";
-import { feedingDays } from "../../src/calendar/earlier-calendar.js";
+import { feedingDaysIn } from "../support/calendars.js";
 import { cli, examplePath, scratchFolder } from "../support/run-cli.js";
 
 const bin = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
@@ -95,7 +95,7 @@ describe("publish", () => {
     const days = async (text: string): Promise<string[]> => {
       writeFileSync(file, text);
       expect(await cli(["publish", folder, file])).toMatchObject({ code: 0 });
-      return feedingDays(readFileSync(join(folder, "plot.ics"), "utf8"));
+      return feedingDaysIn(readFileSync(join(folder, "plot.ics"), "utf8"));
     };
     const before = await days(garden);
     const edited = garden.replace("transplanted: 2027-05-20", "transplanted: 2027-05-13");

@@ -1,17 +1,15 @@
-/** Days of an earlier plan or calendar, given to the next plan to keep. */
+/** Published days, given to the next plan to keep. */
 import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
 import { readFileSync } from "node:fs";
-import { calendarText } from "../../src/calendar/calendar-text.js";
-import { feedingDays } from "../../src/calendar/earlier-calendar.js";
+import { daysTold } from "../../src/calendar/earlier-calendar.js";
 import { addDays, type Day } from "../../src/dates.js";
 import { planGarden } from "../../src/plan-garden.js";
 import type { Published } from "../../src/published/published.js";
-import { publishedBy } from "../../src/season/published-by.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
 import { daysFed } from "../support/a-garden.js";
-import { aBedRound, aFeeding, aMix, anOtherFeed, aPlan, aRound } from "../support/a-plan.js";
+import { earlierOf, textOf } from "../support/calendars.js";
 
 interface Edited {
   readonly feeding: { days?: string[] };
@@ -20,10 +18,10 @@ interface Edited {
 const text = readFileSync(new URL("../../examples/back-garden.yaml", import.meta.url), "utf8");
 const tables = loadTables();
 
-function planOf(edit: (garden: Edited) => void, keep?: Published): Plan {
+function planOf(edit: (garden: Edited) => void, published?: Published): Plan {
   const garden = parse(text) as Edited;
   edit(garden);
-  const options = { today: "2027-03-01", ...(keep === undefined ? {} : { keep }) };
+  const options = { today: "2027-03-01", ...(published === undefined ? {} : { published }) };
   const plan = planGarden(stringify(garden), tables, options);
   if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
   return plan.value;
@@ -51,7 +49,7 @@ describe("an earlier plan kept", () => {
   test("one planting set out a week sooner moves feedings of others, unless their days are kept", () => {
     const sooner = later("toms", -7);
     expect(othersMoved(planOf(sooner), "toms")).not.toEqual([]);
-    const kept = planOf(sooner, publishedBy(before, 0));
+    const kept = planOf(sooner, before.published);
     expect(othersMoved(kept, "toms")).toEqual([]);
     expect(daysFed(kept)).not.toEqual(daysFed(before));
   });
@@ -61,7 +59,7 @@ describe("an earlier plan kept", () => {
     for (const id of fed)
       for (const days of [-7, 9]) {
         const free = planOf(later(id, days));
-        const kept = planOf(later(id, days), publishedBy(before, 0));
+        const kept = planOf(later(id, days), before.published);
         expect(kept.totals.rounds, `${id} ${days}`).toBe(free.totals.rounds);
         afresh += othersMoved(free, id).length;
         keeping += othersMoved(kept, id).length;
@@ -70,54 +68,13 @@ describe("an earlier plan kept", () => {
   });
 
   test("changes nothing where nothing has changed", () => {
-    expect(planOf(anyDay, publishedBy(before, 0)).rounds).toEqual(before.rounds);
+    expect(planOf(anyDay, before.published).rounds).toEqual(before.rounds);
   });
 
   test("of a calendar its days alone", () => {
-    const calendar = calendarText(before);
-    if (!calendar.ok) throw new Error("a first calendar has no problems");
-    expect(feedingDays(calendar.value)).toEqual(before.rounds.map(({ day }) => day));
-    const kept = planOf(later("toms", -7), { days: feedingDays(calendar.value), extraRounds: 0 });
+    const told = daysTold(earlierOf(textOf(before)));
+    expect(told.rounds.map(({ day }) => day)).toEqual(before.rounds.map(({ day }) => day));
+    const kept = planOf(later("toms", -7), told);
     expect(othersMoved(kept, "toms")).toEqual([]);
   });
 });
-
-describe("what a plan has published", () => {
-  const published = publishedBy(
-    aPlan({
-      rounds: [
-        aRound({ day: "2027-06-12" as Day }),
-        aRound({ day: "2027-06-19" as Day, beds: [], feeds: [anOtherFeed()] }),
-        aRound({
-          day: "2027-06-26" as Day,
-          beds: [
-            aBedRound({
-              mixes: [
-                aMix(),
-                aMix({ route: "foliar", feedings: [aFeeding(), aFeeding({ planting: "kale" })] }),
-              ],
-            }),
-          ],
-        }),
-      ],
-    }),
-    2,
-  );
-
-  test("is the days of its calcium rounds, and of each planting by route", () => {
-    expect(published.days).toEqual(["2027-06-12", "2027-06-26"]);
-    expect(Object.fromEntries(published.feedings ?? [])).toEqual({
-      "toms/drench": ["2027-06-12", "2027-06-26"],
-      "toms/foliar": ["2027-06-26"],
-      "kale/foliar": ["2027-06-26"],
-    });
-    expect(published.extraRounds).toBe(2);
-  });
-});
-
-test.each(["", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nEND:VCALENDAR\r\n", "no calendar at all"])(
-  "a text that is no calendar of ours has no days to keep: %j",
-  (calendar) => {
-    expect(feedingDays(calendar)).toEqual([]);
-  },
-);

@@ -54,6 +54,10 @@ describe("the half of the earth", () => {
       const bloom = "2027-05-01";
       expect(half({ timezone, ...planted({ ...apple, bloom }) })).toBe("north");
     });
+
+    test("is asked for where the bloom given may be of a year that is over", () => {
+      expect(asked(planted({ ...apple, bloom: "2026-05-01" }))).toEqual(["hemisphere 3:11"]);
+    });
   });
 });
 

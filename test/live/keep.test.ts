@@ -1,34 +1,44 @@
 import { describe, expect, test } from "vitest";
-import { calendarText } from "../../src/calendar/calendar-text.js";
-import { feedingDays } from "../../src/calendar/earlier-calendar.js";
+import { daysTold } from "../../src/calendar/earlier-calendar.js";
 import { addDays, day } from "../../src/dates.js";
-import type { Published } from "../../src/published/published.js";
-import { publishedBy } from "../../src/season/published-by.js";
+import { nothingPublished, type Published } from "../../src/published/published.js";
 import type { Plan } from "../../src/season/season-plan.js";
+import { aPublishedRound } from "../support/a-published.js";
+import { earlierOf, textOf } from "../support/calendars.js";
 import { cli, examplePath, examples, scratchFile } from "../support/run-cli.js";
 import { aheadDays, growing, planOn } from "./a-live-garden.js";
 
 const today = "2027-03-01";
 
 /** What a file of an earlier plan tells. */
-function publishedOf(plan: Plan, as: "plan" | "calendar"): Published {
-  if (as === "plan") return publishedBy(plan, 0);
-  const calendar = calendarText(plan, {});
-  if (!calendar.ok) throw new Error("no calendar");
-  return { days: feedingDays(calendar.value), extraRounds: 0 };
+function publishedOf(plan: Plan, as: "plan" | "calendar" | "calendar without a record"): Published {
+  if (as === "plan") return plan.published;
+  const calendar = earlierOf(textOf(plan), plan.garden.id);
+  return as === "calendar" ? (calendar.published ?? nothingPublished) : daysTold(calendar);
 }
+
+const toldOn = (days: readonly string[], of: { readonly isKnown: boolean }): Published => ({
+  ...nothingPublished,
+  rounds: days.map((on) => ({
+    ...aPublishedRound(on, { first: today }),
+    ...(of.isKnown ? {} : { mixes: [] }),
+  })),
+});
 
 const daysOf = (plan: Plan): string[] => plan.rounds.map((round) => round.day);
 
-describe.each(["plan", "calendar"] as const)("with an earlier %s", (as) => {
-  test("of the same garden nothing moves", () => {
-    const earlier = planOn(today, growing({}, { id: "more", transplanted: "2027-05-01" }));
-    const again = planOn(today, growing({}, { id: "more", transplanted: "2027-05-01" }), {
-      keep: publishedOf(earlier, as),
+describe.each(["plan", "calendar", "calendar without a record"] as const)(
+  "with an earlier %s",
+  (as) => {
+    test("of the same garden nothing moves", () => {
+      const earlier = planOn(today, growing({}, { id: "more", transplanted: "2027-05-01" }));
+      const again = planOn(today, growing({}, { id: "more", transplanted: "2027-05-01" }), {
+        published: publishedOf(earlier, as),
+      });
+      expect(again.rounds).toEqual(earlier.rounds);
     });
-    expect(again.rounds).toEqual(earlier.rounds);
-  });
-});
+  },
+);
 
 describe("days that the plan alone would not choose", () => {
   const earlier = planOn(today);
@@ -36,17 +46,15 @@ describe("days that the plan alone would not choose", () => {
   const moved = daysOf(earlier).map((on, i) => addDays(day(on), i === 0 ? 0 : 1));
 
   test("are kept where the windows allow them, at no round more", () => {
-    const byDays = planOn(today, {}, { keep: { days: moved, extraRounds: 0 } });
-    expect(daysOf(byDays)).toEqual(moved);
-    const feedings = new Map([["toms/drench", moved]]);
-    const byFeedings = planOn(today, {}, { keep: { days: [], feedings, extraRounds: 0 } });
-    expect(daysOf(byFeedings)).toEqual(moved);
+    for (const isKnown of [true, false])
+      expect(daysOf(planOn(today, {}, { published: toldOn(moved, { isKnown }) }))).toEqual(moved);
   });
 
   test("cost no more rounds than are allowed for them", () => {
     const days = moved.flatMap((on) => [on, addDays(on, 5)]);
+    const published = toldOn(days, { isKnown: false });
     const roundsAt = (extraRounds: number): number =>
-      planOn(today, {}, { keep: { days, extraRounds } }).rounds.length;
+      planOn(today, {}, { published, extraRounds }).rounds.length;
     expect(roundsAt(0)).toBe(earlier.rounds.length);
     expect(roundsAt(1)).toBeLessThanOrEqual(earlier.rounds.length + 1);
     expect(roundsAt(2)).toBeLessThanOrEqual(earlier.rounds.length + 2);
@@ -58,23 +66,26 @@ test("adding a planting moves no round of others unless that saves one", () => {
   for (const transplanted of dates) {
     const earlier = planOn(today);
     const beds = growing({}, { id: "more", transplanted });
-    const kept = planOn(today, beds, { keep: publishedBy(earlier, 0) });
+    const kept = planOn(today, beds, { published: earlier.published });
     const free = planOn(today, beds);
     expect(kept.rounds.length).toBe(free.rounds.length);
     if (aheadDays(kept).join() !== aheadDays(earlier).join()) {
       // What moved was worth a round.
-      const wasKept = planOn(today, beds, { keep: publishedBy(earlier, 3) });
+      const wasKept = planOn(today, beds, { published: earlier.published, extraRounds: 3 });
       expect(aheadDays(wasKept)).toEqual(aheadDays(earlier));
       expect(wasKept.rounds.length).toBeGreaterThan(kept.rounds.length);
     }
   }
 });
 
-test("days of the past are not asked for again", () => {
+test("a published day of the past is fed once, on the day that the log gives", () => {
   const earlier = planOn(today);
-  const log = [{ on: "2027-06-20", planting: "toms" }];
-  const plan = planOn("2027-06-24", { log }, { keep: publishedBy(earlier, 0) });
-  expect(daysOf(plan).filter((on) => on < "2027-06-24")).toEqual(["2027-06-20"]);
+  const [first = ""] = daysOf(earlier);
+  const on = addDays(day(first), 2);
+  const log = [{ on, planting: "toms" }];
+  const now = addDays(on, 4);
+  const plan = planOn(now, { log }, { published: earlier.published });
+  expect(daysOf(plan).filter((one) => one < now)).toEqual([on]);
 });
 
 test.each(examples)(

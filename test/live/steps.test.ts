@@ -1,4 +1,7 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { addDays, day as calendarDay } from "../../src/dates.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText } from "../support/a-garden.js";
 import { cli, scratchFile } from "../support/run-cli.js";
@@ -60,4 +63,150 @@ test("a batch that the log names and the file does not list is warned of, and co
   ]);
   expect(fedOf(plan)[0]?.mix).toMatchObject({ given: true, stockMl: 30 });
   expect(plan.stock?.inHand).toMatchObject([{ id: "B1", leftMl: 1000 }]);
+});
+
+/** A garden file of its own, with a comment before its end. */
+function aFile(differs: object = {}): string {
+  const text = gardenText({ ...growing({}, { id: "more" }), ...differs });
+  return scratchFile("garden.yaml", `${text}# the end\n`);
+}
+
+interface Written {
+  readonly log?: object[];
+  readonly stock?: { readonly batches?: object[] };
+}
+const fileText = (path: string): string => readFileSync(path, "utf8");
+const written = (path: string): Written => parse(fileText(path)) as Written;
+
+interface Log {
+  readonly code: number;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+async function log(path: string, today: string, ...argv: string[]): Promise<Log> {
+  const before = fileText(path);
+  const result = await cli(["log", path, ...argv], { today });
+  // Whatever is written, comments stay.
+  expect(fileText(path)).toContain("# the end");
+  if (result.code !== 0) expect(fileText(path)).toBe(before);
+  return result;
+}
+async function logged(path: string, today: string, ...argv: string[]): Promise<string> {
+  const { code, stdout, stderr } = await log(path, today, ...argv);
+  expect({ code, stderr }).toEqual({ code: 0, stderr: `${path}: written\n` });
+  return stdout;
+}
+async function roundsOf(path: string, today = "2027-05-15"): Promise<string[]> {
+  const { stdout } = await cli(["plan", path, "--json"], { today });
+  const { rounds } = JSON.parse(stdout) as Plan;
+  return rounds.filter(({ beds }) => beds.length > 0).map(({ day }) => day);
+}
+
+describe("log --missed", () => {
+  test("writes that the round was not given, and no stock leaves a bottle", async () => {
+    const path = aFile(inHand);
+    const [day = ""] = await roundsOf(path);
+    await logged(path, day, "--missed");
+    expect(written(path).log).toEqual([{ on: day, missed: true }]);
+    const { stderr } = await log(path, day, "--missed");
+    expect(stderr).toContain(`the log holds that already (${day}, the round, missed)`);
+    expect(written(path).log).toHaveLength(1);
+  });
+
+  test("a day later stands on the day of the round, for a planting or a bed alone", async () => {
+    const path = aFile(inHand);
+    const [day = ""] = await roundsOf(path);
+    const next = addDays(calendarDay(day), 1);
+    await logged(path, next, "--missed", "--planting", "toms");
+    expect(written(path).log).toEqual([{ on: day, planting: "toms", missed: true }]);
+  });
+
+  test("on a day without a round is refused, with the nearest", async () => {
+    const path = aFile(inHand);
+    const [day = ""] = await roundsOf(path);
+    const { code, stderr } = await log(path, "2027-07-01", "--missed", "--on", "2027-04-20");
+    expect(code).toBe(2);
+    expect(stderr).toContain(`no round is planned on 2027-04-20; the nearest are on ${day}`);
+  });
+
+  test("after some of the round was given is written of the others", async () => {
+    const path = aFile(inHand);
+    const [day = ""] = await roundsOf(path);
+    await logged(path, day, "--planting", "toms");
+    await logged(path, day, "--missed");
+    expect(written(path).log?.slice(1)).toEqual([{ on: day, planting: "more", missed: true }]);
+  });
+
+  test("of another feed is written with its name", async () => {
+    const path = aFile({ feeds: [{ name: "nettle", every: "14 days", rate: "5 mL per L" }] });
+    await logged(path, "2027-06-01", "--missed", "--feed", "nettle");
+    expect(written(path).log).toEqual([{ on: "2027-06-01", missed: true, feed: "nettle" }]);
+  });
+});
+
+describe("a feeding a day late", () => {
+  test("has the amounts of its round, and its day where a calendar tells of it", async () => {
+    const path = aFile({ ...inHand, calendar: { file: "weir.ics" } });
+    const [day = ""] = await roundsOf(path);
+    const next = addDays(calendarDay(day), 1);
+    await logged(path, next);
+    expect(written(path).log).toMatchObject([
+      { on: next, round: day, planting: "more", batch: "B1" },
+      { on: next, round: day, planting: "toms", batch: "B1" },
+    ]);
+    const { code, stderr } = await log(path, next, "--on", day, "--planting", "toms");
+    expect(code).toBe(0);
+    expect(stderr).toContain(`the log holds that already (${next}, toms,`);
+  });
+});
+
+describe("the same feeding twice", () => {
+  test.each([
+    [
+      ["--planting", "toms"],
+      ["--planting", "toms"],
+    ],
+    [
+      ["--planting", "toms", "--stock", "30 mL"],
+      ["--planting", "toms", "--stock", "30 mL"],
+    ],
+    [
+      ["--planting", "toms", "--stock", "30 mL"],
+      ["--planting", "toms", "--stock", "35 mL"],
+    ],
+    [
+      ["--bed", "south"],
+      ["--bed", "south"],
+    ],
+    [
+      ["--bed", "south", "--stock", "45 mL"],
+      ["--bed", "south", "--stock", "45 mL"],
+    ],
+    [[], ["--bed", "south"]],
+    [[], ["--planting", "more"]],
+    [["--bed", "south", "--stock", "45 mL"], []],
+  ])("as %j and then %j is noticed, and nothing is written", async (first, second) => {
+    const path = aFile(inHand);
+    const [day = ""] = await roundsOf(path);
+    await logged(path, day, ...first);
+    const once = fileText(path);
+    const { code, stdout, stderr } = await log(path, day, ...second);
+    expect({ code, stdout }).toEqual({ code: 0, stdout: "" });
+    expect(stderr).toMatch(/the log holds .* already.*nothing was written/);
+    expect(fileText(path)).toBe(once);
+  });
+
+  test("is written where it was given again", async () => {
+    const path = aFile(inHand);
+    await logged(path, "2027-06-20", "--planting", "toms", "--stock", "30 mL");
+    await logged(path, "2027-06-20", "--planting", "toms", "--stock", "10 mL", "--again");
+    expect(written(path).log).toMatchObject([{ stock: "30 mL" }, { stock: "10 mL" }]);
+  });
+
+  test("of another feed is noticed too", async () => {
+    const path = aFile({ feeds: [{ name: "nettle", every: "14 days", rate: "5 mL per L" }] });
+    await logged(path, "2027-06-01", "--feed", "nettle");
+    const { stderr } = await log(path, "2027-06-01", "--feed", "nettle");
+    expect(stderr).toContain("for a second feeding of that day give --again");
+  });
 });

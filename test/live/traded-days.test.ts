@@ -19,7 +19,7 @@ describe("a feeding that is late", () => {
 
   test("because no feeding day lay in its window says so", async () => {
     expect(await warned(saturdays({ from: "2027-06-10", to: "2027-06-18" }))).toContain(
-      "toms (courgette): no feeding day falls from 2027-06-08 to 2027-06-18; it is fed on 2027-06-19, 1 day late",
+      "toms (courgette): no feeding day falls from 2027-06-08 to 2027-06-18, and you are away from 2027-06-10 to 2027-06-18; it is fed on 2027-06-19, 1 day late",
     );
   });
 });

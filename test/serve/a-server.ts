@@ -3,11 +3,12 @@ import { Agent, type IncomingHttpHeaders, request } from "node:http";
 import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { readEarlierCalendar } from "../../src/calendar/earlier-calendar.js";
 import { day } from "../../src/dates.js";
 import type { Problem, Result } from "../../src/problem.js";
-import type { Plan } from "../../src/season/season-plan.js";
-import { gardenSource } from "../../src/serve/garden-source.js";
+import { type AsOf, gardenSource, type PlannedGarden } from "../../src/serve/garden-source.js";
 import { type GardenServer, serveGardens, type ServeOptions } from "../../src/serve/serve.js";
+import { given } from "../../src/values.js";
 import { aPlan, aRound } from "../support/a-plan.js";
 
 /** A folder of its own, gone when the test ends. */
@@ -24,7 +25,8 @@ export function gardenText(name: string, ...days: string[]): string {
 
 /** Plans such a file as the real one would be planned; the page says what it was given. */
 export const testSource = gardenSource({
-  loadPlan: async (file) => planOf(file, await readFile(file, "utf8").catch(() => undefined)),
+  loadPlan: async (file, asOf) =>
+    planOf(file, await readFile(file, "utf8").catch(() => undefined), asOf),
   page: (plan, { today, problems, subscribe }) =>
     `<!doctype html><title>${plan.garden.name}</title><style>p{color:#123}</style><p>today ${today}</p>` +
     `<p>rounds ${plan.rounds.map((round) => round.day).join(" ")}</p>` +
@@ -32,7 +34,7 @@ export const testSource = gardenSource({
     `<p>${subscribe?.webcal ?? ""}</p>${subscribe?.qrSvg ?? ""}`,
 });
 
-function planOf(file: string, text: string | undefined): Result<Plan> {
+function planOf(file: string, text: string | undefined, { previous }: AsOf): Result<PlannedGarden> {
   const problem = (code: string): { ok: false; problems: Problem[] } => {
     const at = { line: 1, column: 1 };
     return { ok: false, problems: [{ code, file, at, message: code, mend: "mend it" }] };
@@ -41,7 +43,12 @@ function planOf(file: string, text: string | undefined): Result<Plan> {
   const [name, timezone, ...days] = text.trim().split(/\s+/);
   if (name === undefined || timezone === undefined || name === "broken") return problem("broken");
   const rounds = days.map((d) => aRound({ day: day(d) }));
-  return { ok: true, value: aPlan({ rounds, garden: { id: name, name, timezone } }) };
+  const plan = aPlan({ rounds, garden: { id: name, name, timezone } });
+  const isOurs = previous === undefined || readEarlierCalendar(previous, name).ok;
+  const goesOn = isOurs
+    ? { ...given({ previous }), notices: [] }
+    : { notices: ["the calendar begins anew"] };
+  return { ok: true, value: { plan, ...goesOn } };
 }
 
 export interface Running {
@@ -69,7 +76,6 @@ export async function aServer(
     gardens: [folder],
     source: testSource,
     stateDir,
-    version: "1.0.0",
     log,
     lookMs: 50,
     ...options,

@@ -2,6 +2,7 @@ import { readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promise
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { gardenPage } from "../../src/outputs/page/page.js";
+import type { GardenSource } from "../../src/serve/garden-source.js";
 import { type Published, publishGardens, type PublishOptions } from "../../src/serve/publish.js";
 import { aFolder, gardenText, testSource } from "./a-server.js";
 
@@ -53,6 +54,26 @@ describe("publishing gardens as files", () => {
     expect(again.written).toEqual([]);
     expect(again.unchanged).toHaveLength(5);
     expect(await times()).toEqual(before);
+  });
+
+  test("leaves a calendar alone that someone changes while the next one is made", async () => {
+    const { dir, put, publish, published } = await aPublisher({ "weir.yaml": weir });
+    await published();
+    const path = join(dir, "weir.ics");
+    const source: GardenSource = {
+      ...testSource,
+      load: async (...call) => {
+        const loaded = await testSource.load(...call);
+        await writeFile(path, "theirs");
+        return loaded;
+      },
+    };
+    await put("weir.yaml", gardenText("Weir", "2027-06-13"));
+    expect(await publish({ source })).toMatchObject({
+      ok: false,
+      problems: [{ message: expect.stringContaining("was changed meanwhile") as string }],
+    });
+    expect(await readFile(path, "utf8")).toBe("theirs");
   });
 
   test("the next day, writes pages only", async () => {

@@ -142,7 +142,7 @@ describe("a perennial", () => {
     const apple = life("apple", {});
     expect(apple.starts["flowering"]).toBe("2027-05-05");
     expect(apple.assumptions).toEqual([
-      "p: full bloom on 2027-05-05, usual for apple in temperate gardens, as no `bloom` is given",
+      "p: full bloom on 2027-05-05, usual for apple in temperate gardens, as no `bloom` of this season is given",
     ]);
   });
 

@@ -42,12 +42,14 @@ describe("rules of thumb for making stock", () => {
   });
 
   test("a batch is made to the next 10 mL, and to the next hundredth where more is made", () => {
-    const step = (largestBatchMl: number, neededMl: number): number =>
-      batchStepMl(wayOfMaking({ ...settings, largestBatchMl }, rules, 18), neededMl);
-    expect([10, 1000, 2000, 18_927].map((largest) => step(largest, 50_000))).toEqual([
-      10, 10, 20, 190,
-    ]);
-    expect([0, 1200, 3000].map((needed) => step(20_000, needed))).toEqual([10, 10, 30]);
+    const step = (largestBatchMl: number): number =>
+      batchStepMl(wayOfMaking({ ...settings, largestBatchMl }, rules, 18));
+    expect([10, 1000, 2000, 18_927].map(step)).toEqual([10, 10, 20, 190]);
+  });
+
+  test("bottled three days before it is first poured, or as the grower says", () => {
+    expect(wayOfMaking(settings, rules, 18).readyBeforeDays).toBe(3);
+    expect(wayOfMaking({ ...settings, readyBeforeDays: 0 }, rules, 18).readyBeforeDays).toBe(0);
   });
 
   test("the smallest batch is no larger than the largest the grower can make", () => {

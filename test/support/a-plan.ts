@@ -1,4 +1,5 @@
 import { addDays, day, type Day } from "../../src/dates.js";
+import { nothingPublished } from "../../src/published/index.js";
 import type {
   BedRound,
   CanFill,
@@ -25,6 +26,7 @@ export function aPlan(
     warnings: [],
     notes: [],
     assumptions: [],
+    published: nothingPublished,
     totals: {
       rounds: rounds.length,
       feedings: rounds

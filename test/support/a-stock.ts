@@ -37,6 +37,7 @@ export function aBatch(ready: string, differs: Partial<PlannedBatch> = {}): Plan
   const startOn = addDays(readyOn, -4);
   return {
     id: `batch-${readyOn}`,
+    number: 1,
     startOn,
     readyOn,
     useBy: addDays(readyOn, 90),

@@ -1,7 +1,12 @@
 import { calendarMeta } from "../../src/calendar/calendar-event.js";
 import { calendarFile } from "../../src/calendar/calendar-file.js";
 import { calendarText, type CalendarTextOptions } from "../../src/calendar/calendar-text.js";
-import { type EarlierCalendar, readEarlierCalendar } from "../../src/calendar/earlier-calendar.js";
+import {
+  daysTold,
+  type EarlierCalendar,
+  readEarlierCalendar,
+} from "../../src/calendar/earlier-calendar.js";
+import type { Day } from "../../src/dates.js";
 import type { Plan } from "../../src/season/season-plan.js";
 
 /** The text of a calendar that must be right. */
@@ -17,8 +22,13 @@ export function earlierOf(text: string, gardenId = "weir-cottage"): EarlierCalen
   return result.value;
 }
 
+/** The days of the rounds that stand in a calendar. */
+export function feedingDaysIn(text: string): Day[] {
+  return daysTold(earlierOf(text)).rounds.map(({ day }) => day);
+}
+
 /** What was read, written again. */
 export function rewritten(plan: Plan, text: string): string {
-  const { events, retired } = earlierOf(text);
-  return calendarFile(calendarMeta(plan), events, retired);
+  const { events, retired, published } = earlierOf(text);
+  return calendarFile(calendarMeta(plan), events, retired, published);
 }

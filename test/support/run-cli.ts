@@ -18,6 +18,8 @@ export interface World {
   readonly timezone?: string;
   readonly columns?: number;
   readonly color?: boolean;
+  /** Waits for a lock; a moment unless given. */
+  readonly pause?: () => Promise<void>;
   /** Standard error is a terminal. */
   readonly progress?: boolean;
 }
@@ -38,6 +40,7 @@ export async function cli(argv: readonly string[], world: World = {}): Promise<C
     },
     today: () => day(today),
     now: () => world.now ?? `${today}T08:00:00Z`,
+    pause: world.pause ?? (() => new Promise((resolve) => setImmediate(resolve))),
     localTimezone: world.timezone ?? "Europe/Dublin",
     color: world.color ?? false,
     progress: world.progress ?? false,

@@ -47,10 +47,10 @@ test("what is left is used up by its day, or thrown away after it", () => {
   const open = aDiscard("2027-08-10");
   const past = { ...open, doOn: day("2027-08-14") };
   const all = (discard: typeof open) => [
-    useUpJob(plain, discard, discard.batch, "metric"),
+    useUpJob(plain, discard, discard.batch, "metric", day("2027-08-01")),
     useUpSummary([discard], "metric"),
     useUpInFull(discard, "metric"),
-    leftToUseUp(discard, "metric"),
+    leftToUseUp(discard, "metric", day("2027-08-01")),
   ];
   const left = `${open.batch} (${open.ml} mL)`;
   expect(all(open)).toEqual([
@@ -60,7 +60,7 @@ test("what is left is used up by its day, or thrown away after it", () => {
     `${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027`,
   ]);
   expect(all(past)).toEqual([
-    `Throw away what is left of ${left}: its use-by day was 10 Aug`,
+    `Throw away what is left of ${left}: past its day since 10 Aug`,
     `Throw away: ${left}`,
     `${open.batch}: ${open.ml} mL left; its last day was 2027-08-10, so throw it away.`,
     `${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027; you are back on Sat 14 Aug 2027`,

@@ -16,7 +16,7 @@ export function makingSection(plan: Plan): Html | undefined {
   const jobs = makingJobs(plan);
   const cautions = stock.making.batches.length > 0 && cautionList(makingCautions);
   const body = html`<p>${seasonOfStock(stock, plan.totals.stockMl, plan.garden.amounts)}</p>
-    ${shortageBoxes(plan, stock)} ${lives.length > 0 && bottleTable(plan, lives)}
+    ${shellShortage(stock)} ${lives.length > 0 && bottleTable(plan, lives)}
     ${
       jobs.length > 0 &&
       html`<h3>What to do when</h3>
@@ -58,11 +58,12 @@ function bottleTable({ garden }: Plan, lives: readonly BottleLife[]): Html {
   </table>`;
 }
 
-function shortageBoxes(plan: Plan, { making }: SeasonStock): Html {
+/** What feedings lack stock is among the warnings of the plan. */
+function shellShortage({ making }: SeasonStock): Html | undefined {
   const { shortage } = making.shells;
-  // The same is often among the warnings of the plan, where it is told once.
-  const lines = [...(shortage ? [shortage] : []), ...making.shortages].filter(
-    ({ message }) => !plan.warnings.some((warning) => warning.message === message),
-  );
-  return html`${lines.map(({ message, mend }) => html`<p class="warning"><b>Short:</b> <span dir="auto">${message}</span> <span class="mend">What helps: ${mend}</span></p>`)}`;
+  if (shortage === undefined) return undefined;
+  return html`<p class="warning">
+    <b>Short:</b> <span dir="auto">${shortage.message}</span>
+    <span class="mend">What helps: ${shortage.mend}</span>
+  </p>`;
 }

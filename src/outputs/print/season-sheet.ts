@@ -18,6 +18,7 @@ import {
   humilityCautions,
   keepingCautions,
   makingCautions,
+  missingStock,
   otherFeedOnSheet,
   plantingWords,
   shortDay,
@@ -125,16 +126,18 @@ function roundRows(plan: Plan, round: Round): Html {
 }
 
 function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): Html {
-  const pours = (mix.pours ?? []).map(
-    ({ batch, ml }) =>
-      html`${nameHtml(batch)}${(mix.pours ?? []).length > 1 && `, ${stockText(ml, plan.garden.amounts)}`}`,
+  const { shortMl, pours = [] } = mix;
+  const { amounts } = plan.garden;
+  const bottles = pours.map(
+    ({ batch, ml }) => html`${nameHtml(batch)}${pours.length > 1 && `, ${stockText(ml, amounts)}`}`,
   );
+  const short = shortMl === undefined ? [] : [missingStock(shortMl, amounts)];
   return html`<tr>
     <td>${box(done, "bed")}</td>
     <td>${nameHtml(bedName)}</td>
     <td>${joined(mix.feedings.map(plantName), ", ")}</td>
     <td>${fillsCell(mix.fills, vesselOf(mix.route))}</td>
-    <td>${joined(pours, html`<br />`)}</td>
+    <td>${joined([...bottles, ...short], html`<br />`)}</td>
   </tr>`;
 }
 

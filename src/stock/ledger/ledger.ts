@@ -1,5 +1,5 @@
 /** Which feeding is poured from which bottle, and what becomes of every millilitre. */
-import { type Day, type DaySpan, later } from "../../dates.js";
+import type { Day, DaySpan } from "../../dates.js";
 import { byText, given } from "../../values.js";
 import type {
   AccountLine,
@@ -147,8 +147,8 @@ export function closeBooks(
     const leftMl = ledgerMl(filledMl - givenMl);
     const stays = bottle.useBy > when.season.to && bottle.useBy >= when.today;
     if (leftMl > 0 && !stays) {
-      const useUpBy = later(bottle.useBy, when.today);
-      discards.push({ batch: bottle.id, useUpBy, doOn: firstDayThere(useUpBy), ml: leftMl });
+      const { id: batch, useBy: useUpBy } = bottle;
+      discards.push({ batch, useUpBy, doOn: firstDayThere(useUpBy), ml: leftMl });
     }
     return {
       batch: bottle.id,

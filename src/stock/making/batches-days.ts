@@ -48,3 +48,15 @@ export function batchSlots(
   }
   return slots;
 }
+
+/** The first index for which a test that stays true once it is true holds; `length` when none. */
+export function firstIndex(length: number, test: (index: number) => boolean): number {
+  let low = 0;
+  let high = length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (test(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}

@@ -4,14 +4,14 @@
  * Line the demands up by day as one length of millilitres. All batches keep equally long, so the
  * batch that expires first can serve the demands that come first, and a plan is a set of cuts along
  * that line. Three facts keep the search small without losing an optimum:
- * - a batch that begins at a cut is best ready on the latest slot that its first demand allows: it
- *   then starts latest and reaches furthest;
+ * - of the slots that leave a batch as many days before its first demand, up to those wished for, the
+ *   latest starts latest and reaches furthest: so a cut has few slots worth trying;
  * - a batch that is not emptied may as well serve on, until it is empty or out of date;
  * - of two plans that end at the same cut with as many batches, the one that made less is as good
  *   in all that follows, shells included.
  * So a cut, a number of batches and the least volume made are all there is to remember.
  */
-import type { BatchSlot } from "./batches-days.js";
+import { type BatchSlot, firstIndex } from "./batches-days.js";
 
 /** mL wanted on a day (days since 1970-01-01), in whole hundredths. */
 export interface Demand {
@@ -24,6 +24,8 @@ export interface BatchLimits {
   readonly largestMl: number;
   readonly smallestMl: number;
   readonly stepMl: number;
+  /** Days that a batch is to be bottled before its first demand. */
+  readonly readyBeforeDays: number;
   /** What all batches started up to and on that day may hold together; never falls. Absent when nothing limits it. */
   readonly volumeBy?: (start: number) => number;
 }
@@ -41,6 +43,8 @@ interface Reached {
   readonly at: number;
   readonly madeMl: number;
   readonly count: number;
+  /** Days of all batches together that were wished before the first demand and are not there. */
+  readonly missingDays: number;
   /** Demands cut in two so far. */
   readonly splits: number;
   readonly last?: { readonly before: Reached; readonly batch: BatchChoice };
@@ -52,11 +56,18 @@ interface Line {
   readonly length: number;
   /** The demand that holds the place after a cut. */
   readonly demandAt: (at: number) => number;
+  /** The slots worth trying for a batch that begins at a cut, the latest first. */
+  readonly choicesAt: (at: number) => readonly SlotChoice[];
   readonly isBetweenDemands: (at: number) => boolean;
-  /** By demand: end on the line, best slot, end of the last demand that a batch of that slot can serve. */
+  /** End of each demand on the line. */
   readonly end: readonly number[];
-  readonly slot: readonly BatchSlot[];
-  readonly reach: readonly number[];
+}
+
+interface SlotChoice {
+  readonly slot: BatchSlot;
+  /** End of the last demand that a batch of that slot can serve. */
+  readonly reach: number;
+  readonly missingDays: number;
 }
 
 /** The latest slot from which a batch can serve that day, if any. Slots are sorted by ready day. */
@@ -65,13 +76,13 @@ export function slotFor(
   slots: readonly BatchSlot[],
   shelfLifeDays: number,
 ): BatchSlot | undefined {
-  const slot = slots[firstIndex(slots.length, (i) => (slots[i] as BatchSlot).ready > day) - 1];
-  return slot !== undefined && day - slot.ready <= shelfLifeDays ? slot : undefined;
+  return slotsFor(day, slots, shelfLifeDays, 0)[0];
 }
 
 /**
- * Fewest batches, then least volume, then latest start days, then latest ready days, then fewest
- * demands cut in two; in the order in which they serve.
+ * Fewest batches, then least volume, then fewest days missing of those wished before a batch's first
+ * demand, then latest start days, then latest ready days, then fewest demands cut in two; in the
+ * order in which they serve.
  *
  * @param demands sorted by day, each over 0 mL and with a slot (see {@link slotFor}): throws if not
  * @param slots sorted by ready day, start days never falling
@@ -83,14 +94,14 @@ export function fewestBatches(
   slots: readonly BatchSlot[],
   limits: BatchLimits,
 ): BatchChoice[] {
-  const line = lineOf(demands, slots, limits.shelfLifeDays);
+  const line = lineOf(demands, slots, limits);
   const volumes = volumesOf(limits);
   const batches: BatchChoice[] = [];
   let at = 0;
   let madeMl = 0;
   while (at < line.length) {
     const furthest = search(
-      { at, madeMl, count: 0, splits: 0, rank: { start: 0, ready: 0 } },
+      { at, madeMl, count: 0, missingDays: 0, splits: 0, rank: { start: 0, ready: 0 } },
       line,
       volumes,
       limits,
@@ -120,10 +131,10 @@ function search(
   let layer = [origin];
   while (layer.length > 0 && furthest.at < line.length) {
     const next = new Map<number, Reached>();
-    for (const before of layer) {
-      const demand = line.demandAt(before.at);
-      const slot = line.slot[demand] as BatchSlot;
-      const reach = line.reach[demand] as number;
+    const tries = layer.flatMap((before) =>
+      line.choicesAt(before.at).map((choice) => ({ before, ...choice })),
+    );
+    for (const { before, slot, reach, missingDays } of tries) {
       const roomMl = volumeBy === undefined ? Infinity : volumeBy(slot.start) - before.madeMl;
       for (const volumeMl of volumes) {
         if (volumeMl > roomMl) break;
@@ -134,7 +145,15 @@ function search(
         if (madeMl >= (leastMade.get(at) ?? Infinity) || !mayEndInTime(at, count)) continue;
         const splits = before.splits + (line.isBetweenDemands(at) ? 0 : 1);
         const last = { before, batch: { slot, volumeMl } };
-        const reached = { at, madeMl, count, splits, last, rank: { start: 0, ready: 0 } };
+        const reached = {
+          at,
+          madeMl,
+          count,
+          missingDays: before.missingDays + missingDays,
+          splits,
+          last,
+          rank: { start: 0, ready: 0 },
+        };
         const rival = next.get(at);
         if (rival === undefined || isBetter(reached, rival)) next.set(at, reached);
         if (end >= reach) break;
@@ -159,6 +178,7 @@ function isBetter(plan: Reached, rival: Reached): boolean {
     a.before.rank[visit] - b.before.rank[visit] || a.batch.slot[visit] - b.batch.slot[visit];
   const order =
     rival.madeMl - plan.madeMl ||
+    rival.missingDays - plan.missingDays ||
     later("start") ||
     later("ready") ||
     rival.splits - plan.splits ||
@@ -188,10 +208,10 @@ function batchesOf(plan: Reached): BatchChoice[] {
 }
 
 /** Batches needed from a cut to the end, when only size and shelf life limit them. */
-function fewestToGo({ length, demandAt, reach }: Line, largestMl: number): (at: number) => number {
+function fewestToGo({ length, choicesAt }: Line, largestMl: number): (at: number) => number {
   const known = new Map([[length, 0]]);
   const endOf = (at: number): number =>
-    Math.min(at + largestMl * placesPerMl, reach[demandAt(at)] as number);
+    Math.min(at + largestMl * placesPerMl, choicesAt(at)[0]?.reach ?? length);
   return (from) => {
     const cuts: number[] = [];
     let at = from;
@@ -214,7 +234,7 @@ function volumesOf({ smallestMl, largestMl, stepMl }: BatchLimits): number[] {
 function lineOf(
   demands: readonly Demand[],
   slots: readonly BatchSlot[],
-  shelfLifeDays: number,
+  { shelfLifeDays, readyBeforeDays }: BatchLimits,
 ): Line {
   const end: number[] = [];
   let length = 0;
@@ -228,32 +248,45 @@ function lineOf(
     length += places;
     end.push(length);
   }
-  const slot = demands.map(({ day }) => {
-    const found = slotFor(day, slots, shelfLifeDays);
-    if (found === undefined) throw new RangeError(`no batch can serve day ${day}`);
-    return found;
-  });
-  const reach = slot.map(({ ready }) => {
+  const reachOf = ({ ready }: BatchSlot): number => {
     const beyond = firstIndex(
       demands.length,
       (i) => (demands[i] as Demand).day > ready + shelfLifeDays,
     );
     return end[beyond - 1] as number;
+  };
+  const choices = demands.map(({ day }) => {
+    const worthTrying = slotsFor(day, slots, shelfLifeDays, readyBeforeDays);
+    if (worthTrying.length === 0) throw new RangeError(`no batch can serve day ${day}`);
+    return worthTrying.map((slot): SlotChoice => {
+      const missingDays = Math.max(0, readyBeforeDays - (day - slot.ready));
+      return { slot, reach: reachOf(slot), missingDays };
+    });
   });
   const ends = new Set(end);
   const isBetweenDemands = (at: number): boolean => ends.has(at);
   const demandAt = (at: number): number => firstIndex(end.length, (i) => (end[i] as number) > at);
-  return { length, demandAt, isBetweenDemands, end, slot, reach };
+  const choicesAt = (at: number): readonly SlotChoice[] => choices[demandAt(at)] ?? [];
+  return { length, demandAt, choicesAt, isBetweenDemands, end };
 }
 
-/** The first index for which a test that stays true once it is true holds; `length` when none. */
-function firstIndex(length: number, test: (index: number) => boolean): number {
-  let low = 0;
-  let high = length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (test(middle)) high = middle;
-    else low = middle + 1;
+/** Latest first: the slots that day can be served from, until one is as many days before it as wished. */
+function slotsFor(
+  day: number,
+  slots: readonly BatchSlot[],
+  shelfLifeDays: number,
+  readyBeforeDays: number,
+): BatchSlot[] {
+  const found: BatchSlot[] = [];
+  for (
+    let i = firstIndex(slots.length, (n) => (slots[n] as BatchSlot).ready > day) - 1;
+    i >= 0;
+    i--
+  ) {
+    const slot = slots[i] as BatchSlot;
+    if (day - slot.ready > shelfLifeDays) break;
+    found.push(slot);
+    if (day - slot.ready >= readyBeforeDays) break;
   }
-  return low;
+  return found;
 }

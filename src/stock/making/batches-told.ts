@@ -104,27 +104,26 @@ export function shortageOf(
   { today, making }: MakingProblem,
 ): Shortage {
   const lost = { need: need.id, day: need.day, ml };
-  const what = `no stock for ${ml} mL on ${need.day}`;
   const leadDays = making.dryDays + making.reactionDays;
   if (inTime)
     return {
       ...lost,
       reason: "shells",
-      message: `${what}: too few eggshells are dry in time`,
+      why: "too few eggshells are dry in time",
       mend: "keep more shells a week, or ask neighbours for theirs",
     };
   if (daysBetween(today, need.day) < leadDays)
     return {
       ...lost,
       reason: "too-soon",
-      message: `${what}: a batch begun on ${today} is ready ${leadDays} days later at the earliest`,
+      why: `a batch begun on ${today} is ready ${leadDays} days later at the earliest`,
       mend: `begin a batch at once and feed from ${addDays(today, leadDays)} on, or list a bottle in hand under stock`,
     };
   const from = addDays(need.day, -making.shelfLifeDays);
   return {
     ...lost,
     reason: "away",
-    message: `${what}: with the days away no batch can be made and strained for it that still keeps`,
+    why: "with the days away no batch can be made and strained for it that still keeps",
     mend: `let someone strain and bottle a batch between ${from < today ? today : from} and ${need.day}, or keep the stock in the fridge`,
   };
 }

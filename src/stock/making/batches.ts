@@ -43,8 +43,7 @@ export function planStock(problem: MakingProblem): StockPlan {
     ({ need }) => slotFor(dayNumber(need.day), slots, making.shelfLifeDays) !== undefined,
   );
   const demands = inTime.map(({ need, ml }) => ({ day: dayNumber(need.day), ml }));
-  const neededMl = demands.reduce((sum, d) => sum + d.ml, 0);
-  const limits: BatchLimits = { ...making, stepMl: batchStepMl(making, neededMl) };
+  const limits: BatchLimits = { ...making, stepMl: batchStepMl(making) };
   const wished = fewestBatches(demands, slots, limits);
   const volumeBy = (start: number): number =>
     volumeByShells(dayFromNumber(start), savedFrom, shells);

@@ -3,8 +3,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { addDays, day } from "../../../src/dates.js";
-import type { BatchInHand, LogEntry } from "../../../src/garden/garden.js";
-import { bottlesInHand } from "../../../src/stock/ledger/ledger-log.js";
+import type { BatchInHand } from "../../../src/garden/garden.js";
+import { bottlesInHand, type Taken } from "../../../src/stock/ledger/ledger-log.js";
 import type { MakingRules } from "../../../src/stock/making-rules.js";
 
 const rules = parse(
@@ -29,10 +29,15 @@ function batch(
     ...more,
   };
 }
-function given(on: string, stockMl: number, more: Partial<LogEntry> = {}): LogEntry {
-  return { on: day(on), stockMl, path: ["log", 0], ...more };
+/** Written in the log. */
+function given(on: string, ml: number, more: Partial<Taken> = {}): Taken {
+  return { day: day(on), ml, path: ["log", 0], ...more };
 }
-const left = (batches: BatchInHand[], log: LogEntry[]): Record<string, number> =>
+/** Published, and its day is past. */
+function asPublished(on: string, ml: number, batch?: string): Taken {
+  return { day: day(on), ml, ...(batch === undefined ? {} : { batch }) };
+}
+const left = (batches: BatchInHand[], log: Taken[]): Record<string, number> =>
   Object.fromEntries(
     bottlesInHand(batches, log, today, rules, () => 18).bottles.map((b) => [b.id, b.leftMl]),
   );
@@ -123,13 +128,8 @@ describe("bottles in hand today", () => {
     expect(left(batches, [given("2027-06-05", 100)])).toEqual({ old: 40, new: 500 });
   });
 
-  test("other feeds, entries without stock, days to come and batches no longer listed change nothing", () => {
-    const log = [
-      given("2027-06-05", 30, { feed: "seaweed" }),
-      { on: day("2027-06-05"), batch: "B1", path: ["log", 1] },
-      given("2027-07-02", 30, { batch: "B1" }),
-      given("2027-06-05", 30, { batch: "B0" }),
-    ];
+  test("what comes from a batch that is not listed changes nothing", () => {
+    const log = [given("2027-06-05", 30, { batch: "B0" }), asPublished("2027-06-05", 30, "B0")];
     expect(left([batch("B1", "2027-06-01", 600)], log)).toEqual({ B1: 600 });
   });
 
@@ -183,8 +183,45 @@ describe("bottles in hand today", () => {
     if (expected === "found") expect(findings.map(({ code }) => code)).toEqual(["log-over-batch"]);
     else {
       expect(findings).toEqual([]);
-      expect(emptied).toMatchObject([{ entry: { on: "2027-06-04" }, overMl: expected }]);
+      expect(emptied).toMatchObject([
+        { taken: { day: "2027-06-04" }, batch: "B1", overMl: expected },
+      ]);
     }
+  });
+
+  describe("what was given as published", () => {
+    const [before, on, after] = ["2027-06-08", "2027-06-09", "2027-06-10"].map((one) =>
+      asPublished(one, 30, "B1"),
+    ) as [Taken, Taken, Taken];
+    const whole = { made: "2027-06-09", leftMl: 1000 };
+
+    test("comes off a bottle without `left`", () => {
+      const bottle = batch("B1", whole.made, whole.leftMl);
+      expect(left([bottle], [on, after])).toEqual({ B1: 940 });
+    });
+
+    test("comes off a measured bottle from the day it was measured on", () => {
+      const bottle = batch("B1", "2027-06-01", 600, { leftOn: day("2027-06-09") });
+      expect(left([bottle], [before, on, after])).toEqual({ B1: 540 });
+    });
+
+    test("never comes off one that was measured on a day nobody knows", () => {
+      expect(left([batch("B1", "2027-06-01", 600)], [before, on, after])).toEqual({ B1: 600 });
+    });
+
+    test("stops at zero with a note, and is never refused", () => {
+      const bottle = batch("B1", "2027-06-01", 40, { leftOn: day("2027-06-01") });
+      const { bottles, emptied, findings } = bottlesInHand(
+        [bottle],
+        [before, on],
+        today,
+        rules,
+        () => 18,
+      );
+      expect(bottles[0]?.leftMl).toBe(0);
+      expect(findings).toEqual([]);
+      expect(emptied).toMatchObject([{ taken: { day: "2027-06-09" }, batch: "B1", overMl: 20 }]);
+    });
   });
 
   test("the log takes off what it gives, whatever the order of its entries", () => {

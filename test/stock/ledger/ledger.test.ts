@@ -113,16 +113,21 @@ describe("pouring", () => {
   });
 });
 
-test("a change of bottle names the feeding, both bottles and the new strength", () => {
+test("a change of bottle names the feeding, both bottles and their strengths", () => {
   const bottles = [
     bottle("a", "2027-05-01", "2027-07-01", 15),
     bottle("b", "2027-05-01", "2027-08-01", 100, 20),
   ];
   const needs = ["2027-06-01", "2027-06-05", "2027-06-09"].map((on) => need(on, on, 100));
+  const toB = { day: "2027-06-05", need: "2027-06-05", to: "b", strengthGPerL: 20 };
   expect(bottleChanges(drawDown(bottles, needs, doseMl).draws)).toEqual([
     { day: "2027-06-01", need: "2027-06-01", to: "a", strengthGPerL: 10 },
-    { day: "2027-06-05", need: "2027-06-05", from: "a", to: "b", strengthGPerL: 20 },
+    { ...toB, from: "a", wasGPerL: 10 },
   ]);
+  const ofB = drawDown(bottles.slice(1), needs.slice(1), doseMl).draws;
+  const last = { id: "z", strengthGPerL: 12 };
+  expect(bottleChanges(ofB, last)).toEqual([{ ...toB, from: "z", wasGPerL: 12 }]);
+  expect(bottleChanges(ofB, { ...last, id: "b" })).toEqual([]);
 });
 
 describe("the books", () => {
@@ -145,7 +150,7 @@ describe("the books", () => {
       line("empty", 0, 0, 0, 0),
     ]);
     expect(books.discards).toEqual([
-      { batch: "past", useUpBy: today, doOn: today, ml: 20 },
+      { batch: "past", useUpBy: "2027-04-01", doOn: "2027-04-01", ml: 20 },
       { batch: "old", useUpBy: "2027-07-01", doOn: "2027-07-01", ml: 70 },
     ]);
   });

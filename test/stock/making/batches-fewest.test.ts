@@ -13,7 +13,7 @@ import {
   daysText,
   demandedMl,
   keepsToShells,
-  splitsOf,
+  pouringOf,
   sumMl,
 } from "./making-cases.js";
 
@@ -21,7 +21,13 @@ const daily = (from: number, to: number): BatchSlot[] =>
   Array.from({ length: to - from + 1 }, (_, i) => {
     return { start: from + i - 4, acid: from + i - 2, ready: from + i };
   });
-const limits = { shelfLifeDays: 14, largestMl: 1000, smallestMl: 250, stepMl: 10 };
+const limits = {
+  shelfLifeDays: 14,
+  readyBeforeDays: 0,
+  largestMl: 1000,
+  smallestMl: 250,
+  stepMl: 10,
+};
 const told = (batches: readonly BatchChoice[]): [number, number][] =>
   batches.map((b) => [b.slot.ready, b.volumeMl]);
 
@@ -33,6 +39,27 @@ describe("fewest batches", () => {
   test("makes one batch on the day of the first feeding when it keeps to the last", () => {
     const demands = [10, 17, 24].map((day) => ({ day, ml: 120 }));
     expect(told(fewestBatches(demands, daily(4, 40), limits))).toEqual([[10, 360]]);
+  });
+
+  describe("bottled some days before the first feeding", () => {
+    const wished = { ...limits, readyBeforeDays: 3 };
+    const days = (...on: number[]): { day: number; ml: number }[] =>
+      on.map((day) => ({ day, ml: 300 }));
+
+    test("as many as are wished, and no more", () => {
+      expect(told(fewestBatches(days(10, 14), daily(4, 40), wished))).toEqual([[7, 600]]);
+    });
+
+    test("or fewer, where that many would take another batch", () => {
+      expect(told(fewestBatches(days(10, 23), daily(4, 40), wished))).toEqual([[9, 600]]);
+      expect(told(fewestBatches(days(10, 24), daily(4, 40), wished))).toEqual([[10, 600]]);
+    });
+
+    test("or as many as there are, where the grower is there on few of them", () => {
+      const there = daily(4, 40).filter(({ ready }) => ready < 6 || ready === 9 || ready > 9);
+      expect(told(fewestBatches(days(10), there, wished))).toEqual([[5, 300]]);
+      expect(told(fewestBatches(days(10, 20), there, wished))).toEqual([[9, 600]]);
+    });
   });
 
   test("uses a bottle on its last day, and makes another batch a day later", () => {
@@ -112,7 +139,13 @@ describe("fewest batches", () => {
       const slots = Object.entries(starts).map(([ready, start]) => {
         return { start, acid: start, ready: Number(ready) };
       });
-      const tight = { shelfLifeDays: 2, largestMl: 30, smallestMl: 1, stepMl: 10 };
+      const tight = {
+        shelfLifeDays: 2,
+        readyBeforeDays: 0,
+        largestMl: 30,
+        smallestMl: 1,
+        stepMl: 10,
+      };
       return fewestBatches(demands, slots, tight).map((b) => b.slot.ready);
     };
     test("the one that starts later first is chosen, though the other's last starts later", () => {
@@ -217,16 +250,19 @@ function bestByTrying(c: Case, most: number): BatchChoice[] | undefined {
 
 function isBetter(a: BatchChoice[], b: BatchChoice[], c: Case): boolean {
   if (sumMl(a) !== sumMl(b)) return sumMl(a) < sumMl(b);
+  const [pouringA, pouringB] = [pouringOf(a, c), pouringOf(b, c)];
+  if (pouringA.missingDays !== pouringB.missingDays)
+    return pouringA.missingDays < pouringB.missingDays;
   for (const visit of ["start", "ready"] as const)
     if (daysText(a, visit) !== daysText(b, visit)) return daysText(a, visit) > daysText(b, visit);
-  return splitsOf(a, c) < splitsOf(b, c);
+  return pouringA.splits < pouringB.splits;
 }
 
 const small = { days: 16, slots: 4, demands: 5, mostMl: 30, largestMl: 45 };
 
 describe("fewest batches against trying every set", () => {
   test.each([{ shells: false }, { shells: true }])(
-    "count, waste, start and ready days, split feedings are the best there are (shells counted: $shells)",
+    "count, waste, days before the first demand, start and ready days, split feedings are the best there are (shells counted: $shells)",
     ({ shells }) => {
       let judged = 0;
       fc.assert(
@@ -243,9 +279,10 @@ describe("fewest batches against trying every set", () => {
           const aims = (plan: BatchChoice[]): unknown[] => [
             plan.length,
             sumMl(plan),
+            pouringOf(plan, c).missingDays,
             daysText(plan, "start"),
             daysText(plan, "ready"),
-            splitsOf(plan, c),
+            pouringOf(plan, c).splits,
           ];
           expect(aims(batches)).toEqual(aims(best));
         }),

@@ -24,6 +24,7 @@ describe("the stock of a season", () => {
     expect(plan.batches).toEqual([
       {
         id: "batch-2027-06-12",
+        number: 1,
         startOn: "2027-06-08",
         readyOn: "2027-06-12",
         useBy: "2027-06-26",
@@ -110,8 +111,7 @@ describe("the stock of a season", () => {
         day: "2027-05-04",
         ml: 30,
         reason: "too-soon",
-        message:
-          "no stock for 30 mL on 2027-05-04: a batch begun on 2027-05-01 is ready 4 days later at the earliest",
+        why: "a batch begun on 2027-05-01 is ready 4 days later at the earliest",
         mend: "begin a batch at once and feed from 2027-05-05 on, or list a bottle in hand under stock",
       },
     ]);

@@ -9,6 +9,7 @@ export const usualMaking = {
   reactionDays: 2,
   longestStandDays: 14,
   shelfLifeDays: 14,
+  readyBeforeDays: 0,
   largestMl: 1000,
   smallestMl: 250,
   stepMl: 10,
@@ -51,10 +52,12 @@ export function caseOf(size: {
       ),
       shelfLifeDays: fc.integer({ min: 1, max: 8 }),
       largestMl: fc.integer({ min: 10, max: size.largestMl }),
+      readyBeforeDays: fc.integer({ min: 0, max: 5 }),
       smallestMl: fc.integer({ min: 1, max: 20 }),
       perDayMl: fc.integer({ min: 1, max: 12 }),
     })
-    .map(({ ready, waits, demands, shelfLifeDays, largestMl, smallestMl, perDayMl }) => {
+    .map(({ ready, waits, demands, largestMl, smallestMl, perDayMl, ...kept }) => {
+      const { shelfLifeDays } = kept;
       const days = [...ready].sort((a, b) => a - b);
       const slots: BatchSlot[] = [];
       for (const [i, r] of days.entries()) {
@@ -68,7 +71,7 @@ export function caseOf(size: {
           .filter(({ day }) => slots.some((s) => s.ready <= day && day <= s.ready + shelfLifeDays))
           .sort((a, b) => a.day - b.day),
         limits: {
-          shelfLifeDays,
+          ...kept,
           largestMl,
           smallestMl: Math.min(smallestMl, largestMl),
           stepMl: 10,
@@ -83,9 +86,23 @@ export function coveredMl(batches: readonly BatchChoice[], c: Case): number {
   return pour(batches, c).covered;
 }
 
-/** How often a demand is poured from one batch and then another, when batches ready together are poured in the best order. */
-export function splitsOf(batches: readonly BatchChoice[], c: Case): number {
-  return Math.min(...everyOrder(batches).map((order) => pour(order, c).splits));
+/** Days missing of those wished before the first demand of each batch, those ready together in order. */
+export function missingDaysOf(batches: readonly BatchChoice[], c: Case): number {
+  return pour(batches, c).missingDays;
+}
+
+/**
+ * Days missing of those wished before the first demand of each batch, and how often a demand is poured
+ * from one batch and then another: the least, batches ready together being poured in any order.
+ */
+export function pouringOf(
+  batches: readonly BatchChoice[],
+  c: Case,
+): { missingDays: number; splits: number } {
+  const ways = everyOrder(batches).map((order) => pour(order, c));
+  ways.sort((a, b) => a.missingDays - b.missingDays || a.splits - b.splits);
+  const { missingDays = 0, splits = 0 } = ways[0] ?? {};
+  return { missingDays, splits };
 }
 
 function everyOrder(batches: readonly BatchChoice[]): BatchChoice[][] {
@@ -95,12 +112,16 @@ function everyOrder(batches: readonly BatchChoice[]): BatchChoice[][] {
   );
 }
 
-function pour(batches: readonly BatchChoice[], c: Case): { covered: number; splits: number } {
+function pour(
+  batches: readonly BatchChoice[],
+  c: Case,
+): { covered: number; splits: number; missingDays: number } {
   const left = [...batches]
     .sort((a, b) => a.slot.ready - b.slot.ready)
-    .map((b) => ({ ready: b.slot.ready, ml: b.volumeMl }));
+    .map((b) => ({ ready: b.slot.ready, ml: b.volumeMl, isOpen: false }));
   let covered = 0;
   let splits = 0;
+  let missingDays = 0;
   for (const demand of c.demands) {
     let wanted = demand.ml;
     let pourings = 0;
@@ -110,12 +131,15 @@ function pour(batches: readonly BatchChoice[], c: Case): { covered: number; spli
       b.ml -= taken;
       wanted -= taken;
       covered += taken;
-      if (taken > 0) pourings++;
+      if (taken === 0) continue;
+      pourings++;
+      if (!b.isOpen) missingDays += Math.max(0, c.limits.readyBeforeDays - (demand.day - b.ready));
+      b.isOpen = true;
     }
     splits += Math.max(0, pourings - 1);
     if (wanted > 0) break;
   }
-  return { covered, splits };
+  return { covered, splits, missingDays };
 }
 
 export function keepsToShells(batches: readonly BatchChoice[], c: Case): boolean {

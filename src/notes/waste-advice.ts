@@ -1,0 +1,39 @@
+/** What would spare stock that is made and thrown away. */
+import { daysBetween } from "../dates.js";
+import { counted, totalStockText } from "../garden/index.js";
+import type { Plan } from "../season/index.js";
+import type { AccountLine, PlannedBatch } from "../stock/index.js";
+
+type Wasted = PlannedBatch & Pick<AccountLine, "givenMl" | "thrownAwayMl">;
+
+/** One advice for all batches of which more than half is thrown away; none where none is. */
+export function wasteAdvice({ stock, garden }: Plan): string | undefined {
+  if (stock === undefined) return undefined;
+  const { batches, account } = stock.making;
+  const wasted = batches.flatMap((batch): Wasted[] => {
+    const line = account.find((a) => a.batch === batch.id);
+    return line === undefined || line.thrownAwayMl * 2 <= line.madeMl
+      ? []
+      : [{ ...batch, givenMl: line.givenMl, thrownAwayMl: line.thrownAwayMl }];
+  });
+  const [last] = wasted.slice(-1);
+  if (last === undefined) return undefined;
+  const text = (ml: number): string => totalStockText(ml, garden.amounts);
+  const sum = (of: (batch: Wasted) => number): string =>
+    text(wasted.reduce((total, batch) => total + of(batch), 0));
+  const [first] = last.serves;
+  const days = daysBetween(last.readyOn, last.useBy);
+  const ways = [
+    ...(stock.keep === "shelf"
+      ? [`in the fridge (\`keep: fridge\`) a bottle lasts longer than ${counted(days, "day")}`]
+      : []),
+    `a smaller vessel that makes ${sum(({ givenMl }) => givenMl)} is enough`,
+    ...(first === undefined
+      ? []
+      : [
+          `a shorter course, or an end before ${first.day}, spares ${last.id} with ${counted(last.eggs, "eggshell")} for ${text(last.givenMl)} of feed`,
+        ]),
+  ];
+  const of = wasted.length === 1 ? last.id : counted(wasted.length, "batch", "batches");
+  return `of ${sum(({ volumeMl }) => volumeMl)} made as ${of}, ${sum(({ thrownAwayMl }) => thrownAwayMl)} is thrown away: ${ways.join("; ")}`;
+}
