@@ -7,7 +7,6 @@ export type {
   CanMix,
   Feeding,
   InHand,
-  MissedFeedings,
   MixedCan,
   OtherFeedMix,
   Plan,
