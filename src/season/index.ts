@@ -18,5 +18,6 @@ export type {
   PlanWarning,
   Pour,
   Round,
+  SaidInLog,
   SeasonStock,
 } from "./season-plan.js";
