@@ -17,5 +17,6 @@ export type {
   PlanWarning,
   Pour,
   Round,
+  SaidInLog,
   SeasonStock,
 } from "./season-plan.js";

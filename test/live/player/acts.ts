@@ -184,7 +184,10 @@ const renamePlanting: Act = (grower, dice, today) => {
   const to = `renamed-${today}`;
   planting.id = to;
   for (const one of [...(grower.garden.log ?? []), ...(grower.garden.signs ?? [])])
-    if (one.planting === from) one.planting = to;
+    if (one.planting === from) {
+      one.planting = to;
+      grower.spokenOf.add(one.on);
+    }
   grower.told = renamedIn(grower.told, from, to);
   return `${from} is now ${to}`;
 };

@@ -56,7 +56,7 @@ export function badPours(grower: Grower, plan: Plan, truth: Truth, today: Day): 
 
 function bottlesOf({ garden, batches }: Grower, plan: Plan, today: Day): Bottle[] {
   const listed = garden.stock?.batches ?? [];
-  const useBys = new Map((plan.stock?.inHand ?? []).map(({ id, useBy }) => [id, useBy]));
+  const inHand = new Map((plan.stock?.inHand ?? []).map((bottle) => [bottle.id, bottle]));
   const claimed = new Set(listed.flatMap(({ id, planned }) => [id, String(planned)]));
   const toCome = (plan.stock?.making.batches ?? []).map(({ id, readyOn, useBy, volumeMl }) => {
     return { id, from: readyOn, useBy, leftMl: volumeMl };
@@ -65,9 +65,12 @@ function bottlesOf({ garden, batches }: Grower, plan: Plan, today: Day): Bottle[
   return [
     ...toCome,
     ...listed.flatMap(({ id, made, left, volume, thrown_away }): Bottle[] => {
-      if (made === undefined || coming.has(id)) return [];
+      // One that was begun is bottled as soon as it can be, if nobody says when.
+      const from = made ?? inHand.get(id)?.madeOn;
+      if (from === undefined || coming.has(id)) return [];
       const gone = thrown_away === undefined ? {} : { goneOn: thrown_away };
-      return [{ id, from: made, useBy: useBys.get(id), leftMl: mlIn(left ?? volume), ...gone }];
+      const leftMl = mlIn(left ?? volume);
+      return [{ id, from, useBy: inHand.get(id)?.useBy, leftMl, ...gone }];
     }),
     ...[...batches.values()]
       .filter(({ id, number, readyOn }) => {
