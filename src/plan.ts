@@ -80,7 +80,7 @@ export function planSeason(
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
-    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules)),
+    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
@@ -261,7 +261,7 @@ function plannedPlanting(
 function signNotes({ sightings, planting, crop, life, match }: PlantingNeed): PlanNote[] {
   return sightings.map((sighting) => {
     const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord);
+    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord, garden.amounts);
   });
 }
 

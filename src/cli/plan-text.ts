@@ -9,7 +9,7 @@ import {
   fromAll,
   fromEach,
   otherFeedInRow,
-  stockInEach,
+  stockInRow,
 } from "../words/index.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
@@ -68,7 +68,7 @@ function roundText(round: Round, style: TextStyle): string {
     feed.fills.map((fill, i) => [
       i === 0 ? feed.bedName : "",
       fillOfWater(fill, "can"),
-      stockInEach(fill),
+      stockInRow(fill),
       i === 0 ? otherFeedInRow(feed) : "",
     ]),
   );
@@ -81,7 +81,7 @@ function mixRows(mix: CanMix, bedName: string): string[][] {
   return mix.fills.map((fill, i) => [
     i === 0 ? bedName : "",
     fillOfWater(fill, vesselOf(mix.route)),
-    stockInEach(fill),
+    stockInRow(fill),
     [i === 0 ? whom : "", fromEach(fill)].filter((text) => text !== "").join("; "),
   ]);
 }

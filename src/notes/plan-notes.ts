@@ -1,7 +1,7 @@
 /** What a plan tells beside its rounds: warnings, notes, defaults used. */
 import { type Day, within } from "../dates.js";
 import type { FeedingCourse, Schedule, UnmetWindow } from "../days/index.js";
-import { counted, decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
+import { counted, type Garden, pouredText, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 
@@ -92,7 +92,7 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
   return strays.flatMap(({ planting: id, day, stockMl }): PlanNote[] => {
     const planting = plantings.find((p) => p.id === id);
     if (planting === undefined) return [];
-    const amount = stockMl === undefined ? "stock" : `${decimal(stockMl, 1)} mL of stock`;
+    const amount = stockMl === undefined ? "stock" : `${pouredText(stockMl, garden.amounts)} of stock`;
     return [
       {
         code: "log",

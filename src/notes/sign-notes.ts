@@ -1,5 +1,5 @@
 /** What the grower saw on the plants, told: what it changes, for how long, why, and what to do first. */
-import { decimal, type Planting } from "../garden/index.js";
+import { type Amounts, decimal, type Planting, rateIn, rateText } from "../garden/index.js";
 import type { Sighting, SignEffect } from "../rules/index.js";
 import type { PlanNote } from "../season/index.js";
 
@@ -8,6 +8,7 @@ export function signNote(
   effect: SignEffect,
   planting: Planting,
   cropName: string,
+  amounts: Amounts,
 ): PlanNote {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
   return {
@@ -17,12 +18,12 @@ export function signNote(
     message:
       effect.kind === "unknown-on-crop"
         ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
-        : `${what}; ${effectText(effect)}. ${sign.reason}`,
+        : `${what}; ${effectText(effect, amounts)}. ${sign.reason}`,
     advice: sign.first_advice,
   };
 }
 
-function effectText(effect: SignEffect): string {
+function effectText(effect: SignEffect, amounts: Amounts): string {
   switch (effect.kind) {
     case "unknown-on-crop":
       return "the feed stays as it is";
@@ -33,12 +34,12 @@ function effectText(effect: SignEffect): string {
     case "no-stage":
       return `until ${effect.until} it is in no stage in which that changes the feed, so the rate stays as it is`;
     case "at-highest":
-      return `the rate stays at ${decimal(effect.rateMlPerL, 2)} mL per L, the rule's highest`;
+      return `the rate stays at ${rateText(effect.rateMlPerL, amounts)}, the rule's highest`;
     case "rate": {
       const { fromMlPerL, toMlPerL, isHighest, from, until } = effect;
       const way = toMlPerL > fromMlPerL ? "rises" : "falls";
       const highest = isHighest ? ", the rule's highest," : "";
-      return `the rate ${way} from ${decimal(fromMlPerL, 2)} to ${decimal(toMlPerL, 2)} mL per L${highest} from ${from} until ${until}`;
+      return `the rate ${way} from ${decimal(rateIn(amounts, fromMlPerL), 2)} to ${rateText(toMlPerL, amounts)}${highest} from ${from} until ${until}`;
     }
   }
 }

@@ -41,7 +41,10 @@ export {
   moreCans,
   ofStockInWater,
   stockInEach,
+  stockInRow,
+  stockInShort,
   tripTotal,
+  waterCarriedL,
 } from "./cans.js";
 export {
   cautionsFor,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { canFills, roundingTolerance } from "../../src/cans/fills.js";
-import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/amounts.js";
+import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/us-measures.js";
 import type { Amounts } from "../../src/garden/garden.js";
 import { parseQuantity } from "../../src/garden/quantity.js";
 import { loadTables } from "../../src/tables.js";

@@ -2,15 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   counted,
-  decimal,
   litersPerImperialGallon,
-  litersPerUsGallon,
-  mixedNumber,
-  mlPerTeaspoon,
   stockText,
   totalStockText,
   volumeText,
 } from "../../src/garden/amounts.js";
+import { decimal, mixedNumber } from "../../src/garden/numbers.js";
+import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/us-measures.js";
 import type { Amounts } from "../../src/garden/garden.js";
 import { parseQuantity } from "../../src/garden/quantity.js";
 import { loadTables } from "../../src/tables.js";

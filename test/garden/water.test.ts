@@ -1,6 +1,6 @@
 /** Water in one feeding: from the planting, its bed, or what is usual. */
 import { describe, expect, test } from "vitest";
-import { litersPerUsGallon } from "../../src/garden/amounts.js";
+import { litersPerUsGallon } from "../../src/garden/us-measures.js";
 import type { Garden } from "../../src/garden/garden.js";
 import { aGarden, type PlantingDiffers } from "../support/a-garden.js";
 

@@ -89,7 +89,8 @@ export function labelLines(label: BottleLabel, shape: "tall" | "wide"): readonly
   const { batch, bottle, bottlesOfBatch, strengthGPerL, doses } = label;
   const made = madeOnLabel(label.madeOn);
   const until = useByOnLabel(label.useBy);
-  const strength = strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL)];
+  const strength =
+    strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL, label.amounts)];
   const shake = shakeOnLabel[label.pour];
   const line = (kind: LabelLine["kind"], text: string): LabelLine => ({ kind, text });
   const facts =

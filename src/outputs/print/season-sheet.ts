@@ -1,6 +1,6 @@
 /** The season on paper, for the shed wall: what to do on which day, with boxes to tick. */
 import type { Day } from "../../dates.js";
-import { counted, stockText, type Vessel, vesselOf } from "../../garden/index.js";
+import { counted, pouredText, type Vessel, vesselOf } from "../../garden/index.js";
 import type {
   BedRound,
   CanFill,
@@ -127,7 +127,7 @@ function roundRows(plan: Plan, round: Round): Html {
 function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): Html {
   const pours = (mix.pours ?? []).map(
     ({ batch, ml }) =>
-      html`${nameHtml(batch)}${(mix.pours ?? []).length > 1 && `, ${stockText(ml, plan.garden.amounts)}`}`,
+      html`${nameHtml(batch)}${(mix.pours ?? []).length > 1 && `, ${pouredText(ml, plan.garden.amounts)}`}`,
   );
   return html`<tr>
     <td>${box(done, "bed")}</td>
@@ -151,7 +151,7 @@ function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
 
 function fillsCell(fills: readonly CanFill[], vessel: Vessel): readonly Content[] {
   const lines = fills.map((fill) =>
-    fillWithStock(html, fill, vessel, html`<b>${fill.stockText}</b>`),
+    fillWithStock(html, fill, vessel, (stock) => html`<b>${stock}</b>`),
   );
   return joined(lines, html`<br />`);
 }

@@ -1,5 +1,6 @@
 /** Chosen batches and lost feedings in the words of the plan. */
 import { addDays, type Day, dayFromNumber, daysBetween } from "../../dates.js";
+import { totalStockText } from "../../garden/index.js";
 import {
   type Draw,
   type MakingProblem,
@@ -93,10 +94,10 @@ export function dayOfStep(
 export function shortageOf(
   { need, ml }: { readonly need: StockNeed; readonly ml: number },
   inTime: boolean,
-  { today, making }: MakingProblem,
+  { today, making, amounts = "metric" }: MakingProblem,
 ): Shortage {
   const lost = { need: need.id, day: need.day, ml };
-  const what = `no stock for ${ml} mL on ${need.day}`;
+  const what = `no stock for ${totalStockText(ml, amounts)} on ${need.day}`;
   const leadDays = making.dryDays + making.reactionDays;
   if (inTime)
     return {

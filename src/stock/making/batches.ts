@@ -59,7 +59,7 @@ export function planStock(problem: MakingProblem): StockPlan {
     shortages,
     changes: bottleChanges(draws),
     ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(problem.away)),
-    shells: shellPlan(wished, made, shortages, today, shells),
+    shells: shellPlan(wished, made, shortages, today, shells, problem.amounts),
   };
 }
 

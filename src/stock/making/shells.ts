@@ -1,5 +1,6 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
+import { type Amounts, totalStockText } from "../../garden/index.js";
 import { byText, given } from "../../values.js";
 import type {
   PlannedBatch,
@@ -73,6 +74,7 @@ export function shellPlan(
   shortages: readonly Shortage[],
   today: Day,
   supply: ShellSupply,
+  amounts: Amounts = "metric",
 ): ShellPlan {
   const volumeMl = made.reduce((sum, b) => sum + b.volumeMl, 0);
   const from = saveFrom(made, supply);
@@ -80,7 +82,7 @@ export function shellPlan(
   return {
     ...shellsFor(volumeMl, supply),
     ...given({ saveFrom: from }),
-    ...(missing > 0 ? { shortage: shortageOf(wished, missing, shortages, supply) } : {}),
+    ...(missing > 0 ? { shortage: shortageOf(wished, missing, shortages, supply, amounts) } : {}),
   };
 }
 
@@ -89,6 +91,7 @@ function shortageOf(
   missing: number,
   shortages: readonly Shortage[],
   supply: ShellSupply,
+  amounts: Amounts,
 ): ShellShortage {
   const neededFrom = saveFrom(wished, supply);
   const lost = shortages.filter(({ reason }) => reason === "shells");
@@ -97,7 +100,7 @@ function shortageOf(
   const loss =
     needs.length === 0
       ? "every feeding is still covered, by batches begun later or made smaller"
-      : `${needs.length} ${needs.length === 1 ? "feeding loses" : "feedings lose"} ${lostMl} mL of stock in all`;
+      : `${needs.length} ${needs.length === 1 ? "feeding loses" : "feedings lose"} ${totalStockText(lostMl, amounts)} of stock in all`;
   const kept = supply.perWeek ?? 0;
   const since =
     neededFrom === undefined
