@@ -226,7 +226,11 @@ function planOf(
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
     warnings: [...told.warnings, ...stockSide.warnings],
-    notes: [...needs.flatMap(signNotes), ...told.notes, ...strayNotes(strays, garden)],
+    notes: [
+      ...needs.flatMap((need) => signNotes(need, garden.amounts)),
+      ...told.notes,
+      ...strayNotes(strays, garden),
+    ],
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
@@ -258,10 +262,13 @@ function plannedPlanting(
   };
 }
 
-function signNotes({ sightings, planting, crop, life, match }: PlantingNeed): PlanNote[] {
+function signNotes(
+  { sightings, planting, crop, life, match }: PlantingNeed,
+  amounts: Garden["amounts"],
+): PlanNote[] {
   return sightings.map((sighting) => {
     const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord, garden.amounts);
+    return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord, amounts);
   });
 }
 

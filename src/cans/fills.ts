@@ -36,7 +36,7 @@ export function canFills(request: CanRequest): CanFill[] {
     }),
   );
   // A log may hold that none was given.
-  const leastMl = exactMl > 0 ? leastStockMl[amounts] * (1 - 1e-9) : 0;
+  const leastMl = exactMl > 0 ? leastStockMl[amounts] * (1 - 1e-6) : 0;
   const best = tries.find(
     ({ full, partL, fullMl, partMl }) =>
       isNear(full * fullMl + partMl, exactMl) &&

@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import { loadTables } from "../tables.js";
+import { loadTables, loadUsZones } from "../tables.js";
 import { exists, writeText } from "./files.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { starterGarden, starterProblem } from "./starter.js";
@@ -25,6 +25,7 @@ export async function newCommand(
     timezone,
     today: shell.today(timezone),
     zoneHalves: loadTables().zoneHalves,
+    amounts: loadUsZones().has(timezone.toLowerCase()) ? "us" : "metric",
     schemaPath: fileURLToPath(new URL("../../schemas/garden.schema.json", import.meta.url)),
   });
   if (file === undefined || file === "-") {

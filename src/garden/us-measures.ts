@@ -46,7 +46,7 @@ export function usSpoonsText(teaspoons: number): string {
 const kitchenSteps = [
   { below: 6, by: 1 / 4 },
   { below: 12, by: 1 / 2 },
-  { below: 48, by: 1 },
+  { below: 30, by: 1 },
   { below: 4 * teaspoonsPerCup, by: 3 },
 ];
 

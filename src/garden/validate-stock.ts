@@ -15,12 +15,16 @@ const strengthBounds: Bounds = { least: 10, most: 100_000, words: "0.01 to 100 g
 
 export function validateStock(
   entry: Entry<Stock>,
-  { tables: { usual } }: Validation,
+  { tables: { usual }, amounts }: Validation,
 ): StockSettings {
   const ml = (key: "bottles" | "largest_batch"): number | undefined => {
     const liters = entry.quantity(key, "volume", volumeBounds);
     return liters === undefined ? undefined : liters * 1000;
   };
+  const [usualBottleMl, usualBatchMl] =
+    amounts === "us"
+      ? [usual.bottle_us_ml, usual.largest_batch_us_ml]
+      : [usual.bottle_ml, usual.largest_batch_ml];
   const vinegar = entry.share("vinegar", vinegarBounds);
   const settings = {
     acid: entry.among(acids, "acid") ?? ("citric" as const),
@@ -32,8 +36,8 @@ export function validateStock(
     citricForm: entry.raw.acid_form === "monohydrate" ? "monohydrate" : "anhydrous",
     vinegarPercent: vinegar === undefined ? usual.vinegar_percent : vinegar * 100,
     pour: entry.among(pourStyles, "pour") ?? "shaken",
-    bottleMl: ml("bottles") ?? usual.bottle_ml,
-    largestBatchMl: ml("largest_batch") ?? usual.largest_batch_ml,
+    bottleMl: ml("bottles") ?? usualBottleMl,
+    largestBatchMl: ml("largest_batch") ?? usualBatchMl,
     ...given({
       shellsPerWeek: entry.number("shells_per_week"),
       shellsInHand: entry.number("shells_in_hand"),

@@ -1,7 +1,15 @@
 /** What is worth telling a grower although the garden file is right. */
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
-import { type Amounts, calciumIn, decimal, type Garden, rateMeasures, vesselOf, volumeText } from "../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  decimal,
+  type Garden,
+  rateMeasures,
+  vesselOf,
+  volumeText,
+} from "../garden/index.js";
 import { mixesOf, type Plan } from "../season/index.js";
 
 export interface Advice {
@@ -124,8 +132,7 @@ function evenWaterFirst(plan: Plan): Advice[] {
     {
       code: "even-water",
       plantings: fed.map((p) => p.id),
-      message:
-        `water evenly, about ${aWeek[plan.garden.amounts]} a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
+      message: `water evenly, about ${aWeek[plan.garden.amounts]} a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
     },
   ];
 }

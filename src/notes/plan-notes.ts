@@ -92,7 +92,8 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
   return strays.flatMap(({ planting: id, day, stockMl }): PlanNote[] => {
     const planting = plantings.find((p) => p.id === id);
     if (planting === undefined) return [];
-    const amount = stockMl === undefined ? "stock" : `${pouredText(stockMl, garden.amounts)} of stock`;
+    const amount =
+      stockMl === undefined ? "stock" : `${pouredText(stockMl, garden.amounts)} of stock`;
     return [
       {
         code: "log",
