@@ -34,7 +34,7 @@ export {
   type StockSettings,
 } from "./garden.js";
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
-export { decimal } from "./numbers.js";
+export { decimal, mixedNumber } from "./numbers.js";
 export {
   absurdSize,
   type Bounds,
