@@ -25,8 +25,10 @@ export function canFills(request: CanRequest): CanFill[] {
   const exactMl = rateMlPerL * waterL;
   const tries = measureStepsMl[amounts].flatMap((stepsMl) =>
     [plainest, ...others].flatMap(({ full, partL }) => {
-      const sameInAllMlPerL = exactMl / (full * canL + partL);
-      return [rateMlPerL, sameInAllMlPerL].flatMap((rate) =>
+      const evenMlPerL = exactMl / (full * canL + partL);
+      // A full can gets the same in every bed where it may.
+      const rates = full === 0 ? [evenMlPerL] : [rateMlPerL, evenMlPerL];
+      return rates.flatMap((rate) =>
         stepsMl.map((stepMl) => ({
           ...{ full, partL },
           fullMl: toStep(rate * canL, stepMl),

@@ -21,7 +21,7 @@ export function usVolumeText(liters: number): string {
     const inQuarters = Math.floor(gallons * 4) / 4;
     return isWhole(cups)
       ? `${mixedNumber(inQuarters)} gal + ${cupsText(cups - inQuarters * cupsPerGallon)}`
-      : `${decimal(gallons, gallons < 10 ? 2 : 1)} gal`;
+      : `${decimal(gallons, gallons < 10 ? 2 : gallons < 100 ? 1 : 0)} gal`;
   }
   if (isWhole(cups / 2)) return cups < 3 ? "1 pt" : `${mixedNumber(cups / 4)} qt`;
   return isWhole(cups * 4) ? cupsText(cups) : `${decimal(cups * fluidOuncesPerCup, 1)} fl oz`;
@@ -52,6 +52,7 @@ const kitchenSteps = [
 
 /** Of a recipe, a batch, a season: `2 tsp`, `1 cup + 1 tbsp`, `9 1/2 cups`, `2 1/2 qt`, `1 1/4 gal`. */
 export function usKitchenText(ml: number): string {
+  if (ml === 0) return "0 tsp";
   const teaspoons = ml / mlPerTeaspoon;
   const step = kitchenSteps.find(({ below }) => teaspoons < below);
   if (step !== undefined)

@@ -47,8 +47,13 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
   return [
     ...(round.timeOfDay === undefined ? [] : [round.timeOfDay]),
     ...cans,
-    `${totalStockText(round.stockMl, garden.amounts)} of stock`,
-    `${volumeText(waterCarriedL(mixesOf(round)), garden.amounts)} of water`,
+    // A round of other feeds alone carries no stock.
+    ...(cans.length === 0
+      ? []
+      : [
+          `${totalStockText(round.stockMl, garden.amounts)} of stock`,
+          `${volumeText(waterCarriedL(mixesOf(round)), garden.amounts)} of water`,
+        ]),
   ].map(unbroken);
 }
 
