@@ -1,11 +1,21 @@
 /** The log entries that write down a planned round as given. */
 import type { Day } from "../dates.js";
-import { decimal, type NewLogEntry } from "../garden/index.js";
+import { type Amounts, decimal, mlPerTeaspoon, type NewLogEntry } from "../garden/index.js";
 import type { CanMix, Plan, Pour } from "../season/index.js";
 import { given } from "../values.js";
 
-/** Written amounts are in steps of this, so that shares of a can add up to it. */
-const stepMl = 0.1;
+/** How an amount is written, and in which steps, so that shares of a can add up to it. */
+interface Written {
+  readonly stepMl: number;
+  readonly text: (ml: number) => string;
+}
+
+const inMl: Written = { stepMl: 0.1, text: (ml) => `${decimal(ml, 1)} mL` };
+const written: Readonly<Record<Amounts, Written>> = {
+  metric: inMl,
+  imperial: inMl,
+  us: { stepMl: mlPerTeaspoon / 100, text: (ml) => `${decimal(ml / mlPerTeaspoon, 2)} tsp` },
+};
 
 /**
  * One entry for each planting that the plan feeds on a day and that the log does not hold yet, with
@@ -19,16 +29,17 @@ export function entriesOfDay(
   day: Day,
   of: { readonly planting?: string; readonly bed?: string } = {},
 ): NewLogEntry[] {
+  const { stepMl, text } = written[plan.garden.amounts];
   const beds = plan.rounds.find((round) => round.day === day)?.beds ?? [];
   return beds
     .filter(({ bed }) => of.bed === undefined || bed === of.bed)
     .flatMap(({ mixes }) => mixes.filter((mix) => !mix.given))
-    .flatMap((mix) => shares(mix).map((share) => ({ ...share, route: mix.route })))
+    .flatMap((mix) => shares(mix, stepMl).map((share) => ({ ...share, route: mix.route })))
     .filter(({ planting }) => of.planting === undefined || planting === of.planting)
     .map(({ planting, ml, batch, route }) => ({
       on: day,
       planting,
-      stock: `${decimal(ml, 1)} mL`,
+      stock: text(ml),
       ...given({ batch }),
       ...(isFedBothWays(plan, planting) ? { route } : {}),
     }));
@@ -41,13 +52,13 @@ interface Share {
 }
 
 /** Who got how much from which bottle: bottles are poured in their order, plantings served in theirs. */
-function shares(mix: CanMix): Share[] {
+function shares(mix: CanMix, stepMl: number): Share[] {
   const total = Math.round(mix.stockMl / stepMl);
   const parts = apportioned(
     total,
     mix.feedings.map(({ waterL }) => waterL),
   );
-  const bottles = bottleSteps(mix.pours ?? [], total);
+  const bottles = bottleSteps(mix.pours ?? [], total, stepMl);
   return mix.feedings.flatMap(({ planting }, i): Share[] => {
     const taken: Share[] = [];
     for (let left = parts[i] ?? 0; left > 0;) {
@@ -66,6 +77,7 @@ function shares(mix: CanMix): Share[] {
 function bottleSteps(
   pours: readonly Pour[],
   total: number,
+  stepMl: number,
 ): { readonly batch: string; steps: number }[] {
   const pouredMl = pours.reduce((sum, { ml }) => sum + ml, 0);
   const isAll = Math.abs(pouredMl - total * stepMl) <= 1;
