@@ -2,7 +2,7 @@
 import { litersPerUsGallon, mlPerCup, stockText, totalOf, volumeText } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
 import { type CanRequest, type CansOfWater, jugFills } from "./jug.js";
-import { isNear, leastStockMl, measureStepsMl, toStep } from "./measuring.js";
+import { isNear, leastStockMl, measureStepsMl, roundingTolerance, toStep } from "./measuring.js";
 
 /** How far its water may be: a can is filled by eye. */
 const waterTolerance = 0.1;
@@ -23,29 +23,13 @@ export function canFills(request: CanRequest): CanFill[] {
   const { waterL, rateMlPerL, canL, amounts } = request;
   const [plainest, ...others] = cansOfWater(request);
   const exactMl = rateMlPerL * waterL;
-  const tries = measureStepsMl[amounts].flatMap((stepsMl) =>
-    [plainest, ...others].flatMap(({ full, partL }) => {
-      const evenMlPerL = exactMl / (full * canL + partL);
-      // A full can gets the same in every bed where it may.
-      const rates = full === 0 ? [evenMlPerL] : [rateMlPerL, evenMlPerL];
-      return rates.flatMap((rate) =>
-        stepsMl.map((stepMl) => ({
-          ...{ full, partL },
-          fullMl: toStep(rate * canL, stepMl),
-          partMl: toStep(rate * partL, stepMl),
-        })),
-      );
-    }),
-  );
   // A log may hold that none was given.
   const leastMl = exactMl > 0 ? leastStockMl[amounts] * (1 - 1e-6) : 0;
-  const best = tries.find(
-    ({ full, partL, fullMl, partMl }) =>
-      isNear(full * fullMl + partMl, exactMl) &&
-      (full === 0 || fullMl >= leastMl) &&
-      (partL === 0 || partMl >= leastMl),
-  );
+  const best = measureStepsMl[amounts]
+    .flatMap((stepsMl) => [plainest, ...others].flatMap((cans) => waysToMeasure(cans, stepsMl)))
+    .find(({ full, fullMl, partMl }) => isNear(full * fullMl + partMl, exactMl));
   if (best === undefined) return jugFills(request, plainest);
+  const { full, partL, fullMl, partMl } = best;
   const fill = (count: number, isFull: boolean, liters: number, stockMl: number): CanFill => ({
     count,
     full: isFull,
@@ -54,11 +38,36 @@ export function canFills(request: CanRequest): CanFill[] {
     waterText: volumeText(liters, amounts),
     stockText: stockText(stockMl, amounts),
   });
-  const { full, partL, fullMl, partMl } = best;
   return [
     ...(full > 0 ? [fill(full, true, canL, fullMl)] : []),
     ...(partL > 0 ? [fill(1, false, partL, partMl)] : []),
   ];
+
+  /** None where a can would be too thin. */
+  function waysToMeasure({ full, partL }: CansOfWater, stepsMl: readonly number[]): Measured[] {
+    const evenMlPerL = exactMl / (full * canL + partL);
+    // A full can gets the same in every bed where it may.
+    const rates = full === 0 ? [evenMlPerL] : [rateMlPerL, evenMlPerL];
+    // Rounding up makes no thin can a thicker one.
+    const thinnestL = partL === 0 ? canL : partL;
+    return stepsMl.flatMap((stepMl) =>
+      rates
+        .filter((rate) => rate * thinnestL >= leastMl * (1 - roundingTolerance))
+        .map((rate) => ({
+          full,
+          partL,
+          fullMl: toStep(rate * canL, stepMl),
+          partMl: toStep(rate * partL, stepMl),
+        }))
+        .filter(({ fullMl, partMl }) => (partL === 0 ? fullMl : partMl) >= leastMl),
+    );
+  }
+}
+
+interface Measured extends CansOfWater {
+  /** Stock in each. */
+  readonly fullMl: number;
+  readonly partMl: number;
 }
 
 /** The ways to carry the water, the one that is read best first. */

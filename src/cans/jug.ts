@@ -42,12 +42,13 @@ export function jugFills(
   { full, partL }: CansOfWater,
 ): CanFill[] {
   const exactMl = rateMlPerL * waterL;
+  const carriedL = full * canL + partL;
   const leastMl = leastStockMl[amounts];
   const isEnough = exactMl >= leastMl;
   const jugMl = isEnough ? measuredMl(exactMl, amounts) : leastMl;
   const fullShareL = isEnough ? Math.min(shareL[amounts], canL) : canL;
-  const sharesL = (fullShareL / canL) * (full * canL + partL);
-  const jugL = isEnough ? sharesL : readableL(leastMl / rateMlPerL, amounts);
+  const sharesL = (fullShareL / canL) * carriedL;
+  const jugL = isEnough ? sharesL : readableL((leastMl * carriedL) / exactMl, amounts);
   const fill = (count: number, isFull: boolean, liters: number): CanFill => {
     const takeL = (fullShareL / canL) * liters;
     const stockMl = withoutDust((jugMl * takeL) / jugL);
@@ -85,9 +86,10 @@ const usStepsL = [litersPerUsGallon / 4, mlPerCup / 4000, mlPerTeaspoon / 1000];
 function readableL(liters: number, amounts: Amounts): number {
   if (amounts !== "us") return Number(liters.toPrecision(2));
   const measured = usStepsL.map((stepL) => Math.round(liters / stepL) * stepL);
-  return measured.find((near) => isNear(near, liters)) ?? liters;
+  // The stock of a litre is to be near, so the jug is the measure.
+  return measured.find((near) => isNear(liters, near)) ?? liters;
 }
 
 function jugText(liters: number, amounts: Amounts): string {
-  return amounts === "us" ? totalStockText(liters * 1000, amounts) : volumeText(liters, amounts);
+  return amounts === "us" ? totalStockText(liters * 1000, amounts) : volumeText(liters, "metric");
 }

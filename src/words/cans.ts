@@ -52,9 +52,9 @@ function isAllFromJug({ waterL, jug }: CanFill): boolean {
 }
 
 /** Behind what is taken of it: `from a jug of 1.6 L with 8 mL of stock in it, filled up to 2 L` */
-function fromJug(fill: CanFill, jug: FromJug, liquid = "stock"): string {
+function fromJug(fill: CanFill, jug: FromJug, ofWhat = ""): string {
   const filledUp = isAllFromJug(fill) ? "" : `, filled up to ${fill.waterText}`;
-  return `from a jug of ${jug.waterText} with ${jug.stockText} of ${liquid} in it${filledUp}`;
+  return `from a jug of ${jug.waterText} with ${jug.stockText}${ofWhat} in it${filledUp}`;
 }
 
 /** Where not all are told. */
@@ -66,7 +66,7 @@ export function moreCans(count: number): string {
 export function fillInFull(fill: CanFill, vessel: Vessel, liquid = "stock"): string {
   const { stockText, waterText, jug } = fill;
   if (jug !== undefined)
-    return `${fillWords(fill, vessel)}: ${jug.takeText}${each(fill)} ${fromJug(fill, jug, liquid)}`;
+    return `${fillWords(fill, vessel)}: ${jug.takeText}${each(fill)} ${fromJug(fill, jug, ` of ${liquid}`)}`;
   return `${fillWords(fill, vessel)}: ${stockText} of ${liquid} in ${waterText} of water${each(fill)}${andFromEach(fill)}`;
 }
 
@@ -91,7 +91,7 @@ export function stockInEach(fill: CanFill): string {
 
 /** Under {@link stockInEach}: `of stock in 9 L of water each` */
 export function ofStockInWater(fill: CanFill): string {
-  if (fill.jug !== undefined) return fromJug(fill, fill.jug);
+  if (fill.jug !== undefined) return fromJug(fill, fill.jug, " of stock");
   return `of stock in ${fill.waterText} of water${each(fill)}${andFromEach(fill)}`;
 }
 

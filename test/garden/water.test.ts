@@ -119,7 +119,7 @@ test("usual water is told in the garden's own measures", () => {
     amounts: "us",
     beds: [{ id: "b", plantings: [{ id: "p", crop: "tomato", sown: "2027-04-01", plants: 3 }] }],
   });
-  expect(assumptions).toContain("p: 0.53 gal of water a plant, usual for tomato");
+  expect(assumptions).toContain("p: 1/2 gal of water a plant, usual for tomato");
 });
 
 describe("spray liquid", () => {
