@@ -37,7 +37,7 @@ function isEighth(value: number): boolean {
 
 /** Stock that is taken of one of several bottles, as near as it can be measured. */
 export function pouredText(ml: number, amounts: Amounts): string {
-  return amounts === "us" ? usKitchenText(ml) : `${decimal(ml, ml < 10 ? 2 : 1)} mL`;
+  return amounts === "us" ? usKitchenText(ml) : `${decimal(ml, 1)} mL`;
 }
 
 /** Totals of stock, and what is left of it: `1.25 L`, `2 cups`. */

@@ -21,7 +21,7 @@ test("a pour names its bottle, and amounts only where bottles are several", () =
     { batch: "B2", ml: 3.25, strengthGPerL: 12 },
   ];
   expect(fromBottles([a], "metric")).toBe("from bottle B1");
-  expect(fromBottles([a, b], "metric")).toBe("20 mL from bottle B1, 3.25 mL from bottle B2");
+  expect(fromBottles([a, b], "metric")).toBe("20 mL from bottle B1, 3.3 mL from bottle B2");
 });
 
 test("pours in turn are one sentence, made by the output's own means", () => {
