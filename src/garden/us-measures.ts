@@ -4,7 +4,7 @@ import { decimal, mixedNumber } from "./numbers.js";
 // NIST Handbook 44, Appendix C: exact by definition.
 export const litersPerUsGallon = 3.785411784;
 export const mlPerTeaspoon = 4.92892159375;
-export const teaspoonsPerCup = 48;
+const teaspoonsPerCup = 48;
 export const mlPerCup = mlPerTeaspoon * teaspoonsPerCup;
 const cupsPerGallon = 16;
 const fluidOuncesPerCup = 8;
