@@ -102,7 +102,7 @@ export function planSeason(
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
-    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules)),
+    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
@@ -277,7 +277,7 @@ function planOf(
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap((need) => signNotes(need, garden.season)),
+      ...needs.flatMap((need) => signNotes(need, garden)),
       ...told.notes,
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),

@@ -1,7 +1,7 @@
 /** From a garden file to the plan of its season. */
 import { describe, expect, test } from "vitest";
 import { addDays, day, type Day, daysBetween, weekdayOf } from "../src/dates.js";
-import { litersPerUsGallon } from "../src/garden/amounts.js";
+import { litersPerUsGallon } from "../src/garden/us-measures.js";
 import type { CanMix, Plan } from "../src/season/season-plan.js";
 import {
   aSeason,

@@ -1,5 +1,5 @@
 /** What the making plan has to warn of: rounds without stock, bottles filled on the day they are poured. */
-import { type Amounts, counted, stockText } from "../garden/index.js";
+import { type Amounts, counted, pouredText } from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
 import { ledgerSum, type PlannedBatch, type Shortage } from "../stock/index.js";
 import { given, grouped } from "../values.js";
@@ -16,7 +16,7 @@ export function shortageWarnings(
     // All feedings of a day lack stock for one reason: it turns on the day alone.
     const [{ reason, why, mend }] = ofDay;
     const beds = [...new Set(ofDay.map(({ need }) => bedOf.get(need)))];
-    const ml = stockText(ledgerSum(ofDay.map((shortage) => shortage.ml)), amounts);
+    const ml = pouredText(ledgerSum(ofDay.map((shortage) => shortage.ml)), amounts);
     const lack = beds.length === 1 ? "1 bed lacks" : `${counted(beds.length, "bed")} lack`;
     return {
       code: `stock-short-${reason}`,

@@ -6,6 +6,8 @@ export type {
   CanFill,
   CanMix,
   Feeding,
+  FillPour,
+  FromJug,
   InHand,
   MixedCan,
   OtherFeedMix,
