@@ -7,14 +7,7 @@ import {
   timeAwayIn,
   type UnmetWindow,
 } from "../days/index.js";
-import {
-  type Amounts,
-  counted,
-  type Garden,
-  pouredText,
-  vesselOf,
-  volumeText,
-} from "../garden/index.js";
+import { counted, type Garden, pouredText, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 import type { Emptied } from "../stock/index.js";
