@@ -24,7 +24,9 @@ export interface FeedingEvents {
 }
 
 /** Whether the events of a round are one, or one a bed. */
-export type Grouping = (round: Pick<Round, "day" | "standsFor">) => Plan["garden"]["calendar"]["group"];
+export type Grouping = (
+  round: Pick<Round, "day" | "standsFor">,
+) => Plan["garden"]["calendar"]["group"];
 
 export function feedingEvents(plan: Plan, told: readonly Told[], groupOf: Grouping): FeedingEvents {
   const trips = plan.rounds.flatMap((round): Trip[] =>
