@@ -102,7 +102,7 @@ export function planSeason(
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
-    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules)),
+    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
@@ -197,7 +197,7 @@ function feedingDays(
     feedings: [...settled.schedule.feedings, ...chosen.feedings],
     unmet: [...settled.schedule.unmet, ...chosen.unmet],
   };
-  const since = published && (firstPublished(published) ?? today);
+  const since = published && (firstPublished(published, garden.season) ?? today);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
   return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
@@ -258,7 +258,7 @@ function planOf(
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
-  const isPassed = passedWithout(past, published, today);
+  const isPassed = passedWithout(past, published, garden.season, today);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
@@ -277,10 +277,10 @@ function planOf(
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap((need) => signNotes(need, garden.season)),
+      ...needs.flatMap((need) => signNotes(need, garden)),
       ...told.notes,
       ...strayNotes(strays, garden),
-      ...emptiedNotes(stockSide.emptied),
+      ...emptiedNotes(stockSide.emptied, garden),
     ],
     ...missedOf(past.notGiven, garden),
     published: publishedWith(published, rounds, stockSide.stock.making, today),

@@ -11,6 +11,7 @@ import rules from "./compiled/rules.js";
 import signs from "./compiled/signs.js";
 import stageLengths from "./compiled/stage-lengths.js";
 import units from "./compiled/units.js";
+import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import halves from "./compiled/zone-halves.js";
 import { cropCatalogue } from "./crops/index.js";
@@ -49,6 +50,11 @@ const tables: Tables = madeWhenAsked<Tables>({
 /** All tables. One that does not fit with the others, our own bug, throws when it is asked for. */
 export function loadTables(): Tables {
   return tables;
+}
+
+/** Time zones, in lower case, whose gardens have US measures: only `new` asks for them. */
+export function loadUsZones(): ReadonlySet<string> {
+  return new Set(usZones.zones.map((zone) => zone.toLowerCase()));
 }
 
 /** Only `labels` asks for them. */

@@ -42,13 +42,15 @@ export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
   const mixes = beds.flatMap((bed) => bed.mixes);
   return [
     ...(given ? ["Given: the log holds it.", ""] : []),
-    ...(newBottles.length > 0 ? [...newBottles.map(newBottleInFull), ""] : []),
+    ...(newBottles.length > 0
+      ? [...newBottles.map((bottle) => newBottleInFull(bottle, words.amounts)), ""]
+      : []),
     ...beds.flatMap((bed) => [
       `${bed.bedName}:`,
       ...bed.mixes.flatMap((mix) => mixLines(mix, given, words)),
       "",
     ]),
-    ...(beds.length > 0 ? [totalLine(mixes, words.amounts)] : []),
+    ...(beds.length > 0 ? [tripTotal(mixes, words.amounts)] : []),
     ...(beds.length > 0 && feeds.length > 0 ? ["Other feeds, each in cans of its own:"] : []),
     ...feeds.flatMap((feed) => feedLines(feed, words)),
     ...told,
@@ -62,34 +64,25 @@ function mixLines(mix: CanMix, given: boolean, { amounts, pour }: TripWords): st
   // A single can poured from several bottles has told how much is from which.
   const isTold = fills.length === 1 && fills[0]?.count === 1 && fills[0].pours !== undefined;
   return [
-    mixTitle(mix.route, mix.rateMlPerL),
+    mixTitle(mix.route, mix.rateMlPerL, amounts),
     ...[
       ...fills.map((fill) => fillInFull(fill, vesselOf(mix.route))),
-      ...(pours.length === 0 || isTold ? [] : [fromBottles(pours)]),
+      ...(pours.length === 0 || isTold ? [] : [fromBottles(pours, amounts)]),
       ...(mix.shortMl === undefined ? [] : [missingStock(mix.shortMl, amounts)]),
-      calciumInLitre(mix, pour),
+      calciumInLitre(mix, pour, amounts),
       ...mix.feedings.map((feeding) => feedingInFull(feeding, given, amounts)),
       ...doubtLines(mix.feedings),
     ].map((line) => `- ${line}`),
   ];
 }
 
-function feedLines(mix: OtherFeedMix, { nameOf }: TripWords): string[] {
+function feedLines(mix: OtherFeedMix, { nameOf, amounts }: TripWords): string[] {
   return [
-    otherFeedTitle(mix),
+    otherFeedTitle(mix, amounts),
     ...[
       ...mix.fills.map((fill) => fillInFull(fill, "can", mix.feed)),
       `for ${mix.plantings.map(nameOf).join(", ")}`,
       ...(mix.openedSince === undefined ? [] : [openedOn(mix.openedSince)]),
     ].map((line) => `- ${line}`),
   ];
-}
-
-function totalLine(mixes: readonly CanMix[], amounts: Amounts): string {
-  const sum = (of: (mix: CanMix) => number) => mixes.reduce((total, mix) => total + of(mix), 0);
-  return tripTotal(
-    sum(({ stockMl }) => stockMl),
-    sum(({ waterL }) => waterL),
-    amounts,
-  );
 }

@@ -52,8 +52,10 @@ function cropsText(mixes: readonly CanMix[]): string {
 
 function mergeFills(fills: readonly CanFill[]): CanFill[] {
   const merged = new Map<string, CanFill>();
-  for (const fill of fills) {
-    const key = `${String(fill.full)} ${fill.waterText} ${fill.stockText}`;
+  for (const [i, fill] of fills.entries()) {
+    // Each bed has a jug of its own.
+    const ofJug = fill.jug === undefined ? "" : ` ${i}`;
+    const key = `${String(fill.full)} ${fill.waterText} ${fill.stockText}${ofJug}`;
     merged.set(key, { ...fill, count: fill.count + (merged.get(key)?.count ?? 0) });
   }
   return [...merged.values()].sort((a, b) => Number(b.full) - Number(a.full));

@@ -1,58 +1,37 @@
 /** Water and rate -> fillings of the can, with stock that a person can measure. */
-import { type Amounts, mlPerTeaspoon, stockText, volumeText } from "../garden/index.js";
+import { litersPerUsGallon, mlPerCup, stockText, volumeText } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
-import { ledgerMl, ledgerSum } from "../stock/index.js";
+import { ledgerSum } from "../stock/index.js";
+import { type CanRequest, type CansOfWater, jugFills } from "./jug.js";
+import { isNear, leastStockMl, measureStepsMl, roundingTolerance, toStep } from "./measuring.js";
 
-/** How far the stock of one mix may be from the exact figure. */
-export const roundingTolerance = 0.05;
+/** How far its water may be: a can is filled by eye. */
+const waterTolerance = 0.1;
 
-/**
- * Coarsest first: whole mL, then what a syringe can do; or quarter teaspoons, then the syringe. The
- * last is finer than any syringe; only absurdly small mixes come there.
- */
-const measureStepsMl: Record<"ml" | "spoons", readonly number[]> = {
-  ml: [1, 0.5, 0.1, 0.01],
-  spoons: [mlPerTeaspoon / 4, mlPerTeaspoon / 8, 0.5, 0.1, 0.01],
-};
-/** The least that the ledger counts. */
-const leastMl = 0.01;
+/** A US can is filled to the quarter of a gallon; a small one by the cup. */
+const usWaterStepsL = [litersPerUsGallon / 4, mlPerCup / 1000, mlPerCup / 4000];
 
 /** A part can this small, and this small a share of the water, is not worth a walk. */
 const leastPartFillL = 0.05;
 const leastPartShare = 0.01;
 
-export interface CanRequest {
-  readonly waterL: number;
-  readonly rateMlPerL: number;
-  readonly canL: number;
-  readonly amounts: Amounts;
-}
-
 /**
  * Full fills, then at most one part fill. Stock is rounded to the coarsest measure that keeps the
  * sum within {@link roundingTolerance} of rate times water, and counted in whole hundredths of a mL:
- * the one rounding between rate and ledger.
+ * the one rounding between rate and ledger. A part can too thin to measure is left to the full ones;
+ * where each can would be too thin, the stock comes from a jug.
  */
-export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): CanFill[] {
-  // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
-  const full = Math.floor(waterL / canL + 1e-6);
-  const restL = waterL - full * canL;
-  const isWorthIt = full === 0 || restL >= Math.min(leastPartFillL, leastPartShare * waterL);
-  const partL = isWorthIt ? restL : 0;
+export function canFills(request: CanRequest): CanFill[] {
+  const { waterL, rateMlPerL, canL, amounts } = request;
+  const [plainest, ...others] = cansOfWater(request);
   const exactMl = rateMlPerL * waterL;
-  const steps = measureStepsMl[amounts === "us" ? "spoons" : "ml"];
-  const rounded = steps.map((stepMl) => ({
-    fullMl: toStep(rateMlPerL * canL, stepMl),
-    partMl: toStep(rateMlPerL * partL, stepMl),
-  }));
-  const isNear = ({ fullMl, partMl }: { fullMl: number; partMl: number }): boolean =>
-    Math.abs(full * fullMl + partMl - exactMl) <= roundingTolerance * exactMl &&
-    (full === 0 || fullMl > 0) &&
-    (partL === 0 || partMl > 0);
-  const best = rounded.find(isNear) ?? {
-    fullMl: atLeast(rateMlPerL * canL),
-    partMl: atLeast(rateMlPerL * partL),
-  };
+  // A log may hold that none was given.
+  const leastMl = exactMl > 0 ? leastStockMl[amounts] : 0;
+  const best = measureStepsMl[amounts]
+    .flatMap((stepsMl) => [plainest, ...others].flatMap((cans) => waysToMeasure(cans, stepsMl)))
+    .find(({ full, fullMl, partMl }) => isNear(full * fullMl + partMl, exactMl));
+  if (best === undefined) return jugFills(request, plainest);
+  const { full, partL, fullMl, partMl } = best;
   const fill = (count: number, isFull: boolean, liters: number, stockMl: number): CanFill => ({
     count,
     full: isFull,
@@ -62,20 +41,60 @@ export function canFills({ waterL, rateMlPerL, canL, amounts }: CanRequest): Can
     stockText: stockText(stockMl, amounts),
   });
   return [
-    ...(full > 0 ? [fill(full, true, canL, best.fullMl)] : []),
-    ...(partL > 0 ? [fill(1, false, partL, best.partMl)] : []),
+    ...(full > 0 ? [fill(full, true, canL, fullMl)] : []),
+    ...(partL > 0 ? [fill(1, false, partL, partMl)] : []),
   ];
+
+  /** None where a can would be too thin. */
+  function waysToMeasure({ full, partL }: CansOfWater, stepsMl: readonly number[]): Measured[] {
+    const evenMlPerL = exactMl / (full * canL + partL);
+    // A full can gets the same in every bed where it may.
+    const rates = full === 0 ? [evenMlPerL] : [rateMlPerL, evenMlPerL];
+    // Rounding up makes no thin can a thicker one.
+    const thinnestL = partL === 0 ? canL : partL;
+    return stepsMl.flatMap((stepMl) =>
+      rates
+        .filter((rate) => rate * thinnestL >= leastMl * (1 - roundingTolerance))
+        .map((rate) => ({
+          full,
+          partL,
+          fullMl: toStep(rate * canL, stepMl),
+          partMl: toStep(rate * partL, stepMl),
+        }))
+        .filter(({ fullMl, partMl }) => (partL === 0 ? fullMl : partMl) >= leastMl),
+    );
+  }
 }
 
-/** Stock in all of them, mL. */
+interface Measured extends CansOfWater {
+  /** Stock in each. */
+  readonly fullMl: number;
+  readonly partMl: number;
+}
+
+/** The ways to carry the water, the one that is read best first. */
+function cansOfWater({ waterL, canL, amounts }: CanRequest): [CansOfWater, ...CansOfWater[]] {
+  // Water is told to a millionth of a litre; two US gallons are 7.570823568 L.
+  const full = Math.floor(waterL / canL + 1e-6);
+  const restL = waterL - full * canL;
+  const isWorthIt = full === 0 || restL >= Math.min(leastPartFillL, leastPartShare * waterL);
+  const exactly = { full, partL: isWorthIt ? restL : 0 };
+  const steps = amounts === "us" ? usWaterStepsL : [];
+  const rounded = steps.map((stepL): CansOfWater => {
+    const partL = Math.round(restL / stepL) * stepL;
+    return partL < canL - 1e-6 ? { full, partL } : { full: full + 1, partL: 0 };
+  });
+  const isNearEnough = (cans: CansOfWater): boolean =>
+    Math.abs(cans.full * canL + cans.partL - waterL) <= waterTolerance * waterL;
+  const [first = exactly, ...others] = [...rounded, exactly, { full, partL: 0 }].filter(
+    isNearEnough,
+  );
+  return [first, ...others];
+}
+
+/** Stock poured for all of them, mL: with a jug, what goes into that, though more than its cans take. */
 export function fillsMl(fills: readonly CanFill[]): number {
+  const jug = fills[0]?.jug;
+  if (jug !== undefined) return jug.stockMl;
   return ledgerSum(fills.map(({ count, stockMl }) => count * stockMl));
-}
-
-function toStep(ml: number, stepMl: number): number {
-  return ledgerMl(Math.round(ml / stepMl + 1e-9) * stepMl);
-}
-
-function atLeast(ml: number): number {
-  return ml > 0 ? Math.max(leastMl, ledgerMl(ml)) : 0;
 }

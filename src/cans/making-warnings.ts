@@ -1,5 +1,5 @@
 /** What the making plan has to warn of: rounds without stock, bottles filled on the day they are poured. */
-import { type Amounts, counted, stockText } from "../garden/index.js";
+import { type Amounts, counted, pouredText } from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
 import { ledgerSum, type PlannedBatch, type Shortage } from "../stock/index.js";
 import { given, grouped } from "../values.js";
@@ -16,7 +16,7 @@ export function shortageWarnings(
     // All feedings of a day lack stock for one reason: it turns on the day alone.
     const [{ reason, why, mend }] = ofDay;
     const beds = [...new Set(ofDay.map(({ need }) => bedOf.get(need)))];
-    const ml = stockText(ledgerSum(ofDay.map((shortage) => shortage.ml)), amounts);
+    const ml = pouredText(ledgerSum(ofDay.map((shortage) => shortage.ml)), amounts);
     const lack = beds.length === 1 ? "1 bed lacks" : `${counted(beds.length, "bed")} lack`;
     return {
       code: `stock-short-${reason}`,
@@ -28,17 +28,21 @@ export function shortageWarnings(
   });
 }
 
-/** Batches that are bottled on the day of their first feeding, where the grower wishes for days between. */
+/** One line for all batches that are bottled on the day of their first feeding, where days between are wished for. */
 export function strainDayWarnings(
   batches: readonly PlannedBatch[],
   readyBeforeDays: number,
 ): PlanWarning[] {
-  return batches
-    .filter(({ readyOn, serves }) => readyBeforeDays > 0 && serves[0]?.day === readyOn)
-    .map(({ id, readyOn }) => ({
+  const onTheDay = batches.filter(
+    ({ readyOn, serves }) => readyBeforeDays > 0 && serves[0]?.day === readyOn,
+  );
+  if (onTheDay.length === 0) return [];
+  const days = onTheDay.map(({ readyOn }) => readyOn);
+  return [
+    {
       code: "strained-on-feeding-day",
-      day: readyOn,
-      message: `${id} is bottled on ${readyOn}, the day it is first poured: no earlier day does without another batch, more stock thrown away, or days that are past`,
-      mend: "strain it before the round; if the batch is late, the round waits for it",
-    }));
+      message: `stock is bottled on the day it is first poured, on ${days.join(", ")}: an earlier day would take another batch, throw more away, or is past`,
+      mend: "strain it before the round; where a batch is late, let the round wait for it",
+    },
+  ];
 }

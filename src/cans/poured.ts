@@ -1,6 +1,6 @@
 /** What is poured for a demand: how much to the litre, from which bottles, what the can then carries. */
-import type { Garden } from "../garden/index.js";
-import type { CanFill, MixedCan, Pour } from "../season/index.js";
+import { type Garden, pouredText } from "../garden/index.js";
+import type { CanFill, FillPour, MixedCan, Pour } from "../season/index.js";
 import type { CanPart, StockLiquid, StockPlan } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import { type CanDemand, demandFills, fillsAfter, rateAfter, rateFor } from "./demands.js";
@@ -44,7 +44,9 @@ export function pouring(
       stockMlPerL * liquids.poured(stock);
     return {
       rateMlPerL,
-      fills: pours.length < 2 ? fills : fills.map((fill) => ({ ...fill, pours: sharesOf(fill) })),
+      fills: fills.map((fill) =>
+        pours.length < 2 || fill.jug ? fill : { ...fill, pours: sharesOf(fill) },
+      ),
       pours,
       calciumMgPerL: sum(parts.map(broughtBy)),
       clearCalciumMgPerL: sum(parts.map((part) => broughtBy(part) * clearShare(part.stock))),
@@ -52,8 +54,11 @@ export function pouring(
     };
 
     /** Each can gets of each bottle by its share of the stock. */
-    function sharesOf(fill: CanFill): { batch: string; ml: number }[] {
-      return pours.map(({ batch, ml }) => ({ batch, ml: (ml * fill.stockMl) / fillsMl(fills) }));
+    function sharesOf(fill: CanFill): FillPour[] {
+      return pours.map((pour) => {
+        const ml = (pour.ml * fill.stockMl) / fillsMl(fills);
+        return { batch: pour.batch, ml, stockText: pouredText(ml, garden.amounts) };
+      });
     }
   };
 

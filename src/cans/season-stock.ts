@@ -98,6 +98,7 @@ export function seasonStock(
   const making = planStock({
     today,
     season: garden.season,
+    amounts: garden.amounts,
     away: garden.feeding.away,
     needs: ahead.map((demand): StockNeed => needOf(demand, newGPerL)),
     bottles: waiting.bottles,

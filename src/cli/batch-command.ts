@@ -1,4 +1,4 @@
-import type { Amounts } from "../garden/index.js";
+import { type Amounts, mlPerCup } from "../garden/index.js";
 import { type BatchReport, daysFrom, daysOf, makingReport, recipeReport } from "../notes/index.js";
 import {
   type BatchSize,
@@ -20,7 +20,10 @@ interface BatchOptions extends BatchSizes, BatchWays, AnswerOptions {
   readonly amounts?: string;
 }
 
-const sizeWithoutWish: BatchSize = { by: "volume", makeMl: 1000 };
+/** A litre, or a quart. */
+function sizeWithoutWish(amounts: Amounts): BatchSize {
+  return { by: "volume", makeMl: amounts === "us" ? 4 * mlPerCup : 1000 };
+}
 
 /** With a garden and no size: the batches of its season, and the recipe of the next one. */
 export async function batchCommand(
@@ -51,10 +54,10 @@ function plainReport(
     citricForm: "anhydrous" as const,
     vinegarPercent: usual.vinegar_percent,
     shellPurity: usual.shell_purity_percent / 100,
-    bottleMl: usual.bottle_ml,
+    bottleMl: amounts === "us" ? usual.bottle_us_ml : usual.bottle_ml,
   };
   const means = batchMeans(options, recipeMeans(tables.chemistry, stock), amounts, tables);
-  const size = batchSize(options, means.acid, amounts, tables) ?? sizeWithoutWish;
+  const size = batchSize(options, means.acid, amounts, tables) ?? sizeWithoutWish(amounts);
   const today = options.today ?? shell.today(shell.localTimezone);
   const made = recipeOrThrow(size, means, tables);
   const recipeToday = recipeReport(made, daysFrom(today, made));

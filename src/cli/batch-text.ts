@@ -1,5 +1,13 @@
 /** The report of `batch` as a page for a terminal. */
-import { type Amounts, counted, decimal, totalStockText } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  decimal,
+  rateMeasures,
+  strengthFigure,
+  strengthText,
+  totalStockText,
+} from "../garden/index.js";
 import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../notes/index.js";
 import {
   bottleText,
@@ -145,14 +153,14 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
     [
       "strength",
       crystals
-        ? `${decimal(shaken, 1)} g of calcium per litre when shaken, ${decimal(clear, 2)} g when poured clear`
-        : `${decimal(shaken, 1)} g of calcium per litre, all dissolved`,
+        ? `${strengthText(shaken, amounts)} when shaken, ${strengthFigure(clear, amounts, 2)} when poured clear`
+        : `${strengthText(shaken, amounts)}, all dissolved`,
     ],
     ...(crystals
       ? [
           [
             "",
-            `It may stay clear for a day or two, with up to ${decimal(beforeCrystals, 1)} g per litre dissolved, more than the water can keep; then ${g(r.crystalsG)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`,
+            `It may stay clear for a day or two, with up to ${strengthFigure(beforeCrystals, amounts)} per ${rateMeasures[amounts].strengthWord} dissolved, more than the water can keep; then ${g(r.crystalsG)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`,
           ],
         ]
       : []),

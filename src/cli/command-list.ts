@@ -208,10 +208,11 @@ export const commandList: readonly CommandSpec[] = [
     options: [
       option("--out <file>", "write this file instead of standard output"),
       todayOption,
-      option("--size <mm>", "width by height of a label: a known sheet or your own").default(
-        "63.5x72",
+      option(
+        "--size <size>",
+        "width by height of a label, in mm or like 4x2in: a known sheet or your own; without it, 63.5x72 on A4 and 4x2in on letter paper",
       ),
-      option("--paper <paper>", "a4 or letter, for a size of your own"),
+      option("--paper <paper>", "a4 or letter; without it, as the garden's amounts suggest"),
       option("--columns <n>", "labels across", wholeNumberOption),
       option("--rows <n>", "labels down", wholeNumberOption),
       option("--margin-left <mm>", "from the edge to the first label", millimetresOption),

@@ -5,7 +5,10 @@ import {
   labelRows,
   labelSheet,
   type LabelSheet,
+  mmPerInch,
   ownSheet,
+  type Paper,
+  sizeInInches,
 } from "../outputs/index.js";
 import { isCalled } from "../log/index.js";
 import { didYouMean } from "../suggest.js";
@@ -20,7 +23,7 @@ import { table } from "./terminal-text.js";
 interface LabelWishes {
   readonly out?: string;
   readonly today?: Day;
-  readonly size: string;
+  readonly size?: string;
   readonly paper?: string;
   readonly columns?: number;
   readonly rows?: number;
@@ -62,14 +65,22 @@ export async function labelsCommand(
   return giveText(made.value, wishes.out, shell);
 }
 
+const usualSizes: Readonly<Record<Paper, string>> = { a4: "63.5x72", letter: "4x2in" };
+/** Sizes are told rounded. */
+const sameMm = 0.06;
+
 /** A known sheet by its size, unless any measure of its own is given. */
 function sheetFor(wishes: LabelWishes, amounts: Amounts): LabelSheet {
-  const size = /^(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)$/i.exec(wishes.size.trim());
-  if (!size)
-    throw wrongUsage(
-      `\`${wishes.size}\` is no size of a label: write width by height in mm, like 63.5x38.1`,
-    );
   const { paper } = wishes;
+  const size = wishes.size ?? usualSizes[paperFor(paper, amounts)];
+  const sides = /^(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(mm|in)?$/i.exec(size.trim());
+  if (!sides)
+    throw wrongUsage(
+      `\`${size}\` is no size of a label: write width by height in mm, like 63.5x38.1, or in inches, like 4x2in`,
+    );
+  const unitMm = sides[3]?.toLowerCase() === "in" ? mmPerInch : 1;
+  const inMm = (side: string | undefined): number => Number((unitMm * Number(side)).toFixed(2));
+  const [widthMm, heightMm] = [inMm(sides[1]), inMm(sides[2])];
   const own = {
     columns: wishes.columns,
     rows: wishes.rows,
@@ -79,14 +90,17 @@ function sheetFor(wishes: LabelWishes, amounts: Amounts): LabelSheet {
     rowGapMm: wishes.gapDown,
   };
   const known = loadLabelSheets().find(
-    (row) => row.name === `${size[1] ?? ""}x${size[2] ?? ""}` && (paper ?? row.paper) === row.paper,
+    (row) =>
+      Math.abs(row.width_mm - widthMm) < sameMm &&
+      Math.abs(row.height_mm - heightMm) < sameMm &&
+      (paper ?? row.paper) === row.paper,
   );
   if (known !== undefined && Object.values(own).every((value) => value === undefined))
     return labelSheet(known);
   return ownSheet({
     paper: paperFor(paper, amounts),
-    widthMm: Number(size[1]),
-    heightMm: Number(size[2]),
+    widthMm,
+    heightMm,
     ...given(own),
   });
 }
@@ -94,8 +108,9 @@ function sheetFor(wishes: LabelWishes, amounts: Amounts): LabelSheet {
 function knownSizes(): string {
   const rows = loadLabelSheets().map((row) => [
     row.name,
+    row.paper === "letter" ? sizeInInches(row.width_mm, row.height_mm) : "",
     row.paper,
     `${row.columns} x ${row.rows}`,
   ]);
-  return table([["size in mm", "paper", "labels"], ...rows], "", 80);
+  return table([["size in mm", "in inches", "paper", "labels"], ...rows], "", 80);
 }

@@ -1,7 +1,7 @@
 import { parse } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Day } from "../dates.js";
-import { loadTables } from "../tables.js";
+import { loadTables, loadUsZones } from "../tables.js";
 import { exists, writeText } from "./files.js";
 import { nextYearFile } from "./next-year.js";
 import { reportProblems } from "./report.js";
@@ -50,6 +50,7 @@ function starter(
     today: today ?? shell.today(timezone),
     calendarFile: `${file === undefined || file === "-" ? "garden" : parse(file).name}.ics`,
     zoneHalves: loadTables().zoneHalves,
+    amounts: loadUsZones().has(timezone.toLowerCase()) ? "us" : "metric",
     schemaPath: fileURLToPath(new URL("../../schemas/garden.schema.json", import.meta.url)),
   });
 }

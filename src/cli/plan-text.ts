@@ -11,7 +11,7 @@ import {
   fromEach,
   missingStock,
   otherFeedInRow,
-  stockInEach,
+  stockInRow,
   tooLittleStock,
 } from "../words/index.js";
 import { withMend } from "./report.js";
@@ -73,7 +73,7 @@ function roundText(round: Round, amounts: Amounts, style: TextStyle): string {
     feed.fills.map((fill, i) => [
       i === 0 ? feed.bedName : "",
       fillOfWater(fill, "can"),
-      stockInEach(fill),
+      stockInRow(fill),
       i === 0 ? otherFeedInRow(feed) : "",
     ]),
   );
@@ -87,7 +87,7 @@ function mixRows(mix: CanMix, bedName: string, amounts: Amounts): string[][] {
   return mix.fills.map((fill, i) => [
     i === 0 ? bedName : "",
     fillOfWater(fill, vesselOf(mix.route)),
-    stockInEach(fill),
+    stockInRow(fill),
     [...(i === 0 ? [whom, short] : []), fromEach(fill)].filter((text) => text !== "").join("; "),
   ]);
 }

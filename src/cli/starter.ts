@@ -9,7 +9,30 @@ export interface StarterWishes {
   /** Beside the garden file. */
   readonly calendarFile: string;
   readonly zoneHalves: ZoneHalves;
+  /** Measures in which it is written. */
+  readonly amounts: keyof typeof starterMeasures;
 }
+
+const starterMeasures = {
+  metric: {
+    example: "9 L, 4 m2",
+    can: "9 L",
+    sprayer: "2 L",
+    hardness: "120 mg/L",
+    bottles: "500 mL",
+    area: "4 m2",
+    perPlant: "2 L",
+  },
+  us: {
+    example: "2 gal, 40 ft2",
+    can: "2 gal",
+    sprayer: "2 qt",
+    hardness: "7 gpg",
+    bottles: "1 pt",
+    area: "40 ft2",
+    perPlant: "1/2 gal",
+  },
+} as const;
 
 /** What is wrong with the wishes for a starter file, if anything. */
 export function starterProblem(timezone: string): string | undefined {
@@ -23,7 +46,8 @@ export function starterProblem(timezone: string): string | undefined {
  * tell the hemisphere, its season is a northern one and `plan` asks.
  */
 export function starterGarden(wishes: StarterWishes): string {
-  const { name, timezone, today, schemaPath, calendarFile, zoneHalves } = wishes;
+  const { name, timezone, today, schemaPath, calendarFile, zoneHalves, amounts } = wishes;
+  const measures = starterMeasures[amounts];
   const year = Number(today.slice(0, 4));
   const half = hemisphereFromZone(timezone, zoneHalves);
   const isSouth = half === "south";
@@ -39,17 +63,17 @@ export function starterGarden(wishes: StarterWishes): string {
   };
   return `# yaml-language-server: $schema=${schemaPath}
 # A garden file. Change the examples to your own garden, then run: feedround plan <this file>
-# Every amount has its unit (9 L, 2 gal, 40 ft2); every date is year-month-day.
+# Every amount has its unit (${measures.example}); every date is year-month-day.
 version: 1
 id: ${idFrom(name)}            # names the garden in calendars: keep it when the name changes
 garden: "${name}"
 timezone: ${timezone}
 season: { from: ${on("03-01")}, to: ${on("10-31")} }
 ${isSouth ? "hemisphere: south\n" : half === undefined ? askedHalf : ""}
-amounts: metric              # how amounts are printed: metric, us or imperial
-can: 9 L                     # what one full watering can holds
-# sprayer: 2 L               # only for feedings that are sprayed, as on apples
-# source_water: { hardness: 120 mg/L }
+${noted(`amounts: ${amounts}`, "how amounts are printed: metric, us or imperial")}
+${noted(`can: ${measures.can}`, "what one full watering can holds")}
+${noted(`# sprayer: ${measures.sprayer}`, "only for feedings that are sprayed, as on apples")}
+# source_water: { hardness: ${measures.hardness} }
 
 feeding:
   days: [wed, sat]           # days on which you can feed
@@ -62,19 +86,19 @@ calendar:                    # what \`feedround calendar\` writes: every command
 stock:                       # the liquid feed
   acid: citric               # citric or vinegar
   keep: fridge               # fridge or shelf
-  bottles: 500 mL
+  bottles: ${measures.bottles}
   shells_per_week: 10        # eggs' shells your household keeps
 
 beds:
   - id: south
     name: South bed
-    area: 4 m2
+    area: ${measures.area}
     plantings:
       - id: toms
         crop: tomato         # \`feedround crops\` lists the crops that are known
         plants: 6
         transplanted: ${on("05-20")}
-        water: 2 L per plant # in one feeding
+${noted(`        water: ${measures.perPlant} per plant`, "in one feeding")}
         # days_to_harvest: 70  # as the seed packet says
         # seen: [{ stage: flowering, on: ${on("06-12")} }]   # what you see moves what follows
       - id: celery
@@ -85,6 +109,11 @@ beds:
         crop: green bean
         sown: ${on("05-10")}
 `;
+}
+
+/** Comments of the lines stand in one column. */
+function noted(line: string, comment: string): string {
+  return `${line.padEnd(28)} # ${comment}`;
 }
 
 /** What the grower must say, as the zone does not. */

@@ -19,8 +19,8 @@ export function stockText({ stock, rounds, garden, today }: Plan, style: TextSty
   const { eggs, saveFrom, shortage } = shells;
   const white = turnsWhite(stock);
   const lines = [
-    newBottleHolds(stock),
-    calciumOfSeason(mixesOf(rounds), stock.pour),
+    newBottleHolds(stock, garden.amounts),
+    calciumOfSeason(mixesOf(rounds), stock.pour, garden.amounts),
     ...(white === undefined ? [] : [white]),
     ...discards.map((discard) => leftOver(discard, garden.amounts, today)),
     ...(saveFrom === undefined ? [] : [saveShells(eggs, saveFrom)]),

@@ -1,8 +1,8 @@
 import type { Day } from "../dates.js";
-import { decimal } from "../garden/index.js";
+import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
-import { calciumAndCan, dayText, stageWords } from "../words/index.js";
+import { calciumAndCan, dayText, stageWords, stockInShort } from "../words/index.js";
 import { table, type TextStyle, wrap } from "./terminal-text.js";
 
 export function reasonsText(
@@ -12,19 +12,21 @@ export function reasonsText(
   style: TextStyle,
 ): string {
   if (reasons.length === 0) return `Nothing is fed on ${dayText(on ?? plan.garden.season.from)}.\n`;
-  return reasons.map((r) => plantingText(r, on, style)).join("\n\n") + "\n";
+  return reasons.map((r) => plantingText(r, on, plan.garden.amounts, style)).join("\n\n") + "\n";
 }
 
 function plantingText(
   { planting, feedings }: PlantingReasons,
   on: Day | undefined,
+  amounts: Amounts,
   style: TextStyle,
 ): string {
   const title = style.heading(`${planting.id}: ${planting.name} in ${planting.bedName}`);
   const reason = wrap(planting.reason, style.width - 2)
     .map((line) => `  ${line}`)
     .join("\n");
-  if (feedings.length > 0) return [title, ...feedings.map((f) => feedingText(f, style))].join("\n");
+  if (feedings.length > 0)
+    return [title, ...feedings.map((f) => feedingText(f, amounts, style))].join("\n");
   const none = planting.fed
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";
@@ -36,7 +38,7 @@ function plantingText(
   return [title, reason, none, stages].filter(Boolean).join("\n");
 }
 
-function feedingText(r: FeedingReason, style: TextStyle): string {
+function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): string {
   const { rule, feeding, stage } = r;
   const { shortestDays, targetDays, longestDays } = rule.interval;
   const window = `${feeding.window.earliest} to ${feeding.window.latest}`;
@@ -58,41 +60,48 @@ function feedingText(r: FeedingReason, style: TextStyle): string {
       `${gap}; the rule wants ${shortestDays} to ${longestDays} days, best ${targetDays}`,
     ],
     ["window", feeding.inWindow ? window : `${window}: no allowed day in it, so late`],
-    ...arithmetic(r).map((line, i) => [i === 0 ? "amount" : "", line]),
-    ["calcium", calciumAndCan(r.mix)],
+    ...arithmetic(r, amounts).map((line, i) => [i === 0 ? "amount" : "", line]),
+    ["calcium", calciumAndCan(r.mix, amounts)],
   ];
   return `${style.heading(`  ${dayText(r.day)}`)}\n${table(rows, "    ", style.width)}`;
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */
-function rateLines({ feeding, mix, rule }: FeedingReason, rate: string): string[] {
+function rateLines({ feeding, mix, rule }: FeedingReason, amounts: Amounts): string[] {
   const { targetMgPerL, level } = feeding;
   const times = level === 1 ? "" : ` x level ${decimal(level, 2)}`;
   if (targetMgPerL === undefined)
-    return [`${decimal(feeding.baseRateMlPerL, 2)} mL per L${times}, fixed in the garden file`];
+    return [`${rateText(feeding.baseRateMlPerL, amounts)}${times}, fixed in the garden file`];
+  const { water, stock } = rateMeasures[amounts];
+  const rate = rateText(mix.rateMlPerL, amounts);
   const strengthGPerL = mix.calciumMgPerL / mix.rateMlPerL;
   const batches = (mix.pours ?? []).map((pour) => pour.batch);
   const bottles =
     batches.length > 1
       ? `${batches.join(" and ")} together hold`
       : `${batches[0] ?? "a new batch"} holds`;
-  const wanted = targetMgPerL / strengthGPerL;
-  const isCapped = wanted > mix.rateMlPerL * 1.001;
+  const wantedMlPerL = targetMgPerL / strengthGPerL;
+  const isCapped = wantedMlPerL > mix.rateMlPerL * 1.001;
+  const mg = (mgPerL: number): string => decimal(calciumIn(amounts, mgPerL), 1);
+  const target = mg(targetMgPerL);
+  // g/L of stock is mg per mL of it.
+  const holds = decimal(strengthGPerL * rateMeasures[amounts].stockMl, 2);
   return [
-    `target ${decimal(rule.calciumMgPerL, 1)} mg of calcium per L${times}${level === 1 ? "" : ` = ${decimal(targetMgPerL, 1)} mg per L`}`,
-    `${bottles} ${decimal(strengthGPerL, 2)} mg of calcium per mL`,
+    `target ${mg(rule.calciumMgPerL)} mg of calcium per ${water}${times}${level === 1 ? "" : ` = ${target} mg per ${water}`}`,
+    `${bottles} ${holds} mg of calcium per ${stock}`,
     isCapped
-      ? `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${decimal(wanted, 2)} mL per L, kept to the rule's highest rate, ${rate}`
-      : `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${rate}`,
+      ? `${target} / ${holds} = ${rateText(wantedMlPerL, amounts)}, kept to the rule's highest rate, ${rate}`
+      : `${target} / ${holds} = ${rate}`,
   ];
 }
 
-/** From calcium to millilitres, one step a line. */
-function arithmetic(reason: FeedingReason): string[] {
+/** From calcium to what is measured out, one step a line. */
+function arithmetic(reason: FeedingReason, amounts: Amounts): string[] {
   const { feeding, mix } = reason;
-  const ml = (value: number): string => `${decimal(value, 2)} mL`;
-  const liters = (value: number): string => `${decimal(value, 2)} L`;
-  const rate = `${ml(mix.rateMlPerL)} per L`;
+  const { stock, stockMl, water: unit, waterL } = rateMeasures[amounts];
+  const ml = (value: number): string => `${decimal(value / stockMl, 2)} ${stock}`;
+  const liters = (value: number): string => `${decimal(value / waterL, 2)} ${unit}`;
+  const rate = rateText(mix.rateMlPerL, amounts);
   const others = mix.feedings.length - 1;
   const water =
     others === 0
@@ -105,12 +114,12 @@ function arithmetic(reason: FeedingReason): string[] {
       `${ml(mix.stockMl)} / ${liters(mix.waterL)} = ${rate}`,
     ];
   return [
-    ...rateLines(reason, rate),
+    ...rateLines(reason, amounts),
     water,
     `${rate} x ${liters(mix.waterL)} = ${ml(mix.exactStockMl)} of stock`,
     ...mix.fills.map(
       (fill) =>
-        `${fill.count} x ${fill.waterText}: ${rate} x ${liters(fill.waterL)} = ${ml(mix.rateMlPerL * fill.waterL)}, measured as ${fill.stockText}`,
+        `${fill.count} x ${fill.waterText}: ${rate} x ${liters(fill.waterL)} = ${ml(mix.rateMlPerL * fill.waterL)}, measured as ${stockInShort(fill)}`,
     ),
     `in all ${ml(mix.stockMl)}, ${decimal(Math.abs(mix.stockMl / mix.exactStockMl - 1) * 100, 1)} % off the exact figure`,
   ];

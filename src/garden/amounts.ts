@@ -1,58 +1,112 @@
 /** Amounts as a person reads and measures them, in the garden's own measures. */
 import type { Amounts } from "./garden.js";
+import { decimal, mixedNumber } from "./numbers.js";
+import {
+  litersPerUsGallon,
+  mlPerTeaspoon,
+  usKitchenText,
+  usSpoonsText,
+  usVolumeText,
+} from "./us-measures.js";
 
-// NIST Handbook 44, Appendix C: exact by definition.
-export const litersPerUsGallon = 3.785411784;
+// Weights and Measures Act 1985, schedule 1: exact by definition.
 export const litersPerImperialGallon = 4.54609;
-export const mlPerTeaspoon = 4.92892159375;
-const teaspoonsPerTablespoon = 3;
-const tablespoonsPerCup = 16;
-const fluidOuncesPerUsGallon = 128;
-const quartsPerUsGallon = 4;
 
-/** Water: `9 L`, `600 mL`, `1 1/2 gal`, `24 fl oz`. */
+/** Water: `9 L`, `600 mL`, `1 1/2 gal`; in US measures `1 qt`, `3 cups`, too. */
 export function volumeText(liters: number, amounts: Amounts): string {
+  if (amounts === "us") return liters === 0 ? "0 gal" : usVolumeText(liters);
   const inMl = `${decimal(liters * 1000, 0)} mL`;
   if (amounts === "metric") return liters >= 1 || liters === 0 ? `${decimal(liters, 2)} L` : inMl;
-  const gallons = liters / (amounts === "us" ? litersPerUsGallon : litersPerImperialGallon);
-  if (gallons >= 0.24 || liters === 0) return `${mixedNumber(gallons)} gal`;
-  return amounts === "us" ? `${decimal(gallons * fluidOuncesPerUsGallon, 1)} fl oz` : inMl;
+  const gallons = liters / litersPerImperialGallon;
+  return gallons >= 0.24 || liters === 0 ? `${mixedNumber(gallons)} gal` : inMl;
 }
 
-/** Stock to measure out: `23 mL`; in US measures `3/4 tsp`, `1 tbsp + 3/4 tsp`, `1 cup + 2 tbsp`. */
+/** Stock to measure out: `23 mL`; in US measures `3/4 tsp`, `1 tbsp + 3/4 tsp`, `1/4 cup + 1 tbsp`. */
 export function stockText(ml: number, amounts: Amounts): string {
   // Small amounts keep two digits, so that the text stays within some per cent of the amount.
   const inMl = `${decimal(ml, ml < 0.1 ? 3 : ml < 2 ? 2 : 1)} mL`;
   if (amounts !== "us") return inMl;
   const eighths = (ml / mlPerTeaspoon) * 8;
   // Spoons are counted in hundredths of a mL. What no spoon of a kitchen set measures is drawn up with a syringe.
-  if (eighths < 1.92 || Math.abs(eighths - Math.round(eighths)) >= 0.01) return inMl;
-  const teaspoons = Math.round(eighths) / 8;
-  const whole = Math.floor(teaspoons / teaspoonsPerTablespoon + 1e-6);
-  const rest = teaspoons - whole * teaspoonsPerTablespoon;
-  const cups = Math.floor(whole / tablespoonsPerCup);
-  const tablespoons = whole - cups * tablespoonsPerCup;
-  return [
-    cups > 0 ? `${cups} cup${cups > 1 ? "s" : ""}` : "",
-    tablespoons > 0 ? `${tablespoons} tbsp` : "",
-    rest > 0.01 ? `${mixedNumber(rest)} tsp` : "",
-  ]
-    .filter((part) => part !== "")
-    .join(" + ");
+  return eighths < 1.92 || Math.abs(eighths - Math.round(eighths)) >= 0.01
+    ? inMl
+    : usSpoonsText(Math.round(eighths) / 8);
 }
 
-/** Totals of stock over a season: `1.25 L`, `2 cups`. */
+/** Stock that is taken of one of several bottles, as near as it can be measured. */
+export function pouredText(ml: number, amounts: Amounts): string {
+  return amounts === "us" ? usKitchenText(ml) : `${decimal(ml, ml < 1 ? 2 : 1)} mL`;
+}
+
+/** Totals of stock, and what is left of it: `1.25 L`, `2 cups`. */
 export function totalStockText(ml: number, amounts: Amounts): string {
-  if (ml < 1000 && amounts === "us") {
-    const quarters = Math.round((ml / mlPerTeaspoon) * 4);
-    return stockText(quarters > 0 ? (quarters / 4) * mlPerTeaspoon : ml, "us");
-  }
-  if (ml < 1000) return `${decimal(ml, 0)} mL`;
-  if (amounts !== "us") return `${decimal(ml / 1000, 2)} L`;
-  const gallons = ml / 1000 / litersPerUsGallon;
-  return gallons >= 1
-    ? volumeText(ml / 1000, "us")
-    : `${decimal(gallons * quartsPerUsGallon, 1)} qt`;
+  if (amounts === "us") return usKitchenText(ml);
+  return ml < 1000 ? `${decimal(ml, 0)} mL` : `${decimal(ml / 1000, 2)} L`;
+}
+
+/** What stock, and the water that it is stirred into, are reckoned in where a rate is told. */
+export interface RateMeasures {
+  readonly stock: "mL" | "tsp";
+  readonly stockMl: number;
+  readonly water: "L" | "gal";
+  readonly waterWord: "litre" | "gallon";
+  readonly waterL: number;
+  /** The strength of a bottle is told in so much of it. */
+  readonly strengthUnit: "L" | "tsp";
+  readonly strengthWord: "litre" | "teaspoon";
+}
+
+const inMlAndL: RateMeasures = {
+  stock: "mL",
+  stockMl: 1,
+  water: "L",
+  waterWord: "litre",
+  waterL: 1,
+  strengthUnit: "L",
+  strengthWord: "litre",
+};
+
+export const rateMeasures: Readonly<Record<Amounts, RateMeasures>> = {
+  metric: inMlAndL,
+  imperial: inMlAndL,
+  us: {
+    stock: "tsp",
+    stockMl: mlPerTeaspoon,
+    water: "gal",
+    waterWord: "gallon",
+    waterL: litersPerUsGallon,
+    strengthUnit: "tsp",
+    strengthWord: "teaspoon",
+  },
+};
+
+/** mL per litre in the garden's own measures: a number of its `stock` in one of its `water`. */
+export function rateIn(amounts: Amounts, rateMlPerL: number): number {
+  const { stockMl, waterL } = rateMeasures[amounts];
+  return (rateMlPerL * waterL) / stockMl;
+}
+
+/** `2.5 mL per L`, `1.92 tsp per gal` */
+export function rateText(rateMlPerL: number, amounts: Amounts): string {
+  const { stock, water } = rateMeasures[amounts];
+  return `${decimal(rateIn(amounts, rateMlPerL), 2)} ${stock} per ${water}`;
+}
+
+/** Calcium that the stock holds: `17.8 g` in a litre, in US measures `87.5 mg` in a teaspoon. */
+export function strengthFigure(gPerL: number, amounts: Amounts, places = 1): string {
+  if (amounts !== "us") return `${decimal(gPerL, places)} g`;
+  const mgPerTeaspoon = gPerL * mlPerTeaspoon;
+  return `${Number(mgPerTeaspoon.toPrecision(3))} mg`;
+}
+
+/** `17.8 g of calcium per litre`, `87.5 mg of calcium per teaspoon` */
+export function strengthText(gPerL: number, amounts: Amounts, places = 1): string {
+  return `${strengthFigure(gPerL, amounts, places)} of calcium per ${rateMeasures[amounts].strengthWord}`;
+}
+
+/** mg in a litre of can water, or in a gallon of it. */
+export function calciumIn(amounts: Amounts, mgPerL: number): number {
+  return mgPerL * rateMeasures[amounts].waterL;
 }
 
 /** Measured amounts together, free of the dust of binary fractions. */
@@ -65,40 +119,7 @@ export function withoutDust(amount: number): number {
   return Number(amount.toFixed(6));
 }
 
-/** At most that many places, without trailing zeros. */
-export function decimal(value: number, places: number): string {
-  return String(Number(value.toFixed(places)));
-}
-
 /** `1 can`, `3 cans` */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
-}
-
-/** As the recipe has them: `9.5 g`, `16 g`. */
-export function gramsText(g: number): string {
-  return `${decimal(g, g < 10 ? 1 : 0)} g`;
-}
-
-const fractions: readonly [number, string][] = [
-  [0, ""],
-  [1 / 8, "1/8"],
-  [1 / 4, "1/4"],
-  [1 / 3, "1/3"],
-  [3 / 8, "3/8"],
-  [1 / 2, "1/2"],
-  [5 / 8, "5/8"],
-  [2 / 3, "2/3"],
-  [3 / 4, "3/4"],
-  [7 / 8, "7/8"],
-  [1, ""],
-];
-
-/** 1.5 -> `1 1/2`; what is no kitchen fraction stays a decimal. */
-export function mixedNumber(value: number): string {
-  const whole = Math.floor(value + 1e-9);
-  const near = fractions.find(([part]) => Math.abs(value - whole - part) < 0.005);
-  if (near === undefined) return decimal(value, 2);
-  const ones = near[0] === 1 ? whole + 1 : whole;
-  return [ones > 0 || near[1] === "" ? String(ones) : "", near[1]].filter(Boolean).join(" ");
 }

@@ -1,12 +1,14 @@
 export {
+  calciumIn,
   counted,
-  decimal,
-  gramsText,
   litersPerImperialGallon,
-  litersPerUsGallon,
-  mixedNumber,
-  mlPerTeaspoon,
+  pouredText,
+  rateIn,
+  rateMeasures,
+  rateText,
   stockText,
+  strengthFigure,
+  strengthText,
   totalOf,
   totalStockText,
   volumeText,
@@ -33,6 +35,7 @@ export {
   type StockSettings,
 } from "./garden.js";
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
+export { decimal, mixedNumber } from "./numbers.js";
 export {
   absurdSize,
   type Bounds,
@@ -45,6 +48,7 @@ export {
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
 export type { UnitKind } from "./units.js";
+export { litersPerUsGallon, mlPerCup, mlPerTeaspoon } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";

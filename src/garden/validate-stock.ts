@@ -13,12 +13,16 @@ const purityBounds: Bounds = { least: 0.5, most: 1, words: "50 % to 100 %" };
 
 export function validateStock(
   entry: Entry<Stock>,
-  { tables: { usual } }: Validation,
+  { tables: { usual }, amounts }: Validation,
 ): StockSettings {
   const ml = (key: "bottles" | "largest_batch"): number | undefined => {
     const liters = entry.quantity(key, "volume", volumeBounds);
     return liters === undefined ? undefined : liters * 1000;
   };
+  const [usualBottleMl, usualBatchMl] =
+    amounts === "us"
+      ? [usual.bottle_us_ml, usual.largest_batch_us_ml]
+      : [usual.bottle_ml, usual.largest_batch_ml];
   const vinegar = entry.share("vinegar", vinegarBounds);
   const settings = {
     acid: entry.among(acids, "acid") ?? ("citric" as const),
@@ -29,8 +33,8 @@ export function validateStock(
     citricForm: entry.raw.acid_form === "monohydrate" ? "monohydrate" : "anhydrous",
     vinegarPercent: vinegar === undefined ? usual.vinegar_percent : vinegar * 100,
     pour: entry.among(pourStyles, "pour") ?? "shaken",
-    bottleMl: ml("bottles") ?? usual.bottle_ml,
-    largestBatchMl: ml("largest_batch") ?? usual.largest_batch_ml,
+    bottleMl: ml("bottles") ?? usualBottleMl,
+    largestBatchMl: ml("largest_batch") ?? usualBatchMl,
     ...given({
       readyBeforeDays: entry.days("ready_before", readyBeforeBounds),
       shellsPerWeek: entry.number("shells_per_week"),

@@ -110,7 +110,7 @@ function gardenOf(
     ...(latitudeDeg === undefined ? {} : { location: { latitudeDeg, ...given({ elevationM }) } }),
     amounts,
     canL: canL ?? usualCanL,
-    sprayerL: sprayerL ?? usual.sprayer_l,
+    sprayerL: sprayerL ?? (amounts === "us" ? usual.sprayer_us_l : usual.sprayer_l),
     sprayerIsUsual: raw.sprayer === undefined,
     ...given({ sourceWater }),
     feeding,

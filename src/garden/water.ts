@@ -4,8 +4,9 @@ import { findCrop } from "../crops/index.js";
 import type { FilePath } from "../problem.js";
 import { volumeText } from "./amounts.js";
 import type { Entry } from "./fields.js";
-import type { Planting } from "./garden.js";
+import type { Amounts, Planting } from "./garden.js";
 import type { WaterAmount } from "./quantity.js";
+import { mlPerCup } from "./us-measures.js";
 import type { PlantingDraft } from "./validate-planting.js";
 import type { Validation } from "./validation.js";
 
@@ -75,15 +76,21 @@ function plantingWater(
   const assumedWater = (): number => {
     // A planting of no known crop is not fed: nothing need be assumed of it.
     if (crop === undefined) return 0;
-    const perM2 = tables.usual.water_l_per_m2;
-    const [liters, count, words] =
+    const { water_l_per_m2, water_us_l_per_m2 } = tables.usual;
+    const perPlantL = handyL(crop.waterLPerPlant, amounts);
+    const perPlant = `${volumeText(perPlantL, amounts)} of water`;
+    const [perM2, perArea] =
+      amounts === "us"
+        ? [water_us_l_per_m2, "0.1 gal of water per ft2"]
+        : [water_l_per_m2, `${volumeText(water_l_per_m2, amounts)} of water per m2`];
+    const [liters, words] =
       planting.plants !== undefined
-        ? [crop.waterLPerPlant, planting.plants, `a plant, usual for ${crop.name}`]
+        ? [perPlantL * planting.plants, `${perPlant} a plant, usual for ${crop.name}`]
         : areaM2 !== undefined
-          ? [perM2, areaM2, "per m2, as none is given"]
-          : [crop.waterLPerPlant, 1, "for one plant, as neither water, plants nor area is given"];
-    assume(`${planting.id}: ${volumeText(liters, amounts)} of water ${words}`);
-    return liters * count;
+          ? [perM2 * areaM2, `${perArea}, as none is given`]
+          : [perPlantL, `${perPlant} for one plant, as neither water, plants nor area is given`];
+    assume(`${planting.id}: ${words}`);
+    return liters;
   };
 
   const waterL = waterGiven
@@ -93,7 +100,7 @@ function plantingWater(
       : assumedWater();
   const sprayL = sprayGiven
     ? inAll(sprayGiven, [...planting.path, "spray"])
-    : (crop?.sprayLPerPlant ?? 0) * (planting.plants ?? 1);
+    : handyL(crop?.sprayLPerPlant ?? 0, amounts) * (planting.plants ?? 1);
   for (const [key, liters] of Object.entries({ water: waterL, spray: sprayL }))
     if (liters > mostL)
       bed.entry.report({
@@ -103,6 +110,14 @@ function plantingWater(
         mend: `check the water, the plants and the area; up to ${mostL} L is understood`,
       });
   return { ...planting, waterL, sprayL, sprayIsUsual: sprayGiven === undefined };
+}
+
+/** The usual water of a crop as it is measured: in US measures by the quarter cup, the cup, the pint. */
+function handyL(liters: number, amounts: Amounts): number {
+  if (amounts !== "us") return liters;
+  const cupL = mlPerCup / 1000;
+  const stepL = liters < cupL ? cupL / 4 : liters < 4 * cupL ? cupL / 2 : 2 * cupL;
+  return Math.round(liters / stepL) * stepL;
 }
 
 /** How plantings share the water of their bed: by area or plants where all give them. */

@@ -1,7 +1,8 @@
 /** The log entries that write down a planned round as given. */
 import type { Day } from "../dates.js";
-import { decimal, type NewLogEntry } from "../garden/index.js";
+import { type Amounts, decimal, mlPerTeaspoon, type NewLogEntry } from "../garden/index.js";
 import type { CanMix, Plan } from "../season/index.js";
+import { ledgerMl } from "../stock/index.js";
 import { given } from "../values.js";
 
 /** Written amounts are in the coarsest of these steps in which shares add up to what the cans pour. */
@@ -29,10 +30,18 @@ export function entriesOfDay(
     .map(({ planting, ml, batch, route }) => ({
       on: day,
       planting,
-      stock: `${decimal(ml, 2)} mL`,
+      stock: written(ml, plan.garden.amounts),
       ...given({ batch }),
       ...(isFedBothWays(plan, planting) ? { route } : {}),
     }));
+}
+
+/** In the garden's own measures, in as few figures as the ledger reads the same mL from. */
+function written(ml: number, amounts: Amounts): string {
+  if (amounts !== "us") return `${decimal(ml, 2)} mL`;
+  const figures = [2, 3].map((places) => decimal(ml / mlPerTeaspoon, places));
+  const [short = "", exact] = figures;
+  return `${ledgerMl(Number(short) * mlPerTeaspoon) === ledgerMl(ml) ? short : exact} tsp`;
 }
 
 /** Nobody has written it down. */

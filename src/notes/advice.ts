@@ -1,7 +1,15 @@
 /** What is worth telling a grower although the garden file is right. */
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
-import { decimal, type Garden, vesselOf } from "../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  decimal,
+  type Garden,
+  rateMeasures,
+  vesselOf,
+  volumeText,
+} from "../garden/index.js";
 import { mixesOf, type Plan } from "../season/index.js";
 import { wasteAdvice } from "./waste-advice.js";
 
@@ -49,11 +57,14 @@ function calciumInWater(garden: Garden, plan: Plan): Advice[] {
   const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
   const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
   if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];
+  const { amounts } = garden;
+  const mg = (mgPerL: number): string =>
+    `${decimal(calciumIn(amounts, mgPerL), 0)} mg/${rateMeasures[amounts].water}`;
   return [
     {
       code: "water-brings-calcium",
       plantings: [],
-      message: `your water already brings about ${decimal(tapMgPerL, 0)} mg/L of calcium, as much as a feeding adds (${decimal(feedMgPerL, 0)} mg/L): more will hardly help, and even watering will`,
+      message: `your water already brings about ${mg(tapMgPerL)} of calcium, as much as a feeding adds (${mg(feedMgPerL)}): more will hardly help, and even watering will`,
     },
   ];
 }
@@ -75,7 +86,7 @@ function unevenWater(garden: Garden, plan: Plan): Advice[] {
       {
         code: "uneven-water",
         plantings: [dry.id, wet.id],
-        message: `${dry.id} gets ${decimal(dry.perPlantL, 2)} L a plant and ${wet.id} ${decimal(wet.perPlantL, 2)} L: is that meant? Uneven watering causes what the feed is to prevent`,
+        message: `${dry.id} gets ${volumeText(dry.perPlantL, garden.amounts)} a plant and ${wet.id} ${volumeText(wet.perPlantL, garden.amounts)}: is that meant? Uneven watering causes what the feed is to prevent`,
       },
     ];
   });
@@ -109,6 +120,12 @@ function fedStages(plan: Plan, ruleIds: readonly string[]): ReadonlySet<string> 
   return new Set(plan.rules.filter((r) => ruleIds.includes(r.id)).flatMap((r) => r.stages));
 }
 
+const aWeek: Readonly<Record<Amounts, string>> = {
+  metric: "25 mm (25 L per m2, 1 inch)",
+  imperial: "25 mm (25 L per m2, 1 inch)",
+  us: "1 inch (0.6 gal per ft2)",
+};
+
 // Government of New Brunswick, Vegetables frequently asked questions, undated: 2.5 cm a week.
 function evenWaterFirst(plan: Plan): Advice[] {
   const fed = plan.plantings.filter((p) => p.fed);
@@ -117,8 +134,7 @@ function evenWaterFirst(plan: Plan): Advice[] {
     {
       code: "even-water",
       plantings: fed.map((p) => p.id),
-      message:
-        "water evenly, about 25 mm (25 L per m2, 1 inch) a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all",
+      message: `water evenly, about ${aWeek[plan.garden.amounts]} a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
     },
   ];
 }

@@ -7,7 +7,14 @@ import {
   timeAwayIn,
   type UnmetWindow,
 } from "../days/index.js";
-import { counted, decimal, type Garden, vesselOf, volumeText } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  type Garden,
+  pouredText,
+  vesselOf,
+  volumeText,
+} from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 import type { Emptied } from "../stock/index.js";
@@ -127,7 +134,8 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
   return inSeason.flatMap(({ planting: id, day, stockMl, asPublished }): PlanNote[] => {
     const planting = plantings.find((p) => p.id === id);
     if (planting === undefined || asPublished) return [];
-    const amount = stockMl === undefined ? "stock" : `${decimal(stockMl, 1)} mL of stock`;
+    const amount =
+      stockMl === undefined ? "stock" : `${pouredText(stockMl, garden.amounts)} of stock`;
     return [
       {
         code: "log",
@@ -141,11 +149,12 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
 }
 
 /** A little over is a jug misread, and tells that the bottle is empty. */
-export function emptiedNotes(emptied: readonly Emptied[]): PlanNote[] {
+export function emptiedNotes(emptied: readonly Emptied[], { log, amounts }: Garden): PlanNote[] {
   return emptied.map(({ taken: { day, ml, path }, batch, overMl }) => ({
     code: "log",
+    ...given({ planting: log.find((entry) => entry.path === path)?.planting }),
     day,
-    message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${decimal(ml, 2)} mL from batch ${batch} on ${day}, ${decimal(overMl, 2)} mL more than was left: it is taken as empty since`,
+    message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${pouredText(ml, amounts)} from batch ${batch} on ${day}, ${pouredText(overMl, amounts)} more than was left: it is taken as empty since`,
     advice: [],
   }));
 }

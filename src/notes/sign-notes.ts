@@ -1,7 +1,13 @@
 /** What the grower saw on the plants, told: what it changes, for how long, why, and what to do first. */
 import type { Crop } from "../crops/index.js";
-import type { DaySpan } from "../dates.js";
-import { decimal, type Planting } from "../garden/index.js";
+import {
+  type Amounts,
+  decimal,
+  type Garden,
+  type Planting,
+  rateIn,
+  rateText,
+} from "../garden/index.js";
 import {
   isOver,
   type RuleMatch,
@@ -24,13 +30,13 @@ interface SignedPlanting {
 /** A note for each sign of the season on a planting; those of another season are told together. */
 export function signNotes(
   { sightings, planting, crop, life, match }: SignedPlanting,
-  season: DaySpan,
+  { season, amounts }: Pick<Garden, "season" | "amounts">,
 ): PlanNote[] {
   return sightings
     .filter((sighting) => !isOver(sighting, season))
     .map((sighting) => {
       const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-      return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord);
+      return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord, amounts);
     });
 }
 
@@ -39,6 +45,7 @@ function signNote(
   effect: SignEffect,
   planting: Planting,
   cropName: string,
+  amounts: Amounts,
 ): PlanNote {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
   return {
@@ -48,12 +55,12 @@ function signNote(
     message:
       effect.kind === "unknown-on-crop"
         ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
-        : `${what}; ${effectText(effect)}. ${sign.reason}`,
+        : `${what}; ${effectText(effect, amounts)}. ${sign.reason}`,
     advice: sign.first_advice,
   };
 }
 
-function effectText(effect: SignEffect): string {
+function effectText(effect: SignEffect, amounts: Amounts): string {
   switch (effect.kind) {
     case "unknown-on-crop":
       return "the feed stays as it is";
@@ -64,12 +71,12 @@ function effectText(effect: SignEffect): string {
     case "no-stage":
       return `until ${effect.until} it is in no stage in which that changes the feed, so the rate stays as it is`;
     case "at-highest":
-      return `the rate stays at ${decimal(effect.rateMlPerL, 2)} mL per L, the rule's highest`;
+      return `the rate stays at ${rateText(effect.rateMlPerL, amounts)}, the rule's highest`;
     case "rate": {
       const { fromMlPerL, toMlPerL, isHighest, from, until } = effect;
       const way = toMlPerL > fromMlPerL ? "rises" : "falls";
       const highest = isHighest ? ", the rule's highest," : "";
-      return `the rate ${way} from ${decimal(fromMlPerL, 2)} to ${decimal(toMlPerL, 2)} mL per L${highest} from ${from} until ${until}`;
+      return `the rate ${way} from ${decimal(rateIn(amounts, fromMlPerL), 2)} to ${rateText(toMlPerL, amounts)}${highest} from ${from} until ${until}`;
     }
   }
 }

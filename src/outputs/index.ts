@@ -6,7 +6,9 @@ export {
   labelSheet,
   type LabelSheet,
   type LabelSheetRow,
+  mmPerInch,
   ownSheet,
   type Paper,
   seasonSheet,
+  sizeInInches,
 } from "./print/index.js";

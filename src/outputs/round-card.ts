@@ -1,7 +1,7 @@
 /** A round as a person in the garden needs it: which beds, how many cans, how much in each. */
 import type { Day } from "../dates.js";
 import {
-  stockText,
+  pouredText,
   totalStockText,
   type Vessel,
   vesselL,
@@ -36,6 +36,7 @@ import {
   tooLittleStock,
   unbroken,
   vesselCount,
+  waterCarriedL,
 } from "../words/index.js";
 import { html, type Html, joined, nameHtml } from "./html.js";
 import { fillCount, mixesOf, stockByBatch } from "./plan-facts.js";
@@ -49,8 +50,13 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
   return [
     ...(round.timeOfDay === undefined ? [] : [round.timeOfDay]),
     ...cans,
-    `${totalStockText(round.stockMl, garden.amounts)} of stock`,
-    `${volumeText(round.waterL, garden.amounts)} of water`,
+    // A round of other feeds alone carries no stock.
+    ...(cans.length === 0
+      ? []
+      : [
+          `${totalStockText(round.stockMl, garden.amounts)} of stock`,
+          `${volumeText(waterCarriedL(mixesOf(round)), garden.amounts)} of water`,
+        ]),
     ...(round.shortMl === undefined ? [] : [tooLittleStock]),
   ].map(unbroken);
 }
@@ -63,7 +69,7 @@ export function roundBody(plan: Plan, round: Round): Html {
     html`<p class="take">
       <b>Take:</b> ${joined(
         bottles.map(([batch, ml]) =>
-          fromBottle(html, stockText(ml, plan.garden.amounts), nameHtml(batch)),
+          fromBottle(html, pouredText(ml, plan.garden.amounts), nameHtml(batch)),
         ),
         ", ",
       )}
@@ -104,7 +110,7 @@ function bedBody(plan: Plan, { bedName, mixes }: BedRound): Html {
 function mixBody({ garden }: Plan, mix: CanMix): Html {
   const { route, fills, feedings, shortMl, pours = [] } = mix;
   const inTurn = pours.map(({ ml, batch }) => ({
-    stock: stockText(ml, garden.amounts),
+    stock: pouredText(ml, garden.amounts),
     batch: nameHtml(batch),
   }));
   return html`<div class="mix">
@@ -134,7 +140,7 @@ function fillLine(fill: CanFill, vessel: Vessel, fullL: number): Html {
 function otherFeeds({ feeds = [] }: Round): Html | undefined {
   if (feeds.length === 0) return undefined;
   const items = feeds.map((mix) => {
-    const cans = mix.fills.map((fill) => fillWithStock(plain, fill, "can", fill.stockText));
+    const cans = mix.fills.map((fill) => fillWithStock(plain, fill, "can", (stock) => stock));
     const [feed, bed] = [nameHtml(mix.feed), nameHtml(mix.bedName)];
     return html`<li>${otherFeedInFull(html, mix, { feed, bed, cans: cans.join("; ") })}</li>`;
   });

@@ -1,29 +1,33 @@
 /** A planting's own rate, level and interval against the limits of the rules that feed it. */
-import { decimal, type Planting } from "../garden/index.js";
+import { type Amounts, decimal, type Planting, rateText } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { FeedRule } from "./rule.js";
 
 /** What goes beyond a limit is refused with the rule's reason. */
-export function wishesBeyondLimits(planting: Planting, rules: readonly FeedRule[]): Finding[] {
+export function wishesBeyondLimits(
+  planting: Planting,
+  rules: readonly FeedRule[],
+  amounts: Amounts,
+): Finding[] {
   const findings = rules.flatMap((rule) => [
-    ...rateBeyond(planting, rule),
+    ...rateBeyond(planting, rule, amounts),
     ...intervalBeyond(planting, rule),
   ]);
   const seen = new Set<string>();
   return findings.filter((f) => !seen.has(f.message) && seen.add(f.message));
 }
 
-function rateBeyond(planting: Planting, rule: FeedRule): Finding[] {
+function rateBeyond(planting: Planting, rule: FeedRule, amounts: Amounts): Finding[] {
   const base = planting.rateMlPerL ?? rule.rateMlPerL;
   const rateMlPerL = base * planting.level;
   if (rateMlPerL <= rule.highestRateMlPerL * (1 + 1e-9)) return [];
   const key = planting.rateMlPerL === undefined ? "level" : "rate";
-  const highest = `${decimal(rule.highestRateMlPerL, 2)} mL per L`;
+  const highest = rateText(rule.highestRateMlPerL, amounts);
   return [
     {
       code: "beyond-limit",
       path: [...planting.path, key],
-      message: `${decimal(rateMlPerL, 2)} mL per L is above the limit of the rule ${rule.id}, ${highest} (${plainEnd(rule.limitsReason)})`,
+      message: `${rateText(rateMlPerL, amounts)} is above the limit of the rule ${rule.id}, ${highest} (${plainEnd(rule.limitsReason)})`,
       mend:
         key === "rate"
           ? `write ${highest} or less`

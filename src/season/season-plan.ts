@@ -234,8 +234,29 @@ export interface CanFill {
   readonly waterText: string;
   /** `23 mL`, `3 3/4 tsp`. */
   readonly stockText: string;
+  /** Where the stock of each can is less than can be measured. */
+  readonly jug?: FromJug;
   /** How much of it is from each bottle, where it is poured from several. */
-  readonly pours?: readonly { readonly batch: string; readonly ml: number }[];
+  readonly pours?: readonly FillPour[];
+}
+
+/** Of one of several bottles. */
+export interface FillPour {
+  readonly batch: string;
+  readonly ml: number;
+  readonly stockText: string;
+}
+
+/** The stock of all cans of a mix, stirred once in a jug of water; each can takes its share of it. */
+export interface FromJug {
+  /** In the jug: all of them together, or the least that can be measured. */
+  readonly stockMl: number;
+  readonly waterL: number;
+  /** Of the jug, in each can like this; all of it where it is as much as the can's water. */
+  readonly takeL: number;
+  readonly stockText: string;
+  readonly waterText: string;
+  readonly takeText: string;
 }
 
 /** One planting fed on one day. */

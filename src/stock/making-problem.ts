@@ -32,12 +32,15 @@
  * lost is named; the aims then hold for each stretch between losses.
  */
 import type { Day, DaySpan } from "../dates.js";
+import type { Amounts } from "../garden/index.js";
 import type { PublishedBatch } from "../published/index.js";
 import type { WayOfMaking } from "./making-rules.js";
 
 export interface MakingProblem {
   readonly today: Day;
   readonly season: DaySpan;
+  /** Measures in which amounts are told; metric when not given. */
+  readonly amounts?: Amounts;
   readonly away: readonly DaySpan[];
   /** None before `today`. Any order. */
   readonly needs: readonly StockNeed[];

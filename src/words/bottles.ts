@@ -2,15 +2,16 @@
 import type { Day } from "../dates.js";
 import {
   type Amounts,
-  decimal,
   type KeptIn,
   type PourStyle,
+  pouredText,
+  rateMeasures,
+  strengthFigure,
   totalStockText,
 } from "../garden/index.js";
 import type { Pour } from "../season/index.js";
 import type { Discard } from "../stock/index.js";
 import { dayText, fullDate, shortDate } from "./days.js";
-import { measured } from "./figures.js";
 import { plain, type Say } from "./say.js";
 
 /** `23 mL from bottle B1` */
@@ -19,11 +20,11 @@ export function fromBottle<T>(say: Say<T>, stock: string, batch: T | string): T 
 }
 
 /** `from bottle B1`, or how much from each where they are several. */
-export function fromBottles(pours: readonly Pour[]): string {
+export function fromBottles(pours: readonly Pour[], amounts: Amounts): string {
   const [first] = pours;
   return pours.length === 1 && first !== undefined
     ? `from bottle ${first.batch}`
-    : pours.map(({ batch, ml }) => fromBottle(plain, `${measured(ml)} mL`, batch)).join(", ");
+    : pours.map(({ batch, ml }) => fromBottle(plain, pouredText(ml, amounts), batch)).join(", ");
 }
 
 /** After the day of a round: `, from B1 and B2` */
@@ -53,14 +54,18 @@ export function newBottle({ batch }: NewBottle): string {
   return `new bottle ${batch}`;
 }
 
-export function newBottleInFull({ batch, strengthGPerL, wasGPerL }: NewBottle): string {
-  const strength = measured(strengthGPerL);
-  const line = `New bottle: ${batch}, ${strength} g of calcium to the litre`;
+export function newBottleInFull(
+  { batch, strengthGPerL, wasGPerL }: NewBottle,
+  amounts: Amounts,
+): string {
+  const { stock, strengthWord } = rateMeasures[amounts];
+  const strength = strengthFigure(strengthGPerL, amounts);
+  const line = `New bottle: ${batch}, ${strength} of calcium to the ${strengthWord}`;
   if (wasGPerL === undefined) return line;
-  const was = measured(wasGPerL);
+  const was = strengthFigure(wasGPerL, amounts);
   return was === strength
     ? `${line}, as in the one before`
-    : `${line}, ${was} g in the one before: mL differ`;
+    : `${line}, ${was} in the one before: ${stock} differ`;
 }
 
 export function openBottle<T>(say: Say<T>, batch: T): T {
@@ -172,8 +177,8 @@ export function useByOnLabel(day?: Day): string {
 }
 
 /** `Strength 17.8 g calcium per litre` */
-export function strengthOnLabel(gPerL: number): string {
-  return `Strength ${decimal(gPerL, 1)} g calcium per litre`;
+export function strengthOnLabel(gPerL: number, amounts: Amounts): string {
+  return `Strength ${strengthFigure(gPerL, amounts)} calcium per ${rateMeasures[amounts].strengthWord}`;
 }
 
 export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {

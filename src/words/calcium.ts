@@ -1,59 +1,78 @@
 /** How much calcium a can carries: from the stock, from the tap, and if it were poured clear. */
-import { decimal, type PourStyle } from "../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  decimal,
+  type PourStyle,
+  rateMeasures,
+  strengthText,
+} from "../garden/index.js";
 import type { CanMix, SeasonStock } from "../season/index.js";
 import { measured } from "./figures.js";
 
 /** Less than this short of the shaken stock, the clear one is as good. */
 const clearIsAsGood = 0.95;
 
-/** In each litre of a mix. */
-export function calciumInLitre(mix: CanMix, pour: PourStyle | undefined): string {
+/** In each litre of a mix, or each gallon. */
+export function calciumInLitre(mix: CanMix, pour: PourStyle | undefined, amounts: Amounts): string {
+  const mg = (mgPerL: number): string => `${measured(calciumIn(amounts, mgPerL))} mg`;
   const { calciumMgPerL, clearCalciumMgPerL, tapCalciumMgPerL } = mix;
   const clear =
     pour !== "clear" &&
     clearCalciumMgPerL !== undefined &&
     clearCalciumMgPerL < clearIsAsGood * calciumMgPerL
-      ? ` (poured clear only ${measured(clearCalciumMgPerL)} mg)`
+      ? ` (poured clear only ${mg(clearCalciumMgPerL)})`
       : "";
-  const tap =
-    tapCalciumMgPerL === undefined ? "" : `, ${measured(tapCalciumMgPerL)} mg from the tap`;
-  return `calcium in each litre: ${measured(calciumMgPerL)} mg from the stock${clear}${tap}`;
+  const tap = tapCalciumMgPerL === undefined ? "" : `, ${mg(tapCalciumMgPerL)} from the tap`;
+  return `calcium in each ${rateMeasures[amounts].waterWord}: ${mg(calciumMgPerL)} from the stock${clear}${tap}`;
 }
 
 /** The same beside the arithmetic of a feeding, with what the mixed can is like. */
-export function calciumAndCan(mix: CanMix): string {
+export function calciumAndCan(mix: CanMix, amounts: Amounts): string {
   const { tapCalciumMgPerL: tap, clearCalciumMgPerL: clear, can } = mix;
+  const mg = (mgPerL: number, places = 0): string =>
+    `${decimal(calciumIn(amounts, mgPerL), places)} mg`;
+  const { waterWord, water } = rateMeasures[amounts];
   return [
-    `${decimal(mix.calciumMgPerL, 0)} mg in a litre of can water from the stock`,
-    ...(tap === undefined ? [] : [`${decimal(tap, 0)} mg from the source water`]),
-    ...(clear === undefined ? [] : [`${decimal(clear, 1)} mg if the bottle were poured clear`]),
+    `${mg(mix.calciumMgPerL)} in a ${waterWord} of can water from the stock`,
+    ...(tap === undefined ? [] : [`${mg(tap)} from the source water`]),
+    ...(clear === undefined ? [] : [`${mg(clear, 1)} if the bottle were poured clear`]),
     ...(can === undefined ? [] : [`the mixed can is at pH ${decimal(can.ph, 1)}`]),
     ...(can === undefined || can.settlesMgPerL < 1
       ? []
-      : [`${decimal(can.settlesMgPerL, 0)} mg/L of fine solid settles: stir`]),
+      : [`${mg(can.settlesMgPerL)}/${water} of fine solid settles: stir`]),
   ].join("; ");
 }
 
 /** The same over all cans of a season. */
-export function calciumOfSeason(mixes: readonly CanMix[], pour: PourStyle): string {
+export function calciumOfSeason(
+  mixes: readonly CanMix[],
+  pour: PourStyle,
+  amounts: Amounts,
+): string {
   const span = (pick: (mix: CanMix) => number | undefined, places: number): string | undefined => {
     const values = mixes.flatMap((mix) => pick(mix) ?? []);
     if (values.length === 0) return undefined;
-    const texts = [Math.min(...values), Math.max(...values)].map((v) => decimal(v, places));
+    const texts = [Math.min(...values), Math.max(...values)].map((v) =>
+      decimal(calciumIn(amounts, v), places),
+    );
     return [...new Set(texts)].join(" to ");
   };
   const stock = span((mix) => mix.calciumMgPerL, 0) ?? "0";
   const tap = span((mix) => mix.tapCalciumMgPerL, 0);
   const clear = pour !== "clear" ? span((mix) => mix.clearCalciumMgPerL, 1) : undefined;
   return [
-    `a can carries ${stock} mg of calcium per litre from the stock`,
+    `a can carries ${stock} mg of calcium per ${rateMeasures[amounts].waterWord} from the stock`,
     ...(tap === undefined ? [] : [`${tap} mg from the source water`]),
     ...(clear === undefined ? [] : [`poured clear the stock would bring ${clear} mg`]),
   ].join("; ");
 }
 
-export function newBottleHolds({ newStrengthGPerL, newPh, pour }: SeasonStock): string {
-  return `a new bottle holds ${decimal(newStrengthGPerL, 1)} g of calcium per litre as you pour it (${pour}), at pH ${decimal(newPh, 1)}`;
+export function newBottleHolds(
+  { newStrengthGPerL, newPh, pour }: SeasonStock,
+  amounts: Amounts,
+): string {
+  return `a new bottle holds ${strengthText(newStrengthGPerL, amounts)} as you pour it (${pour}), at pH ${decimal(newPh, 1)}`;
 }
 
 /** Where most of the calcium is lost to who pours clear. */

@@ -3,12 +3,16 @@ import {
   type Amounts,
   decimal,
   litersPerImperialGallon,
-  litersPerUsGallon,
+  pouredText,
+  rateIn,
+  rateMeasures,
   type Route,
-  stockText,
+  totalOf,
+  totalStockText,
   type Vessel,
+  volumeText,
 } from "../garden/index.js";
-import type { CanFill } from "../season/index.js";
+import type { CanFill, CanMix, FromJug } from "../season/index.js";
 import { fromBottle } from "./bottles.js";
 import { measured } from "./figures.js";
 import { routeNames, vesselCount, vesselWords } from "./routes.js";
@@ -26,12 +30,32 @@ export function fillOfWater(fill: CanFill, vessel: Vessel): string {
     : `1 part ${vessel} of ${fill.waterText}`;
 }
 
-/** `2 cans × 23 mL`, `1 part sprayer × 4 mL (2 L)` */
+/** `2 cans × 23 mL`, `1 part sprayer × 4 mL (2 L)`, `16 cans × 100 mL from a jug (8 mL in 1.6 L)` */
 export function fillInShort(fill: CanFill, vessel: Vessel): string {
-  const { count, full, stockText, waterText } = fill;
+  const { count, full, waterText } = fill;
+  const water = full || isAllFromJug(fill) ? "" : ` (${waterText})`;
   return full
-    ? `${vesselCount(count, vessel)} × ${stockText}`
-    : `${count} part ${vesselWords(vessel, count)} × ${stockText} (${waterText})`;
+    ? `${vesselCount(count, vessel)} × ${stockInShort(fill)}`
+    : `${count} part ${vesselWords(vessel, count)} × ${stockInShort(fill)}${water}`;
+}
+
+/** `23 mL`, `100 mL from a jug (8 mL in 1.6 L)` */
+export function stockInShort({ stockText, jug }: CanFill): string {
+  return jug === undefined ? stockText : `${jug.takeText} ${aJug(jug)}`;
+}
+
+function aJug({ stockText, waterText }: FromJug): string {
+  return `from a jug (${stockText} in ${waterText})`;
+}
+
+function isAllFromJug({ waterL, jug }: CanFill): boolean {
+  return jug !== undefined && jug.takeL > waterL * (1 - 1e-9);
+}
+
+/** Behind what is taken of it: `from a jug of 1.6 L with 8 mL of stock in it, filled up to 2 L` */
+function fromJug(fill: CanFill, jug: FromJug, ofWhat = ""): string {
+  const filledUp = isAllFromJug(fill) ? "" : `, filled up to ${fill.waterText}`;
+  return `from a jug of ${jug.waterText} with ${jug.stockText}${ofWhat} in it${filledUp}`;
 }
 
 /** Where not all are told. */
@@ -41,30 +65,45 @@ export function moreCans(count: number): string {
 
 /** `2 full cans: 23 mL of stock in 9 L of water each` */
 export function fillInFull(fill: CanFill, vessel: Vessel, liquid = "stock"): string {
-  const { stockText, stockMl, waterText } = fill;
-  const ml = stockText.endsWith(" mL") ? "" : ` (${measured(stockMl)} mL)`;
-  return `${fillWords(fill, vessel)}: ${stockText}${ml} of ${liquid} in ${waterText} of water${each(fill)}${andFromEach(fill)}`;
+  const { stockText, waterText, jug } = fill;
+  if (jug !== undefined)
+    return `${fillWords(fill, vessel)}: ${jug.takeText}${each(fill)} ${fromJug(fill, jug, ` of ${liquid}`)}`;
+  return `${fillWords(fill, vessel)}: ${stockText} of ${liquid} in ${waterText} of water${each(fill)}${andFromEach(fill)}`;
 }
 
-/** `2 full cans: 23 mL in 9 L each` */
-export function fillWithStock<T>(say: Say<T>, fill: CanFill, vessel: Vessel, stock: T | string): T {
-  return say`${fillWords(fill, vessel)}: ${stock} in ${fill.waterText}${each(fill)}${andFromEach(fill)}`;
+/** `2 full cans: 23 mL in 9 L each`; what is measured out may be marked. */
+export function fillWithStock<T>(
+  say: Say<T>,
+  fill: CanFill,
+  vessel: Vessel,
+  marked: (stock: string) => T,
+): T {
+  const { stockText, waterText, jug } = fill;
+  const cans = fillWords(fill, vessel);
+  return jug === undefined
+    ? say`${cans}: ${marked(stockText)} in ${waterText}${each(fill)}${andFromEach(fill)}`
+    : say`${cans}: ${marked(jug.takeText)}${each(fill)} ${fromJug(fill, jug)}`;
 }
 
-/** `23 mL each` */
+/** `23 mL each`; from a jug, its share. */
 export function stockInEach(fill: CanFill): string {
-  return `${fill.stockText}${each(fill)}`;
+  return `${fill.jug?.takeText ?? fill.stockText}${each(fill)}`;
 }
 
 /** Under {@link stockInEach}: `of stock in 9 L of water each` */
 export function ofStockInWater(fill: CanFill): string {
-  const ml = fill.stockText.endsWith(" mL") ? "" : ` (${decimal(fill.stockMl, 1)} mL)`;
-  return `of stock${ml} in ${fill.waterText} of water${each(fill)}${andFromEach(fill)}`;
+  if (fill.jug !== undefined) return fromJug(fill, fill.jug, " of stock");
+  return `of stock in ${fill.waterText} of water${each(fill)}${andFromEach(fill)}`;
+}
+
+/** In the row of a terminal: `23 mL each`, `100 mL each from a jug (8 mL in 1.6 L)` */
+export function stockInRow(fill: CanFill): string {
+  return fill.jug === undefined ? stockInEach(fill) : `${stockInEach(fill)} ${aJug(fill.jug)}`;
 }
 
 /** `15 mL from bottle B1, 8 mL from bottle B2`, where a can is poured from several. */
 export function fromEach({ pours = [] }: CanFill): string {
-  return pours.map((pour) => fromBottle(plain, `${decimal(pour.ml, 1)} mL`, pour.batch)).join(", ");
+  return pours.map(({ stockText, batch }) => fromBottle(plain, stockText, batch)).join(", ");
 }
 
 /** `: 15 mL from bottle B1, 8 mL from bottle B2` behind the rest */
@@ -80,18 +119,24 @@ export const tooLittleStock = "too little stock";
 
 /** `too little stock: 30 mL missing` */
 export function missingStock(ml: number, amounts: Amounts): string {
-  return `${tooLittleStock}: ${stockText(ml, amounts)} missing`;
+  return `${tooLittleStock}: ${pouredText(ml, amounts)} missing`;
 }
 
 /** `Soil drench, 2.5 mL of stock to the litre` */
-export function mixTitle(route: Route, rateMlPerL: number): string {
-  return `${routeNames[route].title}, ${measured(rateMlPerL)} mL of stock to the litre`;
+export function mixTitle(route: Route, rateMlPerL: number, amounts: Amounts): string {
+  return `${routeNames[route].title}, ${rateInFull(rateMlPerL, amounts, "of stock ")}`;
+}
+
+/** `2.5 mL of stock to the litre`, `1.92 tsp to the gallon` */
+export function rateInFull(rateMlPerL: number, amounts: Amounts, ofWhat = ""): string {
+  const { stock, waterWord } = rateMeasures[amounts];
+  return `${measured(rateIn(amounts, rateMlPerL))} ${stock} ${ofWhat}to the ${waterWord}`;
 }
 
 /** `a full can (9 L) with 23 mL of stock, about pH 4.6` */
-export function fullVessel(vessel: Vessel, size: string, stockMl: number, ph?: number): string {
+export function fullVessel(vessel: Vessel, size: string, stock: string, ph?: number): string {
   const acidity = ph === undefined ? "" : `, about pH ${decimal(ph, 1)}`;
-  return `a full ${vessel} (${size}) with ${decimal(stockMl, stockMl < 10 ? 1 : 0)} mL of stock${acidity}`;
+  return `a full ${vessel} (${size}) with ${stock} of stock${acidity}`;
 }
 
 /** `23 mL per 9 L can: tomato, pepper` */
@@ -100,12 +145,20 @@ export function doseOnLabel(stock: string, vessel: string, crops: readonly strin
 }
 
 /** `In all: 46 mL of stock, 15 L of water` */
-export function tripTotal(stockMl: number, waterL: number, amounts: Amounts): string {
-  return `In all: ${measured(stockMl)} mL of stock, ${waterMeasured(waterL, amounts)} of water`;
+export function tripTotal(mixes: readonly CanMix[], amounts: Amounts): string {
+  const stockMl = totalOf(mixes.map((mix) => mix.stockMl));
+  const stock = amounts === "us" ? totalStockText(stockMl, amounts) : `${measured(stockMl)} mL`;
+  return `In all: ${stock} of stock, ${waterMeasured(waterCarriedL(mixes), amounts)} of water`;
 }
 
-const litresIn = { metric: 1, us: litersPerUsGallon, imperial: litersPerImperialGallon };
+/** In the cans as they are filled. */
+export function waterCarriedL(mixes: readonly Pick<CanMix, "fills">[]): number {
+  return totalOf(mixes.flatMap(({ fills }) => fills.map(({ count, waterL }) => count * waterL)));
+}
+
+const litresIn = { metric: 1, imperial: litersPerImperialGallon };
 
 export function waterMeasured(waterL: number, amounts: Amounts): string {
+  if (amounts === "us") return volumeText(waterL, amounts);
   return `${measured(waterL / litresIn[amounts])} ${amounts === "metric" ? "L" : "gal"}`;
 }

@@ -3,9 +3,8 @@ import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
 import type { Evidence } from "../rules/index.js";
 import type { Feeding, OtherFeedMix } from "../season/index.js";
-import { waterMeasured } from "./cans.js";
+import { rateInFull, waterMeasured } from "./cans.js";
 import { shortDate } from "./days.js";
-import { measured } from "./figures.js";
 import { plantingWords, stageWords } from "./plants.js";
 import type { Say } from "./say.js";
 
@@ -75,8 +74,11 @@ function since(what: string, day: Day | undefined): string {
 }
 
 /** The same in a calendar. */
-export function otherFeedTitle({ bedName, feed, rateMlPerL }: OtherFeedMix): string {
-  return `${bedName}: ${feed}, ${measured(rateMlPerL)} mL to the litre`;
+export function otherFeedTitle(
+  { bedName, feed, rateMlPerL }: OtherFeedMix,
+  amounts: Amounts,
+): string {
+  return `${bedName}: ${feed}, ${rateInFull(rateMlPerL, amounts)}`;
 }
 
 export function openedOn(since: Day): string {

@@ -42,8 +42,11 @@ export {
   moreCans,
   ofStockInWater,
   stockInEach,
+  stockInRow,
+  stockInShort,
   tooLittleStock,
   tripTotal,
+  waterCarriedL,
 } from "./cans.js";
 export {
   cautionsFor,

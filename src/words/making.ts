@@ -1,19 +1,16 @@
 /** Saving shells, and the visits to a batch. */
 import type { Day } from "../dates.js";
-import {
-  type Acid,
-  type Amounts,
-  counted,
-  decimal,
-  gramsText,
-  type KeptIn,
-  totalStockText,
-  volumeText,
-} from "../garden/index.js";
+import { type Acid, type Amounts, counted, type KeptIn, totalStockText } from "../garden/index.js";
 import type { BatchRecipe, SeasonStock } from "../season/index.js";
-import { dayOfStep, type MakingStep, type PlannedBatch } from "../stock/index.js";
+import {
+  dayOfStep,
+  kitchenVolumeText,
+  type MakingStep,
+  type PlannedBatch,
+  vesselText,
+  weightText,
+} from "../stock/index.js";
 import { dayText, fullDate, shortDate } from "./days.js";
-import { figures } from "./figures.js";
 import type { Say } from "./say.js";
 
 export const acidNames: Readonly<Record<Acid, string>> = {
@@ -36,7 +33,7 @@ export function seasonOfStock(
   const need = `The season takes ${totalStockText(stockMl, amounts)} of stock, poured ${pour}.`;
   return batches.length === 0
     ? `${need} No batch needs to be made.`
-    : `${need} ${counted(batches.length, "batch", "batches")} to make with ${acidNames[acid]}, kept ${keptNames[keep]}, from ${counted(shells.eggs, "eggshell")} (${gramsText(shells.shellG)} when dry).`;
+    : `${need} ${counted(batches.length, "batch", "batches")} to make with ${acidNames[acid]}, kept ${keptNames[keep]}, from ${counted(shells.eggs, "eggshell")} (${weightText(shells.shellG, amounts)} when dry).`;
 }
 
 /** A visit as a job on its day. */
@@ -55,7 +52,7 @@ export function visitJob<T>(
       const recipe = recipes.find((r) => r.batch === batch.id);
       return recipe === undefined
         ? say`Crush the shells and add the acid in an open vessel: ${name}`
-        : say`Crush the shells; stir ${gramsText(batch.shellG)} of them bit by bit into ${liquidWords(acid, recipe, " in ", (ml) => `${decimal(ml, 0)} mL`)}, in an open vessel of ${figures(recipe.vesselL)} L at the least: ${name}`;
+        : say`Crush the shells; stir ${weightText(batch.shellG, amounts)} of them bit by bit into ${liquidWords(acid, recipe, " in ", amounts)}, in an open vessel of ${vesselText(recipe.vesselL, amounts)} at the least: ${name}`;
     }
     case "strain": {
       const { bottles, volumeMl, useBy } = batch;
@@ -69,13 +66,13 @@ function liquidWords(
   acid: Acid,
   { acidG = 0, vinegarMl = 0, waterMl }: Pick<BatchRecipe, "acidG" | "vinegarMl" | "waterMl">,
   between: string,
-  volume: (ml: number) => string,
+  amounts: Amounts,
 ): string {
   switch (acid) {
     case "citric":
-      return `${gramsText(acidG)} of citric acid${between}${volume(waterMl)} of water`;
+      return `${weightText(acidG, amounts)} of citric acid${between}${kitchenVolumeText(waterMl, amounts)} of water`;
     case "vinegar":
-      return `${volume(vinegarMl)} of vinegar`;
+      return `${kitchenVolumeText(vinegarMl, amounts)} of vinegar`;
   }
 }
 
@@ -111,13 +108,12 @@ export function visitSummary(
     }
     case "add-acid": {
       const shellG = sum(({ batch }) => batch.shellG);
-      const volume = (ml: number) => volumeText(Math.round(ml) / 1000, amounts);
       const liquid = {
         acidG: sum(({ recipe }) => recipe.acidG ?? 0),
         vinegarMl: sum(({ recipe }) => recipe.vinegarMl ?? 0),
         waterMl: sum(({ recipe }) => recipe.waterMl),
       };
-      return `Start ${what}: ${gramsText(shellG)} of shell, ${liquidWords(acid, liquid, ", ", volume)}`;
+      return `Start ${what}: ${weightText(shellG, amounts)} of shell, ${liquidWords(acid, liquid, ", ", amounts)}`;
     }
     case "strain": {
       const bottles = sum(({ batch }) => batch.bottles);

@@ -92,6 +92,7 @@ describe("bottle labels", () => {
     bottlesOfBatch: 12,
     strengthGPerL: 17.8,
     pour: "shaken",
+    amounts: "us",
     doses: [
       {
         vessel: "2 gal can",

@@ -45,20 +45,24 @@ describe("the description of a round", () => {
     expect(lines).toContain("In all: 2240 mL of stock, 880 L of water");
   });
 
-  it("adds millilitres where the grower measures in spoons, and gallons for litres", () => {
+  it("tells a US grower spoons and gallons alone", () => {
     const fills = [
-      aFill({ stockMl: 18.48, waterText: "2 gal", stockText: "3 3/4 tsp", waterL: 7.57 }),
+      aFill({ stockMl: 18.48, waterText: "2 gal", stockText: "3 3/4 tsp", waterL: 7.570823568 }),
     ];
-    const lines = linesFor(withMix({ fills, feedings: [aFeeding({ waterL: 7.57 })] }), {
+    const lines = linesFor(withMix({ fills, feedings: [aFeeding({ waterL: 7.570823568 })] }), {
       amounts: "us",
     });
-    expect(lines).toContain("- 1 full can: 3 3/4 tsp (18.5 mL) of stock in 2 gal of water");
+    expect(lines).toContain("- 1 full can: 3 3/4 tsp of stock in 2 gal of water");
     expect(lines.join("\n")).toMatch(/toms \(tomato\): 2 gal;/);
     expect(lines.join("\n")).toMatch(/In all: .* of stock, 2 gal of water/);
+    expect(lines[1]).toBe("Soil drench, 1.92 tsp of stock to the gallon");
+    expect(lines.join("\n")).not.toMatch(/mL|litre/);
   });
 
   it("counts imperial gallons in an imperial garden", () => {
-    const lines = linesFor(withMix({ waterL: 9.09218 }), { amounts: "imperial" }).join("\n");
+    const lines = linesFor(withMix({ fills: [aFill({ waterL: 9.09218 })] }), {
+      amounts: "imperial",
+    }).join("\n");
     expect(lines).toMatch(/, 2 gal of water/);
   });
 

@@ -237,7 +237,10 @@ describe("bottles", () => {
   };
 
   it("that are new show in summary and description, with their strength and the one before", () => {
-    const stock = aSeasonStock({ changes: [{ ...change, from: "B1", wasGPerL: 17 }], draws: [draw] });
+    const stock = aSeasonStock({
+      changes: [{ ...change, from: "B1", wasGPerL: 17 }],
+      draws: [draw],
+    });
     const [event] = planEvents(aPlan({ rounds: [aRound({ beds: [pouring("B2")] })], stock }));
     expect(event?.summary).toMatch(/; new bottle B2$/);
     expect(event?.description[0]).toBe(

@@ -79,7 +79,8 @@ describe("without a garden file", () => {
     expect(text).toContain("A batch of 1 gal");
     expect(text).toMatch(/water +1 gal \+ 1\/4 cup\n/);
     expect(text).toMatch(/oz \(2\d\d g\) dry/);
-    expect(text).toContain("16.9 fl oz");
+    expect(text).toContain("8 of 1 pt");
+    expect(text).toMatch(/mg of calcium per teaspoon/);
     expect(text).not.toMatch(/\d m?L\b/);
   });
 

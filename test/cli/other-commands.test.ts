@@ -131,7 +131,15 @@ describe("new", () => {
     ["Australia/Hobart", "2027-06-30"],
   ])("a starter for %s on %s is valid and has feedings", async (timezone, today) => {
     const { zoneHalves } = loadTables();
-    const wishes = { name: "A", timezone, today: day(today), schemaPath: "x", zoneHalves };
+    const wishes = {
+      name: "A",
+      timezone,
+      today: day(today),
+      schemaPath: "x",
+      calendarFile: "x.ics",
+      zoneHalves,
+      amounts: "us" as const,
+    };
     const text = starterGarden(wishes);
     const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin: text });
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });

@@ -2,15 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   counted,
-  decimal,
   litersPerImperialGallon,
-  litersPerUsGallon,
-  mixedNumber,
-  mlPerTeaspoon,
   stockText,
   totalStockText,
   volumeText,
 } from "../../src/garden/amounts.js";
+import { decimal, mixedNumber } from "../../src/garden/numbers.js";
+import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/us-measures.js";
 import type { Amounts } from "../../src/garden/garden.js";
 import { parseQuantity } from "../../src/garden/quantity.js";
 import { loadTables } from "../../src/tables.js";
@@ -25,8 +23,15 @@ describe("water is printed in the garden's measures", () => {
     [0, "metric", "0 L"],
     [2 * litersPerUsGallon, "us", "2 gal"],
     [1.5 * litersPerUsGallon, "us", "1 1/2 gal"],
-    [0.25 * litersPerUsGallon, "us", "1/4 gal"],
-    [(24 / 128) * litersPerUsGallon, "us", "24 fl oz"],
+    [0.25 * litersPerUsGallon, "us", "1 qt"],
+    [0.125 * litersPerUsGallon, "us", "1 pt"],
+    [0.375 * litersPerUsGallon, "us", "1 1/2 qt"],
+    [(5 / 16) * litersPerUsGallon, "us", "5 cups"],
+    [(18 / 16) * litersPerUsGallon, "us", "1 gal + 2 cups"],
+    [0.5, "us", "16.9 fl oz"],
+    [1, "us", "33.8 fl oz"],
+    [9, "us", "2.38 gal"],
+    [(24 / 128) * litersPerUsGallon, "us", "3 cups"],
     [0, "us", "0 gal"],
     [2 * litersPerImperialGallon, "imperial", "2 gal"],
     [0.75 * litersPerImperialGallon, "imperial", "3/4 gal"],
@@ -50,6 +55,7 @@ describe("stock is printed as it is measured out", () => {
     [mlPerTeaspoon * 3, "us", "1 tbsp"],
     [mlPerTeaspoon * 3.75, "us", "1 tbsp + 3/4 tsp"],
     [mlPerTeaspoon * 48, "us", "1 cup"],
+    [mlPerTeaspoon * 45, "us", "3/4 cup + 3 tbsp"],
     [mlPerTeaspoon * (96 + 6 + 0.5), "us", "2 cups + 2 tbsp + 1/2 tsp"],
     [0.5, "us", "0.5 mL"],
     [1.5, "us", "1.5 mL"],
@@ -62,7 +68,7 @@ describe("stock is printed as it is measured out", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.01, max: 2000, noNaN: true }), (ml) => {
         expect(stockText(ml, "us")).toMatch(
-          /^(\d+ cups?)?( \+ )?(\d+ tbsp)?( \+ )?((\d )?([1357]\/8|[13]\/4|1\/2) tsp|[12] tsp)?$|^[\d.]+ mL$/,
+          /^((\d+ )?([13]\/4|1\/2) cups?|\d+ cups?)?( \+ )?([123] tbsp)?( \+ )?((\d )?([1357]\/8|[13]\/4|1\/2) tsp|[12] tsp)?$|^[\d.]+ mL$/,
         );
       }),
     );
@@ -90,9 +96,11 @@ describe("a season's stock", () => {
     [730.4, "metric", "730 mL"],
     [1250, "metric", "1.25 L"],
     [730, "imperial", "730 mL"],
-    [100, "us", "6 tbsp + 2 1/4 tsp"],
+    [100, "us", "1/4 cup + 2 tbsp + 2 tsp"],
+    [15 * 3 * mlPerTeaspoon, "us", "3/4 cup + 3 tbsp"],
+    [0, "us", "0 tsp"],
     [473.176473, "us", "2 cups"],
-    [0.5, "us", "0.5 mL"],
+    [0.5, "us", "1/4 tsp"],
     [litersPerUsGallon * 500, "us", "2 qt"],
     [litersPerUsGallon * 1500, "us", "1 1/2 gal"],
   ])("%d mL in %s measures: %s", (ml, amounts, text) => {

@@ -1,6 +1,7 @@
 /** What a valid garden file means: quantities in one unit, defaults filled in and told. */
 import { describe, expect, test } from "vitest";
-import { litersPerImperialGallon, litersPerUsGallon } from "../../src/garden/amounts.js";
+import { litersPerImperialGallon } from "../../src/garden/amounts.js";
+import { litersPerUsGallon } from "../../src/garden/us-measures.js";
 import { aGarden, aPlanting, type GardenDiffers, planted } from "../support/a-garden.js";
 
 describe("the garden", () => {

@@ -1,6 +1,6 @@
 /** Water in one feeding: from the planting, its bed, or what is usual. */
 import { describe, expect, test } from "vitest";
-import { litersPerUsGallon } from "../../src/garden/amounts.js";
+import { litersPerUsGallon } from "../../src/garden/us-measures.js";
 import type { Garden } from "../../src/garden/garden.js";
 import { aGarden, type PlantingDiffers } from "../support/a-garden.js";
 
@@ -119,7 +119,7 @@ test("usual water is told in the garden's own measures", () => {
     amounts: "us",
     beds: [{ id: "b", plantings: [{ id: "p", crop: "tomato", sown: "2027-04-01", plants: 3 }] }],
   });
-  expect(assumptions).toContain("p: 0.53 gal of water a plant, usual for tomato");
+  expect(assumptions).toContain("p: 1/2 gal of water a plant, usual for tomato");
 });
 
 describe("spray liquid", () => {

@@ -106,7 +106,7 @@ describe("in the plan of any valid garden", () => {
       for (const mix of mixesOf(plan.rounds)) {
         const waterL = mix.fills.reduce((sum, fill) => sum + fill.count * fill.waterL, 0);
         const stockMl = mix.fills.reduce((sum, fill) => sum + fill.count * fill.stockMl, 0);
-        expect(Math.abs(waterL - mix.waterL)).toBeLessThanOrEqual(0.0501);
+        expect(Math.abs(waterL - mix.waterL)).toBeLessThanOrEqual(0.1 * mix.waterL + 1e-6);
         // What the log holds stays as it was given, whatever can be measured.
         if (!mix.given) expect(stockMl).toBeCloseTo(mix.stockMl, 5);
         expect(mix.feedings.reduce((sum, feeding) => sum + feeding.waterL, 0)).toBeCloseTo(

@@ -1,6 +1,6 @@
 /** The trade's rule of thumb through the whole program; each title names its source. */
 import { describe, expect, test } from "vitest";
-import { litersPerUsGallon } from "../../src/garden/amounts.js";
+import { litersPerUsGallon } from "../../src/garden/us-measures.js";
 import type { CanFill } from "../../src/season/season-plan.js";
 import { aSeason, type GardenDiffers, planted } from "../support/a-garden.js";
 

@@ -5,11 +5,8 @@
 import Qty from "js-quantities";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  litersPerImperialGallon,
-  litersPerUsGallon,
-  mlPerTeaspoon,
-} from "../../src/garden/amounts.js";
+import { litersPerImperialGallon } from "../../src/garden/amounts.js";
+import { litersPerUsGallon, mlPerTeaspoon } from "../../src/garden/us-measures.js";
 import type { Amounts } from "../../src/garden/garden.js";
 import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
 import type { UnitKind } from "../../src/garden/units.js";

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Amounts } from "../../src/garden/garden.js";
 import { wishesBeyondLimits } from "../../src/rules/beyond-limits.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import { loadTables } from "../../src/tables.js";
@@ -7,8 +8,12 @@ import { aPlanting, type PlantingDiffers } from "../support/a-garden.js";
 // 2.5 mL per L, at most 5; 10 to 18 days.
 const rule = loadTables().builtInRules.find((r) => r.id === "solanaceous-drench") as FeedRule;
 
-function refused(differs: PlantingDiffers, rules: readonly FeedRule[] = [rule]): string[] {
-  return wishesBeyondLimits(aPlanting(differs), rules).map(
+function refused(
+  differs: PlantingDiffers,
+  rules: readonly FeedRule[] = [rule],
+  amounts: Amounts = "metric",
+): string[] {
+  return wishesBeyondLimits(aPlanting(differs), rules, amounts).map(
     ({ path, message, mend }) => `${String(path.at(-1))}: ${message}: ${mend}`,
   );
 }
@@ -68,4 +73,10 @@ describe("a wish beyond a limit is refused with the rule's reason", () => {
     expect(refused({ rate: "6 mL per L" }, [rule, rule])).toHaveLength(1);
     expect(refused({ rate: "4.5 mL per L" }, [rule, spray])).toHaveLength(1);
   });
+});
+
+test("a US grower is told in teaspoons to the gallon", () => {
+  expect(refused({ rate: "6 mL per L" }, [rule], "us")).toEqual([
+    expect.stringMatching(/^rate: 4\.61 tsp per gal is above .*: write 3\.84 tsp per gal or less$/),
+  ]);
 });

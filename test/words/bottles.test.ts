@@ -20,8 +20,8 @@ test("a pour names its bottle, and amounts only where bottles are several", () =
     { batch: "B1", ml: 20, strengthGPerL: 18 },
     { batch: "B2", ml: 3.25, strengthGPerL: 12 },
   ];
-  expect(fromBottles([a])).toBe("from bottle B1");
-  expect(fromBottles([a, b])).toBe("20 mL from bottle B1, 3.25 mL from bottle B2");
+  expect(fromBottles([a], "metric")).toBe("from bottle B1");
+  expect(fromBottles([a, b], "metric")).toBe("20 mL from bottle B1, 3.3 mL from bottle B2");
 });
 
 test("pours in turn are one sentence, made by the output's own means", () => {
@@ -36,11 +36,13 @@ test("pours in turn are one sentence, made by the output's own means", () => {
 
 test("a new bottle says whether the millilitres change with it", () => {
   const bottle = { batch: "B2", strengthGPerL: 14 };
-  expect(newBottleInFull(bottle)).toBe("New bottle: B2, 14 g of calcium to the litre");
-  expect(newBottleInFull({ ...bottle, wasGPerL: 14.2 })).toMatch(
+  expect(newBottleInFull(bottle, "metric")).toBe("New bottle: B2, 14 g of calcium to the litre");
+  expect(newBottleInFull({ ...bottle, wasGPerL: 14.2 }, "metric")).toMatch(
     /, 14.2 g in the one before: mL differ$/,
   );
-  expect(newBottleInFull({ ...bottle, wasGPerL: 14.01 })).toMatch(/, as in the one before$/);
+  expect(newBottleInFull({ ...bottle, wasGPerL: 14.01 }, "metric")).toMatch(
+    /, as in the one before$/,
+  );
 });
 
 test("what is left is used up by its day, or thrown away after it", () => {

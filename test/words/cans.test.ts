@@ -25,19 +25,23 @@ test.each([
   ["with its water, when part full", fillOfWater(part, "sprayer"), "1 part sprayer of 2 gal"],
   ["in full", fillInFull(two, "can"), "2 full cans: 23 mL of stock in 9 L of water each"],
   [
-    "in full, spoons in mL too",
+    "in full, another feed",
     fillInFull(part, "can", "seaweed"),
-    "1 part can: 3 3/4 tsp (18.5 mL) of seaweed in 2 gal of water",
+    "1 part can: 3 3/4 tsp of seaweed in 2 gal of water",
   ],
-  ["with its stock", fillWithStock(plain, two, "can", "23 mL"), "2 full cans: 23 mL in 9 L each"],
+  [
+    "with its stock",
+    fillWithStock(plain, two, "can", (stock) => stock),
+    "2 full cans: 23 mL in 9 L each",
+  ],
 ])("a filling is told %s", (_, told, words) => {
   expect(told).toBe(words);
 });
 
 test("a can poured from several bottles says how much is from which", () => {
   const pours = [
-    { batch: "B1", ml: 15.04 },
-    { batch: "B2", ml: 7.96 },
+    { batch: "B1", ml: 15.04, stockText: "15 mL" },
+    { batch: "B2", ml: 7.96, stockText: "8 mL" },
   ];
   expect(fromEach(aFill({ pours }))).toBe("15 mL from bottle B1, 8 mL from bottle B2");
   expect(fillInFull(aFill({ count: 2, pours }), "can")).toMatch(

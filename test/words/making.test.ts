@@ -20,10 +20,10 @@ const cases: readonly [Acid, BatchRecipe, string, string][] = [
   [
     "citric",
     { ...base, acidG: 58, waterMl: 1010 },
-    "58 g of citric acid in 1010 mL of water",
+    "58 g of citric acid in 1.01 L of water",
     "58 g of citric acid, 1.01 L of water",
   ],
-  ["vinegar", { ...base, vinegarMl: 1400, waterMl: 0 }, "1400 mL of vinegar", "1.4 L of vinegar"],
+  ["vinegar", { ...base, vinegarMl: 1400, waterMl: 0 }, "1.4 L of vinegar", "1.4 L of vinegar"],
 ];
 
 describe.each(cases)("with %s", (acid, recipe, into, start) => {

@@ -1,5 +1,5 @@
 /** How much calcium a can really carries, and how that compares with the tap water in it. */
-import { decimal, vesselL, vesselOf, volumeText } from "../../garden/index.js";
+import { decimal, pouredText, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
 import { byText, given, grouped } from "../../values.js";
 import { cropWords, figures, fullVessel } from "../../words/index.js";
@@ -66,7 +66,7 @@ function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
   return html`<li>
     <p>
       <b>${joined(can.crops, ", ")}</b>:
-      ${fullVessel(vesselOf(can.route), size, can.stockMl, can.ph)}
+      ${fullVessel(vesselOf(can.route), size, pouredText(can.stockMl, garden.amounts), can.ph)}
     </p>
     <svg class="amounts" width="100%" height="22" aria-hidden="true">
       <rect class="from-stock" width="${percent(fromStockMg)}" height="22" />

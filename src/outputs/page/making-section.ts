@@ -1,6 +1,7 @@
 /** The making plan: batches with their days, bottles in hand, shells, what will be short. */
-import { counted, decimal, gramsText, totalStockText } from "../../garden/index.js";
+import { counted, rateMeasures, strengthFigure, totalStockText } from "../../garden/index.js";
 import type { Plan, SeasonStock } from "../../season/index.js";
+import { weightText } from "../../stock/index.js";
 import { makingCautions, seasonOfStock, shortDate, shortDay } from "../../words/index.js";
 import { type BottleLife, bottleLives, hasBottles } from "../bottle-lives.js";
 import { section } from "../document.js";
@@ -36,11 +37,11 @@ function bottleTable({ garden }: Plan, lives: readonly BottleLife[]): Html {
     return html`<tr>
       <th scope="row">${nameHtml(life.id)}</th>
       ${cell("Amount", `${totalStockText(life.volumeMl, garden.amounts)}${batch ? `, ${counted(batch.bottles, "bottle")}` : " in hand"}`)}
-      ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${gramsText(batch.shellG)} dry` : "made already")}
+      ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${weightText(batch.shellG, garden.amounts)} dry` : "made already")}
       ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn)) : "–")}
       ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn)) : life.planned ? undefined : "now")}
       ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy)))}
-      ${cell("Calcium", life.strengthGPerL === undefined ? undefined : `${decimal(life.strengthGPerL, 1)} g/L`)}
+      ${cell("Calcium", life.strengthGPerL === undefined ? undefined : `${strengthFigure(life.strengthGPerL, garden.amounts)}/${rateMeasures[garden.amounts].strengthUnit}`)}
     </tr>`;
   });
   return html`<table class="bottles">

@@ -1,5 +1,5 @@
 /** Why each planting is fed or not: rule, source, stages and the arithmetic, on demand. */
-import { volumeText } from "../../garden/index.js";
+import { type Amounts, calciumIn, rateIn, rateMeasures } from "../../garden/index.js";
 import type { FeedRule } from "../../rules/index.js";
 import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import {
@@ -32,19 +32,21 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     </summary>
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
-      ${rules.map((rule) => ruleBody(rule, planting.reason))}${stagesBody(planting)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${stagesBody(planting)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
 }
 
-function ruleBody(rule: FeedRule, told: string): Html {
+function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
+  const { stock, waterWord } = rateMeasures[amounts];
+  const rate = (mlPerL: number): string => figures(rateIn(amounts, mlPerL));
   const { shortestDays, targetDays, longestDays } = rule.interval;
   const why = told.includes(rule.reason) ? [] : [rule.reason];
   const facts: readonly [string, string][] = [
     ["Rule", `${rule.id}${rule.own ? " (your own)" : ""}, against ${rule.disorder}`],
     [
       "Rate",
-      `${figures(rule.rateMlPerL)} mL of stock per litre, ${figures(rule.calciumMgPerL)} mg of calcium per litre; never above ${figures(rule.highestRateMlPerL)} mL per litre`,
+      `${rate(rule.rateMlPerL)} ${stock} of stock per ${waterWord}, ${figures(calciumIn(amounts, rule.calciumMgPerL))} mg of calcium per ${waterWord}; never above ${rate(rule.highestRateMlPerL)} ${stock} per ${waterWord}`,
     ],
     ["Every", `${targetDays} days, ${shortestDays} at the least and ${longestDays} at the most`],
     ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
@@ -103,19 +105,19 @@ function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
 }
 
 /** From the rule's rate to what goes into the cans. */
-function arithmetic({ garden }: Plan, mix: CanMix, feeding: Feeding): string {
-  const ruleRate = feeding.baseRateMlPerL * feeding.level;
+function arithmetic({ garden: { amounts } }: Plan, mix: CanMix, feeding: Feeding): string {
+  const { stock, stockMl, water, waterL } = rateMeasures[amounts];
+  const rate = (mlPerL: number): string => `${figures(rateIn(amounts, mlPerL))} ${stock}/${water}`;
+  const poured = (ml: number): string => `${figures(ml / stockMl)} ${stock}`;
   const level = feeding.level === 1 ? "" : ` × ${figures(feeding.level)} (level)`;
-  const strength =
-    Math.abs(ruleRate - mix.rateMlPerL) < 1e-9
-      ? ""
-      : `, ${figures(mix.rateMlPerL)} mL/L at the strength of this bottle`;
+  const isAsRuled = Math.abs(feeding.baseRateMlPerL * feeding.level - mix.rateMlPerL) < 1e-9;
+  const strength = isAsRuled ? "" : `, ${rate(mix.rateMlPerL)} at the strength of this bottle`;
   const ml = mix.rateMlPerL * feeding.waterL;
   const shared =
     mix.feedings.length > 1
       ? ", in cans shared with others of the bed"
       : Math.abs(mix.stockMl - ml) > 0.05
-        ? `, measured out as ${figures(mix.stockMl)} mL`
+        ? `, measured out as ${poured(mix.stockMl)}`
         : "";
-  return `${figures(feeding.baseRateMlPerL)} mL/L${level}${strength} × ${volumeText(feeding.waterL, garden.amounts)} = ${figures(ml)} mL${garden.amounts === "metric" ? "" : ` (${figures(feeding.waterL)} L)`}${shared}.`;
+  return `${rate(feeding.baseRateMlPerL)}${level}${strength} × ${figures(feeding.waterL / waterL)} ${water} = ${poured(ml)}${shared}.`;
 }

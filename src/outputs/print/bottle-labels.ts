@@ -14,7 +14,7 @@ import { documentOf } from "../document.js";
 import { html, type Html } from "../html.js";
 import { fitLabel, type FittedLabel, type LabelLine, lineHeight, lineSizes } from "./label-fit.js";
 import type { BottleLabel } from "./label-rows.js";
-import { type LabelSheet, sheetTrouble } from "./label-sheets.js";
+import { type LabelSheet, sheetTrouble, sizeInInches } from "./label-sheets.js";
 import { papers } from "./paper.js";
 
 export interface LabelOptions {
@@ -89,7 +89,8 @@ export function labelLines(label: BottleLabel, shape: "tall" | "wide"): readonly
   const { batch, bottle, bottlesOfBatch, strengthGPerL, doses } = label;
   const made = madeOnLabel(label.madeOn);
   const until = useByOnLabel(label.useBy);
-  const strength = strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL)];
+  const strength =
+    strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL, label.amounts)];
   const shake = shakeOnLabel[label.pour];
   const line = (kind: LabelLine["kind"], text: string): LabelLine => ({ kind, text });
   const facts =
@@ -120,10 +121,11 @@ function labelBody({ letterPt, lines }: FittedLabel, place: number, sheet: Label
   </article>`;
 }
 
-function hint(count: number, { name, paper }: LabelSheet): string {
+function hint(count: number, { name, paper, widthMm, heightMm }: LabelSheet): string {
+  const inInches = paper === "letter" ? ` (${sizeInInches(widthMm, heightMm)})` : "";
   return count === 0
     ? "There is no bottle to label."
-    : `${counted(count, "label")} of ${name} mm on ${papers[paper].name}. Print at full size (100 %), without margins of the printer's own.`;
+    : `${counted(count, "label")} of ${name} mm${inInches} on ${papers[paper].name}. Print at full size (100 %), without margins of the printer's own.`;
 }
 
 /** Enough that a printer's slip cuts nothing; less on small labels. */

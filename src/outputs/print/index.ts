@@ -1,5 +1,12 @@
 export { bottleLabels } from "./bottle-labels.js";
 export { labelRows } from "./label-rows.js";
-export { labelSheet, type LabelSheet, type LabelSheetRow, ownSheet } from "./label-sheets.js";
+export {
+  labelSheet,
+  type LabelSheet,
+  type LabelSheetRow,
+  mmPerInch,
+  ownSheet,
+  sizeInInches,
+} from "./label-sheets.js";
 export type { Paper } from "./paper.js";
 export { seasonSheet } from "./season-sheet.js";

@@ -1,6 +1,7 @@
 /** What stands on each bottle. */
 import type { Day } from "../../dates.js";
 import {
+  type Amounts,
   mlPerTeaspoon,
   type PourStyle,
   stockText,
@@ -26,6 +27,7 @@ export interface BottleLabel {
   /** Calcium as poured, g/L. */
   readonly strengthGPerL?: number;
   readonly pour: PourStyle;
+  readonly amounts: Amounts;
   /** How much goes into a full can, for whom; empty when nothing is fed from it. */
   readonly doses: readonly LabelDose[];
 }
@@ -52,6 +54,7 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
       bottlesOfBatch: bottles,
       ...given({ madeOn: life.readyOn, useBy: life.useBy, strengthGPerL: life.strengthGPerL }),
       pour: stock.pour,
+      amounts: plan.garden.amounts,
       doses,
     }));
   });

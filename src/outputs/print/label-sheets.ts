@@ -1,4 +1,5 @@
 /** Sheets of labels, by their dimensions. */
+import { mixedNumber } from "../../garden/index.js";
 import { type Paper, papers } from "./paper.js";
 
 export interface LabelSheet {
@@ -46,6 +47,15 @@ export function labelSheet(row: LabelSheetRow): LabelSheet {
     rowPitchMm: row.row_pitch_mm,
   };
 }
+
+/** As labels for letter paper are sold: `4 x 2 in`. */
+export function sizeInInches(widthMm: number, heightMm: number): string {
+  const inches = (mm: number): string => mixedNumber(mm / mmPerInch);
+  return `${inches(widthMm)} x ${inches(heightMm)} in`;
+}
+
+// Exact by definition.
+export const mmPerInch = 25.4;
 
 /** What a person measures on a sheet of their own; the rest follows. */
 export interface OwnSheet {

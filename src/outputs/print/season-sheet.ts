@@ -1,6 +1,6 @@
 /** The season on paper, for the shed wall: what to do on which day, with boxes to tick. */
 import type { Day } from "../../dates.js";
-import { counted, stockText, type Vessel, vesselOf } from "../../garden/index.js";
+import { counted, pouredText, type Vessel, vesselOf } from "../../garden/index.js";
 import type {
   BedRound,
   CanFill,
@@ -129,7 +129,8 @@ function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): 
   const { shortMl, pours = [] } = mix;
   const { amounts } = plan.garden;
   const bottles = pours.map(
-    ({ batch, ml }) => html`${nameHtml(batch)}${pours.length > 1 && `, ${stockText(ml, amounts)}`}`,
+    ({ batch, ml }) =>
+      html`${nameHtml(batch)}${pours.length > 1 && `, ${pouredText(ml, amounts)}`}`,
   );
   const short = shortMl === undefined ? [] : [missingStock(shortMl, amounts)];
   return html`<tr>
@@ -154,7 +155,7 @@ function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
 
 function fillsCell(fills: readonly CanFill[], vessel: Vessel): readonly Content[] {
   const lines = fills.map((fill) =>
-    fillWithStock(html, fill, vessel, html`<b>${fill.stockText}</b>`),
+    fillWithStock(html, fill, vessel, (stock) => html`<b>${stock}</b>`),
   );
   return joined(lines, html`<br />`);
 }

@@ -76,7 +76,7 @@ export function planStock(problem: MakingProblem): StockPlan {
     shortages,
     changes: bottleChanges(draws, problem.lastPoured),
     ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(away)),
-    shells: shellPlan(wished.map(useOf), made, shortages, savedFrom, shells),
+    shells: shellPlan(wished.map(useOf), made, shortages, savedFrom, shells, problem.amounts),
   };
 }
 

@@ -3,9 +3,7 @@ import {
   type Amounts,
   decimal,
   litersPerUsGallon,
-  mixedNumber,
-  mlPerTeaspoon,
-  stockText,
+  totalStockText,
   volumeText,
 } from "../../garden/index.js";
 
@@ -23,37 +21,13 @@ export function weightText(g: number, amounts: Amounts): string {
     : `${decimal(ounces / ouncesPerPound, 2)} lb (${metric})`;
 }
 
-/** `990 mL`, `1.5 L`; in US measures cups and spoons, from a gallon on gallons. */
+/** `990 mL`, `1.5 L`; in US measures cups and spoons, from a quart on quarts and gallons. */
 export function kitchenVolumeText(ml: number, amounts: Amounts): string {
-  if (amounts !== "us") return ml < 1000 ? `${Math.round(ml)} mL` : `${decimal(ml / 1000, 2)} L`;
-  const teaspoons = ml / mlPerTeaspoon;
-  const step = usSteps.find(({ below }) => teaspoons < below);
-  if (step === undefined) return gallonsText(teaspoons);
-  const rounded = Math.max(step.by, Math.round(teaspoons / step.by) * step.by);
-  return stockText(rounded * mlPerTeaspoon, amounts);
+  if (amounts === "us") return totalStockText(ml, amounts);
+  return ml < 1000 ? `${Math.round(ml)} mL` : `${decimal(ml / 1000, 2)} L`;
 }
 
-/** `1 gal + 1/4 cup`, to the quarter of a cup. */
-function gallonsText(teaspoons: number): string {
-  const quarters = Math.round((teaspoons * 4) / teaspoonsPerCup);
-  const quartersPerGallon = 4 * cupsPerGallon;
-  const cups = (quarters % quartersPerGallon) / 4;
-  const gallons = `${Math.floor(quarters / quartersPerGallon)} gal`;
-  return cups === 0 ? gallons : `${gallons} + ${mixedNumber(cups)} cup${cups > 1 ? "s" : ""}`;
-}
-
-const teaspoonsPerCup = 48;
-const cupsPerGallon = 16;
-
-/** In teaspoons: finer the less it is, so that rounding stays within some per cent. */
-const usSteps = [
-  { below: 6, by: 1 / 4 },
-  { below: 24, by: 1 / 2 },
-  { below: 48, by: 1 },
-  { below: 767.5, by: 3 },
-];
-
-/** Jars, bowls and buckets, and gas: `5 L`; in US measures gallons, rounded up: `1 1/2 gal`. */
+/** Jars, bowls and buckets, and gas: `5 L`; in US measures rounded up: `1 qt`, `1 1/2 gal`. */
 export function vesselText(l: number, amounts: Amounts): string {
   if (amounts !== "us") return `${decimal(l, l < 10 ? 1 : 0)} L`;
   const gallons = l / litersPerUsGallon;
@@ -62,7 +36,7 @@ export function vesselText(l: number, amounts: Amounts): string {
   return volumeText(roundedUp * litersPerUsGallon, amounts);
 }
 
-/** `500 mL`, `1.5 L`; in US measures `16.9 fl oz`. */
+/** `500 mL`, `1.5 L`; in US measures `1 qt`, `16.9 fl oz`. */
 export function bottleText(ml: number, amounts: Amounts): string {
   return amounts === "us" ? volumeText(ml / 1000, amounts) : kitchenVolumeText(ml, amounts);
 }

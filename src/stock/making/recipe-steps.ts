@@ -1,5 +1,5 @@
 /** The recipe told step by step, each caution at the step where it counts. */
-import { type Acid, counted } from "../../garden/index.js";
+import { type Acid, counted, strengthFigure, strengthText } from "../../garden/index.js";
 import { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 import type { RecipeAmounts, RecipeStep } from "./recipe-types.js";
 
@@ -96,9 +96,10 @@ function whiteText(r: RecipeAmounts): string {
 }
 
 function shakeText(r: RecipeAmounts): string {
+  const { amounts = "metric" } = r.means;
   return r.crystalsG > 0
-    ? `shake the bottle and stir the can: shaken it brings ${r.shakenGPerL.toFixed(1)} g of calcium per litre, poured clear only ${r.clearGPerL.toFixed(2)} g.`
-    : `it holds ${r.clearGPerL.toFixed(1)} g of calcium per litre, all dissolved.`;
+    ? `shake the bottle and stir the can: shaken it brings ${strengthText(r.shakenGPerL, amounts)}, poured clear only ${strengthFigure(r.clearGPerL, amounts, 2)}.`
+    : `it holds ${strengthText(r.clearGPerL, amounts)}, all dissolved.`;
 }
 
 function bottles(r: RecipeAmounts): string {

@@ -1,5 +1,6 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
+import { type Amounts, totalStockText } from "../../garden/index.js";
 import { byText, given } from "../../values.js";
 import { ledgerSum } from "../ledger/index.js";
 import type {
@@ -78,6 +79,7 @@ export function shellPlan(
   shortages: readonly Shortage[],
   savedFrom: Day,
   supply: ShellSupply,
+  amounts: Amounts = "metric",
 ): ShellPlan {
   const volumeMl = made.reduce((sum, b) => sum + b.volumeMl, 0);
   const missing = missingShells(wished, savedFrom, supply);
@@ -87,7 +89,7 @@ export function shellPlan(
   return {
     ...shellsFor(volumeMl, supply),
     ...given({ saveFrom: from }),
-    ...(missing > 0 ? { shortage: shortageOf(wished, missing, shortages, supply) } : {}),
+    ...(missing > 0 ? { shortage: shortageOf(wished, missing, shortages, supply, amounts) } : {}),
   };
 }
 
@@ -96,6 +98,7 @@ function shortageOf(
   missing: number,
   shortages: readonly Shortage[],
   supply: ShellSupply,
+  amounts: Amounts,
 ): ShellShortage {
   const neededFrom = saveFrom(wished, supply);
   const lost = shortages.filter(({ reason }) => reason === "shells");
@@ -104,7 +107,7 @@ function shortageOf(
   const loss =
     needs.length === 0
       ? "every feeding is still covered, by batches begun later or made smaller"
-      : `${needs.length} ${needs.length === 1 ? "feeding loses" : "feedings lose"} ${lostMl} mL of stock in all`;
+      : `${needs.length} ${needs.length === 1 ? "feeding loses" : "feedings lose"} ${totalStockText(lostMl, amounts)} of stock in all`;
   const kept = supply.perWeek ?? 0;
   const since =
     neededFrom === undefined

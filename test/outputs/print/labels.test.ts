@@ -20,6 +20,7 @@ const aLabel = (differs: Partial<BottleLabel> = {}): BottleLabel => ({
   useBy: day("2027-08-06"),
   strengthGPerL: 17.7,
   pour: "shaken",
+  amounts: "metric",
   doses: [{ vessel: "9 L can", stock: "22 mL", crops: ["tomato", "pepper"] }],
   ...differs,
 });

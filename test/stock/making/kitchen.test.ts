@@ -18,13 +18,20 @@ test("volumes are millilitres and litres, or cups and spoons", () => {
   expect(kitchenVolumeText(990, "metric")).toBe("990 mL");
   expect(kitchenVolumeText(1500, "imperial")).toBe("1.5 L");
   expect(kitchenVolumeText(236.588, "us")).toBe("1 cup");
-  expect(kitchenVolumeText(1000, "us")).toBe("4 cups + 4 tbsp");
+  expect(kitchenVolumeText(1000, "us")).toBe("4 1/4 cups");
   expect(kitchenVolumeText(5, "us")).toBe("1 tsp");
   expect(kitchenVolumeText(3785.41, "us")).toBe("1 gal");
   expect(kitchenVolumeText(8000, "us")).toBe("2 gal + 1 3/4 cups");
 });
 
-const mlOf: Record<string, number> = { cup: 236.588, cups: 236.588, tbsp: 14.7868, tsp: 4.92892 };
+const mlOf: Record<string, number> = {
+  gal: 3785.41,
+  qt: 946.353,
+  cup: 236.588,
+  cups: 236.588,
+  tbsp: 14.7868,
+  tsp: 4.92892,
+};
 
 test("cups and spoons stay within 5 % of the amount", () => {
   fc.assert(
