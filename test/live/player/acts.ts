@@ -245,12 +245,7 @@ export const acts: Readonly<Record<string, Act>> = {
 };
 
 /** @returns what was done; the garden file is written */
-export async function doAct(
-  act: Act,
-  grower: Grower,
-  dice: Dice,
-  today: Day,
-): Promise<Deed> {
+export async function doAct(act: Act, grower: Grower, dice: Dice, today: Day): Promise<Deed> {
   const deed = await act(grower, dice, today);
   if (deed !== undefined) save(grower);
   return deed;
