@@ -57,14 +57,14 @@ export function bottleOf(batch: UnderWay, making: WayOfMaking): StockBottle {
 export function plannedBatch(
   batch: UnderWay,
   draws: readonly Draw[],
-  { making, shells, underWay = [] }: MakingProblem,
+  { making, shells, today }: MakingProblem,
 ): PlannedBatch {
   const { id, number, startOn, acidOn, readyOn, volumeMl } = batch;
   const days = { "dry-shells": startOn, "add-acid": acidOn, strain: readyOn };
   return {
     id,
     number,
-    ...(underWay.includes(batch) ? { underWay: true as const } : {}),
+    ...(startOn <= today ? { underWay: true as const } : {}),
     startOn,
     readyOn,
     useBy: bottleOf(batch, making).useBy,
@@ -102,11 +102,13 @@ export function dayOfStep(
  * In words that stay the same from day to day.
  *
  * @param inTime whether a batch can be made for that day, shells aside
+ * @param batches under way and to be made
  */
 export function shortageOf(
   { need, ml }: { readonly need: StockNeed; readonly ml: number },
   inTime: boolean,
-  { away, making, underWay = [] }: MakingProblem,
+  { away, making }: MakingProblem,
+  batches: readonly UnderWay[],
 ): Shortage {
   const lost = { need: need.id, day: need.day, ml };
   if (inTime)
@@ -123,7 +125,7 @@ export function shortageOf(
       why: "with the days away no batch can be made and strained for it that still keeps",
       mend: `let someone strain and bottle a batch between ${addDays(need.day, -making.shelfLifeDays)} and ${need.day}, or keep the stock in the fridge`,
     };
-  const next = underWay.find(({ readyOn }) => readyOn > need.day);
+  const next = batches.find(({ readyOn }) => readyOn > need.day);
   return next === undefined
     ? {
         ...lost,

@@ -1,5 +1,6 @@
 /** The stock of a season: bottles in hand first, then the fewest batches, never stale, never empty. */
 import { dayFromNumber, dayNumber } from "../../dates.js";
+import { byText } from "../../values.js";
 import {
   bottleChanges,
   bottlesInOrder,
@@ -69,10 +70,11 @@ export function planStock(problem: MakingProblem): StockPlan {
   const { made, planned, draws, lost } = isAsGood ? kept : anew;
 
   const served = new Set(inTime.map(({ need }) => need.id));
-  const shortages = lost.map((l) => shortageOf(l, served.has(l.need.id), problem));
+  const batches = [...underWay, ...made].sort((a, b) => byText(a.readyOn, b.readyOn));
+  const shortages = lost.map((l) => shortageOf(l, served.has(l.need.id), problem, batches));
   return {
     draws,
-    batches: [...underWay, ...made].map((batch) => plannedBatch(batch, draws, problem)),
+    batches: batches.map((batch) => plannedBatch(batch, draws, problem)),
     shortages,
     changes: bottleChanges(draws, problem.lastPoured),
     ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(away)),

@@ -111,8 +111,8 @@ describe("the stock of a season", () => {
         day: "2027-05-04",
         ml: 30,
         reason: "too-soon",
-        why: "a batch takes 4 days to make",
-        mend: "begin one at once and feed when it is bottled, or list a bottle in hand under stock",
+        why: "batch-2027-05-05 is bottled on 2027-05-05",
+        mend: "feed on 2027-05-05 or as soon after as you can, or list a bottle in hand under stock",
       },
     ]);
     expect(plan.batches.map((b) => b.readyOn)).toEqual(["2027-05-05"]);
