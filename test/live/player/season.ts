@@ -24,7 +24,7 @@ import {
   save,
   truthOf,
 } from "./grower.js";
-import { toldWith } from "./truth.js";
+import { toldWith, type Truth } from "./truth.js";
 
 /** What is done when; all that is random is drawn from its own dice, so that any act can be left out. */
 export interface Script {
@@ -168,14 +168,20 @@ async function publish(
     ...(isFull && grower.isNamed ? await unlikeEachOther(grower, plan, today) : []),
   ];
   if (found.length > 0) keepForLook(grower, before, after, plan);
-  rememberTold(grower, plan, after, today);
+  rememberTold(grower, plan, truth, after, today);
   return found;
 }
 
-function rememberTold(grower: Grower, plan: Plan, calendar: string, today: Day): void {
+function rememberTold(
+  grower: Grower,
+  plan: Plan,
+  truth: Truth,
+  calendar: string,
+  today: Day,
+): void {
   rememberBatches(grower, plan, today);
   rememberEntries(grower, calendar);
-  grower.told = toldWith(grower.told, plan, today);
+  grower.told = toldWith(grower.told, plan, truth.spokenOf, today);
   grower.plan = plan;
   grower.spokenOf.clear();
   grower.isAwayChanged = false;
