@@ -18,6 +18,7 @@ import {
   feedingCourses,
   keepDays,
   type Schedule,
+  together,
 } from "./days/index.js";
 import type { Bed, Garden, Planting } from "./garden/index.js";
 import {
@@ -107,7 +108,7 @@ export function planSeason(
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
 
-  const { published, renamed } = told ? withNewIds(told, garden) : { published: told, renamed: [] };
+  const { published, renamed } = told ? withNewIds(told, garden, today) : { published: told, renamed: [] };
   const days = feedingDays(garden, needs, published, extraRounds, today);
   const poured = pouredRounds(garden, needs, days, published, tables, today);
   if (!poured.ok) return poured;
@@ -193,10 +194,7 @@ function feedingDays(
   const settled = settledToday(ahead, past.todays, today);
   const problem = { allowedDays: allowed, courses: settled.after.map(({ course }) => course) };
   const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
-  const schedule = {
-    feedings: [...settled.schedule.feedings, ...chosen.feedings],
-    unmet: [...settled.schedule.unmet, ...chosen.unmet],
-  };
+  const schedule = together([settled.schedule, chosen]);
   const since = published && (firstPublished(published, garden.season) ?? today);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
   return { courses, ahead, past, couldFeed, schedule, otherFeeds };
@@ -283,7 +281,7 @@ function planOf(
       ...emptiedNotes(stockSide.emptied, garden),
     ],
     ...missedOf(past.notGiven, garden),
-    published: publishedWith(published, rounds, stockSide.stock.making, today),
+    published: publishedWith(published, rounds, stockSide.stock.making, past.early, today),
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),

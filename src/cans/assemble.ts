@@ -1,7 +1,7 @@
 /** Demands and the bottles they are poured from -> rounds with beds, cans and amounts. */
 import type { Day } from "../dates.js";
 import { type Garden, totalOf } from "../garden/index.js";
-import type { BedRound, CanMix, OtherFeedMix, Round } from "../season/index.js";
+import type { BedRound, CanMix, OtherFeedMix, Round, SaidInLog } from "../season/index.js";
 import { given } from "../values.js";
 import type { CanDemand } from "./demands.js";
 import { fillsMl } from "./fills.js";
@@ -47,7 +47,12 @@ export function assembleRounds(
 
 function saidOf({ log }: Garden, day: Day): Round["log"] {
   const entries = log.filter(({ on, round }) => on === day || round === day);
-  return entries.length === 0 ? undefined : entries.map(({ path: _, ...entry }) => entry);
+  return entries.length === 0 ? undefined : entries.map((entry) => withoutPath(entry));
+}
+
+function withoutPath(entry: Garden["log"][number]): SaidInLog {
+  const { on, missed, round, planting, bed, stockMl, batch, route, feed } = entry;
+  return { on, ...given({ missed, round, planting, bed, stockMl, batch, route, feed }) };
 }
 
 function mixOf(

@@ -38,20 +38,24 @@ export function chooseDays(problem: ScheduleProblem): Schedule {
     .sort((a, b) => byText(a.id, b.id))
     .map((course) => courseGraph(course, dayNos));
   const rounds = bestRounds(problem, graphs, dayNos);
-  const feedings: ScheduledFeeding[] = [];
-  const unmet: UnmetWindow[] = [];
-  for (const graph of graphs) {
-    const chain = bestChain(graph, dayNos, rounds);
-    if (!chain) throw new Error(`course ${graph.course.id} is stranded`);
-    const told = tell(graph, dayNos, chain.days);
-    feedings.push(...told.feedings);
-    unmet.push(...told.unmet);
-  }
+  return together(
+    graphs.map((graph) => {
+      const chain = bestChain(graph, dayNos, rounds);
+      if (!chain) throw new Error(`course ${graph.course.id} is stranded`);
+      return tell(graph, dayNos, chain.days);
+    }),
+  );
+}
+
+/** One schedule of several, feedings by day and unmet windows by their ends. */
+export function together(schedules: readonly Schedule[]): Schedule {
   return {
-    feedings: feedings.sort((a, b) => byText(a.day, b.day) || byText(a.course, b.course)),
-    unmet: unmet.sort(
-      (a, b) => byText(a.window.latest, b.window.latest) || byText(a.course, b.course),
-    ),
+    feedings: schedules
+      .flatMap(({ feedings }) => feedings)
+      .sort((a, b) => byText(a.day, b.day) || byText(a.course, b.course)),
+    unmet: schedules
+      .flatMap(({ unmet }) => unmet)
+      .sort((a, b) => byText(a.window.latest, b.window.latest) || byText(a.course, b.course)),
   };
 }
 

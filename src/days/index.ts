@@ -1,5 +1,5 @@
 export { allowedDays, type TimeAway, timeAwayIn } from "./allowed-days.js";
-export { chooseDays } from "./choose-days.js";
+export { chooseDays, together } from "./choose-days.js";
 export { type FeedingCourse, feedingCourses, ruleOn } from "./courses.js";
 export { fedOn } from "./fixed-day.js";
 export { keepDays } from "./kept-days.js";

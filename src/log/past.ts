@@ -7,6 +7,7 @@ import { type Day, type DaySpan, within } from "../dates.js";
 import type { FeedingCourse, UnmetWindow } from "../days/index.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
 import type { Published, PublishedPour } from "../published/index.js";
+import type { FedLine } from "../season/index.js";
 import type { Taken } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import { claimedDays } from "./claims.js";
@@ -19,6 +20,8 @@ export interface Past {
   readonly given: readonly GivenFeeding[];
   /** Published for today and not written down yet: it stays today. */
   readonly todays: readonly { readonly planting: string; readonly route: Route }[];
+  /** Published for a later day, and written down already. */
+  readonly early: readonly FedLine[];
   /** Published up to today, and not given all the same. */
   readonly notGiven: readonly NotGiven[];
   /** Stock that left the bottles. */
@@ -28,8 +31,9 @@ export interface Past {
 }
 
 /** When the season's calendar was first published; undefined where none of it was. */
-export function firstPublished({ rounds }: Published, season: DaySpan): Day | undefined {
-  return rounds
+export function firstPublished({ rounds, batches }: Published, season: DaySpan): Day | undefined {
+  // Where all days to come have been changed since, the batches tell it still.
+  return [...rounds, ...batches.map(({ first, made: day }) => ({ first, day }))]
     .filter(({ day }) => day >= dayBefore(season))
     .map(({ first }) => first)
     .reduce<Day | undefined>((a, b) => (a === undefined || b < a ? b : a), undefined);
@@ -101,6 +105,7 @@ export function pastOf(
     todays: silent
       .filter(({ line, feeding }) => feeding.day === today && line.of !== undefined)
       .map(({ line: { planting, route } }) => ({ planting, route })),
+    early: judged.flatMap((one) => one.early),
     notGiven: judged.flatMap((one) => one.notGiven),
     taken: [
       ...written.flatMap((one) => one.taken),
@@ -124,6 +129,7 @@ interface Claim extends OnLine {
 interface JudgedLine {
   readonly claims: readonly Claim[];
   readonly silent: readonly OnLine[];
+  readonly early: readonly FedLine[];
   readonly notGiven: readonly NotGiven[];
 }
 
@@ -166,6 +172,9 @@ function judgedLine(
     silent: feedings
       .filter(({ day, prevented }) => day <= today && prevented === undefined && !tellers.has(day))
       .map((feeding) => ({ line, feeding })),
+    early: feedings
+      .filter(({ day }) => day > today && tellers.has(day))
+      .map(({ day }) => ({ planting, route, day })),
     notGiven: feedings.flatMap(({ day, prevented }) => {
       const ofDay = tellers.get(day);
       if (ofDay?.every(({ missed }) => missed) === true) return notGiven(day, "log");

@@ -1,4 +1,5 @@
 /** A planting that got another id keeps what was published of it. */
+import type { Day } from "../dates.js";
 import type { Garden } from "../garden/index.js";
 import { grouped } from "../values.js";
 import type { Published } from "./published.js";
@@ -16,11 +17,14 @@ export interface Renamed {
 export function withNewIds(
   published: Published,
   garden: Garden,
+  today: Day,
 ): { published: Published; renamed: readonly Renamed[] } {
   const told = new Map(
-    published.rounds.flatMap(({ mixes }) =>
+    published.rounds.flatMap(({ day, mixes }) =>
       mixes.flatMap(({ bed, fed }) =>
-        fed.map(({ planting, crop }) => [planting, { id: planting, bed, crop }] as const),
+        fed.map(
+          ({ planting, crop }) => [planting, { id: planting, bed, crop, last: day }] as const,
+        ),
       ),
     ),
   );
@@ -35,9 +39,12 @@ export function withNewIds(
     plantings.filter(({ id }) => !told.has(id)),
     place,
   );
-  const renamed = [...vanished].flatMap(([where, [old, ...others]]): Renamed[] => {
+  const renamed = [...vanished].flatMap(([where, olds]): Renamed[] => {
     const news = fresh.get(where);
-    if (news === undefined || news.length > 1 || others.length > 0) return [];
+    // One that went before was not to be fed any more when the calendar was last written.
+    const justGone = olds.filter(({ last }) => last >= today);
+    const [old, ...others] = justGone.length > 0 ? justGone : olds;
+    if (old === undefined || news === undefined || news.length + others.length > 1) return [];
     return [{ from: old.id, to: news[0].id }];
   });
   if (renamed.length === 0) return { published, renamed };

@@ -1,4 +1,4 @@
-export { publishedWith } from "./published-with.js";
+export { type FedLine, publishedWith } from "./published-with.js";
 export { mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
   BatchRecipe,

@@ -1,5 +1,6 @@
 /** The published state with a plan in it. */
 import { addDays, type Day } from "../dates.js";
+import type { Route } from "../garden/index.js";
 import type {
   Published,
   PublishedBatch,
@@ -14,16 +15,25 @@ import type { CanMix, Round } from "./season-plan.js";
 /** So long after its day a round is forgotten: no season and no bottle reaches back so far. Our choice. */
 const keptDays = 400;
 
+/** A planting's feeding on a day. */
+export interface FedLine {
+  readonly planting: string;
+  readonly route: Route;
+  readonly day: Day;
+}
+
 /**
  * What is past stays as it was published; what is to come is as it is planned now. A round, a feed or
  * a batch that was told before keeps the day on which it was first told.
  *
  * @param earlier undefined where nothing was published
+ * @param early published for a later day and written down already: they stay, for the log leans on them
  */
 export function publishedWith(
   earlier: Published | undefined,
   rounds: readonly Round[],
   making: StockPlan,
+  early: readonly FedLine[],
   today: Day,
 ): Published {
   const { rounds: told = [], feeds: toldFeeds = [], batches: toldBatches = [] } = earlier ?? {};
@@ -31,10 +41,12 @@ export function publishedWith(
   const isKept = (one: { readonly day: Day }): boolean =>
     isPast(one) && one.day >= addDays(today, -keptDays);
   const firstTold = (same: { readonly first: Day } | undefined): Day => same?.first ?? today;
-  const ahead = rounds.flatMap((round): PublishedRound[] => {
-    if (isPast(round)) return [];
-    const same = told.find(({ day }) => day === round.day);
-    const planned = mixesToCome(round);
+  const days = new Set([...rounds, ...early].map(({ day }) => day));
+  const ahead = [...days].sort().flatMap((day): PublishedRound[] => {
+    if (day < today) return [];
+    const round = { day, beds: rounds.find((one) => one.day === day)?.beds ?? [] };
+    const same = told.find((one) => one.day === day);
+    const planned = [...mixesToCome(round), ...writtenDownEarly(same, early)];
     const mixes = [...planned, ...(round.day === today ? writtenDownToday(same, planned) : [])];
     return mixes.length === 0 ? [] : [{ day: round.day, first: firstTold(same), mixes }];
   });
@@ -54,6 +66,27 @@ export function publishedWith(
   };
 }
 
+/** What of a later round the log holds already. */
+function writtenDownEarly(
+  told: PublishedRound | undefined,
+  early: readonly FedLine[],
+): PublishedMix[] {
+  return (told?.mixes ?? []).flatMap((mix): PublishedMix[] => {
+    const isEarly = ({ planting }: PublishedMix["fed"][number]): boolean =>
+      early.some(
+        (one) => one.planting === planting && one.route === mix.route && one.day === told?.day,
+      );
+    const fed = mix.fed.filter(isEarly);
+    if (fed.length === 0) return [];
+    const share = waterOf(fed) / waterOf(mix.fed);
+    return [{ ...mix, fed, pours: mix.pours.map((pour) => ({ ...pour, ml: pour.ml * share })) }];
+  });
+}
+
+function waterOf(fed: PublishedMix["fed"]): number {
+  return fed.reduce((sum, { waterL }) => sum + waterL, 0);
+}
+
 /** What of today's round the log holds already stays in the record: the log tells what differed. */
 function writtenDownToday(
   told: PublishedRound | undefined,
@@ -67,7 +100,7 @@ function writtenDownToday(
   );
 }
 
-function mixesToCome({ beds }: Round): PublishedMix[] {
+function mixesToCome({ beds }: Pick<Round, "beds">): PublishedMix[] {
   return beds.flatMap(({ bed, mixes }) =>
     mixes
       .filter((mix) => !mix.given)

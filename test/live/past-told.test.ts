@@ -85,3 +85,34 @@ test("a published batch that the log names is known, though the file does not li
   const { warnings } = await garden.plan("2027-06-07");
   expect(warnings.filter(({ code }) => code === "batch-unknown")).toEqual([]);
 });
+
+describe("written twice on a day, the calendar is the same", () => {
+  const twice = async (garden: KeptGarden, today: string): Promise<void> => {
+    const once = await garden.publish(today);
+    expect(await garden.publish(today)).toBe(once);
+  };
+
+  test("after a feeding before its published day, which comes off the bottle both times", async () => {
+    const garden = keptGarden(gatePlot);
+    await garden.publish("2027-03-01");
+    write(garden, "log: [{ on: 2027-06-03, planting: cukes }]\n");
+    const before = (await garden.plan("2027-06-04")).stock?.inHand;
+    await twice(garden, "2027-06-04");
+    expect((await garden.plan("2027-06-04")).stock?.inHand).toEqual(before);
+    expect((await garden.days("2027-06-04", "cukes")).given).toEqual(["2027-05-22", "2027-06-03"]);
+  });
+
+  test("where windows passed unserved and the round is today's", async () => {
+    const garden = keptGarden(gatePlot.replace("beds:", "unlogged: not-given\nbeds:"));
+    for (const today of ["2027-06-02", "2027-06-05", "2027-06-12", "2027-06-26"])
+      await twice(garden, today);
+  });
+
+  test("where the days to come were all changed", async () => {
+    const days = "days: [sat], away: [{ from: 2027-05-05, to: 2027-06-20 }]";
+    const garden = keptGarden(gatePlot.replace("days: [sat, sun]", days));
+    await garden.publish("2027-03-01");
+    garden.edit("days: [sat]", "days: [wed]");
+    await twice(garden, "2027-06-21");
+  });
+});

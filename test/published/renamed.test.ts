@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { day } from "../../src/dates.js";
 import { withNewIds } from "../../src/published/renamed.js";
 import { aGarden, planted, type PlantingDiffers } from "../support/a-garden.js";
 import { aPublished, aPublishedMix, aPublishedRound } from "../support/a-published.js";
@@ -11,13 +12,20 @@ const state = (...plantings: readonly ReturnType<typeof fed>[]) =>
     ),
   });
 const renamedIn = (told: ReturnType<typeof state>, ...plantings: readonly PlantingDiffers[]) =>
-  withNewIds(told, aGarden(planted(...plantings)));
+  withNewIds(told, aGarden(planted(...plantings)), day("2027-06-12"));
 
 describe("an id that vanished", () => {
   test("while one new id has its bed and crop is that one from now on", () => {
     const { published, renamed } = renamedIn(state(fed("toms")), { id: "moneymaker" });
     expect(renamed).toEqual([{ from: "toms", to: "moneymaker" }]);
     expect(published).toEqual(state(fed("moneymaker")));
+  });
+
+  test("is not taken for one that went before it", () => {
+    const [before, after] = [state(fed("gone"), fed("toms")), state(fed("toms"))];
+    const told = { ...before, rounds: [...before.rounds.slice(0, 1), ...after.rounds.slice(1)] };
+    const { renamed } = renamedIn(told, { id: "moneymaker" });
+    expect(renamed).toEqual([{ from: "toms", to: "moneymaker" }]);
   });
 
   test.each([
@@ -33,7 +41,7 @@ describe("an id that vanished", () => {
     const told = state(fed("toms"));
     const [bed] = planted({ id: "moneymaker" }).beds as object[];
     const garden = aGarden({ beds: [{ ...bed, id: "north" }] });
-    expect(withNewIds(told, garden).renamed).toEqual([]);
+    expect(withNewIds(told, garden, day("2027-06-12")).renamed).toEqual([]);
   });
 });
 

@@ -1,5 +1,5 @@
 /** What becomes of batches: never begun, begun late, bottled otherwise, a bottle broken. */
-import { addDays, type Day } from "../../../src/dates.js";
+import { addDays } from "../../../src/dates.js";
 import type { Act } from "./acts.js";
 import type { Dice } from "./dice.js";
 import type { BatchDraft } from "./gardens.js";
@@ -67,8 +67,3 @@ export const batchActs: Readonly<Record<string, Act>> = {
   bottledOtherwise,
   bottleBroken,
 };
-
-/** Days of it were told, and it is taken as begun. */
-export function isBegun({ startOn }: ToldBatch, today: Day): boolean {
-  return startOn <= today;
-}

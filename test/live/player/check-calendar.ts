@@ -65,7 +65,11 @@ export function unlikePlan(calendar: string, plan: Plan, today: Day): string[] {
     ({ key, isCancelled, day }) => key.startsWith("feeding/") && !isCancelled && day >= today,
   );
   const texts = new Map(entries.map(({ key, description }) => [key, description]));
-  const rounds = plan.rounds.filter(({ day }) => day >= today);
+  // What stands for a day before is grouped as that day was.
+  const rounds = plan.rounds.filter(
+    ({ day, standsFor }) => day >= today && standsFor === undefined,
+  );
+  const others = new Set(plan.rounds.filter((round) => round.standsFor).map(({ day }) => day));
   const wanted = rounds.flatMap(({ day, beds }) =>
     (isBed ? beds : beds.slice(0, 1)).map(({ bed }) => ({
       key: `feeding/${isBed ? bed : ""}/${day}`,
@@ -83,6 +87,8 @@ export function unlikePlan(calendar: string, plan: Plan, today: Day): string[] {
         .filter(({ stockText }) => !text.includes(stockText))
         .map(({ stockText }) => `${key} does not say ${stockText}`);
     }),
-    ...[...texts.keys()].filter((key) => !keys.has(key)).map((key) => `not planned: ${key}`),
+    ...[...texts.keys()]
+      .filter((key) => !keys.has(key) && !others.has(key.slice(-10) as Day))
+      .map((key) => `not planned: ${key}`),
   ];
 }

@@ -143,7 +143,7 @@ export function inventedPlanting(dice: Dice, id: string, on: Day): PlantingDraft
     water: dice.pick(["2 L per plant", "6 L", "0.5 gal per plant"]),
     ...(dice.chance(0.3) ? { feed: dice.pick(wishes) } : {}),
     ...(dice.chance(0.2) ? { interval: "14 days" } : {}),
-  } as PlantingDraft;
+  };
 }
 
 export function awayFrom(dice: Dice, from: Day): DaySpan {

@@ -1,10 +1,10 @@
 /** A whole season of one grower, day by day; the first thing that should not have happened ends it. */
-import { copyFileSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { addDays, type Day } from "../../../src/dates.js";
 import type { Plan } from "../../../src/season/season-plan.js";
-import { type CliResult, scratchFolder } from "../../support/run-cli.js";
-import { acts, doAct, LogRefused } from "./acts.js";
+import type { CliResult } from "../../support/run-cli.js";
+import { type Act, acts, doAct, LogRefused } from "./acts.js";
 import { batchActs } from "./batch-acts.js";
 import { badRevisions, rememberEntries, unlikePlan } from "./check-calendar.js";
 import { movedToday, otherPast, tooSoon } from "./check-feedings.js";
@@ -15,7 +15,6 @@ import { gardenOf } from "./gardens.js";
 import {
   calendarPath,
   calendarText,
-  gardenPath,
   type Grower,
   isPlan,
   newGrower,
@@ -24,7 +23,7 @@ import {
   save,
   truthOf,
 } from "./grower.js";
-import { toldWith } from "./truth.js";
+import { toldWith, type Truth } from "./truth.js";
 
 /** What is done when; all that is random is drawn from its own dice, so that any act can be left out. */
 export interface Script {
@@ -52,6 +51,8 @@ export interface Played {
   /** Edits that the program refused, by the code of its first problem; they were taken back. */
   readonly refused: readonly string[];
   readonly folder: string;
+  /** The day on which the calendar was written last. */
+  readonly last: Day;
 }
 
 const everyAct = { ...acts, ...batchActs };
@@ -78,57 +79,75 @@ export async function play(script: Script): Promise<Played> {
   const deeds: string[] = [];
   const refused: string[] = [];
   let commands = 0;
+  let last = addDays(season.from, -daysBefore);
   let isEdited = false;
   const from = addDays(season.from, -daysBefore);
   const first = await planOf(grower, from);
   if (!isPlan(first)) throw new NoGarden(first.stdout + first.stderr);
   const done = (day?: Day, what: readonly string[] = []): Played => ({
     ...(day === undefined ? {} : { violation: { day, what } }),
-    ...{ deeds, commands, refused, folder: grower.folder },
+    ...{ deeds, commands, refused, folder: grower.folder, last },
   });
-  for (let today = from, n = 0; today <= addDays(season.to, 2); today = addDays(today, 1), n++) {
-    if (n % script.everyDays === 0) {
+  const end = addDays(season.to, 2);
+  for (let today = from, n = 0; today <= end; today = addDays(today, 1), n++) {
+    if (n % script.everyDays === 0 || today === end) {
       const found = await publish(grower, today, `${today}T07:00:00Z`, isEdited, n % 14 === 0);
       isEdited = false;
       commands += 3;
+      last = today;
       if (found.length > 0) return done(today, found);
     }
     const ofToday = script.acts.filter(({ day }) => day === today);
     for (const [i, { name }] of ofToday.entries()) {
       const act = everyAct[name];
       if (act === undefined) throw new Error(`no act is called ${name}`);
-      const before = structuredClone(grower.garden);
-      const kept = { told: grower.told, otherwise: new Set(grower.toldOtherwise) };
-      try {
-        const deed = await doAct(act, grower, new Dice(script.seed, n, i), today);
-        if (deed === undefined) continue;
-        const plan = await planOf(grower, today);
-        commands++;
-        if (isPlan(plan)) {
-          deeds.push(`${today} ${deed}`);
-          isEdited = true;
-          continue;
-        }
-        if (plan.code !== 1) return done(today, [deed, ...linesOf(plan)]);
-        refused.push(`${name}: ${linesOf(plan)[1] ?? ""} (${deed})`);
-        grower.garden = before;
-        grower.told = kept.told;
-        grower.toldOtherwise.clear();
-        for (const id of kept.otherwise) grower.toldOtherwise.add(id);
-        save(grower);
-      } catch (error) {
-        if (!(error instanceof LogRefused)) throw error;
-        return done(today, [error.message]);
-      }
+      const tried = await tryAct(act, grower, new Dice(script.seed, n, i), today);
+      commands++;
+      if (tried.wrong !== undefined) return done(today, tried.wrong);
+      if (tried.refused !== undefined) refused.push(`${name}: ${tried.refused}`);
+      if (tried.deed === undefined) continue;
+      deeds.push(`${today} ${tried.deed}`);
+      isEdited = true;
     }
     if (ofToday.length > 0 && n % 3 !== 1) {
       const found = await publish(grower, today, `${today}T20:00:00Z`, isEdited, false);
       isEdited = false;
       commands += 3;
+      last = today;
       if (found.length > 0) return done(today, found);
     }
   }
   return done();
+}
+
+interface Tried {
+  /** What was done, in words. */
+  readonly deed?: string;
+  /** It led to a garden with problems, and was taken back. */
+  readonly refused?: string;
+  readonly wrong?: readonly string[];
+}
+
+async function tryAct(act: Act, grower: Grower, dice: Dice, today: Day): Promise<Tried> {
+  const { told } = grower;
+  const garden = structuredClone(grower.garden);
+  const otherwise = [...grower.toldOtherwise];
+  try {
+    const deed = await doAct(act, grower, dice, today);
+    if (deed === undefined) return {};
+    const plan = await planOf(grower, today);
+    if (isPlan(plan)) return { deed };
+    if (plan.code !== 1) return { wrong: [deed, ...linesOf(plan)] };
+    grower.garden = garden;
+    grower.told = told;
+    grower.toldOtherwise.clear();
+    for (const id of otherwise) grower.toldOtherwise.add(id);
+    save(grower);
+    return { refused: `${linesOf(plan)[1] ?? ""} (${deed})` };
+  } catch (error) {
+    if (error instanceof LogRefused) return { wrong: [error.message] };
+    throw error;
+  }
 }
 
 function linesOf({ code, stdout, stderr }: CliResult): string[] {
@@ -168,14 +187,20 @@ async function publish(
     ...(isFull && grower.isNamed ? await unlikeEachOther(grower, plan, today) : []),
   ];
   if (found.length > 0) keepForLook(grower, before, after, plan);
-  rememberTold(grower, plan, after, today);
+  rememberTold(grower, plan, truth, after, today);
   return found;
 }
 
-function rememberTold(grower: Grower, plan: Plan, calendar: string, today: Day): void {
+function rememberTold(
+  grower: Grower,
+  plan: Plan,
+  truth: Truth,
+  calendar: string,
+  today: Day,
+): void {
   rememberBatches(grower, plan, today);
   rememberEntries(grower, calendar);
-  grower.told = toldWith(grower.told, plan, today);
+  grower.told = toldWith(grower.told, plan, truth.spokenOf, today);
   grower.plan = plan;
   grower.spokenOf.clear();
   grower.isAwayChanged = false;
@@ -186,11 +211,4 @@ function keepForLook(grower: Grower, before: string, after: string, plan: Plan):
   writeFileSync(join(grower.folder, "before.ics"), before);
   writeFileSync(join(grower.folder, "after.ics"), after);
   writeFileSync(join(grower.folder, "plan.json"), JSON.stringify(plan, null, 1));
-}
-
-/** The garden as it stands, in a folder of its own. */
-export function copied(grower: Pick<Grower, "folder">): string {
-  const folder = scratchFolder();
-  copyFileSync(gardenPath(grower), join(folder, "garden.yaml"));
-  return folder;
 }

@@ -54,8 +54,13 @@ export interface Truth {
   readonly prevented: readonly ToldFeeding[];
 }
 
-/** The told rounds once a plan has been published: what is past stays. */
-export function toldWith(told: readonly ToldRound[], plan: Plan, today: Day): ToldRound[] {
+/** The told rounds once a plan has been published: what is past stays, and what was given before its day. */
+export function toldWith(
+  told: readonly ToldRound[],
+  plan: Plan,
+  spokenOf: readonly ToldFeeding[],
+  today: Day,
+): ToldRound[] {
   const ahead = plan.rounds
     .filter(({ day }) => day >= today)
     .map(({ day, beds }): ToldRound => ({
@@ -74,9 +79,17 @@ export function toldWith(told: readonly ToldRound[], plan: Plan, today: Day): To
   const stays = (told.find(({ day }) => day === today)?.mixes ?? []).filter(
     ({ route, fed }) => !fed.some((f) => open.has(lineOf(f, route))),
   );
-  return [...told.filter(({ day }) => day < today), { day: today, mixes: stays }, ...ahead].filter(
-    ({ mixes }) => mixes.length > 0,
-  );
+  const early = spokenOf
+    .filter(({ day }) => day > today)
+    .map(({ day, bed, route, pours, ...fed }): ToldRound => {
+      return { day, mixes: [{ bed, route, fed: [fed], pours }] };
+    });
+  return [
+    ...told.filter(({ day }) => day < today),
+    { day: today, mixes: stays },
+    ...early,
+    ...ahead,
+  ].filter(({ mixes }) => mixes.length > 0);
 }
 
 export function renamedIn(told: readonly ToldRound[], from: string, to: string): ToldRound[] {
