@@ -108,7 +108,9 @@ export function planSeason(
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
 
-  const { published, renamed } = told ? withNewIds(told, garden, today) : { published: told, renamed: [] };
+  const { published, renamed } = told
+    ? withNewIds(told, garden, today)
+    : { published: told, renamed: [] };
   const days = feedingDays(garden, needs, published, extraRounds, today);
   const poured = pouredRounds(garden, needs, days, published, tables, today);
   if (!poured.ok) return poured;

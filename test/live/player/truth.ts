@@ -228,7 +228,7 @@ export function plantingsOf(garden: GardenDraft): PlantingDraft[] {
   return garden.beds.flatMap(({ plantings }) => plantings);
 }
 
-export function bedOf(garden: GardenDraft, planting: string): string | undefined {
+function bedOf(garden: GardenDraft, planting: string): string | undefined {
   return garden.beds.find(({ plantings }) => plantings.some(({ id }) => id === planting))?.id;
 }
 
