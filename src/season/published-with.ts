@@ -41,7 +41,7 @@ export function publishedWith(
   const isKept = (one: { readonly day: Day }): boolean =>
     isPast(one) && one.day >= addDays(today, -keptDays);
   const firstTold = (same: { readonly first: Day } | undefined): Day => same?.first ?? today;
-  const days = new Set([...rounds, ...early].map(({ day }) => day));
+  const days = new Set([today, ...[...rounds, ...early].map(({ day }) => day)]);
   const ahead = [...days].sort().flatMap((day): PublishedRound[] => {
     if (day < today) return [];
     const round = { day, beds: rounds.find((one) => one.day === day)?.beds ?? [] };

@@ -95,10 +95,12 @@ describe("written twice on a day, the calendar is the same", () => {
   test("after a feeding before its published day, which comes off the bottle both times", async () => {
     const garden = keptGarden(gatePlot);
     await garden.publish("2027-03-01");
-    write(garden, "log: [{ on: 2027-06-03, planting: cukes }]\n");
+    write(garden, "log: [{ on: 2027-06-03 }]\n");
     const before = (await garden.plan("2027-06-04")).stock?.inHand;
     await twice(garden, "2027-06-04");
     expect((await garden.plan("2027-06-04")).stock?.inHand).toEqual(before);
+    await twice(garden, "2027-06-05");
+    expect((await garden.plan("2027-06-06")).stock?.inHand).toEqual(before);
     expect((await garden.days("2027-06-04", "cukes")).given).toEqual(["2027-05-22", "2027-06-03"]);
   });
 

@@ -59,6 +59,7 @@ describe("without a published calendar", () => {
       todays: [],
       notGiven: [],
       taken: [],
+      early: [],
       silentDays: [],
     });
   });
@@ -123,14 +124,19 @@ describe("a published round whose day is past", () => {
 
   test("was not given where it was first published only after its day", () => {
     const late = aPublished({ rounds: [told("2027-06-05", { first: "2027-06-06" })] });
-    expect(pastWith([], {}, late)).toMatchObject({ given: [], taken: [], silentDays: [] });
+    expect(pastWith([], {}, late)).toMatchObject({
+      given: [],
+      taken: [],
+      early: [],
+      silentDays: [],
+    });
     const sameDay = aPublished({ rounds: [told("2027-06-05", { first: "2027-06-05" })] });
     expect(daysOf(pastWith([], {}, sameDay))).toEqual(["2027-06-05"]);
   });
 
   test("was not given where silence says so", () => {
     const past = pastWith([], { unlogged: "not-given" });
-    expect(past).toMatchObject({ given: [], taken: [], silentDays: [] });
+    expect(past).toMatchObject({ given: [], taken: [], early: [], silentDays: [] });
   });
 
   test("stays today's round as long as the log is silent of it", () => {

@@ -83,9 +83,12 @@ export function unlikePlan(calendar: string, plan: Plan, today: Day): string[] {
     ...wanted.flatMap(({ key, cans }) => {
       const text = texts.get(key);
       if (text === undefined) return [`planned, and not in the calendar: ${key}`];
-      return cans
-        .filter(({ stockText }) => !text.includes(stockText))
-        .map(({ stockText }) => `${key} does not say ${stockText}`);
+      return (
+        cans
+          // So little that no one can measure it is told in other words.
+          .filter(({ stockText, stockMl }) => stockMl >= 1.25 && !text.includes(stockText))
+          .map(({ stockText }) => `${key} does not say ${stockText}`)
+      );
     }),
     ...[...texts.keys()]
       .filter((key) => !keys.has(key) && !others.has(key.slice(-10) as Day))
