@@ -60,6 +60,7 @@ export { planSeason, type PlanOptions, type PlanTables } from "./plan.js";
 export { planBetween } from "./season/index.js";
 export { planGarden, type PlanGardenOptions } from "./plan-garden.js";
 export { problemLine, type Finding, type Problem, type Result } from "./problem.js";
+export { type Published } from "./published/index.js";
 export { reasonsFor, type FeedingReason, type PlantingReasons } from "./notes/index.js";
 export { mergeRules, readRules, type FeedRule } from "./rules/index.js";
 export {

@@ -197,7 +197,7 @@ function feedingDays(
     feedings: [...settled.schedule.feedings, ...chosen.feedings],
     unmet: [...settled.schedule.unmet, ...chosen.unmet],
   };
-  const since = published && (firstPublished(published) ?? today);
+  const since = published && (firstPublished(published, garden.season) ?? today);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
   return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
@@ -258,7 +258,7 @@ function planOf(
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
-  const isPassed = passedWithout(past, published, today);
+  const isPassed = passedWithout(past, published, garden.season, today);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
@@ -280,7 +280,7 @@ function planOf(
       ...needs.flatMap((need) => signNotes(need, garden)),
       ...told.notes,
       ...strayNotes(strays, garden),
-      ...emptiedNotes(stockSide.emptied, garden.amounts),
+      ...emptiedNotes(stockSide.emptied, garden),
     ],
     ...missedOf(past.notGiven, garden),
     published: publishedWith(published, rounds, stockSide.stock.making, today),

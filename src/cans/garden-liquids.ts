@@ -1,5 +1,5 @@
 /** What is in the bottles of a garden, and which of them are not ready yet. */
-import { addDays, type Day } from "../dates.js";
+import { addDays, type Day, later } from "../dates.js";
 import type { BatchInHand, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { PlanWarning } from "../season/index.js";
@@ -66,11 +66,12 @@ export function waitingBottles(
     const days = making.reaction[batch.acid].days;
     const state = readiness(chemistry, liquids.recipeOf(batch.acid).jar, { ph: batch.ph }, days);
     if (!state.ok || state.value.ready) continue;
-    const ready = addDays(today, days);
+    // Measured when the bottle was last looked at; after the usual days since then it is done.
+    const ready = addDays(later(batch.made, batch.leftOn ?? batch.made), days);
     readyOn.set(batch.id, ready);
     warnings.push({
       code: "stock-not-ready",
-      day: today,
+      ...(ready >= today ? { day: ready } : {}),
       message: `batch ${batch.id}: ${state.value.message}; it is not used before ${ready}`,
       mend: state.value.mend,
     });

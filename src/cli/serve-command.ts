@@ -42,6 +42,7 @@ export async function serveCommand(
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
     pause: shell.pause,
+    nowMs: () => Date.parse(shell.now()),
     ...given({ host, port }),
   });
   if (!server.ok) throw ioTrouble(server.problems);
@@ -72,6 +73,7 @@ export async function publishCommand(
     dir,
     source: sourceOf(shell, extraRounds),
     waiting: { pause: shell.pause },
+    nowMs: Date.parse(shell.now()),
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
     },

@@ -3,7 +3,7 @@
  * log is silent was given as planned, amounts and bottles included; the log, and what the garden file
  * says of absences and plants, tell what differed.
  */
-import { type Day, within } from "../dates.js";
+import { type Day, type DaySpan, within } from "../dates.js";
 import type { FeedingCourse, UnmetWindow } from "../days/index.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
 import type { Published, PublishedPour } from "../published/index.js";
@@ -11,6 +11,7 @@ import type { Taken } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import { claimedDays } from "./claims.js";
 import type { GivenFeeding } from "./given.js";
+import { dayBefore } from "./records.js";
 import { type LineFeeding, type PublishedLine, publishedLines } from "./published-lines.js";
 
 export interface Past {
@@ -27,8 +28,9 @@ export interface Past {
 }
 
 /** When the season's calendar was first published; undefined where none of it was. */
-export function firstPublished({ rounds }: Published): Day | undefined {
+export function firstPublished({ rounds }: Published, season: DaySpan): Day | undefined {
   return rounds
+    .filter(({ day }) => day >= dayBefore(season))
     .map(({ first }) => first)
     .reduce<Day | undefined>((a, b) => (a === undefined || b < a ? b : a), undefined);
 }
@@ -40,9 +42,10 @@ export function firstPublished({ rounds }: Published): Day | undefined {
 export function passedWithout(
   { notGiven }: Past,
   published: Published | undefined,
+  season: DaySpan,
   today: Day,
 ): (window: UnmetWindow, course: FeedingCourse) => boolean {
-  const since = published === undefined ? undefined : firstPublished(published);
+  const since = published && firstPublished(published, season);
   return ({ window }, { planting, route }) =>
     window.latest < today &&
     (since === undefined ||
@@ -83,10 +86,13 @@ export function pastOf(
   const silent = judged.flatMap((one) => one.silent);
   const isCounted = ({ day }: LineFeeding): boolean => day < today && garden.unlogged === "given";
   const counted = silent.filter(({ feeding }) => isCounted(feeding));
+  // What an earlier season gave came out of bottles that may still be there, and that is all.
+  const since = dayBefore(garden.season);
+  const ofSeason = counted.filter(({ feeding }) => feeding.day >= since);
   return {
     given: [
-      ...written.flatMap((one) => one.given),
-      ...counted.flatMap(({ line, feeding }) =>
+      ...written.flatMap((one) => one.given).filter(({ day }) => day >= since),
+      ...ofSeason.flatMap(({ line, feeding }) =>
         line.of === undefined
           ? []
           : feedingsOf(line, feeding, feeding.pours, { asPublished: true, mix: feeding.mix }),
@@ -100,7 +106,7 @@ export function pastOf(
       ...written.flatMap((one) => one.taken),
       ...counted.flatMap(({ feeding: { day, pours } }) => takenBy(day, pours)),
     ],
-    silentDays: [...new Set(counted.map(({ feeding }) => feeding.day))].sort(),
+    silentDays: [...new Set(ofSeason.map(({ feeding }) => feeding.day))].sort(),
   };
 }
 

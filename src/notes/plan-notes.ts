@@ -7,14 +7,7 @@ import {
   timeAwayIn,
   type UnmetWindow,
 } from "../days/index.js";
-import {
-  type Amounts,
-  counted,
-  type Garden,
-  pouredText,
-  vesselOf,
-  volumeText,
-} from "../garden/index.js";
+import { counted, type Garden, pouredText, vesselOf, volumeText } from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
 import type { Emptied } from "../stock/index.js";
@@ -149,9 +142,10 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
 }
 
 /** A little over is a jug misread, and tells that the bottle is empty. */
-export function emptiedNotes(emptied: readonly Emptied[], amounts: Amounts): PlanNote[] {
+export function emptiedNotes(emptied: readonly Emptied[], { log, amounts }: Garden): PlanNote[] {
   return emptied.map(({ taken: { day, ml, path }, batch, overMl }) => ({
     code: "log",
+    ...given({ planting: log.find((entry) => entry.path === path)?.planting }),
     day,
     message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${pouredText(ml, amounts)} from batch ${batch} on ${day}, ${pouredText(overMl, amounts)} more than was left: it is taken as empty since`,
     advice: [],

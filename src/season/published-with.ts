@@ -1,5 +1,5 @@
 /** The published state with a plan in it. */
-import type { Day } from "../dates.js";
+import { addDays, type Day } from "../dates.js";
 import type {
   Published,
   PublishedBatch,
@@ -10,6 +10,9 @@ import type {
 import { dayOfStep, type PlannedBatch, type StockPlan } from "../stock/index.js";
 import { byText, given } from "../values.js";
 import type { CanMix, Round } from "./season-plan.js";
+
+/** So long after its day a round is forgotten: no season and no bottle reaches back so far. Our choice. */
+const keptDays = 400;
 
 /**
  * What is past stays as it was published; what is to come is as it is planned now. A round, a feed or
@@ -25,6 +28,8 @@ export function publishedWith(
 ): Published {
   const { rounds: told = [], feeds: toldFeeds = [], batches: toldBatches = [] } = earlier ?? {};
   const isPast = ({ day }: { readonly day: Day }): boolean => day < today;
+  const isKept = (one: { readonly day: Day }): boolean =>
+    isPast(one) && one.day >= addDays(today, -keptDays);
   const firstTold = (same: { readonly first: Day } | undefined): Day => same?.first ?? today;
   const ahead = rounds.flatMap((round): PublishedRound[] => {
     if (isPast(round)) return [];
@@ -42,8 +47,8 @@ export function publishedWith(
       }),
     );
   return {
-    rounds: [...told.filter(isPast), ...ahead],
-    feeds: [...toldFeeds.filter(isPast), ...feeds],
+    rounds: [...told.filter(isKept), ...ahead],
+    feeds: [...toldFeeds.filter(isKept), ...feeds],
     batches: batchesWith(toldBatches, making, today),
     ...shellsWith(earlier, making, today),
   };

@@ -3,10 +3,9 @@ import { join } from "node:path";
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../src/season/season-plan.js";
-import { writeText } from "../../src/cli/files.js";
-import { type GardenDiffers, gardenText, planted } from "../support/a-garden.js";
+import { gardenText, planted } from "../support/a-garden.js";
 import { eventsIn, valueOf } from "../support/ics.js";
-import { feedingDaysIn } from "../support/calendars.js";
+import { earlierOf, feedingDaysIn } from "../support/calendars.js";
 import { cli, examplePath, examples, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 describe.each(examples)("the calendar of the example %s", (name) => {
@@ -42,13 +41,21 @@ describe.each(examples)("the calendar of the example %s", (name) => {
 });
 
 const file = examplePath("back-garden");
+const recordLine = /^X-FEEDROUND-(?:ROUND|FEED|BATCH|SHELLS):.*\r\n/gm;
 
-test("--out writes the same bytes that standard output shows, at the same time", async () => {
+test("--out writes what standard output shows, and in its head what was published", async () => {
   const path = join(scratchFolder(), "garden.ics");
   const at = ["--stamp", "2027-03-01T08:00:00Z"];
   const { code, stdout } = await cli(["calendar", file, "--out", path, ...at]);
   expect({ code, stdout }).toEqual({ code: 0, stdout: "" });
-  expect(readFileSync(path, "utf8")).toBe((await cli(["calendar", file, ...at])).stdout);
+  const piped = (await cli(["calendar", file, ...at])).stdout;
+  const written = readFileSync(path, "utf8");
+  const { published } = JSON.parse((await cli(["plan", file, "--json"])).stdout) as Plan;
+  expect(earlierOf(written).published).toEqual(published);
+  expect(earlierOf(piped).published).toBeUndefined();
+  expect(piped).not.toMatch(/^X-FEEDROUND-(ROUND|FEED|BATCH|SHELLS)/m);
+  const others = (text: string): string => text.replace(/\r\n[ \t]/g, "").replace(recordLine, "");
+  expect(others(written)).toBe(others(piped));
 });
 
 test("writing again without a change leaves the file as it is", async () => {
@@ -86,74 +93,19 @@ test("a garden with problems leaves an earlier calendar as it was", async () => 
   expect(readdirSync(folder)).toEqual(["garden.ics"]);
 });
 
-const stampsIn = (text: string): string[] => [
-  ...new Set(
-    [...text.matchAll(/^(?:DTSTAMP|CREATED|LAST-MODIFIED):(.*)\r$/gm)].flatMap(
-      ([, at]) => at ?? [],
-    ),
-  ),
-];
-
-describe("the time that a calendar bears", () => {
-  const inAuckland = (more: GardenDiffers = {}): string =>
-    gardenText({ timezone: "Pacific/Auckland", hemisphere: "south", ...more });
-
-  test("is the real moment in a file, the first one too", async () => {
-    const path = join(scratchFolder(), "garden.ics");
-    await cli(["calendar", file, "--out", path], { now: "2027-02-11T17:45:12Z" });
-    expect(stampsIn(readFileSync(path, "utf8"))).toEqual(["20270211T174512Z"]);
-  });
-
-  test("is the day that the garden file speaks of on standard output, at the garden's midnight, on any later day", async () => {
-    const stdin = inAuckland();
-    const { stdout } = await cli(["calendar", "-"], { stdin, today: "2027-06-15" });
-    expect(stampsIn(stdout)).toEqual(["20261230T110000Z"]);
-    expect(stdout).toBe((await cli(["calendar", "-"], { stdin, today: "2027-01-02" })).stdout);
-  });
-
-  test("is today on standard output where the file speaks of a later day", async () => {
-    const { stdout } = await cli(["calendar", "-"], { stdin: inAuckland(), today: "2026-12-01" });
-    expect(stampsIn(stdout)).toEqual(["20261130T110000Z"]);
-  });
-
-  test("that lies ahead in an earlier file is set right once", async () => {
-    const path = join(scratchFolder(), "garden.ics");
-    const write = async (now: string, today: string): Promise<string> => {
-      expect(await cli(["calendar", file, "--out", path], { now, today })).toMatchObject({
-        code: 0,
-      });
-      return readFileSync(path, "utf8");
-    };
-    await write("2027-09-01T08:00:00Z", "2027-02-01");
-    const right = await write("2027-02-02T08:00:00Z", "2027-02-02");
-    expect(stampsIn(right)).toEqual(["20270202T080000Z"]);
-    expect(new Set(right.match(/^SEQUENCE:.*$/gm))).toEqual(new Set(["SEQUENCE:1"]));
-    expect(await write("2027-02-03T08:00:00Z", "2027-02-03")).toBe(right);
-  });
+test("a copy bears no time of its making, and is the same on any day", async () => {
+  const { stdout } = await cli(["calendar", file], { today: "2027-06-15" });
+  expect(stdout).toBe((await cli(["calendar", file], { today: "2026-12-01" })).stdout);
 });
 
-test("a file is not written from another day than today, unless --stamp says of when it is", async () => {
+test("a first file is planned from its day on: no round of the past is made up", async () => {
   const path = join(scratchFolder(), "garden.ics");
-  const argv = ["calendar", file, "--out", path, "--today", "2027-06-01"];
-  const { code, stderr } = await cli(argv);
-  expect(code).toBe(2);
-  expect(stderr).toMatch(/^--today 2027-06-01 with --out: .*published on 2027-03-01.*--stamp/);
-  expect(existsSync(path)).toBe(false);
-  expect((await cli(argv, { today: "2027-06-01" })).code).toBe(0);
-  expect((await cli([...argv, "--stamp", "2027-06-01T08:00:00Z"])).code).toBe(0);
-  expect((await cli(["calendar", file, "--today", "2027-06-01"])).code).toBe(0);
-});
-
-test("a file that is changed while it is being made is left to whoever changed it", async () => {
-  const path = scratchFile("garden.ics", "");
-  await cli(["calendar", file, "--out", `${path}.new`]);
-  const whole = readFileSync(`${path}.new`);
-  writeFileSync(path, whole);
-  await expect(writeText(path, "ours", new TextEncoder().encode("theirs"))).rejects.toThrow(
-    /changed meanwhile/,
-  );
-  await expect(writeText(path, "ours", "nothing")).rejects.toThrow(/changed meanwhile/);
-  expect(readFileSync(path).equals(whole)).toBe(true);
+  await cli(["calendar", file, "--out", path], { today: "2027-07-15" });
+  const days = feedingDaysIn(readFileSync(path, "utf8"));
+  expect(days.length).toBeGreaterThan(0);
+  expect(days.filter((on) => on < "2027-07-15")).toEqual([]);
+  const { stdout } = await cli(["calendar", file], { today: "2027-07-15" });
+  expect(feedingDaysIn(stdout).some((on) => on < "2027-07-15")).toBe(true);
 });
 
 describe("over an earlier file", () => {

@@ -131,12 +131,12 @@ describe("new", () => {
     ["Australia/Hobart", "2027-06-30"],
   ])("a starter for %s on %s is valid and has feedings", async (timezone, today) => {
     const { zoneHalves } = loadTables();
+    const files = { schemaPath: "x", calendarFile: "a.ics" };
     const wishes = {
       name: "A",
       timezone,
       today: day(today),
-      schemaPath: "x",
-      calendarFile: "x.ics",
+      ...files,
       zoneHalves,
       amounts: "us" as const,
     };

@@ -1,7 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { feedingDays } from "../../src/calendar/earlier-calendar.js";
 import { planted, gardenText } from "../support/a-garden.js";
 import { cli, scratchFile, scratchFolder } from "../support/run-cli.js";
 
@@ -16,6 +15,11 @@ const withMore = (extra_rounds?: number): string =>
     feeding: { days, extra_rounds },
     ...planted(toms, { id: "more", transplanted: "2027-05-08", water: "6 L" }),
   });
+
+function feedingDays(calendar: string): string[] {
+  const events = calendar.split("BEGIN:VEVENT").filter((e) => !e.includes("STATUS:CANCELLED"));
+  return events.flatMap((event) => /X-FEEDROUND-KEY:feeding\/\/(\S+)/.exec(event)?.[1] ?? []);
+}
 
 /** The days published first, and those published after the edit. */
 const publishers = {

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { daysTold } from "../../src/calendar/earlier-calendar.js";
 import { addDays, day } from "../../src/dates.js";
@@ -5,7 +6,7 @@ import { nothingPublished, type Published } from "../../src/published/published.
 import type { Plan } from "../../src/season/season-plan.js";
 import { aPublishedRound } from "../support/a-published.js";
 import { earlierOf, textOf } from "../support/calendars.js";
-import { cli, examplePath, examples, scratchFile } from "../support/run-cli.js";
+import { cli, examplePath, examples, scratchFile, scratchFolder } from "../support/run-cli.js";
 import { aheadDays, growing, planOn } from "./a-live-garden.js";
 
 const today = "2027-03-01";
@@ -93,11 +94,14 @@ test.each(examples)(
   async (name) => {
     const argv = ["plan", examplePath(name), "--json", "--today", today];
     const first = await cli(argv);
-    const calendar = await cli(["calendar", examplePath(name), "--today", today]);
-    const earlier = [
-      scratchFile("earlier.json", first.stdout),
-      scratchFile("garden.ics", calendar.stdout),
-    ];
-    for (const file of earlier) expect(await cli([...argv, "--keep", file])).toEqual(first);
+    const out = join(scratchFolder(), "garden.ics");
+    await cli(["calendar", examplePath(name), "--out", out, "--today", today]);
+    for (const file of [scratchFile("earlier.json", first.stdout), out])
+      expect(await cli([...argv, "--keep", file])).toEqual(first);
+    // A copy tells the days alone, and when it was made.
+    const { stdout } = await cli(["calendar", examplePath(name), "--today", today]);
+    const again = await cli([...argv, "--keep", scratchFile("copy.ics", stdout)]);
+    const apart = (text: string) => ({ ...(JSON.parse(text) as Plan), published: undefined });
+    expect(apart(again.stdout)).toEqual(apart(first.stdout));
   },
 );

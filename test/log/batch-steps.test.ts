@@ -5,6 +5,7 @@ import { bottleEdits, type StepDone, stepEdits, undoEdit } from "../../src/log/b
 
 const known = {
   id: "batch-2027-06-12",
+  number: 1,
   volumeMl: 500,
   shellsOut: day("2027-06-09"),
   acidIn: day("2027-06-10"),

@@ -12,7 +12,7 @@ const half = Math.floor(intervalOf(plan).shortestDays / 2);
 
 describe("the round of a day", () => {
   test("is that day's, given or not", () => {
-    expect([given.isGiven, given.day]).toEqual([true, "2027-06-14"]);
+    expect([given.isWritten, given.day]).toEqual([true, "2027-06-14"]);
     expect(roundOf(plan, given.day, { planting: "toms" })).toBe(given.day);
     expect(roundOf(plan, next.day, {})).toBe(next.day);
   });

@@ -1,5 +1,5 @@
 /** Chosen batches and lost feedings in the words of the plan. */
-import { addDays, type Day, dayFromNumber, daysBetween } from "../../dates.js";
+import { addDays, type Day, dayFromNumber, dayNumber, type DaySpan, earlier } from "../../dates.js";
 import {
   type Draw,
   type MakingProblem,
@@ -12,7 +12,8 @@ import {
   type UnderWay,
 } from "../making-problem.js";
 import type { WayOfMaking } from "../making-rules.js";
-import type { BatchChoice } from "./batches-fewest.js";
+import { batchSlots } from "./batches-days.js";
+import { type BatchChoice, slotFor } from "./batches-fewest.js";
 import type { RecipeStep } from "./recipe-types.js";
 import { namesFor } from "./kept-batches.js";
 import { shellsFor } from "./shells.js";
@@ -97,14 +98,17 @@ export function dayOfStep(
   return visit.day;
 }
 
-/** @param inTime whether a batch can be made for that day, shells aside */
+/**
+ * In words that stay the same from day to day.
+ *
+ * @param inTime whether a batch can be made for that day, shells aside
+ */
 export function shortageOf(
   { need, ml }: { readonly need: StockNeed; readonly ml: number },
   inTime: boolean,
-  { today, making }: MakingProblem,
+  { away, making, underWay = [] }: MakingProblem,
 ): Shortage {
   const lost = { need: need.id, day: need.day, ml };
-  const leadDays = making.dryDays + making.reactionDays;
   if (inTime)
     return {
       ...lost,
@@ -112,18 +116,34 @@ export function shortageOf(
       why: "too few eggshells are dry in time",
       mend: "keep more shells a week, or ask neighbours for theirs",
     };
-  if (daysBetween(today, need.day) < leadDays)
+  if (!couldBeMade(need.day, away, making))
     return {
       ...lost,
-      reason: "too-soon",
-      why: `a batch begun on ${today} is ready ${leadDays} days later at the earliest`,
-      mend: `begin a batch at once and feed from ${addDays(today, leadDays)} on, or list a bottle in hand under stock`,
+      reason: "away",
+      why: "with the days away no batch can be made and strained for it that still keeps",
+      mend: `let someone strain and bottle a batch between ${addDays(need.day, -making.shelfLifeDays)} and ${need.day}, or keep the stock in the fridge`,
     };
-  const from = addDays(need.day, -making.shelfLifeDays);
-  return {
-    ...lost,
-    reason: "away",
-    why: "with the days away no batch can be made and strained for it that still keeps",
-    mend: `let someone strain and bottle a batch between ${from < today ? today : from} and ${need.day}, or keep the stock in the fridge`,
-  };
+  const next = underWay.find(({ readyOn }) => readyOn > need.day);
+  return next === undefined
+    ? {
+        ...lost,
+        reason: "too-soon",
+        why: `a batch takes ${making.dryDays + making.reactionDays} days to make`,
+        mend: "begin one at once and feed when it is bottled, or list a bottle in hand under stock",
+      }
+    : {
+        ...lost,
+        reason: "too-soon",
+        why: `${next.id} is bottled on ${next.readyOn}`,
+        mend: `feed on ${next.readyOn} or as soon after as you can, or list a bottle in hand under stock`,
+      };
+}
+
+/** Whether someone who began early enough has a batch for that day. */
+function couldBeMade(day: Day, away: readonly DaySpan[], making: WayOfMaking): boolean {
+  const { dryDays, longestStandDays, shelfLifeDays } = making;
+  const early = away.reduce((earliest, { from }) => earlier(earliest, from), day);
+  const today = addDays(early, -(dryDays + longestStandDays + shelfLifeDays));
+  const slots = batchSlots({ today, last: day }, away, making);
+  return slotFor(dayNumber(day), slots, shelfLifeDays) !== undefined;
 }
