@@ -271,7 +271,7 @@ function planOf(
     warnings: [
       ...told.warnings,
       ...stockSide.warnings,
-      ...unknownBatches(garden),
+      ...unknownBatches(garden, published),
       ...noLongerNeeded(stockSide.stock.making),
       ...leftWithoutDay(garden.stock.batches, past.taken),
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),

@@ -64,7 +64,7 @@ function differing(a: WrittenEvent, b: WrittenEvent): string[] {
   const only = (lines: readonly string[], others: readonly string[]) =>
     lines.filter((line) => !others.includes(line)).map(nameOfLine);
   const names = new Set([...only(before, after), ...only(after, before)]);
-  names.delete("X-FEEDROUND-KEY");
+  for (const name of ["X-FEEDROUND-KEY", "X-FEEDROUND-LOG"]) names.delete(name);
   if (a.day !== b.day) for (const name of ["DTSTART", "DTEND"]) names.delete(name);
   return [...names];
 }

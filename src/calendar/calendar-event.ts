@@ -22,6 +22,8 @@ export interface CalendarEvent {
   readonly color: string;
   /** What is known of it: the log tells of it, or nobody said that it was not as published. Absent: to come. */
   readonly happened?: "as-published" | "logged";
+  /** Names what the log says of it: the same for as long as it says the same. */
+  readonly logId?: string;
   /** The published day that it was done for, where that is another than its own. */
   readonly standsFor?: Day;
   /** Minutes before the start (all day: before the midnight that begins the day; negative is after it). */
@@ -68,8 +70,12 @@ export function calendarMeta({ garden }: Pick<Plan, "garden">): CalendarMeta {
 
 /** The UUID under which all names of one garden stand. */
 export function gardenUid(gardenId: string): string {
+  return uidOf(gardenId, feedroundNamespace);
+}
+
+export function uidOf(text: string, namespace: string): string {
   // As bytes, since the package throws on lone surrogates in text.
-  return v5(new TextEncoder().encode(gardenId), feedroundNamespace);
+  return v5(new TextEncoder().encode(text), namespace);
 }
 
 /** 08:00 on the day. Common practice, no source. */

@@ -1,10 +1,9 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
-import type { Day } from "../dates.js";
 import { routes } from "../garden/index.js";
-import type { BedRound, OtherFeedMix, Plan, Round } from "../season/index.js";
+import type { BedRound, OtherFeedMix, Plan, Round, SaidInLog } from "../season/index.js";
 import { given, grouped } from "../values.js";
 import { newBottle, type NewBottle, routeNames, tooLittleStock } from "../words/index.js";
-import type { UnnamedEvent } from "./calendar-event.js";
+import { gardenUid, uidOf, type UnnamedEvent } from "./calendar-event.js";
 import { descriptionOf } from "./description.js";
 import { feedSummary, summaryOf } from "./summary.js";
 import type { Told } from "./told.js";
@@ -24,12 +23,14 @@ export interface FeedingEvents {
   readonly untold: readonly Told[];
 }
 
-/** Whether the events of a day are one a round or one a bed. */
-export type Grouping = (day: Day) => Plan["garden"]["calendar"]["group"];
+/** Whether the events of a round are one, or one a bed. */
+export type Grouping = (
+  round: Pick<Round, "day" | "standsFor">,
+) => Plan["garden"]["calendar"]["group"];
 
 export function feedingEvents(plan: Plan, told: readonly Told[], groupOf: Grouping): FeedingEvents {
   const trips = plan.rounds.flatMap((round): Trip[] =>
-    groupOf(round.standsFor ?? round.day) === "bed"
+    groupOf(round) === "bed"
       ? tripsByBed(round)
       : [{ round, beds: round.beds, feeds: round.feeds ?? [] }],
   );
@@ -64,8 +65,9 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
   const { garden, stock, plantings } = plan;
   const { round, bed, beds, feeds } = trip;
   const { day, timeOfDay, standsFor } = round;
-  const happened = whatHappened(trip);
-  const done = happened === "logged" && round.given === true;
+  const said = saidInLog(plan, trip);
+  const happened = whatHappened(trip, said);
+  const done = happened === "logged" && round.given === true && round.asPublished !== true;
   const newBottles = newBottlesOf(plan, trip);
   const used = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
   const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));
@@ -76,7 +78,7 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     ...(timeOfDay !== undefined && {
       time: { timeOfDay, timezone: garden.timezone, durationMin: garden.durationMin },
     }),
-    summary: summaryWith(trip, newBottles),
+    summary: summaryWith(trip, newBottles, done),
     description: descriptionOf(
       { beds, feeds, newBottles, told: told.flatMap(({ lines }) => lines), given: done },
       {
@@ -92,23 +94,40 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     ],
     color: garden.calendar.color,
     ...given({ happened, standsFor }),
+    ...(happened === "logged" ? { logId: uidOf(JSON.stringify(said), gardenUid(garden.id)) } : {}),
     remindersMinBefore:
       happened === "as-published" || done ? [] : garden.calendar.remindersMinBefore,
   };
 }
 
+/** What the log says of a trip: of the whole round, or of its bed. */
+function saidInLog({ plantings }: Plan, { round: { log = [] }, bed }: Trip): readonly SaidInLog[] {
+  const bedOf = new Map(plantings.map((planting) => [planting.id, planting.bed]));
+  return log.filter((entry) => {
+    const there = entry.bed ?? (entry.planting && bedOf.get(entry.planting));
+    return bed === undefined || there === undefined || there === bed.id;
+  });
+}
+
 /** A log entry that tells of a part of a trip tells of the trip. */
-function whatHappened({ round, beds, feeds }: Trip): UnnamedEvent["happened"] {
-  if (round.asPublished) return "as-published";
+function whatHappened(
+  { round, beds, feeds }: Trip,
+  said: readonly SaidInLog[],
+): UnnamedEvent["happened"] {
+  if (said.length > 0) return "logged";
   const parts = [...beds.flatMap(({ mixes }) => mixes), ...feeds];
+  if (round.asPublished || parts.every((part) => part.asPublished)) return "as-published";
   return round.given || parts.some((part) => part.given) ? "logged" : undefined;
 }
 
-function summaryWith({ round, bed, beds, feeds }: Trip, newBottles: readonly NewBottle[]): string {
+function summaryWith(
+  { bed, beds, feeds }: Trip,
+  newBottles: readonly NewBottle[],
+  isGiven: boolean,
+): string {
   if (beds.length === 0) return feedSummary(feeds, bed?.name);
-  const isLogged = round.given === true && round.asPublished !== true;
   return [
-    `${isLogged ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
+    `${isGiven ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
     ...(feeds.length > 0 ? [feedSummary(feeds)] : []),
     ...newBottles.map(newBottle),
     ...(isShort(beds) ? [tooLittleStock] : []),

@@ -5,7 +5,7 @@ import { bedOfFeeding, type CalendarEvent, lineOfKey } from "./calendar-event.js
 import type { Grouping } from "./feeding-events.js";
 import { nearestPairs } from "./nearest-pairs.js";
 import { planEvents } from "./plan-events.js";
-import { isLogged, type WrittenEvent } from "./vevent.js";
+import { isLogged, logIdIn, type WrittenEvent } from "./vevent.js";
 
 export interface EventMatches {
   /** Events of the new plan, each with the earlier one it continues; not those whose past entry stands. */
@@ -36,7 +36,8 @@ const pastKeptDays = 60;
  * the least days moved in sum. So events that stay on their day keep their UID, and inserting one
  * renames none.
  *
- * An entry before today stands as it is: nothing but the log continues it.
+ * An entry before today stands as it is: nothing but the log continues it, and only when it says
+ * something else than when the entry was written.
  */
 export function matchEvents(
   earlier: readonly WrittenEvent[],
@@ -48,7 +49,9 @@ export function matchEvents(
   const events = planEvents(plan, groupingOf(past, plan));
   const matched = continued(earlier, events, today);
   const byLog = (event: CalendarEvent, was: WrittenEvent): boolean =>
-    event.happened === "logged" || (event.happened === "as-published" && isLogged(was));
+    event.happened === "logged"
+      ? event.logId !== logIdIn(was)
+      : event.happened === "as-published" && isLogged(was);
 
   const matches: EventMatch[] = [];
   const standing: WrittenEvent[] = [];
@@ -81,7 +84,8 @@ function groupingOf(past: readonly WrittenEvent[], { garden }: Plan): Grouping {
       return bed === undefined ? [] : [[day, bed === "" ? "round" : "bed"] as const];
     }),
   );
-  return (day) => groups.get(day) ?? garden.calendar.group;
+  return ({ day, standsFor = day }) =>
+    groups.get(standsFor) ?? groups.get(day) ?? garden.calendar.group;
 }
 
 function continued(

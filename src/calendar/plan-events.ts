@@ -12,7 +12,7 @@ import { noticeEvents, toldOf } from "./told.js";
  * `plan.garden.calendar.group` says; the steps of making stock, and days to use it up; and what has
  * to be told on a day on which no feeding could tell it. Sorted by day.
  *
- * @param groupOf for days that have been published in another grouping
+ * @param groupOf for rounds that have been published in another grouping
  */
 export function planEvents(
   plan: Plan,

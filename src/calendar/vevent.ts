@@ -75,7 +75,10 @@ function veventLines(event: CalendarEvent, revision: Revision): string[] {
       categories: event.categories.map((name) => ({ name: cleanText(name) })),
       transparency: ICalEventTransparency.TRANSPARENT,
       busystatus: ICalEventBusyStatus.FREE,
-      x: [["X-FEEDROUND-KEY", event.key]],
+      x: [
+        ["X-FEEDROUND-KEY", event.key],
+        ...(event.logId === undefined ? [] : [[logName, event.logId] as [string, string]]),
+      ],
     },
     noCalendar,
   );
@@ -133,9 +136,18 @@ export function cancelEvent(was: WrittenEvent, revision: Revision): WrittenEvent
 /** What a summary begins with where the log tells that it was done, or was not. */
 const logged = /^(?:Given|Not given): /;
 
+/** In an entry that was written from what the log told. */
+const logName = "X-FEEDROUND-LOG";
+
 /** Whether it was written from what the log told. */
 export function isLogged(was: WrittenEvent): boolean {
-  return logged.test(valueIn(unfoldedLines(was.text), "SUMMARY") ?? "");
+  return (
+    logIdIn(was) !== undefined || logged.test(valueIn(unfoldedLines(was.text), "SUMMARY") ?? "")
+  );
+}
+
+export function logIdIn({ text }: WrittenEvent): string | undefined {
+  return valueIn(unfoldedLines(text), logName);
 }
 
 /** The same event, past, of which the log says that it was not done: it stands, and its summary says so. */

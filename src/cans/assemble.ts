@@ -35,7 +35,7 @@ export function assembleRounds(
       ...given({ timeOfDay }),
       ...(isGiven ? { given: true as const } : {}),
       ...(isSilent ? { asPublished: true as const } : {}),
-      ...given({ standsFor }),
+      ...given({ standsFor, log: saidOf(garden, day) }),
       beds,
       ...(others.length === 0 ? {} : { feeds: others }),
       waterL: totalOf(mixes.map((mix) => mix.waterL)),
@@ -43,6 +43,11 @@ export function assembleRounds(
       ...(shortMl > 0 ? { shortMl } : {}),
     };
   });
+}
+
+function saidOf({ log }: Garden, day: Day): Round["log"] {
+  const entries = log.filter(({ on, round }) => on === day || round === day);
+  return entries.length === 0 ? undefined : entries.map(({ path: _, ...entry }) => entry);
 }
 
 function mixOf(

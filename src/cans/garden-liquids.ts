@@ -66,12 +66,14 @@ export function waitingBottles(
     const days = making.reaction[batch.acid].days;
     const state = readiness(chemistry, liquids.recipeOf(batch.acid).jar, { ph: batch.ph }, days);
     if (!state.ok || state.value.ready) continue;
-    // Measured when the bottle was last looked at; after the usual days since then it is done.
-    const ready = addDays(later(batch.made, batch.leftOn ?? batch.made), days);
+    // Counted from the day on which the bottle was last looked at; when these days are over and it is
+    // sour all the same, from today.
+    const since = addDays(later(batch.made, batch.leftOn ?? batch.made), days);
+    const ready = since > today ? since : addDays(today, days);
     readyOn.set(batch.id, ready);
     warnings.push({
       code: "stock-not-ready",
-      ...(ready >= today ? { day: ready } : {}),
+      ...(ready === since ? { day: ready } : {}),
       message: `batch ${batch.id}: ${state.value.message}; it is not used before ${ready}`,
       mend: state.value.mend,
     });

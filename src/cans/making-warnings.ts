@@ -28,17 +28,21 @@ export function shortageWarnings(
   });
 }
 
-/** Batches that are bottled on the day of their first feeding, where the grower wishes for days between. */
+/** One line for all batches that are bottled on the day of their first feeding, where days between are wished for. */
 export function strainDayWarnings(
   batches: readonly PlannedBatch[],
   readyBeforeDays: number,
 ): PlanWarning[] {
-  return batches
-    .filter(({ readyOn, serves }) => readyBeforeDays > 0 && serves[0]?.day === readyOn)
-    .map(({ id, readyOn }) => ({
+  const onTheDay = batches.filter(
+    ({ readyOn, serves }) => readyBeforeDays > 0 && serves[0]?.day === readyOn,
+  );
+  if (onTheDay.length === 0) return [];
+  const days = onTheDay.map(({ readyOn }) => readyOn);
+  return [
+    {
       code: "strained-on-feeding-day",
-      day: readyOn,
-      message: `${id} is bottled on ${readyOn}, the day it is first poured: no earlier day does without another batch, more stock thrown away, or days that are past`,
-      mend: "strain it before the round; if the batch is late, the round waits for it",
-    }));
+      message: `stock is bottled on the day it is first poured, on ${days.join(", ")}: an earlier day would take another batch, throw more away, or is past`,
+      mend: "strain it before the round; where a batch is late, let the round wait for it",
+    },
+  ];
 }

@@ -155,6 +155,7 @@ export function otherFeedMixes(
             waterL,
             fills: canFills({ waterL, rateMlPerL, canL, amounts }),
             ...(given === undefined && !asPublished ? opened : { given: true }),
+            ...(asPublished ? { asPublished } : {}),
           };
         });
       if (mixes.length > 0) byDay.set(day, [...(byDay.get(day) ?? []), ...mixes]);

@@ -33,6 +33,9 @@ export interface LogWish {
   readonly remarks?: readonly string[];
 }
 
+/** Where nothing was published, the file alone tells what the grower went by. */
+const unpublished = { state: undefined };
+
 /**
  * The plans that may have told the grower of a day: first the one that the kept calendar speaks of;
  * that of the day itself; and that of the file as it is, where no log moves it on with the clock.
@@ -43,13 +46,14 @@ export async function plansOfDay(
 ): Promise<Result<readonly [Plan, ...Plan[]]>> {
   if (garden.calendarFile !== undefined) {
     const kept = await loadGardenText(text, file, shell, { today });
-    return kept.ok ? { ok: true, value: [kept.value.plan] } : kept;
+    if (!kept.ok) return kept;
+    if (kept.value.earlier !== undefined) return { ok: true, value: [kept.value.plan] };
   }
-  const then = await loadGardenText(text, file, shell, { asOf: on });
+  const then = await loadGardenText(text, file, shell, { asOf: on, ...unpublished });
   if (!then.ok) return then;
   const timeless = keepsLog(garden)
     ? undefined
-    : await loadGardenText(text, file, shell, { isTimeless: true });
+    : await loadGardenText(text, file, shell, { isTimeless: true, ...unpublished });
   const plans: readonly [Plan, ...Plan[]] = timeless?.ok
     ? [then.value.plan, timeless.value.plan]
     : [then.value.plan];

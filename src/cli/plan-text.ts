@@ -5,6 +5,7 @@ import { type CanMix, mixesOf, type Plan, type Round } from "../season/index.js"
 import {
   cautionsFor,
   dayText,
+  doneWords,
   feedingInRow,
   fillOfWater,
   fromAll,
@@ -61,7 +62,6 @@ export function planText(plan: Plan, style: TextStyle): string {
 
 function roundText(round: Round, amounts: Amounts, style: TextStyle): string {
   const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
-  const given = round.given ? ", given" : "";
   const pours = mixesOf([round]).flatMap((mix) => mix.pours ?? []);
   const bottles = [...new Set(pours.map((pour) => pour.batch))];
   const from = bottles.length === 0 ? "" : fromAll(bottles);
@@ -77,7 +77,7 @@ function roundText(round: Round, amounts: Amounts, style: TextStyle): string {
       i === 0 ? otherFeedInRow(feed) : "",
     ]),
   );
-  return `${style.heading(dayText(round.day) + time)}${given}${from}${short}\n${table([...rows, ...feedRows], "  ", style.width)}`;
+  return `${style.heading(dayText(round.day) + time)}${doneWords(round)}${from}${short}\n${table([...rows, ...feedRows], "  ", style.width)}`;
 }
 
 /** A row for each kind of fill: bed, cans, stock in each, and for whom. */

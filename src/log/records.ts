@@ -2,6 +2,7 @@
 import { addDays, type Day, type DaySpan, later } from "../dates.js";
 import type { BatchBegun, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
+import type { Published } from "../published/index.js";
 import type { PlanWarning } from "../season/index.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
@@ -75,12 +76,18 @@ function batchesOn({ batches, begun, dropped }: Batches, day: Day): Batches {
   };
 }
 
-/** Bottles that the log pours from and that the file does not list. */
-export function unknownBatches({ log, stock }: Garden): PlanWarning[] {
-  const bottled = new Set([...stock.batches, ...stock.begun].map(({ id }) => id));
+/** Bottles that the log pours from and that neither the file nor the calendar knows. */
+export function unknownBatches(
+  { log, stock }: Garden,
+  published: Published | undefined,
+): PlanWarning[] {
+  const told = published?.batches ?? [];
+  const dropped = new Set(stock.dropped.map(({ id }) => id));
+  const known = [...stock.batches, ...stock.begun, ...told].map(({ id }) => id);
+  const bottled = new Set(known.filter((id) => !dropped.has(id)));
   return log.flatMap(({ on, batch, bed, planting }) => {
     if (batch === undefined || bottled.has(batch)) return [];
-    const isDropped = stock.dropped.some(({ id }) => id === batch);
+    const isDropped = dropped.has(batch);
     return [
       {
         code: "batch-unknown",

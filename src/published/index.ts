@@ -2,8 +2,6 @@ export {
   nothingPublished,
   type Published,
   type PublishedBatch,
-  type PublishedFeed,
-  type PublishedFeeding,
   type PublishedMix,
   type PublishedPour,
   type PublishedRound,

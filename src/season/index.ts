@@ -9,7 +9,6 @@ export type {
   FillPour,
   FromJug,
   InHand,
-  MissedFeedings,
   MixedCan,
   OtherFeedMix,
   Plan,
@@ -20,5 +19,6 @@ export type {
   PlanWarning,
   Pour,
   Round,
+  SaidInLog,
   SeasonStock,
 } from "./season-plan.js";

@@ -4,7 +4,15 @@
  */
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
-import type { Acid, Amounts, CalendarWishes, KeptIn, PourStyle, Route } from "../garden/index.js";
+import type {
+  Acid,
+  Amounts,
+  CalendarWishes,
+  KeptIn,
+  LogEntry,
+  PourStyle,
+  Route,
+} from "../garden/index.js";
 import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
@@ -72,6 +80,8 @@ export interface Round {
   readonly asPublished?: true;
   /** The published day that it stands for, where it was given on another. */
   readonly standsFor?: Day;
+  /** What the log says of that day. */
+  readonly log?: readonly SaidInLog[];
   readonly beds: readonly BedRound[];
   /** Other liquid feeds of that day. */
   readonly feeds?: readonly OtherFeedMix[];
@@ -80,6 +90,9 @@ export interface Round {
   /** How much of `stockMl` no bottle gives; absent where there is stock for all. */
   readonly shortMl?: number;
 }
+
+/** A log entry without its place in the file. */
+export type SaidInLog = Omit<LogEntry, "path">;
 
 /** What was published for a bed on a day and was not given there. */
 export interface MissedFeedings {
@@ -151,6 +164,8 @@ export interface OtherFeedMix {
   readonly waterL: number;
   /** Written down in the log, or published and past. */
   readonly given?: true;
+  /** Nobody wrote it down: it was published, and its day is past. */
+  readonly asPublished?: true;
   /** A bottle opened before that day is past its shelf life, where the garden file gives one. */
   readonly openedSince?: Day;
   /** `stockMl` and `stockText` are of that feed. */

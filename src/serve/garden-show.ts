@@ -179,7 +179,9 @@ export function pageOf(show: GardenShow, context: ShowContext): Representation {
 }
 
 function pageContent(show: GardenShow, context: ShowContext, nowMs: number): string {
-  const { good, title } = show;
+  const { good } = show;
+  // After a start with a broken file nobody has told the garden's own name.
+  const title = show.title === "" ? show.name : show.title;
   // Where files lie on this computer is nobody else's business.
   const problems = show.problems.map((one) => ({ ...one, file: basename(one.file) }));
   const plan = planOf(good);

@@ -2,11 +2,16 @@
 import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
 import type { Evidence } from "../rules/index.js";
-import type { Feeding, OtherFeedMix } from "../season/index.js";
+import type { Feeding, OtherFeedMix, Round } from "../season/index.js";
 import { rateInFull, waterMeasured } from "./cans.js";
 import { shortDate } from "./days.js";
 import { plantingWords, stageWords } from "./plants.js";
 import type { Say } from "./say.js";
+
+/** What becomes of a round behind its day: nothing while it is to come. */
+export function doneWords({ given, asPublished }: Pick<Round, "given" | "asPublished">): string {
+  return given === undefined ? "" : asPublished ? ", taken as given" : ", given";
+}
 
 /** `toms (tomato), fruit set` */
 export function feedingWords<T>(say: Say<T>, feeding: Feeding, marked: T): T {

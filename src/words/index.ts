@@ -69,6 +69,7 @@ export {
   shortDay,
 } from "./days.js";
 export {
+  doneWords,
   doubtLines,
   evidenceWords,
   feedingInFull,

@@ -131,19 +131,19 @@ describe("new", () => {
     ["Australia/Hobart", "2027-06-30"],
   ])("a starter for %s on %s is valid and has feedings", async (timezone, today) => {
     const { zoneHalves } = loadTables();
-    const files = { schemaPath: "x", calendarFile: "a.ics" };
     const wishes = {
       name: "A",
       timezone,
       today: day(today),
-      ...files,
+      schemaPath: "x",
+      calendarFile: "x.ics",
       zoneHalves,
       amounts: "us" as const,
     };
     const text = starterGarden(wishes);
-    const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin: text });
+    const { code, stdout, stderr } = await cli(["plan", "-", "--json"], { stdin: text, today });
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
-    expect((JSON.parse(stdout) as { rounds: unknown[] }).rounds.length).toBeGreaterThan(2);
+    expect((JSON.parse(stdout) as { rounds: unknown[] }).rounds.length).toBeGreaterThan(1);
   });
 
   test("writes a file that plans as it stands, and never over one that is there", async () => {

@@ -1,6 +1,6 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import { copyFileSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ICAL from "ical.js";
 import { afterEach, describe, expect, test } from "vitest";
@@ -104,6 +104,25 @@ describe("publish", () => {
     const afresh = await cli(["plan", file, "--json"]);
     const { rounds } = JSON.parse(afresh.stdout) as { rounds: { day: string }[] };
     expect(rounds.map(({ day }) => day)).not.toEqual(before);
+  });
+
+  test("over the calendar of another garden, or a damaged one, begins anew and says so", async () => {
+    const folder = join(scratchFolder(), "public");
+    const file = join(scratchFolder(), "plot.yaml");
+    const out = join(folder, "plot.ics");
+    copyFileSync(examplePath("orchard-corner"), file);
+    copyFileSync(examplePath("orchard-rules"), join(dirname(file), "orchard-rules.yaml"));
+    expect(await cli(["publish", folder, file])).toMatchObject({ code: 0 });
+    copyFileSync(examplePath("back-garden"), file);
+    const other = await cli(["publish", folder, file]);
+    expect(other.code).toBe(0);
+    expect(other.stderr).toContain("plot: the calendar begins anew: ");
+    const whole = readFileSync(out, "utf8");
+    expect(feedingDaysIn(whole).length).toBeGreaterThan(0);
+    writeFileSync(out, whole.slice(0, whole.length / 2));
+    const damaged = await cli(["publish", folder, file]);
+    expect(damaged.stderr).toContain("plot: the calendar begins anew: ");
+    expect(feedingDaysIn(readFileSync(out, "utf8"))).toEqual(feedingDaysIn(whole));
   });
 
   test("an index is written only when it is asked for", async () => {

@@ -101,7 +101,7 @@ test("a batch that is not listed is warned of, with what may be meant", () => {
     },
     log: ["B10", "B11", "B20", "lost"].map((batch) => ({ on: "2027-06-12", stock: "9 mL", batch })),
   });
-  expect(unknownBatches(poured)).toMatchObject([
+  expect(unknownBatches(poured, undefined)).toMatchObject([
     { code: "batch-unknown", day: "2027-06-12", mend: "did you mean `B10`?" },
     { message: "the log of 2027-06-12 pours from batch lost, which was never bottled" },
   ]);

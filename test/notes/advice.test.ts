@@ -14,6 +14,8 @@ const codes = (differs: GardenDiffers): string[] => adviceFor(differs).map(({ co
 test("a garden that is fed is told to water evenly first", () => {
   expect(adviceFor()).toEqual([
     expect.objectContaining({ code: "even-water", plantings: ["toms"] }),
+    // A batch on the shelf is larger than two feedings take.
+    expect.objectContaining({ code: "stock-thrown-away", plantings: [] }),
     expect.objectContaining({ code: "no-id", plantings: [] }),
   ]);
 });

@@ -1,7 +1,7 @@
 /** The first thing on the page: the next round, and what the stock wants until then. */
 import type { Day } from "../../dates.js";
 import type { Plan, Round } from "../../season/index.js";
-import { dayOfSeason, daysAway, fullDate, shortDay } from "../../words/index.js";
+import { dayOfSeason, daysAway, doneWords, fullDate, shortDay } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
@@ -74,7 +74,7 @@ function roundDetails(plan: Plan, round: Round): Html {
   >
     <summary>
       ${dayTime(round.day)}
-      <span class="totals-line">${totals}${round.given === true && ", given"}</span>
+      <span class="totals-line">${totals}${doneWords(round)}</span>
     </summary>
     <div class="round-body">${roundBody(plan, round)}</div>
   </details>`;

@@ -107,7 +107,8 @@ function roundRows(plan: Plan, round: Round): Html {
   const mixes = round.beds.flatMap((bed) => bed.mixes.map((mix) => ({ bed, mix })));
   // A round that fits a third of a page stays on one page.
   const kept = mixes.length <= 10 ? "kept" : "long";
-  const done = round.given === true;
+  // What nobody wrote down is still to be ticked.
+  const done = round.given === true && round.asPublished === undefined;
   return html`<tbody class="${kept}">
     <tr class="head">
       <td>${box(done, "round")}</td>

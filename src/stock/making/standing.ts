@@ -16,7 +16,7 @@ export interface Standing {
   readonly taken: readonly BatchInHand[];
   /** By the day they are bottled. */
   readonly underWay: readonly UnderWay[];
-  /** Published, and not begun yet. */
+  /** Published, and not begun yet; by the day they are bottled. */
   readonly toBegin: readonly PublishedBatch[];
   /** Listed batches that stand for a published one by their day alone. */
   readonly guessed: readonly { readonly id: string; readonly published: PublishedBatch }[];
@@ -61,7 +61,9 @@ export function standingBatches(
       .map(({ id, number, startOn, acidOn, readyOn, volumeMl }) => {
         return { id, number: number ?? numbers(), startOn, acidOn, readyOn, volumeMl };
       }),
-    toBegin: silent.filter((batch) => !isBegun(batch)),
+    toBegin: silent
+      .filter((batch) => !isBegun(batch))
+      .sort((a, b) => daysBetween(b.made, a.made) || a.number - b.number),
     guessed: [...claims].flatMap(([id, published]) =>
       isNamed(published, id, stock) ? [] : [{ id, published }],
     ),

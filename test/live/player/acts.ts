@@ -184,7 +184,10 @@ const renamePlanting: Act = (grower, dice, today) => {
   const to = `renamed-${today}`;
   planting.id = to;
   for (const one of [...(grower.garden.log ?? []), ...(grower.garden.signs ?? [])])
-    if (one.planting === from) one.planting = to;
+    if (one.planting === from) {
+      one.planting = to;
+      grower.spokenOf.add(one.on);
+    }
   grower.told = renamedIn(grower.told, from, to);
   return `${from} is now ${to}`;
 };
@@ -242,12 +245,7 @@ export const acts: Readonly<Record<string, Act>> = {
 };
 
 /** @returns what was done; the garden file is written */
-export async function doAct(
-  act: Act,
-  grower: Grower,
-  dice: Dice,
-  today: Day,
-): Promise<Deed> {
+export async function doAct(act: Act, grower: Grower, dice: Dice, today: Day): Promise<Deed> {
   const deed = await act(grower, dice, today);
   if (deed !== undefined) save(grower);
   return deed;

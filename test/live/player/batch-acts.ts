@@ -35,7 +35,11 @@ const begunLate: Act = (grower, dice, today) => {
 };
 
 const bottledOtherwise: Act = (grower, dice, today) => {
-  const batch = toldBatch(grower, dice, (b) => b.readyOn <= today && addDays(b.readyOn, 20) > today);
+  const batch = toldBatch(
+    grower,
+    dice,
+    (b) => b.readyOn <= today && addDays(b.readyOn, 20) > today,
+  );
   if (batch === undefined) return undefined;
   const made = dice.chance(0.5) ? batch.readyOn : today;
   const volume = `${Math.max(20, Math.round(batch.volumeMl * (0.7 + 0.5 * dice.next())))} mL`;

@@ -26,7 +26,8 @@ export function badRevisions(
     const { uid, key, sequence, day } = entry;
     const was = old.get(uid);
     const known = grower.clients.get(uid);
-    if (known !== undefined && sequence < known) return [`${key}: SEQUENCE ${known} to ${sequence}`];
+    if (known !== undefined && sequence < known)
+      return [`${key}: SEQUENCE ${known} to ${sequence}`];
     if (was === undefined) {
       // What was seen, or is odd in the log, is told on the day it is about.
       const isInvented =
@@ -38,7 +39,9 @@ export function badRevisions(
       ...(sequence <= was.sequence ? [`${key} changed with SEQUENCE ${sequence}`] : []),
       ...(entry.stamp !== stamp ? [`${key} changed and is stamped ${entry.stamp}`] : []),
       ...(withoutStamps(was) === withoutStamps(entry) ? [`${key} is stamped anew, unchanged`] : []),
-      ...(isPast(was) && !isSpokenOf(was.day) && !isUntold(was) ? [`a past entry changed: ${key}`] : []),
+      ...(isPast(was) && !isSpokenOf(was.day) && !isUntold(was)
+        ? [`a past entry changed: ${key}`]
+        : []),
     ];
   });
   const lost = [...old.values()]

@@ -65,7 +65,9 @@ export function movedToday(
   );
   const isFed = (id: string): boolean =>
     plan.plantings.some((planting) => planting.id === id && planting.fed);
-  const open = new Set(truth.silent.filter(({ day }) => day === today).map((f) => lineOf(f, f.route)));
+  const open = new Set(
+    truth.silent.filter(({ day }) => day === today).map((f) => lineOf(f, f.route)),
+  );
   return feedingsTold(toldBefore)
     .filter(({ day }) => day === today)
     .map((f) => ({ ...f, line: lineOf(f, f.route) }))

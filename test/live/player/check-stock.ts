@@ -56,7 +56,7 @@ export function badPours(grower: Grower, plan: Plan, truth: Truth, today: Day): 
 
 function bottlesOf({ garden, batches }: Grower, plan: Plan, today: Day): Bottle[] {
   const listed = garden.stock?.batches ?? [];
-  const useBys = new Map((plan.stock?.inHand ?? []).map(({ id, useBy }) => [id, useBy]));
+  const inHand = new Map((plan.stock?.inHand ?? []).map((bottle) => [bottle.id, bottle]));
   const claimed = new Set(listed.flatMap(({ id, planned }) => [id, String(planned)]));
   const toCome = (plan.stock?.making.batches ?? []).map(({ id, readyOn, useBy, volumeMl }) => {
     return { id, from: readyOn, useBy, leftMl: volumeMl };
@@ -65,19 +65,31 @@ function bottlesOf({ garden, batches }: Grower, plan: Plan, today: Day): Bottle[
   return [
     ...toCome,
     ...listed.flatMap(({ id, made, left, volume, thrown_away }): Bottle[] => {
-      if (made === undefined || coming.has(id)) return [];
+      // One that was begun is bottled as soon as it can be, if nobody says when.
+      const from = made ?? inHand.get(id)?.madeOn;
+      if (from === undefined || coming.has(id)) return [];
       const gone = thrown_away === undefined ? {} : { goneOn: thrown_away };
-      return [{ id, from: made, useBy: useBys.get(id), leftMl: mlIn(left ?? volume), ...gone }];
+      const leftMl = mlIn(left ?? volume);
+      return [{ id, from, useBy: inHand.get(id)?.useBy, leftMl, ...gone }];
     }),
     ...[...batches.values()]
       .filter(({ id, number, readyOn }) => {
-        return readyOn < today && !claimed.has(id) && !claimed.has(String(number)) && !coming.has(id);
+        return (
+          readyOn < today && !claimed.has(id) && !claimed.has(String(number)) && !coming.has(id)
+        );
       })
       .map(({ id, readyOn, useBy, volumeMl }) => ({ id, from: readyOn, useBy, leftMl: volumeMl })),
   ];
 }
 
-const mlPer: Readonly<Record<string, number>> = { mL: 1, L: 1000, qt: 946.35, cup: 236.59, gal: 3785.4, pt: 473.18 };
+const mlPer: Readonly<Record<string, number>> = {
+  mL: 1,
+  L: 1000,
+  qt: 946.35,
+  cup: 236.59,
+  gal: 3785.4,
+  pt: 473.18,
+};
 
 function mlIn(text: string): number {
   const [, number = "0", unit = "mL"] = /^([\d.]+) (\w+)$/.exec(text) ?? [];
@@ -118,7 +130,8 @@ export function brokenBatches(grower: Grower, plan: Plan, today: Day): string[] 
         : [`${told.id}, bottled on ${told.readyOn}, is gone`];
     if (now === undefined) return [`${told.id}, begun on ${told.startOn}, is cancelled`];
     if (now.startOn !== told.startOn) return [`${told.id} is begun again on ${now.startOn}`];
-    const isMoved = now.readyOn < told.readyOn || (now.readyOn > told.readyOn && !grower.isAwayChanged);
+    const isMoved =
+      now.readyOn < told.readyOn || (now.readyOn > told.readyOn && !grower.isAwayChanged);
     return isMoved ? [`${told.id} is to be bottled on ${now.readyOn}, not ${told.readyOn}`] : [];
   });
   const { batches } = plan.published;
@@ -145,7 +158,8 @@ export function rememberBatches(grower: Grower, plan: Plan, today: Day): void {
   const listed = new Set((grower.garden.stock?.batches ?? []).map(({ id }) => id));
   for (const { id, number, startOn, readyOn, useBy, volumeMl } of planned) {
     const before = grower.batches.get(id);
-    if (listed.has(id) || (before !== undefined && isBegun(before) && !grower.isAwayChanged)) continue;
+    if (listed.has(id) || (before !== undefined && isBegun(before) && !grower.isAwayChanged))
+      continue;
     grower.batches.set(id, { id, number, startOn, readyOn, useBy, volumeMl });
   }
 }

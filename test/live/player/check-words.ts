@@ -9,13 +9,17 @@ export async function unlikeEachOther(grower: Grower, plan: Plan, today: Day): P
   const sheet = await runOn(grower, today, now, "sheet");
   const check = await runOn(grower, today, now, "check");
   const cans = plan.rounds.flatMap(({ beds }) =>
-    beds.flatMap(({ mixes }) => mixes.flatMap(({ fills }) => fills.map(({ stockText }) => stockText))),
+    beds.flatMap(({ mixes }) =>
+      mixes.flatMap(({ fills }) => fills.map(({ stockText }) => stockText)),
+    ),
   );
   const next = plannedIn(plan).find(({ day, isGiven }) => day >= today && !isGiven);
   return [
     ...(sheet.code === 0 ? [] : [`sheet: exit code ${sheet.code}`]),
     ...(check.code === 0 ? [] : [`check: exit code ${check.code}`]),
-    ...cans.filter((text) => !sheet.stdout.includes(text)).map((text) => `not on the sheet: ${text}`),
+    ...cans
+      .filter((text) => !sheet.stdout.includes(text))
+      .map((text) => `not on the sheet: ${text}`),
     ...(next === undefined ? [] : await reasonsOf(grower, plan, next.day, today)),
   ];
 }

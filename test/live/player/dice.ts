@@ -3,7 +3,10 @@ export class Dice {
   #state: number;
 
   constructor(...seeds: readonly number[]) {
-    this.#state = seeds.reduce((state, seed) => Math.imul(state ^ seed, 0x9e3779b1) + 0x7f4a7c15, 1);
+    this.#state = seeds.reduce(
+      (state, seed) => Math.imul(state ^ seed, 0x9e3779b1) + 0x7f4a7c15,
+      1,
+    );
     this.next();
   }
 

@@ -116,7 +116,9 @@ function invented(dice: Dice): GardenDraft {
       bottles: dice.pick(["250 mL", "500 mL", "1 L"]),
       ...(dice.chance(0.5) ? { shells_per_week: dice.between(2, 20) } : {}),
       ...(dice.chance(0.3)
-        ? { batches: [{ id: "B1", made: addDays(from, -20), volume: dice.pick(["500 mL", "1 L"]) }] }
+        ? {
+            batches: [{ id: "B1", made: addDays(from, -20), volume: dice.pick(["500 mL", "1 L"]) }],
+          }
         : {}),
     },
     beds: Array.from({ length: count }, (_, b) => ({

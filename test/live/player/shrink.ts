@@ -10,7 +10,7 @@ export async function shrunken(
   const end = played.violation?.day;
   if (end === undefined) return { script, played };
   best = { ...script, acts: script.acts.filter(({ day }) => day <= end) };
-  for (let size = Math.ceil(best.acts.length / 2), left = tries; size >= 1 && left > 0; ) {
+  for (let size = Math.ceil(best.acts.length / 2), left = tries; size >= 1 && left > 0;) {
     let isSmaller = false;
     for (let from = 0; from < best.acts.length && left > 0; left--) {
       const fewer = { ...best, acts: best.acts.filter((_, i) => i < from || i >= from + size) };

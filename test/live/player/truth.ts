@@ -74,11 +74,9 @@ export function toldWith(told: readonly ToldRound[], plan: Plan, today: Day): To
   const stays = (told.find(({ day }) => day === today)?.mixes ?? []).filter(
     ({ route, fed }) => !fed.some((f) => open.has(lineOf(f, route))),
   );
-  return [
-    ...told.filter(({ day }) => day < today),
-    { day: today, mixes: stays },
-    ...ahead,
-  ].filter(({ mixes }) => mixes.length > 0);
+  return [...told.filter(({ day }) => day < today), { day: today, mixes: stays }, ...ahead].filter(
+    ({ mixes }) => mixes.length > 0,
+  );
 }
 
 export function renamedIn(told: readonly ToldRound[], from: string, to: string): ToldRound[] {
@@ -179,7 +177,10 @@ function claimsOn(
   const far = gapOf(planting, route) / 2;
   for (let distance = 0; distance <= far; distance++)
     for (const key of [...free])
-      for (const day of [addDays(key.slice(0, 10) as Day, -distance), addDays(key.slice(0, 10) as Day, distance)])
+      for (const day of [
+        addDays(key.slice(0, 10) as Day, -distance),
+        addDays(key.slice(0, 10) as Day, distance),
+      ])
         if (free.has(key) && open.has(day)) {
           claim(key, day);
           free.delete(key);

@@ -111,8 +111,8 @@ describe("the stock of a season", () => {
         day: "2027-05-04",
         ml: 30,
         reason: "too-soon",
-        why: "a batch begun on 2027-05-01 is ready 4 days later at the earliest",
-        mend: "begin a batch at once and feed from 2027-05-05 on, or list a bottle in hand under stock",
+        why: "a batch takes 4 days to make",
+        mend: "begin one at once and feed when it is bottled, or list a bottle in hand under stock",
       },
     ]);
     expect(plan.batches.map((b) => b.readyOn)).toEqual(["2027-05-05"]);

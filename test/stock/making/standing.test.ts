@@ -32,6 +32,12 @@ describe("a published batch of which the garden file is silent", () => {
     expect(standing("2027-05-31")).toMatchObject({ underWay: [], toBegin: [june] });
   });
 
+  test("comes by its day, whatever its number", () => {
+    const first = { ...aPublishedBatch("2027-07-05"), number: 1 };
+    const second = { ...june, number: 2 };
+    expect(standing("2027-05-01", {}, [first, second]).toBegin).toEqual([second, first]);
+  });
+
   test.each(["2027-06-01", "2027-06-02", "2027-06-04", "2027-06-05"])(
     "is under way on %s, on its published days",
     (today) => {
