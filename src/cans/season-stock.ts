@@ -1,15 +1,17 @@
 /** The stock side of a season: bottles in hand, batches to make, and the bottle for each can. */
 import type { Day } from "../dates.js";
-import { type Garden, totalOf } from "../garden/index.js";
+import { decimal, type Garden, totalOf } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
 import {
   bottlesInHand,
   checkBatches,
+  type Chemistry,
   type Dose,
   planStock,
   type Recipe,
   shellsSinceLastBatch,
+  type StockBottle,
   type StockNeed,
   type StockPlan,
   type StockTables,
@@ -23,9 +25,10 @@ import { given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, demandFills, rateAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
-import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
+import { gardenLiquids, type Liquids, waitingBottles } from "./garden-liquids.js";
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
+import { targetWarnings } from "./reached-targets.js";
 
 export interface StockSide {
   readonly stock: SeasonStock;
@@ -84,6 +87,7 @@ export function seasonStock(
   const cans = mixedCans(tables.chemistry, liquids, garden, water);
   const pouringOf = pouring(garden, liquids, making, cans.of);
   const poured = new Map(ahead.map((demand) => [demand.id, pouringOf(demand)]));
+  const pouredFor = (demand: CanDemand): Poured => poured.get(demand.id) ?? pouringOf(demand);
   const { acid, keep, pour, bottleMl } = garden.stock;
   return {
     ok: true,
@@ -91,7 +95,9 @@ export function seasonStock(
       stock: {
         making,
         recipes: batchRecipes(making.batches, garden, tables),
-        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => ({ id, madeOn, ...rest })),
+        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => {
+          return { id, madeOn, ...rest, ...given({ white: liquids.whiteOf(id) }) };
+        }),
         acid,
         keep,
         pour,
@@ -99,11 +105,21 @@ export function seasonStock(
         newStrengthGPerL: newGPerL,
         newClearStrengthGPerL: newLiquid.clearGPerL,
         newPh: newLiquid.ph,
+        ...given({ newWhite: liquids.newWhite }),
       },
-      pouredFor: (demand) => poured.get(demand.id) ?? pouringOf(demand),
+      pouredFor,
       tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
-      warnings: [...waiting.warnings, ...shortageWarnings(making, demands), ...cans.warnings()],
-      assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
+      warnings: [
+        ...waiting.warnings,
+        ...shortageWarnings(making, demands),
+        ...targetWarnings(ahead, pouredFor, making.batches, liquids, tables.chemistry),
+        ...cans.warnings(),
+        ...(making.batches.length > 0 ? strongAcid(garden, tables.chemistry, today) : []),
+      ],
+      assumptions: [
+        ...(making.shells.shortage === undefined ? [] : shells.assumptions),
+        ...assumedMesh(inHand.bottles, liquids, today),
+      ],
     },
   };
 }
@@ -144,6 +160,36 @@ function measuredMl(
   const ml = wholeMl(fillsMl(fills));
   const givenMl = totalOf(before.map((dose) => dose.ml));
   return givenMl === 0 ? Math.max(1, ml) : Math.max(0, ml - givenMl);
+}
+
+function strongAcid(
+  { stock: { acid, vinegarPercent } }: Garden,
+  { kitchen }: Chemistry,
+  today: Day,
+): PlanWarning[] {
+  const most = kitchen.vinegarKitchenPercent.value;
+  if (acid !== "vinegar" || vinegarPercent <= most) return [];
+  return [
+    {
+      code: "strong-acid",
+      day: today,
+      message: `vinegar of ${decimal(vinegarPercent, 1)} % burns skin and eyes; above ${most} % it is not for kitchens`,
+      mend: "buy it weaker, or work outdoors with gloves and goggles",
+    },
+  ];
+}
+
+/** Bottles of which nobody said what they were strained through: one line, with what it would change. */
+function assumedMesh(bottles: readonly StockBottle[], liquids: Liquids, today: Day): string[] {
+  const unsure = bottles.filter(
+    ({ id, leftMl, useBy }) => leftMl > 0 && useBy >= today && liquids.whiteOf(id)?.assumed,
+  );
+  const [first] = unsure;
+  const passes = first && liquids.whiteOf(first.id)?.passes;
+  if (passes === undefined) return [];
+  return [
+    `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh, which lets about ${decimal(100 * passes, 0)} % of the white through (\`strained:\`); after a cloth far less calcium is in the bottle`,
+  ];
 }
 
 function shortageWarnings(making: StockPlan, demands: readonly CanDemand[]): PlanWarning[] {

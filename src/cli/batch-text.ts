@@ -9,7 +9,14 @@ import {
   vesselText,
   weightText,
 } from "../stock/index.js";
-import { dayText, leftToUseUp, shellsInAll, shortDate, useByWhenKept } from "../words/index.js";
+import {
+  dayText,
+  leftToUseUp,
+  shellsInAll,
+  shortDate,
+  useByWhenKept,
+  whiteComesThrough,
+} from "../words/index.js";
 import { withMend } from "./report.js";
 import { bullet, listed, page, tabled, type TextStyle } from "./terminal-text.js";
 
@@ -110,12 +117,12 @@ function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle
 
 function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
   const g = (grams: number): string => weightText(grams, amounts);
-  const { shaken, clear, beforeCrystals } = r.strengthGPerL;
+  const { shaken, clear } = r.strengthGPerL;
   const crystals = r.crystalsG > 0;
   return [
     [
       "shell",
-      `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when crushed)`,
+      `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when ground)`,
     ],
     ...liquidRows(r, amounts),
     ["vessel", `open, ${vesselText(r.vesselL, amounts)} at the least, as it foams`],
@@ -130,17 +137,10 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
     [
       "strength",
       crystals
-        ? `${decimal(shaken, 1)} g of calcium per litre when shaken, ${decimal(clear, 2)} g when poured clear`
+        ? `${decimal(shaken, 1)} g of calcium per litre when shaken, ${decimal(clear, 2)} g when poured clear, ${whiteComesThrough({ strainer: "mesh", passes: r.whitePasses })}`
         : `${decimal(shaken, 1)} g of calcium per litre, all dissolved`,
     ],
-    ...(crystals
-      ? [
-          [
-            "",
-            `It may stay clear for a day or two, with up to ${decimal(beforeCrystals, 1)} g per litre dissolved, more than the water can keep; then ${g(r.crystalsG)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`,
-          ],
-        ]
-      : []),
+    ...(crystals ? [["", whiteText(r, amounts)]] : []),
     [
       "waiting",
       `shells out ${dayText(r.startOn)}, acid in ${dayText(r.acidOn)}, ready ${dayText(r.readyOn)}`,
@@ -148,6 +148,16 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
     ["bottles", `${r.bottles} of ${bottleText(r.bottleMl, amounts)}`],
     ["use by", useByWhenKept(r.useBy)],
   ];
+}
+
+function whiteText({ acid, crystalsG, strengthGPerL }: RecipeReport, amounts: Amounts): string {
+  const settles = `${weightText(crystalsG, amounts)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`;
+  switch (acid) {
+    case "citric":
+      return `It may stay clear for a day or two, with up to ${decimal(strengthGPerL.beforeCrystals, 1)} g per litre dissolved, more than the water can keep; then ${settles}`;
+    case "vinegar":
+      return `So strong a vinegar makes more than the water can keep: ${settles}`;
+  }
 }
 
 function liquidRows(r: RecipeReport, amounts: Amounts): string[][] {

@@ -2,7 +2,7 @@ import type { Day } from "../dates.js";
 import { decimal } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
-import { calciumAndCan, dayText, stageWords } from "../words/index.js";
+import { calciumAndCan, dayText, stageWords, whiteComesThrough } from "../words/index.js";
 import { table, type TextStyle, wrap } from "./terminal-text.js";
 
 export function reasonsText(
@@ -65,7 +65,7 @@ function feedingText(r: FeedingReason, style: TextStyle): string {
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */
-function rateLines({ feeding, mix, rule }: FeedingReason, rate: string): string[] {
+function rateLines({ feeding, mix, rule, whites }: FeedingReason, rate: string): string[] {
   const { targetMgPerL, level } = feeding;
   const times = level === 1 ? "" : ` x level ${decimal(level, 2)}`;
   if (targetMgPerL === undefined)
@@ -81,6 +81,7 @@ function rateLines({ feeding, mix, rule }: FeedingReason, rate: string): string[
   return [
     `target ${decimal(rule.calciumMgPerL, 1)} mg of calcium per L${times}${level === 1 ? "" : ` = ${decimal(targetMgPerL, 1)} mg per L`}`,
     `${bottles} ${decimal(strengthGPerL, 2)} mg of calcium per mL`,
+    ...whites.map(whiteComesThrough),
     isCapped
       ? `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${decimal(wanted, 2)} mL per L, kept to the rule's highest rate, ${rate}`
       : `${decimal(targetMgPerL, 1)} / ${decimal(strengthGPerL, 2)} = ${rate}`,

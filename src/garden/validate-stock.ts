@@ -2,7 +2,14 @@ import type { Batch, Stock } from "../compiled/garden-file.js";
 import { dayFromNumber } from "../dates.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
-import { acids, type BatchInHand, keptIn, pourStyles, type StockSettings } from "./garden.js";
+import {
+  acids,
+  type BatchInHand,
+  keptIn,
+  pourStyles,
+  type StockSettings,
+  strainers,
+} from "./garden.js";
 import type { Bounds } from "./quantity.js";
 import type { Validation } from "./validation.js";
 
@@ -89,6 +96,7 @@ function validateBatch(
       leftOn: batch.day("left_on"),
       strengthGPerL: strengthMgPerL === undefined ? undefined : strengthMgPerL / 1000,
       ph: batch.number("ph"),
+      strained: batch.among(strainers, "strained"),
     }),
     path: batch.path,
   };

@@ -17,9 +17,15 @@ export function signNote(
     message:
       effect.kind === "unknown-on-crop"
         ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
-        : `${what}; ${effectText(effect)}. ${sign.reason}`,
+        : `${what}; ${effectText(effect)}. ${sign.reason}${reckoned(effect, planting)}`,
     advice: sign.first_advice,
   };
+}
+
+/** A rule's mL are of stock of its own strength; a grower's own are of whatever is in the bottle. */
+function reckoned({ kind }: SignEffect, { rateMlPerL }: Planting): string {
+  const isTold = rateMlPerL === undefined && (kind === "rate" || kind === "at-highest");
+  return isTold ? " These mL are of the rule's stock: the cans follow your bottle's strength." : "";
 }
 
 function effectText(effect: SignEffect): string {

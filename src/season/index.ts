@@ -18,4 +18,5 @@ export type {
   Pour,
   Round,
   SeasonStock,
+  StrainedWhite,
 } from "./season-plan.js";

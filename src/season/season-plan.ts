@@ -4,7 +4,15 @@
  */
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
-import type { Acid, Amounts, CalendarWishes, KeptIn, PourStyle, Route } from "../garden/index.js";
+import type {
+  Acid,
+  Amounts,
+  CalendarWishes,
+  KeptIn,
+  PourStyle,
+  Route,
+  Strainer,
+} from "../garden/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
 import type { RecipeStep, StockPlan } from "../stock/index.js";
@@ -143,6 +151,17 @@ export interface InHand {
   readonly leftMl: number;
   /** Calcium as poured, g/L. */
   readonly strengthGPerL: number;
+  /** Absent where the strength was measured, or does not hang on the white. */
+  readonly white?: StrainedWhite;
+}
+
+/** How much of the white came into a bottle: a stated assumption that its strength rests on. */
+export interface StrainedWhite {
+  readonly strainer: Strainer;
+  /** 0 to 1. */
+  readonly passes: number;
+  /** The garden file does not say what it was strained through. */
+  readonly assumed?: true;
 }
 
 /** The stock side of the plan. */
@@ -162,6 +181,8 @@ export interface SeasonStock {
   readonly newClearStrengthGPerL: number;
   /** pH of a new batch when it is done. */
   readonly newPh: number;
+  /** Of a new batch; absent where its strength does not hang on the white. */
+  readonly newWhite?: StrainedWhite;
 }
 
 /** Amounts of one batch, and what to do; shells and volume stand in the batch itself. */

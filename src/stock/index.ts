@@ -21,6 +21,7 @@ export {
   waterFindings,
   type WaterReport,
   waterReport,
+  whitePassed,
 } from "./chemistry/index.js";
 export { bottlesInHand, checkBatches, wholeMl } from "./ledger/index.js";
 export {
@@ -38,6 +39,7 @@ export {
 } from "./making-problem.js";
 export { type StockTables, wayOfMaking } from "./making-rules.js";
 export {
+  assumedStrainer,
   type BatchSize,
   bottleStock,
   bottleText,

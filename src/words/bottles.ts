@@ -7,7 +7,7 @@ import {
   type PourStyle,
   totalStockText,
 } from "../garden/index.js";
-import type { Pour } from "../season/index.js";
+import type { Pour, StrainedWhite } from "../season/index.js";
 import type { Discard } from "../stock/index.js";
 import { dayText, fullDate, shortDate } from "./days.js";
 import { measured } from "./figures.js";
@@ -160,9 +160,11 @@ export function useByOnLabel(day?: Day): string {
   return `Use by ${day === undefined ? blank : fullDate(day)}`;
 }
 
-/** `Strength 17.8 g calcium per litre` */
-export function strengthOnLabel(gPerL: number): string {
-  return `Strength ${decimal(gPerL, 1)} g calcium per litre`;
+/** `Strength 14 g calcium per litre` as measured, else `about 16 g ... (mesh)`, `(mesh?)` where not known. */
+export function strengthOnLabel(gPerL: number, white?: StrainedWhite): string {
+  const strength = `${decimal(gPerL, 1)} g calcium per litre`;
+  if (white === undefined) return `Strength ${strength}`;
+  return `Strength about ${strength} (${white.strainer}${white.assumed ? "?" : ""})`;
 }
 
 export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {

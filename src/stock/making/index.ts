@@ -4,4 +4,10 @@ export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } fro
 export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.js";
 export { recipe } from "./recipe.js";
 export { shellsSinceLastBatch } from "./shells.js";
-export { bottleStock, recipeMeans, referenceStockGPerL, soundRecipe } from "./usual-stock.js";
+export {
+  assumedStrainer,
+  bottleStock,
+  recipeMeans,
+  referenceStockGPerL,
+  soundRecipe,
+} from "./usual-stock.js";
