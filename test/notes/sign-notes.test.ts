@@ -29,11 +29,13 @@ function seasonWith(
   return plan.value;
 }
 const rates = (plan: Plan): (readonly [Day, number])[] =>
-  plan.rounds.flatMap(({ day, beds }) =>
-    beds.flatMap((bed) =>
-      bed.mixes.map((mix) => [day, Number(mix.rateMlPerL.toFixed(3))] as const),
-    ),
-  );
+  plan.rounds
+    .filter(({ day }) => day >= plan.today)
+    .flatMap(({ day, beds }) =>
+      beds.flatMap((bed) =>
+        bed.mixes.map((mix) => [day, Number(mix.rateMlPerL.toFixed(3))] as const),
+      ),
+    );
 const highest = (plan: Plan): number => Math.max(...rates(plan).map(([, rate]) => rate));
 const notesOf = (plan: Plan): PlanNote[] => plan.notes.filter(({ code }) => code === "sign");
 /** Holds for 28 days. */
