@@ -97,12 +97,12 @@ function strainTexts(r: RecipeAmounts): string[] {
   const { amounts = "metric", acid } = r.means;
   const makes = `it makes about ${kitchenVolumeText(r.makesMl, amounts)}.`;
   if (r.crystalsG === 0) return [`Pour it through a sieve into ${bottles(r)}; ${makes}`];
-  const wash =
+  const washed =
     r.washMl > 0
-      ? ` Wash the white through with the ${kitchenVolumeText(r.washMl, amounts)} kept back;`
-      : "";
+      ? `Wash the white through with the ${kitchenVolumeText(r.washMl, amounts)} kept back;`
+      : "In all";
   return [
-    `Stir up the white and pour it at once through a coarse sieve or nylon mesh, no cloth or paper, into ${bottles(r)}.${wash || " In all"} ${makes}`,
+    `Stir up the white and pour it at once through a coarse sieve or nylon mesh, no cloth or paper, into ${bottles(r)}. ${washed} ${makes}`,
     "If the pot is white already, do just the same; if it is clear, the bottle turns white in a day or two.",
     `The white is ${weightText(r.crystalsG, amounts)} of fine ${whiteNames[acid]} and holds ${mostly(r)} of the calcium: keep it.`,
   ];

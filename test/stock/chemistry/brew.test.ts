@@ -38,7 +38,11 @@ describe("a jar of shell and acid", () => {
   });
 
   test("of vinegar beyond a kitchen's settles calcium acetate, and no acid or calcium is lost", () => {
-    const done = brew({ ...vinegar, shellG: 80, acid: { ...vinegar.acid, percent: 25 } as const });
+    const done = brew({
+      ...vinegar,
+      shellG: 80,
+      acid: { kind: "vinegar", percent: 25, volumeMl: 250 },
+    });
     expect(done.equilibrium.saturation.calciumAcetate).toBeCloseTo(0, 9);
     expect(done.crystalsG).toBeGreaterThan(5);
     const { gPerMol } = chemistry;
