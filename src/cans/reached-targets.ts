@@ -22,7 +22,11 @@ interface Missed {
   readonly carriesMgPerL: number;
 }
 
-/** @param demands those to come */
+/**
+ * Without a day: they are of a season, and would move through its calendar as it goes.
+ *
+ * @param demands those to come
+ */
 export function targetWarnings(
   demands: readonly CanDemand[],
   pouredFor: (demand: CanDemand) => Poured,
@@ -41,13 +45,12 @@ export function targetWarnings(
   // Poured clear, every bottle falls short for the same cause.
   const byCause = grouped(missed, ({ cause: { lacksWhite, bottle } }) => lacksWhite || bottle);
   return [...byCause.values()].map((group): PlanWarning => {
-    const [{ day, cause }] = group;
+    const [{ cause }] = group;
     const rounds = counted(new Set(group.map((one) => one.day)).size, "round");
     const carries = span(group.map((one) => one.carriesMgPerL));
     const target = span(group.map((one) => one.targetMgPerL));
     return {
       code: "target-not-reached",
-      day,
       message: `${subject(cause, liquids)}: in ${rounds} a can carries ${carries} of the ${target} mg of calcium per litre aimed at, at the rule's highest rate`,
       mend: mend(cause, liquids),
     };

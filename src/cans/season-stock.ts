@@ -114,7 +114,7 @@ export function seasonStock(
         ...shortageWarnings(making, demands),
         ...targetWarnings(ahead, pouredFor, making.batches, liquids, tables.chemistry),
         ...cans.warnings(),
-        ...(making.batches.length > 0 ? strongAcid(garden, tables.chemistry, today) : []),
+        ...(making.batches.length > 0 ? strongAcid(garden, tables.chemistry) : []),
       ],
       assumptions: [
         ...(making.shells.shortage === undefined ? [] : shells.assumptions),
@@ -165,14 +165,12 @@ function measuredMl(
 function strongAcid(
   { stock: { acid, vinegarPercent } }: Garden,
   { kitchen }: Chemistry,
-  today: Day,
 ): PlanWarning[] {
   const most = kitchen.vinegarKitchenPercent.value;
   if (acid !== "vinegar" || vinegarPercent <= most) return [];
   return [
     {
       code: "strong-acid",
-      day: today,
       message: `vinegar of ${decimal(vinegarPercent, 1)} % burns skin and eyes; above ${most} % it is not for kitchens`,
       mend: "buy it weaker, or work outdoors with gloves and goggles",
     },

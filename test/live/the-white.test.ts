@@ -157,6 +157,10 @@ describe("a feed that cannot reach its target", () => {
     expect(text).toContain("`stock: { pour: shaken }`");
   });
 
+  test("is not told by the calendar, through which it would move day by day", async () => {
+    expect(await said("calendar", clear)).not.toContain("aimed at");
+  });
+
   test("of a weak bottle is told once for that bottle", async () => {
     const text = await said("check", withBottles({ strength: "2 g/L" }));
     expect(text).toMatch(/bottle B1 holds 2 g .* carries 10 of the 44 mg/);
