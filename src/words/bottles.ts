@@ -160,11 +160,11 @@ export function useByOnLabel(day?: Day): string {
   return `Use by ${day === undefined ? blank : fullDate(day)}`;
 }
 
-/** `Strength 14 g calcium per litre` as measured, else `about 16 g ... (mesh)`, `(mesh?)` where not known. */
+/** `Strength 14 g calcium per litre` as measured, else `About 16 g ... (mesh)`, `(mesh?)` where not known. */
 export function strengthOnLabel(gPerL: number, white?: StrainedWhite): string {
-  const strength = `${decimal(gPerL, 1)} g calcium per litre`;
-  if (white === undefined) return `Strength ${strength}`;
-  return `Strength about ${strength} (${white.strainer}${white.assumed ? "?" : ""})`;
+  if (white === undefined) return `Strength ${decimal(gPerL, 1)} g calcium per litre`;
+  const about = decimal(gPerL, gPerL < 10 ? 1 : 0);
+  return `About ${about} g calcium per litre (${white.strainer}${white.assumed ? "?" : ""})`;
 }
 
 export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {

@@ -98,7 +98,7 @@ describe("a bottle strained through a cloth", () => {
       "B1 holds 3.82 mg of calcium per mL taking it that about 20 % of the white comes through the cloth",
     );
     expect(await said("labels", cloth, "--batch", "B1")).toMatch(
-      /Strength about 3\.8 g calcium per litre \(cloth\)/,
+      /About 3\.8 g calcium per litre \(cloth\)/,
     );
   });
 
