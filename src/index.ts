@@ -75,6 +75,7 @@ export {
   type Pour,
   type InHand,
   type SeasonStock,
+  type StrainedWhite,
   type BatchRecipe,
   type CanFill,
   type Feeding,

@@ -11,6 +11,7 @@ import {
   placesOf,
   planFile,
   planted,
+  referenceBottle,
 } from "./support/a-garden.js";
 
 const codes = (plan: Plan): string[] => plan.warnings.map((w) => `${w.code} ${w.planting ?? ""}`);
@@ -44,7 +45,7 @@ describe("a planting is fed", () => {
   });
 
   test("each feeding tells stage, origin, rule, window and arithmetic", () => {
-    const [mix] = mixes(aSeason(planted({ level: 1.5 })));
+    const [mix] = mixes(aSeason({ ...referenceBottle, ...planted({ level: 1.5 }) }));
     expect(mix?.feedings[0]).toMatchObject({
       planting: "toms",
       rule: "solanaceous-drench",
@@ -196,7 +197,9 @@ describe("southern seasons across New Year", () => {
 describe("cans", () => {
   test("are shared by plantings of one bed with the same rate", () => {
     const both = planted({}, { id: "more", crop: "tomato", plants: 2 });
-    const shared = mixes(aSeason(both)).find((mix) => mix.feedings.length === 2);
+    const shared = mixes(aSeason({ ...referenceBottle, ...both })).find(
+      (mix) => mix.feedings.length === 2,
+    );
     expect(shared).toMatchObject({ waterL: 16, stockMl: 40 });
     expect(
       shared?.fills.map((fill) => `${fill.count} ${fill.waterText} ${fill.stockText}`),

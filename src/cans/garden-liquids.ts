@@ -2,8 +2,9 @@
 import { addDays, type Day, later } from "../dates.js";
 import type { BatchInHand, Garden } from "../garden/index.js";
 import type { Finding } from "../problem.js";
-import type { PlanWarning } from "../season/index.js";
+import type { PlanWarning, StrainedWhite } from "../season/index.js";
 import {
+  assumedStrainer,
   bottleStock,
   readiness,
   type Recipe,
@@ -13,7 +14,9 @@ import {
   type StockLiquid,
   type StockTables,
   troubleAt,
+  whitePassed,
 } from "../stock/index.js";
+import { given } from "../values.js";
 
 export interface Liquids {
   readonly usual: Recipe;
@@ -22,6 +25,9 @@ export interface Liquids {
   readonly of: (batch: string) => StockLiquid;
   /** Calcium as the garden pours it, g/L. */
   readonly poured: (liquid: StockLiquid) => number;
+  /** What share of the white is in a bottle, where its strength rests on that. */
+  readonly whiteOf: (batch: string) => StrainedWhite | undefined;
+  readonly newWhite: StrainedWhite | undefined;
   readonly temperatureC: number;
   readonly findings: readonly Finding[];
 }
@@ -41,11 +47,25 @@ export function gardenLiquids(garden: Garden, tables: StockTables): Liquids {
       return [batch.id, liquid.ok ? liquid.value : recipeOf(batch.acid).stock] as const;
     }),
   );
+  const byMesh = { strainer: "mesh" as const, passes: whitePassed(chemistry, "mesh") };
+  const restsOnWhite = (acid: BatchInHand["acid"]): boolean =>
+    garden.stock.pour === "shaken" && recipeOf(acid).crystalsG > 0;
+  const whites = new Map(
+    garden.stock.batches.flatMap(({ id, acid, strengthGPerL, strained }) => {
+      if (strengthGPerL !== undefined || !restsOnWhite(acid)) return [];
+      const strainer = strained ?? assumedStrainer;
+      const assumed = strained === undefined ? (true as const) : undefined;
+      const passes = whitePassed(chemistry, strainer);
+      return [[id, { strainer, passes, ...given({ assumed }) }] as const];
+    }),
+  );
   return {
     usual,
     recipeOf,
     of: (batch) => liquids.get(batch) ?? usual.stock,
     poured: (liquid) => (garden.stock.pour === "shaken" ? liquid.shakenGPerL : liquid.clearGPerL),
+    whiteOf: (batch) => whites.get(batch),
+    newWhite: restsOnWhite(means.acid) ? byMesh : undefined,
     temperatureC: means.temperatureC,
     findings,
   };

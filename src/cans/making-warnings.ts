@@ -1,7 +1,7 @@
-/** What the making plan has to warn of: rounds without stock, bottles filled on the day they are poured. */
-import { type Amounts, counted, pouredText } from "../garden/index.js";
+/** What the making plan has to warn of: rounds without stock, late bottles, strong acid. */
+import { type Amounts, counted, decimal, type Garden, pouredText } from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
-import { ledgerSum, type PlannedBatch, type Shortage } from "../stock/index.js";
+import { type Chemistry, ledgerSum, type PlannedBatch, type Shortage } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import type { CanDemand } from "./demands.js";
 
@@ -43,6 +43,21 @@ export function strainDayWarnings(
       code: "strained-on-feeding-day",
       message: `stock is bottled on the day it is first poured, on ${days.join(", ")}: an earlier day would take another batch, throw more away, or is past`,
       mend: "strain it before the round; where a batch is late, let the round wait for it",
+    },
+  ];
+}
+
+export function strongAcidWarnings(
+  { stock: { acid, vinegarPercent } }: Garden,
+  { kitchen }: Chemistry,
+): PlanWarning[] {
+  const most = kitchen.vinegarKitchenPercent.value;
+  if (acid !== "vinegar" || vinegarPercent <= most) return [];
+  return [
+    {
+      code: "strong-acid",
+      message: `vinegar of ${decimal(vinegarPercent, 1)} % burns skin and eyes; above ${most} % it is not for kitchens`,
+      mend: "buy it weaker, or work outdoors with gloves and goggles",
     },
   ];
 }

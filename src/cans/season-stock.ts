@@ -1,6 +1,6 @@
 /** The stock side of a season: bottles in hand, batches to make, and the bottle for each can. */
 import { addDays, type Day } from "../dates.js";
-import { type Garden, totalOf } from "../garden/index.js";
+import { decimal, type Garden, totalOf } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
 import type { Published } from "../published/index.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
@@ -30,10 +30,11 @@ import { byText, given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
-import { gardenLiquids, waitingBottles } from "./garden-liquids.js";
-import { shortageWarnings, strainDayWarnings } from "./making-warnings.js";
+import { gardenLiquids, type Liquids, waitingBottles } from "./garden-liquids.js";
+import { shortageWarnings, strainDayWarnings, strongAcidWarnings } from "./making-warnings.js";
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
+import { targetWarnings } from "./reached-targets.js";
 
 export interface StockSide {
   readonly stock: SeasonStock;
@@ -116,6 +117,7 @@ export function seasonStock(
   const cans = mixedCans(tables.chemistry, liquids, garden, water);
   const pouringOf = pouring(garden, liquids, making, cans.of);
   const poured = new Map(ahead.map((demand) => [demand.id, pouringOf(demand)]));
+  const pouredFor = (demand: CanDemand): Poured => poured.get(demand.id) ?? pouringOf(demand);
   const { acid, keep, pour, bottleMl } = garden.stock;
   return {
     ok: true,
@@ -123,7 +125,9 @@ export function seasonStock(
       stock: {
         making,
         recipes: batchRecipes(making.batches, garden, tables),
-        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => ({ id, madeOn, ...rest })),
+        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => {
+          return { id, madeOn, ...rest, ...given({ white: liquids.whiteOf(id) }) };
+        }),
         acid,
         keep,
         pour,
@@ -131,18 +135,31 @@ export function seasonStock(
         newStrengthGPerL: newGPerL,
         newClearStrengthGPerL: newLiquid.clearGPerL,
         newPh: newLiquid.ph,
+        ...given({ newWhite: liquids.newWhite }),
       },
-      pouredFor: (demand) => poured.get(demand.id) ?? pouringOf(demand),
+      pouredFor,
       tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
       warnings: [
         ...waiting.warnings,
         ...shortageWarnings(making.shortages, ahead, garden.amounts),
+        ...targetWarnings(
+          ahead,
+          pouredFor,
+          making.batches,
+          liquids,
+          garden.amounts,
+          tables.chemistry,
+        ),
         ...strainDayWarnings(making.batches, way.readyBeforeDays),
         ...cans.warnings(),
+        ...(making.batches.length > 0 ? strongAcidWarnings(garden, tables.chemistry) : []),
       ],
       emptied: inHand.emptied,
       standing,
-      assumptions: making.shells.shortage === undefined ? [] : shells.assumptions,
+      assumptions: [
+        ...(making.shells.shortage === undefined ? [] : shells.assumptions),
+        ...assumedMesh(inHand.bottles, liquids, today),
+      ],
     },
   };
 }
@@ -208,4 +225,17 @@ function measuredMl(
 ): number {
   const fills = fillsAfter(demand, before, strengthGPerL, garden);
   return ledgerSum([fillsMl(fills), ...before.map(({ ml }) => -ml)]);
+}
+
+/** Bottles of which nobody said what they were strained through: one line, with what it would change. */
+function assumedMesh(bottles: readonly StockBottle[], liquids: Liquids, today: Day): string[] {
+  const unsure = bottles.filter(
+    ({ id, leftMl, useBy }) => leftMl > 0 && useBy >= today && liquids.whiteOf(id)?.assumed,
+  );
+  const [first] = unsure;
+  const passes = first && liquids.whiteOf(first.id)?.passes;
+  if (passes === undefined) return [];
+  return [
+    `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh, which lets about ${decimal(100 * passes, 0)} % of the white through (\`strained:\`); after a cloth far less calcium is in the bottle`,
+  ];
 }

@@ -25,6 +25,7 @@ import {
   shortDate,
   stepCommand,
   useByWhenKept,
+  whiteComesThrough,
 } from "../words/index.js";
 import { withMend } from "./report.js";
 import { bullet, listed, page, tabled, type TextStyle } from "./terminal-text.js";
@@ -133,12 +134,12 @@ function commandsText(batch: string, style: TextStyle): string {
 
 function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
   const g = (grams: number): string => weightText(grams, amounts);
-  const { shaken, clear, beforeCrystals } = r.strengthGPerL;
+  const { shaken, clear } = r.strengthGPerL;
   const crystals = r.crystalsG > 0;
   return [
     [
       "shell",
-      `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when crushed)`,
+      `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when ground)`,
     ],
     ...liquidRows(r, amounts),
     ["vessel", `open, ${vesselText(r.vesselL, amounts)} at the least, as it foams`],
@@ -153,17 +154,10 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
     [
       "strength",
       crystals
-        ? `${strengthText(shaken, amounts)} when shaken, ${strengthFigure(clear, amounts, 2)} when poured clear`
+        ? `${strengthText(shaken, amounts)} when shaken, ${strengthFigure(clear, amounts, 2)} when poured clear, ${whiteComesThrough({ strainer: "mesh", passes: r.whitePasses })}`
         : `${strengthText(shaken, amounts)}, all dissolved`,
     ],
-    ...(crystals
-      ? [
-          [
-            "",
-            `It may stay clear for a day or two, with up to ${strengthFigure(beforeCrystals, amounts)} per ${rateMeasures[amounts].strengthWord} dissolved, more than the water can keep; then ${g(r.crystalsG)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`,
-          ],
-        ]
-      : []),
+    ...(crystals ? [["", whiteText(r, amounts)]] : []),
     [
       "waiting",
       `shells out ${dayText(r.startOn)}, acid in ${dayText(r.acidOn)}, ready ${dayText(r.readyOn)}`,
@@ -171,6 +165,16 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
     ["bottles", `${r.bottles} of ${bottleText(r.bottleMl, amounts)}`],
     ["use by", useByWhenKept(r.useBy)],
   ];
+}
+
+function whiteText({ acid, crystalsG, strengthGPerL }: RecipeReport, amounts: Amounts): string {
+  const settles = `${weightText(crystalsG, amounts)} of fine white crystals settle. Nothing is wrong: shake the bottle, stir the can.`;
+  switch (acid) {
+    case "citric":
+      return `It may stay clear for a day or two, with up to ${strengthFigure(strengthGPerL.beforeCrystals, amounts)} per ${rateMeasures[amounts].strengthWord} dissolved, more than the water can keep; then ${settles}`;
+    case "vinegar":
+      return `So strong a vinegar makes more than the water can keep: ${settles}`;
+  }
 }
 
 function liquidRows(r: RecipeReport, amounts: Amounts): string[][] {

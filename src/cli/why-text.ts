@@ -2,7 +2,13 @@ import type { Day } from "../dates.js";
 import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
-import { calciumAndCan, dayText, stageWords, stockInShort } from "../words/index.js";
+import {
+  calciumAndCan,
+  dayText,
+  stageWords,
+  stockInShort,
+  whiteComesThrough,
+} from "../words/index.js";
 import { table, type TextStyle, wrap } from "./terminal-text.js";
 
 export function reasonsText(
@@ -67,7 +73,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */
-function rateLines({ feeding, mix, rule }: FeedingReason, amounts: Amounts): string[] {
+function rateLines({ feeding, mix, rule, whites }: FeedingReason, amounts: Amounts): string[] {
   const { targetMgPerL, level } = feeding;
   const times = level === 1 ? "" : ` x level ${decimal(level, 2)}`;
   if (targetMgPerL === undefined)
@@ -89,6 +95,7 @@ function rateLines({ feeding, mix, rule }: FeedingReason, amounts: Amounts): str
   return [
     `target ${mg(rule.calciumMgPerL)} mg of calcium per ${water}${times}${level === 1 ? "" : ` = ${target} mg per ${water}`}`,
     `${bottles} ${holds} mg of calcium per ${stock}`,
+    ...whites.map(whiteComesThrough),
     isCapped
       ? `${target} / ${holds} = ${rateText(wantedMlPerL, amounts)}, kept to the rule's highest rate, ${rate}`
       : `${target} / ${holds} = ${rate}`,

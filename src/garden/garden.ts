@@ -14,6 +14,9 @@ export const routes = ["drench", "foliar"] as const;
 export type Route = (typeof routes)[number];
 export const pourStyles = ["shaken", "clear"] as const;
 export type PourStyle = (typeof pourStyles)[number];
+/** What the stock went through on its way into the bottle. */
+export const strainers = ["mesh", "cloth"] as const;
+export type Strainer = (typeof strainers)[number];
 export const keptIn = ["fridge", "shelf"] as const;
 export type KeptIn = (typeof keptIn)[number];
 
@@ -128,6 +131,8 @@ export interface BatchInHand extends ListedBatch {
   /** Measured calcium, g/L; overrides the computed strength. */
   readonly strengthGPerL?: number;
   readonly ph?: number;
+  /** Absent where the file does not say: taken as a mesh, with the doubt told. */
+  readonly strained?: Strainer;
 }
 
 /** A batch on its way; at least one of its days is there. */

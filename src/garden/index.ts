@@ -33,6 +33,7 @@ export {
   type SignSeen,
   type SourceWater,
   type StockSettings,
+  type Strainer,
 } from "./garden.js";
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
 export { decimal, mixedNumber } from "./numbers.js";

@@ -10,6 +10,7 @@ import {
   type BatchInHand,
   keptIn,
   type StockSettings,
+  strainers,
 } from "./garden.js";
 import type { Bounds } from "./quantity.js";
 
@@ -127,11 +128,11 @@ function bottledOf(
   batch: Entry<Batch>,
   volumeL: number | undefined,
   made: Day | undefined,
-): Pick<BatchInHand, "leftMl" | "leftOn" | "useBy" | "strengthGPerL" | "ph"> {
+): Pick<BatchInHand, "leftMl" | "leftOn" | "useBy" | "strengthGPerL" | "ph" | "strained"> {
   const useBy = batch.day("use_by");
   const leftL = batch.quantity("left", "volume", leftBounds);
   const strengthMgPerL = batch.quantity("strength", "concentration", strengthBounds);
-  const early = (["left", "left_on", "use_by", "strength", "ph"] as const).find(
+  const early = (["left", "left_on", "use_by", "strength", "ph", "strained"] as const).find(
     (key) => batch.raw[key] !== undefined,
   );
   if (batch.raw.made === undefined && early !== undefined)
@@ -162,6 +163,7 @@ function bottledOf(
       leftOn: batch.day("left_on"),
       strengthGPerL: strengthMgPerL === undefined ? undefined : strengthMgPerL / 1000,
       ph: batch.number("ph"),
+      strained: batch.among(strainers, "strained"),
     }),
   };
 }

@@ -29,6 +29,7 @@ const longAwayDays = 7;
 export function gardenAdvice(garden: Garden, plan: Plan, catalogue: CropCatalogue): Advice[] {
   return [
     ...needNoFeed(plan, catalogue),
+    ...askStrainer(plan),
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
@@ -46,6 +47,21 @@ function needNoFeed(plan: Plan, catalogue: CropCatalogue): Advice[] {
       plantings: [p.id],
       message: `${p.id} (${p.cropName}): ${p.reason}`,
     }));
+}
+
+/** One question for all bottles whose strength rests on an answer. */
+function askStrainer({ stock, today }: Plan): Advice[] {
+  const unsure = (stock?.inHand ?? []).filter(
+    ({ white, leftMl, useBy }) => white?.assumed && leftMl > 0 && useBy >= today,
+  );
+  if (unsure.length === 0) return [];
+  return [
+    {
+      code: "ask-strained",
+      plantings: [],
+      message: `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
+    },
+  ];
 }
 
 /** Water that brings as much calcium as the feed makes the feed pointless. */

@@ -68,6 +68,7 @@ type RecipeAmounts = Pick<
   | "makesMl"
   | "bottles"
   | "crystalsG"
+  | "whitePasses"
   | "shellLeftG"
 >;
 
@@ -127,7 +128,8 @@ function acidBought(means: RecipeMeans): Pick<RecipeReport, "citricForm" | "vine
 export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): RecipeReport {
   const { means } = recipe;
   const { shellG, eggs, shellTablespoons, acidG, waterMl, vesselL } = recipe;
-  const { carbonDioxideG, carbonDioxideL, makesMl, bottles, crystalsG, shellLeftG } = recipe;
+  const { carbonDioxideG, carbonDioxideL, makesMl, bottles, crystalsG, whitePasses, shellLeftG } =
+    recipe;
   const dayOf = (dayFromStart: number): Day =>
     dayFromStart === 0 ? days.startOn : dayFromStart <= recipe.dryDays ? days.acidOn : days.readyOn;
   return {
@@ -155,6 +157,7 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
       beforeCrystals: recipe.beforeCrystalsGPerL,
     },
     crystalsG,
+    whitePasses,
     shellLeftG,
     ...days,
     useBy: {

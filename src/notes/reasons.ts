@@ -1,9 +1,16 @@
 /** Why a planting is fed on a day: stage, rule, interval, and the arithmetic to the millilitres. */
 import { type Day, daysBetween } from "../dates.js";
 import type { FeedRule } from "../rules/index.js";
-import type { BedRound, CanMix, Feeding, Plan, PlannedPlanting } from "../season/index.js";
+import type {
+  BedRound,
+  CanMix,
+  Feeding,
+  Plan,
+  PlannedPlanting,
+  StrainedWhite,
+} from "../season/index.js";
 import { stageNearest, type StageSpan } from "../stages/index.js";
-import { given } from "../values.js";
+import { given, grouped } from "../values.js";
 
 export interface FeedingReason {
   readonly planting: PlannedPlanting;
@@ -16,6 +23,8 @@ export interface FeedingReason {
   /** The cans it shares with others of its bed. */
   readonly mix: CanMix;
   readonly bed: BedRound;
+  /** What the strength of its bottles rests on, each once. */
+  readonly whites: readonly StrainedWhite[];
 }
 
 export interface PlantingReasons {
@@ -53,10 +62,21 @@ function feedingsOf(plan: Plan, planting: PlannedPlanting): FeedingReason[] {
               ...given({ gapDays: last && daysBetween(last, day) }),
               mix,
               bed,
+              whites: whitesOf(plan, mix),
             };
           }),
       ),
     ),
+  );
+}
+
+function whitesOf({ stock }: Plan, { pours = [], given: isGiven }: CanMix): StrainedWhite[] {
+  if (isGiven) return [];
+  const { inHand = [], newWhite } = stock ?? {};
+  const bottles = pours.map(({ batch }) => inHand.find(({ id }) => id === batch));
+  const whites = bottles.flatMap((bottle) => (bottle ? bottle.white : newWhite) ?? []);
+  return [...grouped(whites, ({ strainer, assumed }) => `${strainer} ${assumed}`).values()].map(
+    ([white]) => white,
   );
 }
 

@@ -6,6 +6,7 @@ import {
   type Garden,
   type Planting,
   rateIn,
+  rateMeasures,
   rateText,
 } from "../garden/index.js";
 import {
@@ -55,9 +56,17 @@ function signNote(
     message:
       effect.kind === "unknown-on-crop"
         ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
-        : `${what}; ${effectText(effect, amounts)}. ${sign.reason}`,
+        : `${what}; ${effectText(effect, amounts)}. ${sign.reason}${reckoned(effect, planting, amounts)}`,
     advice: sign.first_advice,
   };
+}
+
+/** A rule's rate is of stock of its own strength; a grower's own is of whatever is in the bottle. */
+function reckoned({ kind }: SignEffect, { rateMlPerL }: Planting, amounts: Amounts): string {
+  const isTold = rateMlPerL === undefined && (kind === "rate" || kind === "at-highest");
+  return isTold
+    ? ` These ${rateMeasures[amounts].stock} are of the rule's stock: the cans follow your bottle's strength.`
+    : "";
 }
 
 function effectText(effect: SignEffect, amounts: Amounts): string {

@@ -1,8 +1,8 @@
 /** Bottles and batches through the season, and how much stock there is on each day. */
 import { addDays, type Day, later } from "../dates.js";
-import type { Plan, SeasonStock } from "../season/index.js";
+import type { Plan, SeasonStock, StrainedWhite } from "../season/index.js";
 import type { PlannedBatch } from "../stock/index.js";
-import { byText } from "../values.js";
+import { byText, given } from "../values.js";
 
 /** In hand first, then in the order they will be ready. */
 export interface BottleLife {
@@ -18,9 +18,11 @@ export interface BottleLife {
   readonly useBy?: Day;
   readonly volumeMl: number;
   readonly strengthGPerL?: number;
+  /** What the strength rests on. */
+  readonly white?: StrainedWhite;
 }
 
-export function bottleLives({ making, inHand = [] }: SeasonStock): readonly BottleLife[] {
+export function bottleLives({ making, inHand = [], newWhite }: SeasonStock): readonly BottleLife[] {
   const old = making.account
     .filter(({ planned }) => !planned)
     .map(({ batch, openingMl }): BottleLife => {
@@ -33,10 +35,12 @@ export function bottleLives({ making, inHand = [] }: SeasonStock): readonly Bott
           readyOn: bottle.madeOn,
           useBy: bottle.useBy,
           strengthGPerL: bottle.strengthGPerL,
+          ...given({ white: bottle.white }),
         }),
       };
     });
-  return [...old, ...making.batches.map((batch) => ({ ...batch, planned: true, batch }))];
+  const white = given({ white: newWhite });
+  return [...old, ...making.batches.map((batch) => ({ ...batch, planned: true, batch, ...white }))];
 }
 
 /** Whether there is, or will be, any stock at all. */

@@ -21,4 +21,5 @@ export type {
   Round,
   SaidInLog,
   SeasonStock,
+  StrainedWhite,
 } from "./season-plan.js";

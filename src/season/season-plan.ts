@@ -12,6 +12,7 @@ import type {
   LogEntry,
   PourStyle,
   Route,
+  Strainer,
 } from "../garden/index.js";
 import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
@@ -189,6 +190,17 @@ export interface InHand {
   readonly leftMl: number;
   /** Calcium as poured, g/L. */
   readonly strengthGPerL: number;
+  /** Absent where the strength was measured, or does not hang on the white. */
+  readonly white?: StrainedWhite;
+}
+
+/** How much of the white came into a bottle: a stated assumption that its strength rests on. */
+export interface StrainedWhite {
+  readonly strainer: Strainer;
+  /** 0 to 1. */
+  readonly passes: number;
+  /** The garden file does not say what it was strained through. */
+  readonly assumed?: true;
 }
 
 /** The stock side of the plan. */
@@ -208,6 +220,8 @@ export interface SeasonStock {
   readonly newClearStrengthGPerL: number;
   /** pH of a new batch when it is done. */
   readonly newPh: number;
+  /** Of a new batch; absent where its strength does not hang on the white. */
+  readonly newWhite?: StrainedWhite;
 }
 
 /** Amounts of one batch, and what to do; shells and volume stand in the batch itself. */

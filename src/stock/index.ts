@@ -21,6 +21,7 @@ export {
   waterFindings,
   type WaterReport,
   waterReport,
+  whitePassed,
 } from "./chemistry/index.js";
 export {
   bottlesInHand,
@@ -45,6 +46,7 @@ export {
 } from "./making-problem.js";
 export { type StockTables, timesOfMaking, wayOfMaking } from "./making-rules.js";
 export {
+  assumedStrainer,
   type BatchSize,
   bottleStock,
   bottleText,

@@ -9,7 +9,7 @@ import {
   strengthFigure,
   totalStockText,
 } from "../garden/index.js";
-import type { Pour } from "../season/index.js";
+import type { Pour, StrainedWhite } from "../season/index.js";
 import type { Discard } from "../stock/index.js";
 import { dayText, fullDate, shortDate } from "./days.js";
 import { plain, type Say } from "./say.js";
@@ -176,9 +176,12 @@ export function useByOnLabel(day?: Day): string {
   return `Use by ${day === undefined ? blank : fullDate(day)}`;
 }
 
-/** `Strength 17.8 g calcium per litre` */
-export function strengthOnLabel(gPerL: number, amounts: Amounts): string {
-  return `Strength ${strengthFigure(gPerL, amounts)} calcium per ${rateMeasures[amounts].strengthWord}`;
+/** `Strength 14 g calcium per litre` as measured, else `About 16 g ... (mesh)`, `(mesh?)` where not known. */
+export function strengthOnLabel(gPerL: number, amounts: Amounts, white?: StrainedWhite): string {
+  const unit = `calcium per ${rateMeasures[amounts].strengthWord}`;
+  if (white === undefined) return `Strength ${strengthFigure(gPerL, amounts)} ${unit}`;
+  const about = strengthFigure(gPerL, amounts, gPerL < 10 ? 1 : 0);
+  return `About ${about} ${unit} (${white.strainer}${white.assumed ? "?" : ""})`;
 }
 
 export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {

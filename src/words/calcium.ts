@@ -7,7 +7,7 @@ import {
   rateMeasures,
   strengthText,
 } from "../garden/index.js";
-import type { CanMix, SeasonStock } from "../season/index.js";
+import type { CanMix, SeasonStock, StrainedWhite } from "../season/index.js";
 import { measured } from "./figures.js";
 
 /** Less than this short of the shaken stock, the clear one is as good. */
@@ -69,10 +69,19 @@ export function calciumOfSeason(
 }
 
 export function newBottleHolds(
-  { newStrengthGPerL, newPh, pour }: SeasonStock,
+  { newStrengthGPerL, newPh, pour, newWhite }: SeasonStock,
   amounts: Amounts,
 ): string {
-  return `a new bottle holds ${strengthText(newStrengthGPerL, amounts)} as you pour it (${pour}), at pH ${decimal(newPh, 1)}`;
+  const white = newWhite === undefined ? "" : `; ${whiteComesThrough(newWhite)}`;
+  return `a new bottle holds ${strengthText(newStrengthGPerL, amounts)} as you pour it (${pour}), at pH ${decimal(newPh, 1)}${white}`;
+}
+
+/** The assumption that a strength rests on. */
+export function whiteComesThrough({ strainer, passes, assumed }: StrainedWhite): string {
+  const share = `about ${decimal(100 * passes, 0)} % of the white`;
+  return assumed
+    ? `taking it that it was strained through a ${strainer}, and that ${share} came through (common practice, no source)`
+    : `taking it that ${share} comes through the ${strainer} (common practice, no source)`;
 }
 
 /** Where most of the calcium is lost to who pours clear. */

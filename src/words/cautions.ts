@@ -22,6 +22,7 @@ const routeCautions: Readonly<
     mind: [
       "Spray in the cool of the morning or evening when there is no wind and no rain is near; never in full sun, and not on open flowers.",
       "Keep the spray off eyes and skin.",
+      "White from the bottle clogs the nozzle: stir until it has dissolved, then pour the spray through a fine cloth.",
     ],
     wetsProduce: true,
   },
@@ -70,8 +71,9 @@ export function cautionsFor(mixes: readonly CanMix[], pour?: PourStyle): string[
 /** Salmonella, acid in eyes, carbon dioxide in closed vessels: the usual cautions of a kitchen. */
 export const makingCautions: readonly string[] = [
   "Boil shells for 10 minutes before you dry them: boiling water scalds. Wash hands, sink and boards. Raw shell can carry salmonella.",
-  "Wear a mask when you crush shells, and glasses when you add acid. Rinse splashes with plenty of water.",
-  "The mix foams and gives off carbon dioxide: use an open vessel of several times its volume, in an airy room. Never close it while it fizzes: it would burst.",
+  "Wear a mask when you grind shells, and glasses when you add acid. Rinse splashes with plenty of water.",
+  "The mix foams and gives off carbon dioxide: use an open vessel of several times its volume, in an airy room, not in a cellar. Never close it while it fizzes: it would burst.",
+  "Vessels of glass or food plastic, not of aluminium, zinc or copper, and not for food again. Never bring acid and bleach together.",
 ];
 
 export const keepingCautions: readonly string[] = [

@@ -27,6 +27,7 @@ export {
   calciumOfSeason,
   newBottleHolds,
   turnsWhite,
+  whiteComesThrough,
 } from "./calcium.js";
 export {
   doseOnLabel,

@@ -42,7 +42,7 @@ export function visitJob<T>(
   step: MakingStep,
   batch: PlannedBatch,
   name: T,
-  { recipes, acid }: SeasonStock,
+  { recipes, acid, newWhite }: SeasonStock,
   amounts: Amounts,
 ): T {
   switch (step) {
@@ -51,12 +51,14 @@ export function visitJob<T>(
     case "add-acid": {
       const recipe = recipes.find((r) => r.batch === batch.id);
       return recipe === undefined
-        ? say`Crush the shells and add the acid in an open vessel: ${name}`
-        : say`Crush the shells; stir ${weightText(batch.shellG, amounts)} of them bit by bit into ${liquidWords(acid, recipe, " in ", amounts)}, in an open vessel of ${vesselText(recipe.vesselL, amounts)} at the least: ${name}`;
+        ? say`Grind the shells to a fine powder and add the acid in an open vessel: ${name}`
+        : say`Grind the shells to a fine powder; stir ${weightText(batch.shellG, amounts)} of them bit by bit into ${liquidWords(acid, recipe, " in ", amounts)}, in an open vessel of ${vesselText(recipe.vesselL, amounts)} at the least: ${name}`;
     }
     case "strain": {
       const { bottles, volumeMl, useBy } = batch;
-      return say`Strain and bottle ${name}: ${totalStockText(volumeMl, amounts)} in ${counted(bottles, "bottle")}; label ${bottles === 1 ? "it" : "them"}, use by ${fullDate(useBy)}`;
+      const strain =
+        newWhite === undefined ? "Strain" : "Stir up, strain through a mesh (no cloth)";
+      return say`${strain} and bottle ${name}: ${totalStockText(volumeMl, amounts)} in ${counted(bottles, "bottle")}; label ${bottles === 1 ? "it" : "them"}, use by ${fullDate(useBy)}`;
     }
   }
 }

@@ -46,7 +46,7 @@ describe("a batch to make", () => {
     );
     expect(steps).toEqual([
       ["dry-shells"],
-      ["crush", "mix", "wait"],
+      ["grind", "mix", "wait"],
       ["check", "strain", "store", "use"],
     ]);
     expect(cautions).toEqual(steps);
@@ -87,7 +87,7 @@ describe("batches made together", () => {
 
   it("tell a caution once", () => {
     const cautions = events[1]?.description.filter((line) => line.startsWith("Mind:"));
-    expect(cautions).toEqual(["Mind: mind crush", "Mind: mind mix", "Mind: mind wait"]);
+    expect(cautions).toEqual(["Mind: mind grind", "Mind: mind mix", "Mind: mind wait"]);
   });
 
   it("each have an event where only their days differ", () => {

@@ -31,7 +31,7 @@ describe("recipes of the batches of a making plan", () => {
   it("tell every step of making", () => {
     expect(first?.steps.map(({ key }) => key)).toEqual([
       "dry-shells",
-      "crush",
+      "grind",
       "mix",
       "wait",
       "check",

@@ -26,7 +26,11 @@ const world: World = { today: "2027-07-01" };
 const text = [
   "# my garden",
   gardenText({
-    stock: { batches: [{ id: "B1", made: "2027-05-10", volume: "1 L" }], keep: "fridge" },
+    stock: {
+      // The strength for which rates are written.
+      batches: [{ id: "B1", made: "2027-05-10", strength: "17.75 g/L", volume: "1 L" }],
+      keep: "fridge",
+    },
     beds: [
       {
         id: "south",
@@ -203,7 +207,10 @@ describe("the whole round", () => {
   test("that spans two bottles is split between them", async () => {
     const small = text.replace("volume: 1 L", "volume: 1 L\n      left: 20 mL");
     const path = garden(
-      small.replace("id: B1", "id: B2\n      made: 2027-05-12\n      volume: 1 L\n    - id: B1"),
+      small.replace(
+        "id: B1",
+        "id: B2\n      made: 2027-05-12\n      strength: 17.75 g/L\n      volume: 1 L\n    - id: B1",
+      ),
     );
     const day = await roundDay(path);
     await log(path, "--on", day);

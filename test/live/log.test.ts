@@ -148,7 +148,7 @@ describe("the past", () => {
 
   test("without an amount shows what the plan would have given, from no bottle", () => {
     const [given] = fedOf(planOn("2027-06-24", { ...inHand, log: [toms("2027-06-19")] }));
-    expect(given?.mix).toMatchObject({ given: true, stockMl: 30 });
+    expect(given?.mix).toMatchObject({ given: true, stockMl: 34 });
     expect(given?.mix).not.toHaveProperty("pours");
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, day } from "../../src/dates.js";
 import { loadTables } from "../../src/tables.js";
+import { referenceBottle } from "../support/a-garden.js";
 import { fedOf, growing, planOn } from "./a-live-garden.js";
 
 const seen = (sign: string, on = "2027-06-25", planting = "toms"): object => ({
@@ -32,7 +33,7 @@ describe("a sign that asks for more", () => {
   });
 
   test("raises the millilitres in the can with it", () => {
-    const plan = planOn(today, { signs: [seen("blossom-end-rot")] });
+    const plan = planOn(today, { ...referenceBottle, signs: [seen("blossom-end-rot")] });
     const raised = fedOf(plan).filter(({ feeding }) => feeding.level > 1);
     expect(raised.length).toBeGreaterThan(0);
     for (const { mix } of raised) {

@@ -29,7 +29,13 @@ const smallBeds = gardenText({
     {
       id: "pots",
       plantings: [
-        { id: "pot", crop: "tomato", plants: 1, transplanted: "2027-05-01", water: "1 pt" },
+        {
+          id: "pot",
+          crop: "tomato",
+          transplanted: "2027-05-01",
+          water: "1 qt",
+          rate: "2 tsp per gal",
+        },
         { id: "basil", crop: "basil", plants: 2, sown: "2027-05-01", water: "1 cup per plant" },
       ],
     },

@@ -2,7 +2,13 @@
 import { describe, expect, test } from "vitest";
 import type { Day } from "../../src/dates.js";
 import type { Plan, PlanNote } from "../../src/season/season-plan.js";
-import { gardenText, planFile, planted, type PlantingDiffers } from "../support/a-garden.js";
+import {
+  gardenText,
+  planFile,
+  planted,
+  type PlantingDiffers,
+  referenceBottle,
+} from "../support/a-garden.js";
 
 /** Tomatoes fed from 17 June to 24 July at 2.5 mL to the litre, at most 5. */
 function seasonWith(
@@ -14,6 +20,7 @@ function seasonWith(
   const feeding = { days: ["mon", "tue", "wed", "thu", "fri", "sat", "sun"] };
   const text = gardenText({
     ...planted({ interval: "10 days", ...differs }),
+    ...referenceBottle,
     feeding,
     signs: seen,
   });
@@ -22,11 +29,13 @@ function seasonWith(
   return plan.value;
 }
 const rates = (plan: Plan): (readonly [Day, number])[] =>
-  plan.rounds.flatMap(({ day, beds }) =>
-    beds.flatMap((bed) =>
-      bed.mixes.map((mix) => [day, Number(mix.rateMlPerL.toFixed(3))] as const),
-    ),
-  );
+  plan.rounds
+    .filter(({ day }) => day >= plan.today)
+    .flatMap(({ day, beds }) =>
+      beds.flatMap((bed) =>
+        bed.mixes.map((mix) => [day, Number(mix.rateMlPerL.toFixed(3))] as const),
+      ),
+    );
 const highest = (plan: Plan): number => Math.max(...rates(plan).map(([, rate]) => rate));
 const notesOf = (plan: Plan): PlanNote[] => plan.notes.filter(({ code }) => code === "sign");
 /** Holds for 28 days. */
@@ -68,7 +77,11 @@ describe("a sign that the feed may help against", () => {
       })),
     };
     const signs = [{ ...rot, planting: "toms-south" }];
-    const plan = planFile(gardenText({ ...twoBeds, signs }), undefined, "2027-06-18" as Day);
+    const plan = planFile(
+      gardenText({ ...referenceBottle, ...twoBeds, signs }),
+      undefined,
+      "2027-06-18" as Day,
+    );
     const first = plan.ok ? plan.value.rounds.find(({ day }) => day >= "2027-06-18") : undefined;
     expect(first?.beds.map(({ bed, mixes }) => [bed, mixes[0]?.rateMlPerL.toFixed(2)])).toEqual([
       ["south", "3.75"],

@@ -32,7 +32,7 @@ describe.each([
               {
                 "dry-shells": `${eggs} eggshell`,
                 "add-acid": "in an open vessel",
-                strain: "Strain and bottle",
+                strain: " and bottle ",
               }[step],
             ),
         );

@@ -2,12 +2,13 @@
 import { describe, expect, test } from "vitest";
 import { litersPerUsGallon } from "../../src/garden/us-measures.js";
 import type { CanFill } from "../../src/season/season-plan.js";
-import { aSeason, type GardenDiffers, planted } from "../support/a-garden.js";
+import { aSeason, type GardenDiffers, planted, referenceBottle } from "../support/a-garden.js";
 
 /** Cans of the first round of six tomatoes that get `water` in all. */
 function firstCans(water: string, differs: GardenDiffers = {}, rate?: string): readonly CanFill[] {
   const plan = aSeason({
     ...planted({ water, ...(rate === undefined ? {} : { rate }) }),
+    ...referenceBottle,
     ...differs,
   });
   return plan.rounds[0]?.beds[0]?.mixes[0]?.fills ?? [];

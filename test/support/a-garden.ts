@@ -37,6 +37,15 @@ const usualGarden = {
   beds: [{ id: "south", plantings: [usualPlanting] }],
 };
 
+/** A bottle of the strength for which rates are written, so that the cans get the rules' own mL. */
+export const referenceBottle: Pick<GardenDiffers, "stock"> = {
+  stock: {
+    batches: [
+      { id: "R", made: "2027-02-01", volume: "9 L", strength: "17.75 g/L", use_by: "2027-10-31" },
+    ],
+  },
+};
+
 export function gardenText(differs: GardenDiffers = {}): string {
   return stringify({ ...usualGarden, ...differs });
 }

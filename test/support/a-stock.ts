@@ -73,7 +73,7 @@ export function aRecipe(differs: Partial<BatchRecipe> = {}): BatchRecipe {
     vesselL: 5,
     steps: [
       step("dry-shells", 0),
-      step("crush", 2),
+      step("grind", 2),
       step("mix", 2),
       step("wait", 2),
       step("check", 4),

@@ -86,11 +86,11 @@ function bestFit(
 
 /** The text of a label from top to bottom, before it is made to fit. */
 export function labelLines(label: BottleLabel, shape: "tall" | "wide"): readonly LabelLine[] {
-  const { batch, bottle, bottlesOfBatch, strengthGPerL, doses } = label;
+  const { batch, bottle, bottlesOfBatch, strengthGPerL, white, doses } = label;
   const made = madeOnLabel(label.madeOn);
   const until = useByOnLabel(label.useBy);
   const strength =
-    strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL, label.amounts)];
+    strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL, label.amounts, white)];
   const shake = shakeOnLabel[label.pour];
   const line = (kind: LabelLine["kind"], text: string): LabelLine => ({ kind, text });
   const facts =

@@ -9,7 +9,7 @@ import {
   vesselOf,
   volumeText,
 } from "../../garden/index.js";
-import type { CanMix, Plan } from "../../season/index.js";
+import type { CanMix, Plan, StrainedWhite } from "../../season/index.js";
 import { given, grouped } from "../../values.js";
 import { cropWords, sizedVessel } from "../../words/index.js";
 import { type BottleLife, bottleLives } from "../bottle-lives.js";
@@ -26,6 +26,8 @@ export interface BottleLabel {
   readonly useBy?: Day;
   /** Calcium as poured, g/L. */
   readonly strengthGPerL?: number;
+  /** What the strength rests on. */
+  readonly white?: StrainedWhite;
   readonly pour: PourStyle;
   readonly amounts: Amounts;
   /** How much goes into a full can, for whom; empty when nothing is fed from it. */
@@ -52,7 +54,8 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
       batch: life.id,
       bottle: i + 1,
       bottlesOfBatch: bottles,
-      ...given({ madeOn: life.readyOn, useBy: life.useBy, strengthGPerL: life.strengthGPerL }),
+      ...given({ madeOn: life.readyOn, useBy: life.useBy }),
+      ...given({ strengthGPerL: life.strengthGPerL, white: life.white }),
       pour: stock.pour,
       amounts: plan.garden.amounts,
       doses,

@@ -1,8 +1,8 @@
 /** A jar of shell, acid and water, in grams as a grower weighs them, and what it comes to rest as. */
 import { acidContents, type AcidDose, acidHydrogenMol, acidLeftG, acidTroubles } from "./acid.js";
 import { kelvinAt0C, waterDensityKgPerL } from "./activity.js";
-import { type Chemistry, componentKeys } from "./constants.js";
-import { type Contents, mixed, noMol, pureWater } from "./contents.js";
+import { type Chemistry, componentKeys, solidKeys } from "./constants.js";
+import { type Contents, crystalContents, mixed, noMol, pureWater } from "./contents.js";
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
@@ -16,7 +16,7 @@ export interface BrewInput {
   readonly waterG: number;
   readonly temperatureC: number;
   readonly gas: Gas;
-  /** Calcium citrate comes out within hours to days; false for the clear liquor before that. */
+  /** Calcium citrate comes out within hours to days; false for the clear liquor before that. Calcium acetate comes out at once. */
   readonly citrateSolidMayForm: boolean;
 }
 
@@ -27,7 +27,7 @@ export interface Brew extends Pick<Equilibrium, Taken> {
   readonly equilibrium: Equilibrium;
   readonly calciumDissolvedMgPerKgWater: number;
   readonly calciumDissolvedGPerL: number;
-  /** In fine crystals of calcium citrate that shaking stirs up. */
+  /** In fine crystals of calcium citrate, or of calcium acetate, that shaking stirs up. */
   readonly calciumInCrystalsG: number;
   readonly crystalsG: number;
   /** Dry shell that found no acid, with its share of what is no carbonate. */
@@ -69,7 +69,7 @@ export function brewBatch(chemistry: Chemistry, input: BrewInput): MixResult<Bre
   const found = equilibrate(chemistry, brewContents(chemistry, input), {
     temperatureC: input.temperatureC,
     gas: input.gas,
-    mayForm: input.citrateSolidMayForm ? ["calcite", "calciumCitrate"] : ["calcite"],
+    mayForm: solidKeys.filter((key) => key !== "calciumCitrate" || input.citrateSolidMayForm),
   });
   return found.ok ? { ok: true, value: describe(chemistry, input, found.value) } : found;
 }
@@ -88,12 +88,13 @@ function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibri
   const { ph, ionicStrengthMolPerKg, massError, chargeError, solidMol } = equilibrium;
   const calciumMol = equilibrium.dissolved.mol.Ca;
   const liquidMl = liquidVolumeMl(chemistry, equilibrium, input.temperatureC);
-  const crystalsMol = solidMol.calciumCitrate;
-  const crystalsG = crystalsMol * gPerMol.calciumCitrateTetrahydrate;
+  const citrateG = solidMol.calciumCitrate * gPerMol.calciumCitrateTetrahydrate;
+  const acetateG = solidMol.calciumAcetate * gPerMol.calciumAcetateMonohydrate;
   const carbonateLeftG = solidMol.calcite * gPerMol.calciumCarbonate;
   const outMol = equilibrium.carbonDioxideOutMol;
   const kelvin = input.temperatureC + kelvinAt0C;
   const { gasConstantJPerMolK, atmospherePa } = chemistry.physical;
+  const { calciumCitrateGPerMl, calciumAcetateGPerMl } = chemistry.volumes;
   return {
     input,
     equilibrium,
@@ -101,14 +102,14 @@ function describe(chemistry: Chemistry, input: BrewInput, equilibrium: Equilibri
     ionicStrengthMolPerKg,
     calciumDissolvedMgPerKgWater: (1000 * calciumMol * gPerMol.calcium) / equilibrium.waterKg,
     calciumDissolvedGPerL: (1000 * calciumMol * gPerMol.calcium) / liquidMl,
-    calciumInCrystalsG: 3 * crystalsMol * gPerMol.calcium,
-    crystalsG,
+    calciumInCrystalsG: crystalContents(chemistry, solidMol).mol.Ca * gPerMol.calcium,
+    crystalsG: citrateG + acetateG,
     shellLeftG: input.shellPurity > 0 ? carbonateLeftG / input.shellPurity : input.shellG,
     acidLeftG: acidLeftG(chemistry, input.acid, equilibrium),
     carbonDioxideG: outMol * gPerMol.carbonDioxide,
     carbonDioxideL: (outMol * gasConstantJPerMolK.value * kelvin * 1000) / atmospherePa.value,
     liquidMl,
-    crystalsMl: crystalsG / chemistry.volumes.calciumCitrateGPerMl.value,
+    crystalsMl: citrateG / calciumCitrateGPerMl.value + acetateG / calciumAcetateGPerMl.value,
     massError,
     chargeError,
   };

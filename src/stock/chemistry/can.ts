@@ -41,7 +41,7 @@ export interface CanLiquid {
   readonly equilibrium: Equilibrium;
 }
 
-/** Mixes a dose into water at rest; calcite never forms within the hours a can is in use. */
+/** Mixes a dose into water at rest; calcite never forms within the hours a can is in use, and calcium acetate dissolves. */
 export function mixIntoWater(
   chemistry: Chemistry,
   dose: Dose,

@@ -14,8 +14,11 @@ export type ComponentMol = Readonly<Record<ComponentKey, number>>;
 /** How many of each building block; water counts apart, as the solvent. */
 export type Composition = Readonly<Partial<Record<ComponentKey | "H2O", number>>>;
 
-export const solidKeys = ["calcite", "calciumCitrate"] as const;
+export const solidKeys = ["calcite", "calciumCitrate", "calciumAcetate"] as const;
 export type SolidKey = (typeof solidKeys)[number];
+/** What comes out of the liquid white; calcite is the shell. */
+export const crystalKeys = ["calciumCitrate", "calciumAcetate"] as const satisfies SolidKey[];
+export type Crystal = (typeof crystalKeys)[number];
 
 /** What is not dissolved. Each holds a building block that none before it does: see {@link pivotOf}. */
 export const phaseKeys = ["carbonDioxide", ...solidKeys] as const;
@@ -29,6 +32,7 @@ export type SubstanceKey =
   | "aceticAcid"
   | "calciumCitrateTetrahydrate"
   | "calciumAcetate"
+  | "calciumAcetateMonohydrate"
   | "carbonDioxide"
   | "calcium"
   | "magnesium";
@@ -71,7 +75,10 @@ export interface ChemistryData {
   readonly species: readonly (Reaction & { readonly name: string })[];
   readonly phases: Readonly<Record<PhaseKey, Reaction>>;
   readonly volumes: Rows<
-    "boundAcidHydrogenMlPerMol" | "calciumCitrateGPerMl" | "vinegarGPerMlAt5Percent"
+    | "boundAcidHydrogenMlPerMol"
+    | "calciumCitrateGPerMl"
+    | "calciumAcetateGPerMl"
+    | "vinegarGPerMlAt5Percent"
   > & { readonly dissolvedMlPerMol: Rows<Exclude<ComponentKey, "H">> };
   readonly kitchen: Rows<
     | "shellPurity"
@@ -80,12 +87,20 @@ export interface ChemistryData {
     | "shellPowderPerTablespoonG"
     | "roomC"
     | "vinegarLargestPercent"
+    | "vinegarStrongPercent"
+    | "vinegarKitchenPercent"
+    | "roomM3"
+    | "roomCarbonDioxideShare"
   >;
   readonly practice: Rows<
     | "citricAnhydrousGPerLWater"
     | "shellExcess"
-    | "foamRise"
+    | "foamLPerGasL"
     | "strainingLossShare"
+    | "meshPassesShare"
+    | "clothPassesShare"
+    | "washWaterShare"
+    | "targetReachedShare"
     | "canPhLow"
     | "canPhHigh"
   >;

@@ -1,5 +1,12 @@
 /** What is in a vessel, counted by building blocks, so that mixing is adding. */
-import { type Chemistry, componentKeys, type ComponentMol, recordOf } from "./constants.js";
+import {
+  type Chemistry,
+  componentKeys,
+  type ComponentMol,
+  type Crystal,
+  crystalKeys,
+  recordOf,
+} from "./constants.js";
 
 export interface Contents {
   /** All water, also what is bound in ions; crystals count theirs apart. */
@@ -37,12 +44,20 @@ export function scaled(a: Contents, share: number): Contents {
   };
 }
 
-/** Crystals of tricalcium dicitrate tetrahydrate, as what they would dissolve into. */
-export function calciumCitrateContents(chemistry: Chemistry, mol: number): Contents {
-  const perMol = chemistry.phases.calciumCitrate.of;
-  return {
-    waterKg: ((perMol.H2O ?? 0) * mol * chemistry.gPerMol.water) / 1000,
-    mol: recordOf(componentKeys, (key) => (perMol[key] ?? 0) * mol),
-    bystanders: noBystanders,
-  };
+/** What the white holds: crystals that come out of the liquid, as what they would dissolve into. */
+export function crystalContents(
+  chemistry: Chemistry,
+  solidMol: Readonly<Record<Crystal, number>>,
+): Contents {
+  return crystalKeys
+    .map((key): Contents => {
+      const { of: perMol } = chemistry.phases[key];
+      const mol = solidMol[key];
+      return {
+        waterKg: ((perMol.H2O ?? 0) * mol * chemistry.gPerMol.water) / 1000,
+        mol: recordOf(componentKeys, (component) => (perMol[component] ?? 0) * mol),
+        bystanders: noBystanders,
+      };
+    })
+    .reduce(mixed);
 }

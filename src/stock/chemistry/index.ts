@@ -12,7 +12,7 @@ export {
   type WaterReport,
   waterReport,
 } from "./source-water.js";
-export { atStrength, type StockLiquid, strained } from "./stock-liquid.js";
+export { atStrength, type StockLiquid, strained, whitePassed } from "./stock-liquid.js";
 export {
   badQuantities,
   failed,

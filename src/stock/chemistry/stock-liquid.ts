@@ -1,8 +1,8 @@
-/** What is in the bottle once the jar is strained: the liquid, and the crystals fine enough to pass. */
-import type { PourStyle } from "../../garden/index.js";
+/** What is in the bottle once the jar is strained: the liquid, and the crystals that pass. */
+import type { PourStyle, Strainer } from "../../garden/index.js";
 import type { Brew } from "./brew.js";
 import type { Chemistry } from "./constants.js";
-import { calciumCitrateContents, type Contents, mixed, scaled } from "./contents.js";
+import { type Contents, crystalContents, mixed, scaled } from "./contents.js";
 
 export interface StockLiquid {
   /** The clear liquid: amounts of a whole batch. */
@@ -10,7 +10,7 @@ export interface StockLiquid {
   readonly liquidMl: number;
   /** Liquid water in it; less than `liquid.waterKg` by what is bound. */
   readonly waterKg: number;
-  readonly crystalsMol: number;
+  readonly crystals: Contents;
   /** Crystals count in: what a shaken bottle pours. */
   readonly shakenMl: number;
   readonly ph: number;
@@ -30,21 +30,35 @@ export interface Dose {
   readonly crystalsMayForm: boolean;
 }
 
-/** Everything but undissolved shell goes through the strainer. */
-export function strained(chemistry: Chemistry, brew: Brew): StockLiquid {
-  const { equilibrium, liquidMl, crystalsMl } = brew;
+/** Share of the white, 0 to 1, that comes through and into the bottle. */
+export function whitePassed({ practice }: Chemistry, strainer: Strainer): number {
+  switch (strainer) {
+    case "mesh":
+      return practice.meshPassesShare.value;
+    case "cloth":
+      return practice.clothPassesShare.value;
+  }
+}
+
+/**
+ * The jar without its undissolved shell.
+ *
+ * @param passed share of the crystals, 0 to 1, that goes through the strainer: all when not given
+ */
+export function strained(chemistry: Chemistry, brew: Brew, passed = 1): StockLiquid {
+  const { equilibrium, liquidMl, crystalsMl, calciumInCrystalsG } = brew;
   const dissolvedG = equilibrium.dissolved.mol.Ca * chemistry.gPerMol.calcium;
-  const shakenMl = liquidMl + crystalsMl;
+  const shakenMl = liquidMl + passed * crystalsMl;
   return {
     liquid: equilibrium.dissolved,
     liquidMl,
     waterKg: equilibrium.waterKg,
-    crystalsMol: equilibrium.solidMol.calciumCitrate,
+    crystals: scaled(crystalContents(chemistry, equilibrium.solidMol), passed),
     shakenMl,
     ph: brew.ph,
     temperatureC: brew.input.temperatureC,
     crystalsMayForm: brew.input.citrateSolidMayForm,
-    shakenGPerL: (1000 * (dissolvedG + brew.calciumInCrystalsG)) / shakenMl,
+    shakenGPerL: (1000 * (dissolvedG + passed * calciumInCrystalsG)) / shakenMl,
     clearGPerL: (1000 * dissolvedG) / liquidMl,
   };
 }
@@ -56,8 +70,7 @@ export function share(
   part: number,
   pour: PourStyle,
 ): Dose {
-  const crystals = calciumCitrateContents(chemistry, stock.crystalsMol);
-  const whole = pour === "shaken" ? mixed(stock.liquid, crystals) : stock.liquid;
+  const whole = pour === "shaken" ? mixed(stock.liquid, stock.crystals) : stock.liquid;
   const contents = scaled(whole, part);
   return {
     contents,
@@ -98,7 +111,7 @@ export function atStrength(
   return {
     ...stock,
     liquid: { ...scaled(stock.liquid, factor), waterKg: stock.liquid.waterKg },
-    crystalsMol: stock.crystalsMol * factor,
+    crystals: scaled(stock.crystals, factor),
     shakenGPerL: stock.shakenGPerL * factor,
     clearGPerL: stock.clearGPerL * factor,
   };

@@ -80,7 +80,7 @@ export function plannedBatch(
 /** The visit at which each step of the recipe is done. */
 export const visitOf: Readonly<Record<RecipeStep["key"], MakingStep>> = {
   "dry-shells": "dry-shells",
-  crush: "add-acid",
+  grind: "add-acid",
   mix: "add-acid",
   wait: "add-acid",
   check: "strain",

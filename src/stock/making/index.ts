@@ -5,4 +5,10 @@ export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.
 export { recipe } from "./recipe.js";
 export { shellsFor, shellsSinceLastBatch } from "./shells.js";
 export { type Standing, standingBatches } from "./standing.js";
-export { bottleStock, recipeMeans, referenceStockGPerL, soundRecipe } from "./usual-stock.js";
+export {
+  assumedStrainer,
+  bottleStock,
+  recipeMeans,
+  referenceStockGPerL,
+  soundRecipe,
+} from "./usual-stock.js";

@@ -1,9 +1,11 @@
 /** The recipe told step by step, each caution at the step where it counts. */
 import { type Acid, counted, strengthFigure, strengthText } from "../../garden/index.js";
+import type { Chemistry } from "../chemistry/index.js";
 import { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
+import { mixCautions } from "./recipe-cautions.js";
 import type { RecipeAmounts, RecipeStep } from "./recipe-types.js";
 
-export function recipeSteps(r: RecipeAmounts): RecipeStep[] {
+export function recipeSteps(r: RecipeAmounts, chemistry: Chemistry): RecipeStep[] {
   const mixOn = r.dryDays;
   const strainOn = r.dryDays + r.reactionDays;
   const { amounts = "metric" } = r.means;
@@ -18,20 +20,17 @@ export function recipeSteps(r: RecipeAmounts): RecipeStep[] {
       ],
     },
     {
-      key: "crush",
+      // Common practice, no source.
+      key: "grind",
       dayFromStart: mixOn,
-      text: `Crush the shells and weigh out ${weightText(r.shellG, amounts)}${r.jar.shellPurity < 1 ? " of dry shell" : ""} (about ${counted(r.eggs, "large egg")}). The finer, the faster.`,
-      cautions: ["Do not breathe the dust: wear a mask, or crush the shells in a closed bag."],
+      text: `Grind the dry shells to a fine powder, in a mill kept for it or a mortar, and weigh out ${weightText(r.shellG, amounts)} (about ${counted(r.eggs, "large egg")}). Coarse bits react slowly and are left over.`,
+      cautions: ["Do not breathe the dust: wear a mask, and let it settle in the closed mill."],
     },
     {
       key: "mix",
       dayFromStart: mixOn,
       text: `${liquidText(r)} an open vessel of at least ${vesselText(r.vesselL, amounts)}, then add the shell a spoonful at a time.`,
-      cautions: [
-        "It foams to several times its height: add slowly, leave the vessel open.",
-        `It gives off about ${vesselText(r.carbonDioxideL, amounts)} of carbon dioxide: air the room, and never close the vessel while it fizzes; it would burst.`,
-        acidCautions[r.means.acid],
-      ],
+      cautions: mixCautions(r, chemistry),
     },
     {
       key: "wait",
@@ -48,7 +47,7 @@ export function recipeSteps(r: RecipeAmounts): RecipeStep[] {
     {
       key: "strain",
       dayFromStart: strainOn,
-      text: `Strain it through a cloth into ${bottles(r)}; it makes about ${kitchenVolumeText(r.makesMl, amounts)}.${whiteText(r)}`,
+      text: [...strainTexts(r), shellLeftText(r)].join(" "),
       cautions: ["Close bottles only when the fizzing has quite ended, and not tightly at first."],
     },
     {
@@ -72,27 +71,49 @@ export function recipeSteps(r: RecipeAmounts): RecipeStep[] {
   ];
 }
 
-const acidCautions: Readonly<Record<Acid, string>> = {
-  citric:
-    "Citric acid hurts eyes and airways: wear glasses, do not breathe the dust, rinse splashes with plenty of water.",
-  vinegar: "Vinegar stings eyes: wear glasses, rinse splashes with plenty of water.",
-};
-
 function liquidText(r: RecipeAmounts): string {
   const { amounts = "metric" } = r.means;
   const { acid } = r.jar;
   switch (acid.kind) {
     case "citric":
-      return `Dissolve ${weightText(acid.grams, amounts)} of citric acid (${acid.form}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in ${kitchenVolumeText(r.waterMl, amounts)} of water in`;
+      return `${waterText(r)} ${weightText(acid.grams, amounts)} of citric acid (${acid.form}; about ${spoonsText(r.acidTablespoons ?? 0)}, but weigh it) in the rest, in`;
     case "vinegar":
       return `Pour ${kitchenVolumeText(acid.volumeMl, amounts)} of vinegar of ${acid.percent} % into`;
   }
 }
 
-function whiteText(r: RecipeAmounts): string {
-  return r.crystalsG > 0
-    ? ` It may run clear for a day or two and then turn white: fine crystals of calcium citrate, ${weightText(r.crystalsG, r.means.amounts ?? "metric")} in all, which hold most of the calcium. Keep them.`
-    : "";
+function waterText({ waterMl, washMl, means }: RecipeAmounts): string {
+  const { amounts = "metric" } = means;
+  return `Measure ${kitchenVolumeText(waterMl, amounts)} of water and keep back ${kitchenVolumeText(washMl, amounts)} for washing the sieve. Dissolve`;
+}
+
+const whiteNames: Readonly<Record<Acid, string>> = {
+  citric: "calcium citrate",
+  vinegar: "calcium acetate",
+};
+
+/** The white is kept: a cloth would hold back most of the calcium. */
+function strainTexts(r: RecipeAmounts): string[] {
+  const { amounts = "metric", acid } = r.means;
+  const makes = `it makes about ${kitchenVolumeText(r.makesMl, amounts)}.`;
+  if (r.crystalsG === 0) return [`Pour it through a sieve into ${bottles(r)}; ${makes}`];
+  const washed =
+    r.washMl > 0
+      ? `Wash the white through with the ${kitchenVolumeText(r.washMl, amounts)} kept back;`
+      : "In all";
+  return [
+    `Stir up the white and pour it at once through a coarse sieve or nylon mesh, no cloth or paper, into ${bottles(r)}. ${washed} ${makes}`,
+    "If the pot is white already, do just the same; if it is clear, the bottle turns white in a day or two.",
+    `The white is ${weightText(r.crystalsG, amounts)} of fine ${whiteNames[acid]} and holds ${mostly(r)} of the calcium: keep it.`,
+  ];
+}
+
+function mostly(r: RecipeAmounts): string {
+  return r.clearGPerL < r.shakenGPerL / 2 ? "nearly all" : "part";
+}
+
+function shellLeftText(r: RecipeAmounts): string {
+  return `Rinse and dry the shell left on the sieve${r.shellLeftG > 0 ? `, about ${weightText(r.shellLeftG, r.means.amounts ?? "metric")}` : ""}: it counts towards the next batch.`;
 }
 
 function shakeText(r: RecipeAmounts): string {

@@ -31,7 +31,7 @@ export interface RecipeAmounts {
   readonly jar: Jar;
   readonly shellG: number;
   readonly eggs: number;
-  /** Level US tablespoons (14.8 mL) of crushed shell. */
+  /** Level US tablespoons (14.8 mL) of ground shell. */
   readonly shellTablespoons: number;
   /** Citric acid as weighed from the bag; for vinegar, the acetic acid in it. */
   readonly acidG: number;
@@ -40,6 +40,8 @@ export interface RecipeAmounts {
   readonly vinegarMl?: number;
   /** Water to add; none with vinegar. */
   readonly waterMl: number;
+  /** Of that, kept back to wash the white through the sieve; none with vinegar. */
+  readonly washMl: number;
   /** Smallest open vessel that keeps the foam in. */
   readonly vesselL: number;
   readonly carbonDioxideG: number;
@@ -52,19 +54,21 @@ export interface RecipeAmounts {
   readonly shakenGPerL: number;
   readonly clearGPerL: number;
   readonly beforeCrystalsGPerL: number;
-  /** Fine calcium citrate that comes out within days. */
+  /** White that comes out: calcium citrate, within days; of strong vinegar calcium acetate. */
   readonly crystalsG: number;
+  /** Share of it, 0 to 1, that is taken to come through the mesh. */
+  readonly whitePasses: number;
   readonly shellLeftG: number;
   readonly dryDays: number;
   readonly reactionDays: number;
   readonly shelfDays: number;
   readonly fridgeDays: number;
-  /** The whole batch at rest in air, for dilution; before straining losses. */
+  /** The whole batch at rest in air, for dilution, with the white that a mesh lets through; before liquid is lost. */
   readonly stock: StockLiquid;
 }
 
 export interface RecipeStep {
-  readonly key: "dry-shells" | "crush" | "mix" | "wait" | "check" | "strain" | "store" | "use";
+  readonly key: "dry-shells" | "grind" | "mix" | "wait" | "check" | "strain" | "store" | "use";
   /** Days after the shells are set out. */
   readonly dayFromStart: number;
   readonly text: string;

@@ -17,6 +17,7 @@ import {
   strained,
   trouble,
   waterDensityKgPerL,
+  whitePassed,
 } from "../chemistry/index.js";
 import type { MakingRules } from "../making-rules.js";
 import { recipeSteps } from "./recipe-steps.js";
@@ -106,8 +107,10 @@ export function recipe(
 
   const unitFinished = brewBatch(chemistry, { ...unit, gas: openAir(chemistry) });
   if (!unitFinished.ok) return unitFinished;
-  const kept = 1 - chemistry.practice.strainingLossShare.value;
-  const unitMl = kept * strained(chemistry, unitFinished.value).shakenMl;
+  const { practice } = chemistry;
+  const kept = 1 - practice.strainingLossShare.value;
+  const passed = whitePassed(chemistry, "mesh");
+  const unitMl = kept * strained(chemistry, unitFinished.value, passed).shakenMl;
   const unitHas: Readonly<Record<BatchSize["by"], number>> = {
     volume: unitMl,
     shells: unit.shellG,
@@ -127,7 +130,7 @@ export function recipe(
   });
   if (!clear.ok) return clear;
 
-  const stock = strained(chemistry, finished.value);
+  const stock = strained(chemistry, finished.value, passed);
   const waterMl = jar.waterG / waterDensityKgPerL(means.temperatureC);
   const acid = acidMeasures(chemistry, jar.acid);
   const makesMl = factor * unitMl;
@@ -141,7 +144,9 @@ export function recipe(
     acidG: acid.pureG,
     ...inTheKitchen(chemistry, jar.acid),
     waterMl,
-    vesselL: vesselL(chemistry, waterMl + acid.volumeMl),
+    // To full 10 mL, as a jug is read.
+    washMl: 10 * Math.ceil((practice.washWaterShare.value * waterMl) / 10),
+    vesselL: vesselL(waterMl + acid.volumeMl, finished.value.carbonDioxideL, chemistry),
     carbonDioxideG: finished.value.carbonDioxideG,
     carbonDioxideL: finished.value.carbonDioxideL,
     makesMl,
@@ -152,6 +157,7 @@ export function recipe(
     clearGPerL: stock.clearGPerL,
     beforeCrystalsGPerL: clear.value.calciumDissolvedGPerL,
     crystalsG: finished.value.crystalsG,
+    whitePasses: passed,
     shellLeftG: finished.value.shellLeftG,
     dryDays: making.dry_shells.days,
     reactionDays: making.reaction[means.acid].days,
@@ -159,7 +165,7 @@ export function recipe(
     fridgeDays: making.shelf_life.fridge.days,
     stock,
   };
-  return { ok: true, value: { ...amounts, steps: recipeSteps(amounts) } };
+  return { ok: true, value: { ...amounts, steps: recipeSteps(amounts, chemistry) } };
 }
 
 /** What the batch is sized from and how much of it is wanted. */
@@ -191,8 +197,8 @@ function inTheKitchen(
 
 const vesselsL = [0.5, 1, 1.5, 2, 3, 4, 5, 7.5, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100];
 
-/** The next size up of jar, bowl or bucket that holds the liquid and its foam. */
-function vesselL(chemistry: Chemistry, liquidMl: number): number {
-  const needL = (liquidMl * chemistry.practice.foamRise.value) / 1000;
+/** The next size up of jar, bowl or bucket that holds the liquid and the foam of its gas. */
+function vesselL(liquidMl: number, gasL: number, { practice }: Chemistry): number {
+  const needL = liquidMl / 1000 + practice.foamLPerGasL.value * gasL;
   return vesselsL.find((l) => l >= needL) ?? 50 * Math.ceil(needL / 50);
 }

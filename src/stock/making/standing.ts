@@ -10,6 +10,7 @@ import { given } from "../../values.js";
 import type { UnderWay } from "../making-problem.js";
 import type { WayOfMaking } from "../making-rules.js";
 import { firstDayThere } from "./batches-days.js";
+import { assumedStrainer } from "./usual-stock.js";
 
 export interface Standing {
   /** Bottled on their day, though nobody wrote it down. */
@@ -139,5 +140,14 @@ function bottled({
   acid,
   keep,
 }: Pick<BatchBegun, "id" | "volumeMl" | "acid" | "keep"> & Timing): BatchInHand {
-  return { id, made: readyOn, volumeMl, leftMl: volumeMl, acid, keep, path: [] };
+  return {
+    id,
+    made: readyOn,
+    volumeMl,
+    leftMl: volumeMl,
+    acid,
+    keep,
+    strained: assumedStrainer,
+    path: [],
+  };
 }

@@ -2,19 +2,25 @@
 import type { BatchInHand, PourStyle, StockSettings, Usual } from "../../garden/index.js";
 import {
   atStrength,
+  type Brew,
   brewAtPh,
+  brewBatch,
   type Chemistry,
   failed,
+  type Jar,
   type MixResult,
+  openAir,
   type StockLiquid,
   strained,
   trouble,
+  whitePassed,
 } from "../chemistry/index.js";
 import type { MakingRules, StockTables } from "../making-rules.js";
 import type { Recipe, RecipeMeans } from "./recipe-types.js";
 import { recipe } from "./recipe.js";
 
-export type Measured = Pick<BatchInHand, "strengthGPerL" | "ph">;
+/** What the grower says of a bottle. */
+export type BottleFacts = Pick<BatchInHand, "strengthGPerL" | "ph" | "strained">;
 
 /** What the garden file says of the kitchen, at room temperature. */
 export function recipeMeans(
@@ -42,7 +48,7 @@ export function soundRecipe(
 
 /**
  * Calcium in the stock for which rates are written, g/L: the trade's recipe with citric acid, at rest
- * in air and shaken. At this strength the trade's 10 mL in 4 L is what a can gets.
+ * in air and shaken, with all its white. At this strength the trade's 10 mL in 4 L is what a can gets.
  */
 export function referenceStockGPerL(
   tables: StockTables,
@@ -55,23 +61,28 @@ export function referenceStockGPerL(
     shellPurity: usual.shell_purity_percent / 100,
     bottleMl: usual.bottle_ml,
   });
-  return soundRecipe(tables, 1000, means).shakenGPerL;
+  const brew = finishedBrew(tables.chemistry, soundRecipe(tables, 1000, means).jar);
+  if (!brew.ok) throw new Error(brew.problems[0]?.message ?? "no brew");
+  return strained(tables.chemistry, brew.value).shakenGPerL;
 }
 
 /**
- * What is in a bottle of the garden: a litre made by the usual recipe with the bottle's own acid, as
- * measured. Trouble as in {@link recipe} and {@link stockAsMeasured}.
+ * What is in a bottle of the garden: a litre made by the usual recipe with the bottle's own acid,
+ * strained as it was and as measured. Trouble as in {@link recipe} and {@link stockAsMeasured}.
  */
 export function bottleStock(
   chemistry: Chemistry,
   making: MakingRules,
   settings: StockSettings,
-  batch: Pick<BatchInHand, "acid"> & Measured,
+  batch: Pick<BatchInHand, "acid"> & BottleFacts,
 ): MixResult<StockLiquid> {
   const means = recipeMeans(chemistry, { ...settings, acid: batch.acid });
   const made = recipe(chemistry, making, { by: "volume", makeMl: 1000 }, means);
   return made.ok ? stockAsMeasured(chemistry, made.value, batch, settings.pour) : made;
 }
+
+/** A bottle of which the file does not say what it was strained through. */
+export const assumedStrainer = "mesh";
 
 /**
  * A measured pH sets how far the reaction and the gas have gone; a measured strength sets the
@@ -80,23 +91,30 @@ export function bottleStock(
  */
 export function stockAsMeasured(
   chemistry: Chemistry,
-  made: Pick<Recipe, "jar" | "stock">,
-  measured: Measured,
+  { jar }: Pick<Recipe, "jar">,
+  facts: BottleFacts,
   pour: PourStyle,
 ): MixResult<StockLiquid> {
-  const { ph, strengthGPerL } = measured;
+  const { ph, strengthGPerL } = facts;
   if (strengthGPerL !== undefined && !(strengthGPerL > 0 && Number.isFinite(strengthGPerL)))
     return failed(
       trouble("not-a-quantity", `strength is ${strengthGPerL} g/L`, "give g of calcium per litre"),
     );
-  let stock = made.stock;
-  if (ph !== undefined) {
-    const found = brewAtPh(chemistry, made.jar, ph);
-    if (!found.ok) return found;
-    stock = strained(chemistry, found.value.brew);
-  }
+  const brew = ph === undefined ? finishedBrew(chemistry, jar) : brewOfPh(chemistry, jar, ph);
+  if (!brew.ok) return brew;
+  const passed = whitePassed(chemistry, facts.strained ?? assumedStrainer);
+  const stock = strained(chemistry, brew.value, passed);
   return {
     ok: true,
     value: strengthGPerL === undefined ? stock : atStrength(stock, strengthGPerL, pour),
   };
+}
+
+function finishedBrew(chemistry: Chemistry, jar: Jar): MixResult<Brew> {
+  return brewBatch(chemistry, { ...jar, gas: openAir(chemistry) });
+}
+
+function brewOfPh(chemistry: Chemistry, jar: Jar, ph: number): MixResult<Brew> {
+  const found = brewAtPh(chemistry, jar, ph);
+  return found.ok ? { ok: true, value: found.value.brew } : found;
 }

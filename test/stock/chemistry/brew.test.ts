@@ -37,6 +37,25 @@ describe("a jar of shell and acid", () => {
     expect(done.calciumDissolvedGPerL).toBeGreaterThan(15);
   });
 
+  test("of vinegar beyond a kitchen's settles calcium acetate, and no acid or calcium is lost", () => {
+    const done = brew({
+      ...vinegar,
+      shellG: 80,
+      acid: { kind: "vinegar", percent: 25, volumeMl: 250 },
+    });
+    expect(done.equilibrium.saturation.calciumAcetate).toBeCloseTo(0, 9);
+    expect(done.crystalsG).toBeGreaterThan(5);
+    const { gPerMol } = chemistry;
+    const calciumG = (done.calciumDissolvedGPerL * done.liquidMl) / 1000 + done.calciumInCrystalsG;
+    const shellG = 80 - done.shellLeftG;
+    expect(calciumG / gPerMol.calcium).toBeCloseTo(shellG / gPerMol.calciumCarbonate, 6);
+    const { dissolved, solidMol } = done.equilibrium;
+    expect(dissolved.mol.Ac + 2 * solidMol.calciumAcetate).toBeCloseTo(
+      62.5 / gPerMol.aceticAcid,
+      8,
+    );
+  });
+
   test("is slightly sour while it fizzes and slightly limy when the gas has left", () => {
     expect(brew({ ...cup, gas: fizzing }).ph).toBeLessThan(6.1);
     expect(brew(cup).ph).toBeGreaterThan(7.9);

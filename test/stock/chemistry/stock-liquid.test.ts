@@ -1,7 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { brewBatch, openAir } from "../../../src/stock/chemistry/brew.js";
-import { atStrength, poured, share, strained } from "../../../src/stock/chemistry/stock-liquid.js";
+import {
+  atStrength,
+  poured,
+  share,
+  strained,
+  whitePassed,
+} from "../../../src/stock/chemistry/stock-liquid.js";
 import { good } from "./chemistry-cases.js";
 import { chemistry } from "./chemistry-fixture.js";
 
@@ -30,6 +36,21 @@ describe("a strained stock", () => {
 
   test("takes up the room of its crystals", () => {
     expect(stock.shakenMl - stock.liquidMl).toBeCloseTo(brew.crystalsG / 2, 8);
+  });
+
+  test.each(["mesh", "cloth"] as const)("loses the white that a %s holds back", (strainer) => {
+    const passed = whitePassed(chemistry, strainer);
+    const part = strained(chemistry, brew, passed);
+    expect(part.clearGPerL).toBe(stock.clearGPerL);
+    const lostG = (stock.shakenGPerL * stock.shakenMl - part.shakenGPerL * part.shakenMl) / 1000;
+    expect(lostG).toBeCloseTo((1 - passed) * brew.calciumInCrystalsG, 8);
+    expect(poured(chemistry, part, 10, "shaken").calciumMg).toBeCloseTo(10 * part.shakenGPerL, 6);
+  });
+
+  test("keeps far more of it through a mesh than through a cloth", () => {
+    const [mesh, cloth] = [whitePassed(chemistry, "mesh"), whitePassed(chemistry, "cloth")];
+    expect(mesh).toBeLessThanOrEqual(1);
+    expect(mesh).toBeGreaterThan(2 * cloth);
   });
 
   test("pours as much calcium as its strength says", () => {
