@@ -121,8 +121,8 @@ export interface CanMix {
   /** Rate times water, before rounding. */
   readonly exactStockMl: number;
   /**
-   * Sum of the fills in hundredths of a mL, which is what the bottles give; within 5 % of the exact
-   * figure. As the log has it where it was given.
+   * What the bottles give, in hundredths of a mL: the sum of the fills, within 5 % of the exact figure;
+   * with a jug all that goes into it. As the log has it where it was given.
    */
   readonly stockMl: number;
   /** How much of `stockMl` no bottle gives; absent where there is stock for all. */

@@ -17,7 +17,7 @@ const file = scratchFile(
     beds: ["south", "north", "east"].map(bed),
     stock: {
       keep: "fridge",
-      batches: [{ id: "B1", made: "2027-05-20", volume: "75 mL" }],
+      batches: [{ id: "B1", made: "2027-05-20", volume: "87 mL" }],
       shells_per_week: 0,
       shells_in_hand: 0,
     },
@@ -44,7 +44,7 @@ test("is one warning, with beds and amount, however many feedings it is", async 
   expect(short[0]?.message).toMatch(
     /^too little stock on 2027-06-\d\d, 1 bed lacks 15 mL: too few eggshells/,
   );
-  expect(short[1]?.message).toMatch(/^too little stock on [\d-]+, 3 beds lack 90 mL: /);
+  expect(short[1]?.message).toMatch(/^too little stock on [\d-]+, 3 beds lack 102 mL: /);
 });
 
 test("has a typed mark on round and cans, which is what the bottles do not give", async () => {
