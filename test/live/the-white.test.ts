@@ -147,6 +147,24 @@ test("anything else is no strainer, and has its place in the file", async () => 
   expect(stderr).toMatch(/mesh.*cloth/);
 });
 
+test("what was not bottled yet was not strained", async () => {
+  const begun = { id: "B1", shells_out: "2027-06-12", volume: "1 L", strained: "mesh" };
+  const { code, stderr } = await cli(["check", gardenWith({ batches: [begun] })], { today });
+  expect(code).toBe(1);
+  expect(stderr).toContain("the batch has `strained` and is not bottled");
+});
+
+test("a US garden is told of it in its own measures", async () => {
+  const us = (stock: object): string => gardenWith(stock, { amounts: "us" });
+  expect(await said("labels", us({ batches: [b1] }), "--batch", "B1")).toMatch(
+    /About 79\.\d mg calcium per teaspoon \(mesh\?\)/,
+  );
+  expect(await said("check", us({ pour: "clear", batches: [b1] }))).toMatch(
+    /holds 0\.\d+ mg of calcium per teaspoon: .* of the 168 mg of calcium per gallon aimed at/,
+  );
+  expect(await said("batch", us({}))).toMatch(/with up to [\d.]+ mg per teaspoon dissolved/);
+});
+
 describe("a feed that cannot reach its target", () => {
   const clear = gardenWith({ pour: "clear", batches: [b1, { ...b1, id: "B2" }] });
 

@@ -49,7 +49,7 @@ describe("a published batch of which the garden file is silent", () => {
 
   test("is in its bottles from the day after it was to be bottled", () => {
     expect(standing("2027-06-06")).toMatchObject({
-      taken: [{ id: june.id, made: "2027-06-05", volumeMl: 1000, leftMl: 1000 }],
+      taken: [{ id: june.id, made: "2027-06-05", volumeMl: 1000, leftMl: 1000, strained: "mesh" }],
       underWay: [],
       toBegin: [],
     });
