@@ -9,7 +9,6 @@ import {
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
-import type { Crop, CropCatalogue } from "./crops/index.js";
 import { type Day, within } from "./dates.js";
 import {
   allowedDays,
@@ -20,7 +19,7 @@ import {
   type Schedule,
   together,
 } from "./days/index.js";
-import type { Bed, Garden, Planting } from "./garden/index.js";
+import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
   firstPublished,
@@ -48,35 +47,21 @@ import {
   usedDefaults,
   windowWarnings,
 } from "./notes/index.js";
+import {
+  type NeedTables,
+  plannedPlanting,
+  type PlantingNeed,
+  plantingNeeds,
+} from "./planting-needs.js";
 import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
-import {
-  type FeedRule,
-  matchRules,
-  type RuleMatch,
-  type Sighting,
-  sightingsOn,
-  type Sign,
-  signLevel,
-  wishesBeyondLimits,
-} from "./rules/index.js";
-import {
-  type Plan,
-  type PlannedPlanting,
-  publishedWith,
-  type Round,
-  seasonTotals,
-} from "./season/index.js";
-import { lifeSpan, ofThisYear, plantingLife, type PlantingLife } from "./stages/index.js";
+import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
+import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
+import { lifeSpan } from "./stages/index.js";
 import type { StockTables } from "./stock/index.js";
 import { given } from "./values.js";
 
-export interface PlanTables extends StockTables {
-  readonly catalogue: CropCatalogue;
-  /** The grower's own rules before the built-in ones; see `mergeRules`. */
-  readonly rules: readonly FeedRule[];
-  readonly signs: readonly Sign[];
-}
+export interface PlanTables extends StockTables, NeedTables {}
 
 export interface PlanOptions {
   /** The day to plan from: stock can be made from it on, and logged gardens are planned anew from it. */
@@ -118,53 +103,6 @@ export function planSeason(
     ok: true,
     value: planOf(garden, needs, days, poured.value, { published, renamed }, today),
   };
-}
-
-/** A planting, its life, what feeds it when, and what was seen on it. */
-interface PlantingNeed {
-  readonly bed: Bed;
-  readonly planting: Planting;
-  /** Absent where the planting is only listed; then it has no stages and no rules. */
-  readonly crop: Crop | undefined;
-  readonly life: Pick<PlantingLife, "spans" | "assumptions">;
-  readonly match: RuleMatch;
-  readonly rules: readonly FeedRule[];
-  readonly sightings: readonly Sighting[];
-}
-
-/** First step: stages, and the rules that feed in them. */
-function plantingNeeds(garden: Garden, tables: PlanTables): PlantingNeed[] {
-  return garden.beds.flatMap((bed) =>
-    bed.plantings.map((planting) => {
-      const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
-      const { life, match } = crop
-        ? stagesAndRules(planting, crop, garden, tables.rules)
-        : onlyListed(planting);
-      const rules = [...new Set(match.spans.map((span) => span.rule))];
-      const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
-      return { bed, planting, crop, life, match, rules, sightings };
-    }),
-  );
-}
-
-type StagesAndRules = Pick<PlantingNeed, "life" | "match">;
-
-function stagesAndRules(
-  planting: Planting,
-  crop: Crop,
-  garden: Garden,
-  rules: readonly FeedRule[],
-): StagesAndRules {
-  const now = ofThisYear(planting, crop, garden);
-  const life = plantingLife(now.planting, crop, garden);
-  const assumptions = [...now.assumptions, ...life.assumptions];
-  return { life: { ...life, assumptions }, match: matchRules(now.planting, crop, life, rules) };
-}
-
-/** A crop that is not known has no stages: none are invented. */
-function onlyListed({ cropWord }: Planting): StagesAndRules {
-  const reason = `not fed, as the garden file says (\`feed: false\`); \`${cropWord}\` is no crop that is known`;
-  return { life: { spans: [], assumptions: [] }, match: { spans: [], reason } };
 }
 
 interface FeedingDays {
@@ -294,27 +232,6 @@ function planOf(
       ...stockSide.assumptions,
     ],
     totals: seasonTotals(rounds),
-  };
-}
-
-function plannedPlanting(
-  { bed, planting, life, match, rules }: PlantingNeed,
-  fed: boolean,
-): PlannedPlanting {
-  return {
-    id: planting.id,
-    name: planting.name,
-    bed: bed.id,
-    bedName: bed.name,
-    crop: planting.crop,
-    cropName: planting.cropWord,
-    stages: life.spans,
-    fed,
-    reason:
-      match.spans.length > 0 && !fed
-        ? "not fed: the stages in which it is fed fall outside the season"
-        : match.reason,
-    rules: rules.map((rule) => rule.id),
   };
 }
 

@@ -1,6 +1,6 @@
 /** The stock side of a season: bottles in hand, batches to make, and the bottle for each can. */
-import { addDays, type Day } from "../dates.js";
-import { decimal, type Garden, totalOf } from "../garden/index.js";
+import type { Day } from "../dates.js";
+import { decimal, type Garden } from "../garden/index.js";
 import type { Finding, Result } from "../problem.js";
 import type { Published } from "../published/index.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
@@ -11,13 +11,11 @@ import {
   type Emptied,
   ledgerSum,
   planStock,
-  type Recipe,
-  shellsFor,
-  shellsSinceLastBatch,
   type Standing,
   standingBatches,
   type StockBottle,
   type StockNeed,
+  type StockPlan,
   type StockTables,
   type Taken,
   tapCalciumMgPerL,
@@ -34,6 +32,7 @@ import { gardenLiquids, type Liquids, waitingBottles } from "./garden-liquids.js
 import { shortageWarnings, strainDayWarnings, strongAcidWarnings } from "./making-warnings.js";
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
+import { shellSupply } from "./shell-supply.js";
 import { targetWarnings } from "./reached-targets.js";
 
 export interface StockSide {
@@ -82,8 +81,7 @@ export function seasonStock(
   if (findings.length > 0) return { ok: false, problems: findings };
 
   const waiting = waitingBottles(inHand.bottles, garden, tables, liquids, today);
-  const newLiquid = liquids.usual.stock;
-  const newGPerL = liquids.poured(newLiquid);
+  const newGPerL = liquids.poured(liquids.usual.stock);
   const way = wayOfMaking(garden.stock, tables.making, newGPerL);
   const shells = shellSupply(
     garden,
@@ -95,13 +93,12 @@ export function seasonStock(
     today,
   );
   const ahead = demands.filter((demand) => demand.day >= today && demand.waterL > 0);
-  const byNeed = new Map(ahead.map((demand) => [demand.id, demand]));
   const making = planStock({
     today,
     season: garden.season,
     amounts: garden.amounts,
     away: garden.feeding.away,
-    needs: ahead.map((demand): StockNeed => needOf(demand, newGPerL)),
+    ...needsOf(ahead, newGPerL, garden),
     bottles: waiting.bottles,
     ...given({ lastPoured: lastPoured(taken, inHand.bottles) }),
     underWay: standing.underWay,
@@ -109,34 +106,15 @@ export function seasonStock(
     told: published?.batches ?? [],
     making: way,
     shells: shells.supply,
-    mlFor: (need, strengthGPerL, before) => {
-      const demand = byNeed.get(need.id);
-      return demand === undefined ? 0 : measuredMl(demand, strengthGPerL, before, garden);
-    },
   });
   const cans = mixedCans(tables.chemistry, liquids, garden, water);
   const pouringOf = pouring(garden, liquids, making, cans.of);
   const poured = new Map(ahead.map((demand) => [demand.id, pouringOf(demand)]));
   const pouredFor = (demand: CanDemand): Poured => poured.get(demand.id) ?? pouringOf(demand);
-  const { acid, keep, pour, bottleMl } = garden.stock;
   return {
     ok: true,
     value: {
-      stock: {
-        making,
-        recipes: batchRecipes(making.batches, garden, tables),
-        inHand: inHand.bottles.map(({ id, readyOn: madeOn, ...rest }) => {
-          return { id, madeOn, ...rest, ...given({ white: liquids.whiteOf(id) }) };
-        }),
-        acid,
-        keep,
-        pour,
-        bottleMl,
-        newStrengthGPerL: newGPerL,
-        newClearStrengthGPerL: newLiquid.clearGPerL,
-        newPh: newLiquid.ph,
-        ...given({ newWhite: liquids.newWhite }),
-      },
+      stock: stockSideOf(garden, making, inHand.bottles, liquids, tables),
       pouredFor,
       tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
       warnings: [
@@ -164,6 +142,32 @@ export function seasonStock(
   };
 }
 
+function stockSideOf(
+  garden: Garden,
+  making: StockPlan,
+  bottles: readonly StockBottle[],
+  liquids: Liquids,
+  tables: StockTables,
+): SeasonStock {
+  const { acid, keep, pour, bottleMl } = garden.stock;
+  const { stock: newLiquid } = liquids.usual;
+  return {
+    making,
+    recipes: batchRecipes(making.batches, garden, tables),
+    inHand: bottles.map(({ id, readyOn: madeOn, ...rest }) => {
+      return { id, madeOn, ...rest, ...given({ white: liquids.whiteOf(id) }) };
+    }),
+    acid,
+    keep,
+    pour,
+    bottleMl,
+    newStrengthGPerL: liquids.poured(newLiquid),
+    newClearStrengthGPerL: newLiquid.clearGPerL,
+    newPh: newLiquid.ph,
+    ...given({ newWhite: liquids.newWhite }),
+  };
+}
+
 function lastPoured(
   taken: readonly Taken[],
   bottles: readonly StockBottle[],
@@ -172,41 +176,19 @@ function lastPoured(
   return bottles.find(({ id }) => id === last?.batch);
 }
 
-function shellSupply(
+/** What the demands want of stock, and what their cans take of a bottle. */
+function needsOf(
+  demands: readonly CanDemand[],
+  newGPerL: number,
   garden: Garden,
-  usual: Recipe,
-  gPerShell: number,
-  leadDays: number,
-  published: Published | undefined,
-  standing: Standing,
-  today: Day,
-): { supply: Parameters<typeof planStock>[0]["shells"]; assumptions: string[] } {
-  const { shellsPerWeek: perWeek, shellsInHand, batches } = garden.stock;
-  const gPerL = (usual.shellG * 1000) / usual.makesMl;
-  const keptFrom = published?.shells?.day;
-  if (keptFrom !== undefined && keptFrom <= today) {
-    // What was begun since the count began has taken its shells.
-    const used = [
-      ...batches.flatMap(({ shellsOut, made, volumeMl }) => ({
-        startOn: shellsOut ?? addDays(made, -leadDays),
-        volumeMl,
-      })),
-      ...standing.underWay,
-    ].filter(({ startOn }) => startOn >= keptFrom);
-    const { eggs } = shellsFor(totalOf(used.map(({ volumeMl }) => volumeMl)), { gPerShell, gPerL });
-    const inHand = (shellsInHand ?? 0) - eggs;
-    return {
-      supply: { ...given({ perWeek }), inHand, keptFrom, gPerShell, gPerL },
-      assumptions: [],
-    };
-  }
-  const since = shellsSinceLastBatch(perWeek ?? 0, batches, leadDays, today);
-  const isAssumed = perWeek !== undefined && shellsInHand === undefined;
+): Pick<Parameters<typeof planStock>[0], "needs" | "mlFor"> {
+  const byNeed = new Map(demands.map((demand) => [demand.id, demand]));
   return {
-    supply: { ...given({ perWeek }), inHand: shellsInHand ?? since, gPerShell, gPerL },
-    assumptions: isAssumed
-      ? [`${since} eggshells in hand on ${today} (\`stock: { shells_in_hand: ... }\`)`]
-      : [],
+    needs: demands.map((demand): StockNeed => needOf(demand, newGPerL)),
+    mlFor: (need, strengthGPerL, before) => {
+      const demand = byNeed.get(need.id);
+      return demand === undefined ? 0 : measuredMl(demand, strengthGPerL, before, garden);
+    },
   };
 }
 

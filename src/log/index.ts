@@ -8,7 +8,8 @@ export {
   type LoggedFeeding,
   resumed,
 } from "./given.js";
-export { type NotGiven, passedWithout, type Past, pastOf, firstPublished } from "./past.js";
+export { firstPublished, passedWithout } from "./passed-windows.js";
+export { type NotGiven, type Past, pastOf } from "./past.js";
 export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
 export { settledToday } from "./settled-today.js";
 export {

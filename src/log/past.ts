@@ -3,8 +3,8 @@
  * log is silent was given as planned, amounts and bottles included; the log, and what the garden file
  * says of absences and plants, tell what differed.
  */
-import { type Day, type DaySpan, within } from "../dates.js";
-import type { FeedingCourse, UnmetWindow } from "../days/index.js";
+import type { Day } from "../dates.js";
+import type { FeedingCourse } from "../days/index.js";
 import type { Garden, LogEntry, Planting, Route } from "../garden/index.js";
 import type { Published, PublishedPour } from "../published/index.js";
 import type { FedLine } from "../season/index.js";
@@ -28,38 +28,6 @@ export interface Past {
   readonly taken: readonly Taken[];
   /** Published days before today of which the log says nothing. */
   readonly silentDays: readonly Day[];
-}
-
-/** When the season's calendar was first published; undefined where none of it was. */
-export function firstPublished({ rounds, batches }: Published, season: DaySpan): Day | undefined {
-  // Where all days to come have been changed since, the batches tell it still.
-  return [...rounds, ...batches.map(({ first, made: day }) => ({ first, day }))]
-    .filter(({ day }) => day >= dayBefore(season))
-    .map(({ first }) => first)
-    .reduce<Day | undefined>((a, b) => (a === undefined || b < a ? b : a), undefined);
-}
-
-/**
- * Whether a window passed without what could have been given in it: something published was not given,
- * or nothing was published yet. A window that was planned to be late is none.
- */
-export function passedWithout(
-  { notGiven }: Past,
-  published: Published | undefined,
-  season: DaySpan,
-  today: Day,
-): (window: UnmetWindow, course: FeedingCourse) => boolean {
-  const since = published && firstPublished(published, season);
-  return ({ window }, { planting, route }) =>
-    window.latest < today &&
-    (since === undefined ||
-      since > window.latest ||
-      notGiven.some(
-        (one) =>
-          one.planting === planting.id &&
-          one.route === route &&
-          within(one.day, { from: window.earliest, to: window.latest }),
-      ));
 }
 
 export interface NotGiven {

@@ -1,14 +1,12 @@
 export { type FedLine, publishedWith } from "./published-with.js";
 export { mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
-  BatchRecipe,
   BedRound,
   CanFill,
   CanMix,
   Feeding,
   FillPour,
   FromJug,
-  InHand,
   MixedCan,
   OtherFeedMix,
   Plan,
@@ -17,9 +15,7 @@ export type {
   PlanNote,
   PlanTotals,
   PlanWarning,
-  Pour,
   Round,
   SaidInLog,
-  SeasonStock,
-  StrainedWhite,
 } from "./season-plan.js";
+export type { BatchRecipe, InHand, Pour, SeasonStock, StrainedWhite } from "./stock-side.js";

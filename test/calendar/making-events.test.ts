@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import { day } from "../../src/dates.js";
 import type { CalendarWishes } from "../../src/garden/garden.js";
-import type { PlanGarden, SeasonStock } from "../../src/season/season-plan.js";
+import type { PlanGarden } from "../../src/season/season-plan.js";
+import type { SeasonStock } from "../../src/season/stock-side.js";
 import { aPlan } from "../support/a-plan.js";
 import { aBatch, aDiscard, aRecipe, aSeasonStock } from "../support/a-stock.js";
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
 import { bottleLives, stockSteps } from "../../src/outputs/bottle-lives.js";
-import type { Plan, SeasonStock } from "../../src/season/season-plan.js";
+import type { Plan } from "../../src/season/season-plan.js";
+import type { SeasonStock } from "../../src/season/stock-side.js";
 import { oddNames, planOf, sixtyBeds, weirCottage } from "./gardens.js";
 
 function stockOf({ stock }: Plan): SeasonStock {

@@ -1,5 +1,5 @@
 import { addDays, day, type Day } from "../../src/dates.js";
-import type { BatchRecipe, SeasonStock } from "../../src/season/season-plan.js";
+import type { BatchRecipe, SeasonStock } from "../../src/season/stock-side.js";
 import type { Discard, PlannedBatch, StockPlan } from "../../src/stock/making-problem.js";
 
 /** The stock side of a plan; a test states only what differs. */

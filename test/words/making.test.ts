@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
 import type { Acid } from "../../src/garden/garden.js";
-import type { BatchRecipe } from "../../src/season/season-plan.js";
+import type { BatchRecipe } from "../../src/season/stock-side.js";
 import { makingSteps } from "../../src/stock/making-problem.js";
 import {
   afterVisit,
