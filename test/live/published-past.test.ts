@@ -18,8 +18,13 @@ function eventOf(calendar: string, key: string): string {
   );
 }
 
-async function firstBatchMl(garden: KeptGarden): Promise<number> {
-  return (await garden.plan("2027-03-01")).published.batches[0]?.volumeMl ?? 0;
+/** The first batch, and what a round of both plantings takes of it. */
+async function firstBatch(garden: KeptGarden): Promise<{ volumeMl: number; roundMl: number }> {
+  const { published } = await garden.plan("2027-03-01");
+  return {
+    volumeMl: published.batches[0]?.volumeMl ?? 0,
+    roundMl: published.rounds[0]?.mixes[0]?.pours[0]?.ml ?? 0,
+  };
 }
 
 test("an absence added in July moves no round of the past and feeds nothing too soon", async () => {
@@ -96,7 +101,7 @@ test("a round of which all was missed is not given, and the entry says so on its
 test("a feeding of another day stands for the published one, on its entry", async () => {
   const garden = keptGarden(gatePlot);
   const before = await garden.publish("2027-03-01");
-  const volumeMl = await firstBatchMl(garden);
+  const { volumeMl, roundMl } = await firstBatch(garden);
   const log = "log:\n  - { on: 2027-06-07, round: 2027-06-05 }\n";
   writeFileSync(garden.file, garden.text() + log);
   const after = await garden.publish("2027-06-08");
@@ -108,13 +113,14 @@ test("a feeding of another day stands for the published one, on its entry", asyn
   const { stock } = await garden.plan("2027-06-08");
   expect(stock?.inHand?.[0]).toMatchObject({
     id: "batch-2027-05-22",
-    leftMl: volumeMl - 2 * 50,
+    leftMl: volumeMl - 2 * roundMl,
   });
 });
 
 test("a late entry of what was published takes its own amount, not both", async () => {
   const garden = keptGarden(gatePlot);
   await garden.publish("2027-03-01");
+  const { roundMl } = await firstBatch(garden);
   const leftOn = async (): Promise<number | undefined> =>
     (await garden.plan("2027-07-06")).stock?.inHand?.find(({ id }) => id === "batch-2027-06-19")
       ?.leftMl;
@@ -123,7 +129,7 @@ test("a late entry of what was published takes its own amount, not both", async 
     garden.file,
     `${garden.text()}log:\n  - { on: 2027-06-20, planting: toms, stock: 40 mL, batch: batch-2027-06-19 }\n`,
   );
-  expect(await leftOn()).toBeCloseTo((silent ?? 0) + 33.33 - 40, 1);
+  expect(await leftOn()).toBeCloseTo((silent ?? 0) + (roundMl * 2) / 3 - 40, 1);
 });
 
 test("without `unlogged: not-given` silence is yes, with it no", async () => {
@@ -137,13 +143,13 @@ test("without `unlogged: not-given` silence is yes, with it no", async () => {
 test("a deleted planting keeps its rounds in the calendar, and its stock stays poured", async () => {
   const garden = keptGarden(gatePlot);
   const before = await garden.publish("2027-03-01");
-  const volumeMl = await firstBatchMl(garden);
+  const { volumeMl, roundMl } = await firstBatch(garden);
   garden.edit(/ +- \{ id: toms.*\n/, "");
   const after = await garden.publish("2027-06-08");
   for (const past of cukesSpring.slice(0, 2))
     expect(eventOf(after, `feeding//${past}`)).toBe(eventOf(before, `feeding//${past}`));
   const { stock } = await garden.plan("2027-06-08");
-  expect(stock?.inHand?.[0]?.leftMl).toBeCloseTo(volumeMl - 2 * 50, 5);
+  expect(stock?.inHand?.[0]?.leftMl).toBeCloseTo(volumeMl - 2 * roundMl, 5);
 });
 
 test("a planting with a new id keeps its feedings, and this is told", async () => {
