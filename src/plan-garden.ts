@@ -83,6 +83,7 @@ export function workedOut(
     if (day === undefined) return [];
     const mixes = round.mixes.map((mix) => ({
       ...mix,
+      // The file may have got the bottle since.
       pours: mix.pours.map(({ batch, ml }) =>
         batch !== undefined && listed.has(batch) ? { batch, ml } : { ml },
       ),

@@ -58,7 +58,7 @@ import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
 import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
-import type { StockTables } from "./stock/index.js";
+import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
 
 export interface PlanTables extends StockTables, NeedTables {}
@@ -84,7 +84,7 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, published: told, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
+  { today, published: before, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
@@ -93,16 +93,33 @@ export function planSeason(
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
 
-  const { published, renamed } = told
-    ? withNewIds(told, garden, today)
-    : { published: told, renamed: [] };
-  const days = feedingDays(garden, needs, published, extraRounds, today);
-  const poured = pouredRounds(garden, needs, days, published, tables, today);
+  const { published, renamed } = before
+    ? withNewIds(before, garden, today)
+    : { published: before, renamed: [] };
+  const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
+  const days = feedingDays(garden, needs, told, extraRounds, today);
+  const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
     ok: true,
-    value: planOf(garden, needs, days, poured.value, { published, renamed }, today),
+    value: planOf(garden, needs, days, poured.value, told, today),
   };
+}
+
+/** What was told before, and how the batches stand that were told. */
+interface Told {
+  readonly published: Published | undefined;
+  readonly renamed: readonly Renamed[];
+  readonly standing: Standing;
+}
+
+function standingOf(
+  garden: Garden,
+  published: Published | undefined,
+  tables: PlanTables,
+  today: Day,
+): Standing {
+  return standingBatches(garden, published, timesOfMaking(garden.stock, tables.making), today);
 }
 
 interface FeedingDays {
@@ -120,7 +137,7 @@ interface FeedingDays {
 function feedingDays(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  published: Published | undefined,
+  { published, standing }: Told,
   extraRounds: number,
   today: Day,
 ): FeedingDays {
@@ -128,7 +145,7 @@ function feedingDays(
   const seasonDays = allowedDays(garden);
   const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
   const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = pastOf(garden, courses, published, today);
+  const past = pastOf(garden, courses, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
   const ahead = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
   const settled = settledToday(ahead, past.todays, today);
@@ -152,7 +169,7 @@ function pouredRounds(
   garden: Garden,
   needs: readonly PlantingNeed[],
   { courses, past, schedule, otherFeeds }: FeedingDays,
-  published: Published | undefined,
+  { published, standing }: Told,
   tables: PlanTables,
   today: Day,
 ): Result<PouredRounds, Finding> {
@@ -172,7 +189,7 @@ function pouredRounds(
   const { feedings, strays } = asScheduled(past.given, courses, isGrowing);
   const demands = canDemands(garden, [...feedings, ...schedule.feedings], courses, contexts);
   const toCome = demands.filter((demand) => demand.given === undefined);
-  const stockSide = seasonStock(garden, toCome, past.taken, published, tables, today);
+  const stockSide = seasonStock(garden, toCome, past.taken, published, standing, tables, today);
   if (!stockSide.ok) return stockSide;
   const { pouredFor, tapCalciumMgPerL } = stockSide.value;
   const feeds = otherFeedMixes(garden, otherFeeds, ({ id, transplanted }, day) => {
@@ -189,10 +206,7 @@ function planOf(
   needs: readonly PlantingNeed[],
   { ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
-  {
-    published,
-    renamed,
-  }: { readonly published: Published | undefined; readonly renamed: readonly Renamed[] },
+  { published, renamed, standing }: Told,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
@@ -228,7 +242,7 @@ function planOf(
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),
-      ...takenAsMade(stockSide.standing, stockSide.stock.making),
+      ...takenAsMade(standing, stockSide.stock.making),
       ...stockSide.assumptions,
     ],
     totals: seasonTotals(rounds),

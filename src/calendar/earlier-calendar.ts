@@ -56,7 +56,7 @@ export function readEarlierCalendar(
   gardenId?: string,
 ): Result<EarlierCalendar, CalendarProblem> {
   try {
-    return { ok: true, value: read(text, gardenId) };
+    return { ok: true, value: read(withCrLf(text), gardenId) };
   } catch (error) {
     if (error instanceof Refused) {
       const mend = error.mend ?? (gardenId === undefined ? readersMend : writersMend);
@@ -64,6 +64,11 @@ export function readEarlierCalendar(
     }
     throw error;
   }
+}
+
+/** Editors and file syncing may have changed all line ends alike; nothing is lost by that. */
+function withCrLf(text: string): string {
+  return text.includes("\r") ? text : text.replace(/\n/g, "\r\n");
 }
 
 /** The rounds of a file without a record, known by their days alone: first told when they were written. */

@@ -12,14 +12,12 @@ import {
   ledgerSum,
   planStock,
   type Standing,
-  standingBatches,
   type StockBottle,
   type StockNeed,
   type StockPlan,
   type StockTables,
   type Taken,
   tapCalciumMgPerL,
-  timesOfMaking,
   waterFindings,
   waterReport,
   wayOfMaking,
@@ -42,7 +40,6 @@ export interface StockSide {
   readonly warnings: readonly PlanWarning[];
   /** What gave more than its bottle held. */
   readonly emptied: readonly Emptied[];
-  readonly standing: Standing;
   readonly assumptions: readonly string[];
 }
 
@@ -56,15 +53,10 @@ export function seasonStock(
   demands: readonly CanDemand[],
   taken: readonly Taken[],
   published: Published | undefined,
+  standing: Standing,
   tables: StockTables,
   today: Day,
 ): Result<StockSide, Finding> {
-  const standing = standingBatches(
-    file,
-    published,
-    timesOfMaking(file.stock, tables.making),
-    today,
-  );
   const batches = [...file.stock.batches, ...standing.taken];
   const garden = { ...file, stock: { ...file.stock, batches } };
   const water = waterReport(tables.chemistry, garden.sourceWater);
@@ -133,7 +125,6 @@ export function seasonStock(
         ...(making.batches.length > 0 ? strongAcidWarnings(garden, tables.chemistry) : []),
       ],
       emptied: inHand.emptied,
-      standing,
       assumptions: [
         ...(making.shells.shortage === undefined ? [] : shells.assumptions),
         ...assumedMesh(inHand.bottles, liquids, today),

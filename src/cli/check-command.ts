@@ -1,7 +1,7 @@
 import { counted } from "../garden/index.js";
 import { gardenAdvice } from "../notes/index.js";
 import { loadTables } from "../tables.js";
-import { loadGarden } from "./load.js";
+import { loadGarden, tellIfBehind } from "./load.js";
 import { answer, type AnswerOptions, reportProblems, withMend } from "./report.js";
 import type { Shell } from "./shell.js";
 import { listed, page, type TextStyle } from "./terminal-text.js";
@@ -14,6 +14,7 @@ export async function checkCommand(
 ): Promise<number> {
   const loaded = await loadGarden(file, shell, options);
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
+  tellIfBehind(file, loaded.value, shell);
   const { garden, plan } = loaded.value;
   const advice = gardenAdvice(garden, plan, loadTables().catalogue);
   const { warnings, assumptions } = plan;

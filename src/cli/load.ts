@@ -1,5 +1,5 @@
 /** A garden file on disk -> garden and plan, or problems with their places. */
-import { dirname, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { readersMend } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
@@ -8,6 +8,7 @@ import { gardenOfText, planOfGarden, type ReadGarden, workedOut } from "../plan-
 import type { PlanOptions } from "../plan.js";
 import { type Problem, problemLine, type Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import type { Published } from "../published/index.js";
 import { loadTables } from "../tables.js";
 import { given } from "../values.js";
 import type { EarlierFile } from "./earlier-files.js";
@@ -21,6 +22,8 @@ export interface LoadedGarden {
   readonly plan: Plan;
   /** The calendar that tells what was published, where there is one. */
   readonly earlier?: EarlierFile;
+  /** It tells other rounds to come than the plan: what it tells will count as given. */
+  readonly isBehind: boolean;
 }
 
 export interface LoadOptions
@@ -73,7 +76,35 @@ export async function loadGardenText(
   });
   if (!plan.ok) return plan;
   const { earlier } = state.value ?? {};
-  return { ok: true, value: { source, garden, plan: plan.value, ...given({ earlier }) } };
+  const isBehind =
+    earlier !== undefined && published !== undefined && tellsOther(published, plan.value);
+  return { ok: true, value: { source, garden, plan: plan.value, ...given({ earlier }), isBehind } };
+}
+
+function tellsOther(before: Published, { published, today }: Plan): boolean {
+  const ahead = ({ rounds }: Published): string =>
+    JSON.stringify(
+      rounds
+        .filter(({ day }) => day >= today)
+        .map(({ day, mixes }) => [
+          day,
+          mixes.flatMap(({ route, fed }) => fed.map((one) => `${one.planting}/${route}`)).sort(),
+        ]),
+    );
+  return ahead(before) !== ahead(published);
+}
+
+/** One line for the terminal, where the calendar that the garden file names is behind it. */
+export function tellIfBehind(
+  path: string,
+  { garden: { calendarFile }, isBehind }: LoadedGarden,
+  shell: Shell,
+): void {
+  if (!isBehind || calendarFile === undefined) return;
+  const calendar = join(dirname(path), calendarFile);
+  shell.stderr(
+    `${calendar} tells other rounds than this plan, and what it tells counts as given when its day is past: write it again with \`feedround calendar ${path} --out ${calendar}\`\n`,
+  );
 }
 
 /** A calendar that cannot be used is told of; only who would write it anew is refused. */

@@ -4,7 +4,7 @@ import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
 import { loadTables } from "../tables.js";
 import { readBytes, whileLocked, writeText } from "./files.js";
-import { loadGardenText } from "./load.js";
+import { loadGardenText, tellIfBehind } from "./load.js";
 import { stepWish, undoWish } from "./log-batch.js";
 import { feedingWish } from "./log-feeding.js";
 import type { LogJob, LogWish } from "./log-job.js";
@@ -59,6 +59,7 @@ async function writeLog(file: string, options: LogOptions, shell: Shell): Promis
       shell.stderr(`${withMend(warning)}\n`);
   const isDryRun = options.dryRun ?? false;
   shell.stdout(logText(wish.value, after.value, today, isDryRun, textStyle(shell)));
+  if (!isDryRun) tellIfBehind(file, after.value, shell);
   shell.stderr(`${file}: ${isDryRun ? "nothing was written, as asked" : "written"}\n`);
   return exitCodes.fine;
 }

@@ -1,7 +1,7 @@
 import type { Day } from "../dates.js";
 import { planBetween } from "../season/index.js";
 import { given } from "../values.js";
-import { loadGarden } from "./load.js";
+import { loadGarden, tellIfBehind } from "./load.js";
 import { planText } from "./plan-text.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";
 import { type Shell, wrongUsage } from "./shell.js";
@@ -28,5 +28,6 @@ export async function planCommand(
     );
   const loaded = await loadGarden(file, shell, given({ today, keep, extraRounds }));
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
+  tellIfBehind(file, loaded.value, shell);
   return answer(planBetween(loaded.value.plan, from, to), planText, options, shell);
 }

@@ -91,7 +91,8 @@ export function validateLog(
         mend: "keep one of the two",
       });
     const on = entry.day("on");
-    const keep = "; one that is gone stays in its bed, with `removed:` and the day";
+    const keep =
+      "; where it has a new id, write that here too; one that is gone stays in its bed, with `removed:` and the day";
     const planting = known(entry, "planting", references.plantings, keep);
     const bed = known(entry, "bed", references.beds);
     const feed = known(entry, "feed", references.feeds);

@@ -15,8 +15,8 @@ export function firstPublished({ rounds, batches }: Published, season: DaySpan):
 }
 
 /**
- * Whether a window passed without what could have been given in it: something published was not given,
- * or nothing was published yet. A window that was planned to be late is none.
+ * Whether a window goes by without what could have been given in it: something published was not given,
+ * or it passed before anything was published. A window that was planned to be late is none.
  */
 export function passedWithout(
   { notGiven }: Past,
@@ -26,13 +26,11 @@ export function passedWithout(
 ): (window: UnmetWindow, course: FeedingCourse) => boolean {
   const since = published && firstPublished(published, season);
   return ({ window }, { planting, route }) =>
-    window.latest < today &&
-    (since === undefined ||
-      since > window.latest ||
-      notGiven.some(
-        (one) =>
-          one.planting === planting.id &&
-          one.route === route &&
-          within(one.day, { from: window.earliest, to: window.latest }),
-      ));
+    (window.latest < today && (since === undefined || since > window.latest)) ||
+    notGiven.some(
+      (one) =>
+        one.planting === planting.id &&
+        one.route === route &&
+        within(one.day, { from: window.earliest, to: window.latest }),
+    );
 }

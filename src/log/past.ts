@@ -13,7 +13,12 @@ import { given, grouped } from "../values.js";
 import { claimedDays } from "./claims.js";
 import type { GivenFeeding } from "./given.js";
 import { dayBefore } from "./records.js";
-import { type LineFeeding, type PublishedLine, publishedLines } from "./published-lines.js";
+import {
+  type CanPour,
+  type LineFeeding,
+  type PublishedLine,
+  publishedLines,
+} from "./published-lines.js";
 
 export interface Past {
   /** Written down up to today, and published before today. */
@@ -38,15 +43,20 @@ export interface NotGiven {
   readonly why: "log" | NonNullable<LineFeeding["prevented"]>;
 }
 
-/** @param published undefined for a garden whose calendar nobody keeps: then the log alone tells */
+/**
+ * @param published undefined for a garden whose calendar nobody keeps: then the log alone tells
+ * @param canPour whether a bottle could be poured from on a day: a batch may have been begun later than
+ *   it was told, or have broken before; any could unless given
+ */
 export function pastOf(
   garden: Garden,
   courses: readonly FeedingCourse[],
   published: Published | undefined,
   today: Day,
+  canPour?: CanPour,
 ): Past {
   const entries = garden.log.filter((entry) => entry.feed === undefined && entry.on <= today);
-  const lines = published === undefined ? [] : publishedLines(published, garden);
+  const lines = published === undefined ? [] : publishedLines(published, garden, canPour);
   const judged = lines.map((line) => judgedLine(line, entries, courses, today));
   const claims = grouped(
     judged.flatMap(({ claims: own }) => own),
@@ -229,7 +239,9 @@ function feedingsOf(
 }
 
 function takenBy(day: Day, pours: readonly PublishedPour[]): Taken[] {
-  return pours.map((pour) => ({ day, ...pour }));
+  return pours
+    .filter(({ missing }) => missing === undefined)
+    .map(({ batch, ml }) => ({ day, ml, ...given({ batch }) }));
 }
 
 /**

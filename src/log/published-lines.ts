@@ -4,6 +4,8 @@ import type { Garden, Planting, Route } from "../garden/index.js";
 import type { Published, PublishedPour } from "../published/index.js";
 import { grouped } from "../values.js";
 
+export type CanPour = (batch: string, day: Day) => boolean;
+
 /** One planting, one route. */
 export interface PublishedLine {
   readonly planting: string;
@@ -23,11 +25,22 @@ export interface LineFeeding {
   /** Names those cans: plantings that shared them have it alike. */
   readonly mix: string;
   /** What the garden file says of the day beside the log: why it was not given. */
-  readonly prevented?: "away" | "removed" | "not-yet-planted";
+  readonly prevented?: "away" | "removed" | "not-yet-planted" | "no-stock";
 }
 
-/** Only rounds that were published by their day: what was never told did not happen by it. */
-export function publishedLines(published: Published, garden: Garden): PublishedLine[] {
+/**
+ * Only rounds that were published by their day: what was never told did not happen by it.
+ *
+ * @param canPour whether a bottle could be poured from on a day
+ */
+export function publishedLines(
+  published: Published,
+  garden: Garden,
+  canPour: CanPour = () => true,
+): PublishedLine[] {
+  const isThere = ({ batch, missing }: PublishedPour, day: Day): boolean =>
+    missing === undefined && (batch === undefined || canPour(batch, day));
+
   const plantings = new Map(
     garden.beds.flatMap((bed) => bed.plantings.map((planting) => [planting.id, planting])),
   );
@@ -60,7 +73,8 @@ export function publishedLines(published: Published, garden: Garden): PublishedL
         bed: of?.bed ?? bed,
         route,
         feedings: [first, ...rest].map(({ day, waterL, pours, mix }) => {
-          const prevented = whatPrevented(garden, of, day);
+          const hasStock = pours.length === 0 || pours.some((pour) => isThere(pour, day));
+          const prevented = whatPrevented(garden, of, day) ?? (hasStock ? undefined : "no-stock");
           return { day, waterL, pours, mix, ...(prevented === undefined ? {} : { prevented }) };
         }),
       };

@@ -15,7 +15,7 @@ interface Grown {
 
 /** One warning for each kind of thing, however many there are of it. */
 export function outsideSeason(
-  { season, log, feeds, feeding }: Garden,
+  { season, log, feeds, feeding, stock }: Garden,
   grown: readonly Grown[],
   inHand: readonly InHand[],
   today: Day,
@@ -32,7 +32,11 @@ export function outsideSeason(
   const signs = grown.flatMap(({ sightings }) => sightings.filter((s) => isOver(s, season)));
   const otherFeeds = feeds.filter(isOutside);
   const away = feeding.away.filter(isOutside);
-  const batches = inHand.filter(({ useBy }) => useBy < season.from && useBy < today);
+  // What the calendar alone knows of is nothing to take out of the file.
+  const listed = new Set(stock.batches.map(({ id }) => id));
+  const batches = inHand.filter(
+    ({ id, useBy }) => listed.has(id) && useBy < season.from && useBy < today,
+  );
   return [
     {
       what: counted(plantings.length, "planting lies", "plantings lie"),

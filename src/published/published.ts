@@ -43,10 +43,12 @@ export interface PublishedFeeding {
   readonly waterL: number;
 }
 
-/** Stock from one bottle; from none where no bottle held it. */
+/** Stock from one bottle; without its name where nobody knows which. */
 export interface PublishedPour {
   readonly batch?: string;
   readonly ml: number;
+  /** No bottle held it: there was none to pour. */
+  readonly missing?: true;
 }
 
 export interface PublishedFeed extends FirstTold {

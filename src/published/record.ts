@@ -114,7 +114,10 @@ function isFed(value: unknown): value is PublishedMix["fed"][number] {
 
 function isPour(value: unknown): value is PublishedMix["pours"][number] {
   return (
-    isObject(value) && isAmount(value.ml) && (value.batch === undefined || isText(value.batch))
+    isObject(value) &&
+    isAmount(value.ml) &&
+    (value.batch === undefined || isText(value.batch)) &&
+    (value.missing === undefined || value.missing === true)
   );
 }
 

@@ -119,7 +119,7 @@ function poursOf({ pours = [], stockMl }: CanMix): PublishedPour[] {
   const missingMl = Math.round((stockMl - pouredMl) * 100) / 100;
   return [
     ...pours.map(({ batch, ml }) => ({ batch, ml })),
-    ...(missingMl > 0 ? [{ ml: missingMl }] : []),
+    ...(missingMl > 0 ? [{ ml: missingMl, missing: true as const }] : []),
   ];
 }
 

@@ -93,8 +93,8 @@ export interface MissedFeedings {
   readonly bedName: string;
   /** Names of the plantings. */
   readonly plantings: readonly string[];
-  /** What says so: the log, an absence, or the dates of the plantings. */
-  readonly why: "log" | "away" | "removed" | "not-yet-planted";
+  /** What says so: the log, an absence, the dates of the plantings, or that there was nothing to pour. */
+  readonly why: "log" | "away" | "removed" | "not-yet-planted" | "no-stock";
 }
 
 export interface BedRound {

@@ -46,7 +46,10 @@ describe("a round to come", () => {
         first: today,
         mixes: [
           aPublishedMix({
-            pours: [{ batch: "B1", ml: 40 }, { ml: 15 }],
+            pours: [
+              { batch: "B1", ml: 40 },
+              { ml: 15, missing: true },
+            ],
           }),
         ],
       },

@@ -13,6 +13,8 @@ import { firstDayThere } from "./batches-days.js";
 import { assumedStrainer } from "./usual-stock.js";
 
 export interface Standing {
+  /** Whether a bottle of a published batch could be poured from on a day, as far as is known. */
+  readonly canPour: (batch: string, day: Day) => boolean;
   /** Bottled on their day, though nobody wrote it down. */
   readonly taken: readonly BatchInHand[];
   /** By the day they are bottled. */
@@ -55,6 +57,7 @@ export function standingBatches(
   ];
   const numbers = nextNumbers(told);
   return {
+    canPour: pouringDays(stock, onTheWay, claims),
     taken: onTheWay.filter(({ readyOn }) => readyOn < today).map(bottled),
     underWay: onTheWay
       .filter(({ readyOn }) => readyOn >= today)
@@ -68,6 +71,26 @@ export function standingBatches(
     guessed: [...claims].flatMap(([id, published]) =>
       isNamed(published, id, stock) ? [] : [{ id, published }],
     ),
+  };
+}
+
+/** A listed batch is known by its own id, and by that of the published one that it stands for. */
+function pouringDays(
+  { batches, dropped }: Listed,
+  onTheWay: readonly Pick<UnderWay, "id" | "readyOn">[],
+  claims: ReadonlyMap<string, PublishedBatch>,
+): Standing["canPour"] {
+  const spans: { readonly id: string; readonly from?: Day; readonly to?: Day | undefined }[] = [
+    ...onTheWay.map(({ id, readyOn }) => ({ id, from: readyOn })),
+    ...batches.map(({ id, made, thrownAway }) => ({ id, from: made, to: thrownAway })),
+    ...dropped.map(({ id }) => ({ id })),
+  ];
+  return (batch, day) => {
+    const span = spans.find(({ id }) => id === batch || claims.get(id)?.id === batch);
+    if (span === undefined) return true;
+    const { from, to = day } = span;
+    // What was given up before it was bottled has no first day.
+    return from !== undefined && from <= day && day <= to;
   };
 }
 
