@@ -13,7 +13,7 @@ export interface GardenDraft {
   season: DaySpan;
   feeding?: { days?: string[]; away?: DaySpan[] };
   calendar?: { group?: string; file?: string };
-  stock?: { batches?: BatchDraft[] };
+  stock?: { acid?: string; batches?: BatchDraft[] };
   unlogged?: "given" | "not-given";
   beds: BedDraft[];
   feeds?: { name: string; for?: string[] }[];

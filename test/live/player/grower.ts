@@ -2,7 +2,7 @@
 import { copyFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
-import type { Day } from "../../../src/dates.js";
+import { addDays, type Day, later } from "../../../src/dates.js";
 import type { Plan } from "../../../src/season/season-plan.js";
 import { cli, type CliResult, examplePath, scratchFolder } from "../../support/run-cli.js";
 import type { GardenDraft } from "./gardens.js";
@@ -99,5 +99,22 @@ export function isPlan(answer: Plan | CliResult): answer is Plan {
 }
 
 export function truthOf(grower: Grower, today: Day, plan = grower.plan): Truth {
-  return truthOn(grower.garden, grower.told, today, gapsOf(plan, grower.garden));
+  const gapOf = gapsOf(plan, grower.garden);
+  return truthOn(grower.garden, grower.told, today, gapOf, (id, day) => canPour(grower, id, day));
+}
+
+/** What the file says of a batch that was told: begun late, given up, broken, or bottled on its own day. */
+function canPour({ garden, batches }: Grower, id: string, day: Day): boolean {
+  const told = batches.get(id);
+  const listed = (garden.stock?.batches ?? []).find(
+    (batch) => batch.id === id || batch.planned === id || batch.planned === told?.number,
+  );
+  if (listed === undefined) return true;
+  const { shells_out, made, thrown_away, missed } = listed;
+  if (missed !== undefined) return false;
+  if (thrown_away !== undefined && (made === undefined || thrown_away < day)) return false;
+  if (made !== undefined) return made <= day;
+  const makingDays = garden.stock?.acid === "vinegar" ? 9 : 4;
+  const soonest = addDays(shells_out ?? day, makingDays);
+  return later(told?.readyOn ?? soonest, soonest) <= day;
 }

@@ -118,12 +118,16 @@ export function feedingsTold(told: readonly ToldRound[]): ToldFeeding[] {
   );
 }
 
-/** @param gapOf the shortest gap between two feedings of a line, days */
+/**
+ * @param gapOf the shortest gap between two feedings of a line, days
+ * @param canPour whether a bottle can have been poured from on a day
+ */
 export function truthOn(
   garden: GardenDraft,
   told: readonly ToldRound[],
   today: Day,
   gapOf: (planting: string, route: string) => number,
+  canPour: (batch: string, day: Day) => boolean,
 ): Truth {
   const lines = new Map<string, ToldFeeding[]>();
   for (const feeding of feedingsTold(told)) {
@@ -137,7 +141,9 @@ export function truthOn(
   const spoken = new Set(claims.map(({ feeding }) => feeding));
   const past = [...lines.values()].flat().filter(({ day }) => day <= today);
   const unspoken = past.filter((feeding) => !spoken.has(feeding));
-  const isPrevented = (feeding: ToldFeeding): boolean => preventedBy(garden, feeding);
+  const isPrevented = (feeding: ToldFeeding): boolean =>
+    preventedBy(garden, feeding) ||
+    !feeding.pours.some(({ batch }) => batch !== undefined && canPour(batch, feeding.day));
   const silent = unspoken.filter((feeding) => !isPrevented(feeding));
   return {
     fed: [
