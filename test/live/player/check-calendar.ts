@@ -85,9 +85,10 @@ export function unlikePlan(calendar: string, plan: Plan, today: Day): string[] {
       if (text === undefined) return [`planned, and not in the calendar: ${key}`];
       return (
         cans
-          // So little that no one can measure it is told in other words.
-          .filter(({ stockText, stockMl }) => stockMl >= 1.25 && !text.includes(stockText))
-          .map(({ stockText }) => `${key} does not say ${stockText}`)
+          // What is too thin to measure is told by the jug that it comes from.
+          .map(({ jug, stockText }) => jug?.stockText ?? stockText)
+          .filter((stockText) => !text.includes(stockText))
+          .map((stockText) => `${key} does not say ${stockText}`)
       );
     }),
     ...[...texts.keys()]

@@ -10,9 +10,7 @@ export async function unlikeEachOther(grower: Grower, plan: Plan, today: Day): P
   const check = await runOn(grower, today, now, "check");
   const cans = plan.rounds.flatMap(({ beds }) =>
     beds.flatMap(({ mixes }) =>
-      mixes.flatMap(({ fills }) =>
-        fills.filter(({ stockMl }) => stockMl >= 1.25).map(({ stockText }) => stockText),
-      ),
+      mixes.flatMap(({ fills }) => fills.map(({ jug, stockText }) => jug?.stockText ?? stockText)),
     ),
   );
   const next = plannedIn(plan).find(({ day, isGiven }) => day >= today && !isGiven);

@@ -107,7 +107,10 @@ export function truthOf(grower: Grower, today: Day, plan = grower.plan): Truth {
 function canPour({ garden, batches }: Grower, id: string, day: Day): boolean {
   const told = batches.get(id);
   const listed = (garden.stock?.batches ?? []).find(
-    (batch) => batch.id === id || batch.planned === id || batch.planned === told?.number,
+    (batch) =>
+      batch.id === id ||
+      batch.planned === id ||
+      (told !== undefined && batch.planned === told.number),
   );
   if (listed === undefined) return true;
   const { shells_out, made, thrown_away, missed } = listed;
