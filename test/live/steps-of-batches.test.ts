@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { addDays, day } from "../../src/dates.js";
@@ -242,6 +243,24 @@ describe("log --undo", () => {
     const { code, stderr } = await log(path, "2027-06-20", "--undo", "--batch", "B1");
     expect(code).toBe(2);
     expect(stderr).toContain("there is no batch B1: did you mean B0?");
+  });
+
+  test.each([
+    { steps: ["shells-out", "acid-in"], isPublished: false },
+    { steps: ["shells-out", "acid-in", "made"], isPublished: true },
+  ])("with --batch knows a batch by its number: %j", async ({ steps, isPublished }) => {
+    const path = aFile({ ...fridge, calendar: { file: "weir.ics" } });
+    const { id, days } = await planned(path);
+    const out = join(dirname(path), "weir.ics");
+    if (isPublished) await cli(["calendar", path, "--out", out], { today: "2027-03-01" });
+    for (const [i, step] of steps.entries())
+      await logged(path, days[i] ?? "", "--batch", id, "--step", step);
+    const last = days[steps.length - 1] ?? "";
+    for (const step of [...steps].reverse()) {
+      const stdout = await logged(path, last, "--undo", "--batch", "1");
+      expect(stdout).toMatch(new RegExp(`${id} +${step} `));
+    }
+    expect(batchesIn(path)).toEqual([]);
   });
 
   test("shows it with --dry-run and writes nothing", async () => {
