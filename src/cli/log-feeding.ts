@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import type { LogEntry, NewLogEntry } from "../garden/index.js";
 import {
   batchNamed,
-  bottleEdits,
+  bottling,
   daysAround,
   entriesOfDay,
   fedDays,
@@ -13,6 +13,8 @@ import {
 } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import { timesOfMaking } from "../stock/index.js";
+import { loadTables } from "../tables.js";
 import { given } from "../values.js";
 import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
 import { spaced } from "./log-options.js";
@@ -134,18 +136,12 @@ async function withBottles(
   plans: readonly Plan[],
   shell: Shell,
 ): Promise<LogWish> {
-  const { written, on, options } = job;
+  const { garden, written, on, options } = job;
   const named = (wish.entries ?? []).map((entry) => ({
     ...entry,
     ...given({ batch: options.batch ?? entry.batch }),
   }));
   if (named.length === 0) return wish;
-  const remarks =
-    options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined)
-      ? [
-          `no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch`,
-        ]
-      : [];
   const names = [...new Set(named.flatMap(({ batch }) => batch ?? []))];
   const known = names.length === 0 ? [] : await batchesOfDay(job, plans, shell);
   const batches = new Map(names.map((name) => [name, batchNamed(name, written, known)]));
@@ -153,6 +149,28 @@ async function withBottles(
     const { listed, known: planned } = batches.get(entry.batch ?? "") ?? {};
     return { ...entry, ...given({ batch: listed?.id ?? planned?.id ?? entry.batch }) };
   });
-  const bottles = [...batches.values()].flatMap((batch) => bottleEdits(batch, on));
-  return { edits: [{ kind: "add-to-log", entries }, ...bottles], entries, remarks };
+  const bottled = [...batches.values()].map((batch) => {
+    const acid = batch.listed?.acid ?? garden.stock.acid;
+    const { reactionDays } = timesOfMaking({ acid }, loadTables().making);
+    return { batch, ...bottling(batch, on, reactionDays) };
+  });
+  const isBottleLacking =
+    options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined);
+  const remarks = [
+    ...(isBottleLacking
+      ? [
+          `no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch`,
+        ]
+      : []),
+    ...bottled.flatMap(({ batch: { listed, known }, notBefore }) => {
+      const id = listed?.id ?? known?.id ?? "";
+      return notBefore === undefined
+        ? []
+        : [
+            `batch ${id} cannot be bottled before ${notBefore}, so it is not written down as made on ${on}: log that on its day, with --batch ${id} --step made`,
+          ];
+    }),
+  ];
+  const edits = [{ kind: "add-to-log" as const, entries }, ...bottled.flatMap((one) => one.edits)];
+  return { edits, entries, remarks };
 }

@@ -1,5 +1,5 @@
 export { batchNamed, isCalled, type KnownBatch, knownBatches } from "./batch-names.js";
-export { bottleEdits, stepEdits, undoEdit } from "./batch-steps.js";
+export { bottling, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {
   asScheduled,

@@ -194,6 +194,28 @@ describe("a feeding poured from", () => {
     ]);
   });
 
+  test("a batch before it can be bottled leaves its bottling open, and says so", async () => {
+    const begun = { id: "B1", acid_in: "2027-06-10", volume: "1 L" };
+    const path = aFile({ stock: { keep: "fridge", batches: [begun] } });
+    const argv = ["--planting", "toms", "--on", "2027-06-11", "--stock", "30 mL", "--batch", "B1"];
+    const { code, stderr } = await log(path, "2027-06-20", ...argv);
+    expect(code).toBe(0);
+    expect(stderr).toContain("batch B1 cannot be bottled before 2027-06-12");
+    expect(batchesIn(path)).toEqual([begun]);
+  });
+
+  test("a batch of the plan before its acid can be done does not list it", async () => {
+    const path = aFile();
+    const { id, days } = await planned(path);
+    const [, acid = "", made = ""] = days;
+    const argv = ["--planting", "toms", "--on", acid, "--stock", "30 mL", "--batch", id];
+    const { code, stderr } = await log(path, made, ...argv);
+    expect(code).toBe(0);
+    expect(stderr).toContain(`batch ${id} cannot be bottled before ${made}`);
+    expect(written(path).log).toMatchObject([{ on: acid, batch: id }]);
+    expect(batchesIn(path)).toEqual([]);
+  });
+
   test("a batch found nowhere is written, with a warning", async () => {
     const path = aFile();
     const argv = ["--planting", "toms", "--stock", "30 mL", "--batch", "B9"];
