@@ -7,6 +7,7 @@ import {
   daysAround,
   entriesOfDay,
   fedDays,
+  feedsOfDay,
   heldAlready,
   roundOf,
   type WhatOf,
@@ -29,10 +30,26 @@ export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<Log
     return { ok: true, value: freshOf(job, [{ on, ...of, ...given({ missed, stock, feed }) }]) };
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
+  const feeds = isAll(of) && options.batch === undefined ? feedsAlone(plans.value, on) : [];
+  if (feeds.length > 0) {
+    const entries = feeds.map((name) => ({ on, ...given({ missed }), feed: name }));
+    return { ok: true, value: freshOf(job, entries) };
+  }
   if (missed) return { ok: true, value: freshOf(job, missedEntries(job, plans.value, of)) };
   const entries = givenEntries(job, plans.value, of, stock);
   const wish = freshOf(job, entries, plans.value);
   return { ok: true, value: await withBottles(job, wish, plans.value, shell) };
+}
+
+function isAll({ planting, bed }: WhatOf): boolean {
+  return planting === undefined && bed === undefined;
+}
+
+/** Other feeds of a day on which no calcium is planned. */
+function feedsAlone(plans: readonly Plan[], on: Day): readonly string[] {
+  const plan = plans.find(({ rounds }) => rounds.some(({ day }) => day === on));
+  const isFed = plan === undefined || fedDays(plan, {}).some(({ day }) => day === on);
+  return isFed ? [] : feedsOfDay(plan, on);
 }
 
 /** A feeding that was due, on the day it was due. */
@@ -41,8 +58,9 @@ function missedEntries(
   plans: readonly Plan[],
   of: WhatOf,
 ): readonly NewLogEntry[] {
-  const plan = plans.find((one) => roundOf(one, on, of) !== undefined);
-  const day = plan && roundOf(plan, on, of);
+  const roundIn = (one: Plan): Day | undefined => roundOf(one, on, of, false);
+  const plan = plans.find((one) => roundIn(one) !== undefined);
+  const day = plan && roundIn(plan);
   if (plan === undefined || day === undefined) throw noRound(plans, on, of);
   const whole: NewLogEntry = { on: day, ...of, missed: true };
   const due = fedDays(plan, of)
@@ -66,7 +84,7 @@ function givenEntries(
   stock: string | undefined,
 ): readonly NewLogEntry[] {
   const entriesIn = (plan: Plan): NewLogEntry[] => {
-    const day = roundOf(plan, on, of);
+    const day = roundOf(plan, on, of, !isAll(of));
     if (day === undefined) return [];
     // Only a calendar that is kept tells later which day was meant.
     const isOfRound = day !== on && garden.calendarFile !== undefined;
@@ -78,14 +96,17 @@ function givenEntries(
   const isBottled = ({ batch }: NewLogEntry): boolean => batch !== undefined;
   const found = planned.find((entries) => entries.every(isBottled)) ?? planned[0];
   if (found !== undefined) return found;
-  const isNamed = of.planting !== undefined || of.bed !== undefined;
-  if (!isNamed && !plans.some((plan) => roundOf(plan, on, of) === on)) throw noRound(plans, on, of);
+  const isPlanned = plans.some((plan) => fedDays(plan, of).some(({ day }) => day === on));
+  if (isAll(of) && !isPlanned) throw noRound(plans, on, of);
   return [{ on, ...of, ...given({ stock }) }];
 }
 
 function noRound(plans: readonly Plan[], on: Day, of: WhatOf): Error {
   const near = plans.map((plan) => daysAround(plan, on, of)).find((days) => days.length > 0) ?? [];
-  const nearest = near.length > 0 ? `; the nearest are on ${near.join(" and ")}` : "";
+  const days = near.map(({ day, feeds }) =>
+    feeds.length === 0 ? day : `${day} (${feeds.join(", ")})`,
+  );
+  const nearest = days.length > 0 ? `; the nearest are on ${days.join(" and ")}` : "";
   const what = of.planting ?? of.bed;
   return wrongUsage(
     what === undefined

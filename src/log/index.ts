@@ -21,4 +21,4 @@ export {
   unknownBatches,
 } from "./records.js";
 export { heldAlready } from "./repeats.js";
-export { daysAround, fedDays, roundOf, type WhatOf } from "./rounds-near.js";
+export { daysAround, fedDays, feedsOfDay, roundOf, type WhatOf } from "./rounds-near.js";
