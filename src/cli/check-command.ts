@@ -15,7 +15,7 @@ export async function checkCommand(
   const loaded = await loadGarden(file, shell, options);
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   const { garden, plan } = loaded.value;
-  const advice = gardenAdvice(garden, plan, loadTables().catalogue);
+  const advice = gardenAdvice(garden, plan, loadTables());
   const { warnings, assumptions } = plan;
   const inWords = (_: unknown, style: TextStyle): string =>
     page([
