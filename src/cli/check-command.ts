@@ -16,7 +16,7 @@ export async function checkCommand(
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   tellIfBehind(file, loaded.value, shell);
   const { garden, plan } = loaded.value;
-  const advice = gardenAdvice(garden, plan, loadTables().catalogue);
+  const advice = gardenAdvice(garden, plan, loadTables());
   const { warnings, assumptions } = plan;
   const inWords = (_: unknown, style: TextStyle): string =>
     page([

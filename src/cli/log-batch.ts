@@ -31,19 +31,31 @@ export async function stepWish(
 }
 
 /** Entries of the last day that the log speaks of, from its end on; or the last day of a batch. */
-export function undoWish({ written, options }: LogJob): LogWish {
-  const batches = written.stock?.batches ?? [];
-  if (options.batch !== undefined) {
-    const { listed } = batchNamed(options.batch, written, []);
-    if (listed === undefined)
-      throw noBatch(
-        options.batch,
-        batches.map(({ id }) => id),
-      );
-    const { edit, step } = undoEdit(listed);
-    const day = step === undefined ? [] : [stepWordOf(step), listed[step] ?? ""];
-    return { edits: [edit], taken: [[listed.id, ...day]] };
+export async function undoWish(job: LogJob, shell: Shell): Promise<Result<LogWish>> {
+  const { batch } = job.options;
+  return batch === undefined
+    ? { ok: true, value: undoneFeedings(job) }
+    : undoneStep(job, batch, shell);
+}
+
+async function undoneStep(job: LogJob, name: string, shell: Shell): Promise<Result<LogWish>> {
+  const { written } = job;
+  const plans = await plansOfDay(job, shell);
+  if (!plans.ok) return plans;
+  const { listed } = batchNamed(name, written, await batchesOfDay(job, plans.value, shell));
+  if (listed === undefined) {
+    const batches = written.stock?.batches ?? [];
+    throw noBatch(
+      name,
+      batches.map(({ id }) => id),
+    );
   }
+  const { edit, step } = undoEdit(listed);
+  const day = step === undefined ? [] : [stepWordOf(step), listed[step] ?? ""];
+  return { ok: true, value: { edits: [edit], taken: [[listed.id, ...day]] } };
+}
+
+function undoneFeedings({ written }: LogJob): LogWish {
   const log = written.log ?? [];
   const last = log.at(-1)?.on;
   const count = log.length - 1 - log.findLastIndex(({ on }) => on !== last);

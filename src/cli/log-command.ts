@@ -66,7 +66,7 @@ async function writeLog(file: string, options: LogOptions, shell: Shell): Promis
 
 async function wishOf(job: LogJob, shell: Shell): Promise<Result<LogWish>> {
   const { undo, step, batch } = job.options;
-  if (undo) return { ok: true, value: undoWish(job) };
+  if (undo) return undoWish(job, shell);
   return step !== undefined && batch !== undefined
     ? stepWish(job, batch, step, shell)
     : feedingWish(job, shell);

@@ -3,16 +3,19 @@ import type { Day } from "../dates.js";
 import type { LogEntry, NewLogEntry } from "../garden/index.js";
 import {
   batchNamed,
-  bottleEdits,
+  bottling,
   daysAround,
   entriesOfDay,
   fedDays,
+  feedsOfDay,
   heldAlready,
   roundOf,
   type WhatOf,
 } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import { timesOfMaking } from "../stock/index.js";
+import { loadTables } from "../tables.js";
 import { given } from "../values.js";
 import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
 import { spaced } from "./log-options.js";
@@ -27,10 +30,26 @@ export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<Log
     return { ok: true, value: freshOf(job, [{ on, ...of, ...given({ missed, stock, feed }) }]) };
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
+  const feeds = isAll(of) && options.batch === undefined ? feedsAlone(plans.value, on) : [];
+  if (feeds.length > 0) {
+    const entries = feeds.map((name) => ({ on, ...given({ missed }), feed: name }));
+    return { ok: true, value: freshOf(job, entries) };
+  }
   if (missed) return { ok: true, value: freshOf(job, missedEntries(job, plans.value, of)) };
   const entries = givenEntries(job, plans.value, of, stock);
   const wish = freshOf(job, entries, plans.value);
   return { ok: true, value: await withBottles(job, wish, plans.value, shell) };
+}
+
+function isAll({ planting, bed }: WhatOf): boolean {
+  return planting === undefined && bed === undefined;
+}
+
+/** Other feeds of a day on which no calcium is planned. */
+function feedsAlone(plans: readonly Plan[], on: Day): readonly string[] {
+  const plan = plans.find(({ rounds }) => rounds.some(({ day }) => day === on));
+  const isFed = plan === undefined || fedDays(plan, {}).some(({ day }) => day === on);
+  return isFed ? [] : feedsOfDay(plan, on);
 }
 
 /** A feeding that was due, on the day it was due. */
@@ -39,8 +58,9 @@ function missedEntries(
   plans: readonly Plan[],
   of: WhatOf,
 ): readonly NewLogEntry[] {
-  const plan = plans.find((one) => roundOf(one, on, of) !== undefined);
-  const day = plan && roundOf(plan, on, of);
+  const roundIn = (one: Plan): Day | undefined => roundOf(one, on, of, false);
+  const plan = plans.find((one) => roundIn(one) !== undefined);
+  const day = plan && roundIn(plan);
   if (plan === undefined || day === undefined) throw noRound(plans, on, of);
   const whole: NewLogEntry = { on: day, ...of, missed: true };
   const due = fedDays(plan, of)
@@ -64,7 +84,7 @@ function givenEntries(
   stock: string | undefined,
 ): readonly NewLogEntry[] {
   const entriesIn = (plan: Plan): NewLogEntry[] => {
-    const day = roundOf(plan, on, of);
+    const day = roundOf(plan, on, of, !isAll(of));
     if (day === undefined) return [];
     // Only a calendar that is kept tells later which day was meant.
     const isOfRound = day !== on && garden.calendarFile !== undefined;
@@ -76,14 +96,17 @@ function givenEntries(
   const isBottled = ({ batch }: NewLogEntry): boolean => batch !== undefined;
   const found = planned.find((entries) => entries.every(isBottled)) ?? planned[0];
   if (found !== undefined) return found;
-  const isNamed = of.planting !== undefined || of.bed !== undefined;
-  if (!isNamed && !plans.some((plan) => roundOf(plan, on, of) === on)) throw noRound(plans, on, of);
+  const isPlanned = plans.some((plan) => fedDays(plan, of).some(({ day }) => day === on));
+  if (isAll(of) && !isPlanned) throw noRound(plans, on, of);
   return [{ on, ...of, ...given({ stock }) }];
 }
 
 function noRound(plans: readonly Plan[], on: Day, of: WhatOf): Error {
   const near = plans.map((plan) => daysAround(plan, on, of)).find((days) => days.length > 0) ?? [];
-  const nearest = near.length > 0 ? `; the nearest are on ${near.join(" and ")}` : "";
+  const days = near.map(({ day, feeds }) =>
+    feeds.length === 0 ? day : `${day} (${feeds.join(", ")})`,
+  );
+  const nearest = days.length > 0 ? `; the nearest are on ${days.join(" and ")}` : "";
   const what = of.planting ?? of.bed;
   return wrongUsage(
     what === undefined
@@ -134,18 +157,12 @@ async function withBottles(
   plans: readonly Plan[],
   shell: Shell,
 ): Promise<LogWish> {
-  const { written, on, options } = job;
+  const { garden, written, on, options } = job;
   const named = (wish.entries ?? []).map((entry) => ({
     ...entry,
     ...given({ batch: options.batch ?? entry.batch }),
   }));
   if (named.length === 0) return wish;
-  const remarks =
-    options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined)
-      ? [
-          `no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch`,
-        ]
-      : [];
   const names = [...new Set(named.flatMap(({ batch }) => batch ?? []))];
   const known = names.length === 0 ? [] : await batchesOfDay(job, plans, shell);
   const batches = new Map(names.map((name) => [name, batchNamed(name, written, known)]));
@@ -153,6 +170,28 @@ async function withBottles(
     const { listed, known: planned } = batches.get(entry.batch ?? "") ?? {};
     return { ...entry, ...given({ batch: listed?.id ?? planned?.id ?? entry.batch }) };
   });
-  const bottles = [...batches.values()].flatMap((batch) => bottleEdits(batch, on));
-  return { edits: [{ kind: "add-to-log", entries }, ...bottles], entries, remarks };
+  const bottled = [...batches.values()].map((batch) => {
+    const acid = batch.listed?.acid ?? garden.stock.acid;
+    const { reactionDays } = timesOfMaking({ acid }, loadTables().making);
+    return { batch, ...bottling(batch, on, reactionDays) };
+  });
+  const isBottleLacking =
+    options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined);
+  const remarks = [
+    ...(isBottleLacking
+      ? [
+          `no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch`,
+        ]
+      : []),
+    ...bottled.flatMap(({ batch: { listed, known }, notBefore }) => {
+      const id = listed?.id ?? known?.id ?? "";
+      return notBefore === undefined
+        ? []
+        : [
+            `batch ${id} cannot be bottled before ${notBefore}, so it is not written down as made on ${on}: log that on its day, with --batch ${id} --step made`,
+          ];
+    }),
+  ];
+  const edits = [{ kind: "add-to-log" as const, entries }, ...bottled.flatMap((one) => one.edits)];
+  return { edits, entries, remarks };
 }

@@ -15,6 +15,7 @@ import {
   stockInRow,
   tooLittleStock,
 } from "../words/index.js";
+import { loadTables } from "../tables.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
 import { listed, page, table, tabled, type TextStyle } from "./terminal-text.js";
@@ -43,7 +44,7 @@ export function planText(plan: Plan, style: TextStyle): string {
       style,
     ),
     listed("Warnings", plan.warnings.map(withMend), style),
-    listed("Advice", [wasteAdvice(plan) ?? []].flat(), style),
+    listed("Advice", [wasteAdvice(plan, loadTables()) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
     notFed.length === 0
       ? ""

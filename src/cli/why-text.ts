@@ -116,7 +116,7 @@ function arithmetic(reason: FeedingReason, amounts: Amounts): string[] {
       : `${liters(feeding.waterL)} of water, ${liters(mix.waterL)} with ${others} other planting${others === 1 ? "" : "s"} in the same cans`;
   if (mix.given)
     return [
-      `given, as the log holds it: ${ml(mix.stockMl)} of stock`,
+      `${mix.asPublished ? "taken as given, as published" : "given, as the log holds it"}: ${ml(mix.stockMl)} of stock`,
       water,
       `${ml(mix.stockMl)} / ${liters(mix.waterL)} = ${rate}`,
     ];

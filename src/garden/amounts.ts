@@ -44,6 +44,12 @@ export function totalStockText(ml: number, amounts: Amounts): string {
   return ml < 1000 ? `${decimal(ml, 0)} mL` : `${decimal(ml / 1000, 2)} L`;
 }
 
+/** A total that is enough: never less than it, other than by the dust of binary fractions. */
+export function enoughStockText(ml: number, amounts: Amounts): string {
+  const up = (value: number): number => Math.ceil(value - 1e-6);
+  return amounts === "us" ? usKitchenText(ml, up) : totalStockText(up(ml / 10) * 10, amounts);
+}
+
 /** What stock, and the water that it is stirred into, are reckoned in where a rate is told. */
 export interface RateMeasures {
   readonly stock: "mL" | "tsp";

@@ -1,6 +1,7 @@
 export {
   calciumIn,
   counted,
+  enoughStockText,
   litersPerImperialGallon,
   pouredText,
   rateIn,

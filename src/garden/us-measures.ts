@@ -51,13 +51,13 @@ const kitchenSteps = [
 ];
 
 /** Of a recipe, a batch, a season: `2 tsp`, `1 cup + 1 tbsp`, `9 1/2 cups`, `2 1/2 qt`, `1 1/4 gal`. */
-export function usKitchenText(ml: number): string {
+export function usKitchenText(ml: number, rounded = Math.round): string {
   if (ml === 0) return "0 tsp";
   const teaspoons = ml / mlPerTeaspoon;
   const step = kitchenSteps.find(({ below }) => teaspoons < below);
   if (step !== undefined)
-    return usSpoonsText(Math.max(step.by, Math.round(teaspoons / step.by) * step.by));
-  const cups = Math.round((4 * ml) / mlPerCup) / 4;
+    return usSpoonsText(Math.max(step.by, rounded(teaspoons / step.by) * step.by));
+  const cups = rounded((4 * ml) / mlPerCup) / 4;
   const quarterGallons = Math.floor((4 * cups) / cupsPerGallon);
   const over = cups - (quarterGallons * cupsPerGallon) / 4;
   if (cups < cupsPerGallon)

@@ -1,5 +1,5 @@
 /** The edits that write a step of a batch into the garden file. */
-import type { Day } from "../dates.js";
+import { addDays, day as dayOf, type Day } from "../dates.js";
 import {
   batchStepKeys,
   type BatchStepKey,
@@ -58,15 +58,31 @@ export function stepEdits(
   };
 }
 
-/** The edits that make a bottle of a batch from which stock was poured; none where it is one. */
-export function bottleEdits({ listed, known }: NamedBatch, pouredOn: Day): GardenEdit[] {
+/** The edits that make a bottle of a batch, or the day before which it cannot be one. */
+export interface Bottling {
+  readonly edits: readonly GardenEdit[];
+  readonly notBefore?: Day;
+}
+
+/**
+ * What makes a bottle of a batch from which stock was poured; no edits where it is one.
+ *
+ * @param reactionDays from its acid going in to straining, at the least
+ */
+export function bottling(
+  { listed, known }: NamedBatch,
+  pouredOn: Day,
+  reactionDays: number,
+): Bottling {
+  if ((listed?.made ?? listed?.missed ?? listed?.thrown_away) !== undefined) return { edits: [] };
+  const acidIn = listed?.acid_in === undefined ? known?.acidIn : dayOf(listed.acid_in);
+  const notBefore = acidIn && addDays(acidIn, reactionDays);
+  if (notBefore !== undefined && pouredOn < notBefore) return { edits: [], notBefore };
   const made = known === undefined || known.made > pouredOn ? pouredOn : known.made;
-  if (listed !== undefined) {
-    const isSettled = listed.made ?? listed.missed ?? listed.thrown_away;
-    return isSettled === undefined ? [setIn(listed.id, "made", made)] : [];
-  }
-  if (known === undefined) return [];
-  return [{ kind: "list-batch", batch: { id: known.id, made, volume: volumeText(known) } }];
+  if (listed !== undefined) return { edits: [setIn(listed.id, "made", made)] };
+  if (known === undefined) return { edits: [] };
+  const batch: NewBatch = { id: known.id, made, volume: volumeText(known) };
+  return { edits: [{ kind: "list-batch", batch }] };
 }
 
 /** Takes the last day of a listed batch back, and the batch with its only one. */

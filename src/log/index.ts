@@ -1,5 +1,5 @@
 export { batchNamed, isCalled, type KnownBatch, knownBatches } from "./batch-names.js";
-export { bottleEdits, stepEdits, undoEdit } from "./batch-steps.js";
+export { bottling, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {
   asScheduled,
@@ -21,4 +21,4 @@ export {
   unknownBatches,
 } from "./records.js";
 export { heldAlready } from "./repeats.js";
-export { daysAround, fedDays, roundOf, type WhatOf } from "./rounds-near.js";
+export { daysAround, fedDays, feedsOfDay, roundOf, type WhatOf } from "./rounds-near.js";

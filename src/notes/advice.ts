@@ -11,6 +11,7 @@ import {
   volumeText,
 } from "../garden/index.js";
 import { mixesOf, type Plan } from "../season/index.js";
+import type { StockTables } from "../stock/index.js";
 import { wasteAdvice } from "./waste-advice.js";
 
 export interface Advice {
@@ -26,15 +27,19 @@ const unevenRatio = 2;
 /** Fruit and heads suffer from a dry spell as long as this: common practice, no source. */
 const longAwayDays = 7;
 
-export function gardenAdvice(garden: Garden, plan: Plan, catalogue: CropCatalogue): Advice[] {
+export function gardenAdvice(
+  garden: Garden,
+  plan: Plan,
+  tables: Pick<StockTables, "making"> & { readonly catalogue: CropCatalogue },
+): Advice[] {
   return [
-    ...needNoFeed(plan, catalogue),
+    ...needNoFeed(plan, tables.catalogue),
     ...askStrainer(plan),
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
     ...evenWaterFirst(plan),
-    ...wastedStock(plan),
+    ...wastedStock(plan, tables),
     ...unnamedGarden(garden),
   ];
 }
@@ -155,8 +160,8 @@ function evenWaterFirst(plan: Plan): Advice[] {
   ];
 }
 
-function wastedStock(plan: Plan): Advice[] {
-  const message = wasteAdvice(plan);
+function wastedStock(plan: Plan, tables: Pick<StockTables, "making">): Advice[] {
+  const message = wasteAdvice(plan, tables);
   return message === undefined ? [] : [{ code: "stock-thrown-away", plantings: [], message }];
 }
 

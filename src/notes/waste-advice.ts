@@ -1,13 +1,16 @@
 /** What would spare stock that is made and thrown away. */
 import { daysBetween } from "../dates.js";
-import { counted, totalStockText } from "../garden/index.js";
+import { counted, enoughStockText, totalStockText } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
-import type { AccountLine, PlannedBatch } from "../stock/index.js";
+import type { AccountLine, PlannedBatch, StockTables } from "../stock/index.js";
 
 type Wasted = PlannedBatch & Pick<AccountLine, "givenMl" | "thrownAwayMl">;
 
 /** One advice for all batches of which more than half is thrown away; none where none is. */
-export function wasteAdvice({ stock, garden }: Plan): string | undefined {
+export function wasteAdvice(
+  { stock, garden }: Plan,
+  { making }: Pick<StockTables, "making">,
+): string | undefined {
   if (stock === undefined) return undefined;
   const { batches, account } = stock.making;
   const wasted = batches.flatMap((batch): Wasted[] => {
@@ -21,13 +24,21 @@ export function wasteAdvice({ stock, garden }: Plan): string | undefined {
   const text = (ml: number): string => totalStockText(ml, garden.amounts);
   const sum = (of: (batch: Wasted) => number): string =>
     text(wasted.reduce((total, batch) => total + of(batch), 0));
+  const vesselMl = smallestVesselMl(
+    wasted.map(({ givenMl }) => givenMl),
+    making,
+  );
   const [first] = last.serves;
   const days = daysBetween(last.readyOn, last.useBy);
   const ways = [
     ...(stock.keep === "shelf"
       ? [`in the fridge (\`keep: fridge\`) a bottle lasts longer than ${counted(days, "day")}`]
       : []),
-    `a smaller vessel that makes ${sum(({ givenMl }) => givenMl)} is enough`,
+    ...(wasted.some(({ volumeMl }) => volumeMl > vesselMl)
+      ? [
+          `a smaller vessel that makes ${enoughStockText(vesselMl, garden.amounts)} a batch is enough`,
+        ]
+      : []),
     ...(first === undefined
       ? []
       : [
@@ -36,4 +47,12 @@ export function wasteAdvice({ stock, garden }: Plan): string | undefined {
   ];
   const of = wasted.length === 1 ? last.id : counted(wasted.length, "batch", "batches");
   return `of ${sum(({ volumeMl }) => volumeMl)} made as ${of}, ${sum(({ thrownAwayMl }) => thrownAwayMl)} is thrown away: ${ways.join("; ")}`;
+}
+
+/** What the largest of them needs, as it can be made. */
+function smallestVesselMl(
+  neededMl: readonly number[],
+  { smallest_batch: smallest, batch_step: step }: StockTables["making"],
+): number {
+  return Math.ceil(Math.max(smallest.ml, ...neededMl) / step.ml) * step.ml;
 }

@@ -4,6 +4,7 @@ import {
   counted,
   litersPerImperialGallon,
   stockText,
+  enoughStockText,
   totalStockText,
   volumeText,
 } from "../../src/garden/amounts.js";
@@ -130,4 +131,13 @@ test.each([
 test("things are counted, one alone in the singular", () => {
   expect([0, 1, 2].map((n) => counted(n, "can"))).toEqual(["0 cans", "1 can", "2 cans"]);
   expect(counted(2, "batch", "batches")).toBe("2 batches");
+});
+
+test("a total that is enough is never told as less, nor as a step too much", () => {
+  expect(enoughStockText(270, "us")).toBe("1 cup + 3 tbsp");
+  expect(totalStockText(270, "us")).toBe("1 cup + 2 tbsp");
+  expect(enoughStockText(48 * mlPerTeaspoon, "us")).toBe("1 cup");
+  expect(enoughStockText(1010, "us")).toBe("4 1/2 cups");
+  expect(enoughStockText(1231, "metric")).toBe("1.24 L");
+  expect(enoughStockText(250, "metric")).toBe("250 mL");
 });

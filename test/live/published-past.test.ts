@@ -247,3 +247,16 @@ test("a garden that is published nowhere plans as ever", async () => {
   expect(plan.rounds[0]?.day).toBe("2027-05-12");
   expect(plan.rounds.some(({ given }) => given)).toBe(false);
 });
+
+test("why tells what was logged from what is taken as given", async () => {
+  const garden = keptGarden(gatePlot);
+  await garden.publish("2027-03-01");
+  const log = "log:\n  - { on: 2027-07-03, planting: cukes, stock: 12 mL }\n";
+  writeFileSync(garden.file, garden.text() + log);
+  const why = async (on: string): Promise<string> =>
+    (await garden.run("2027-07-05", "why", "cukes", on)).stdout;
+  expect(await why("2027-07-03")).toContain("given, as the log holds it: 12 mL of stock");
+  const silent = await why("2027-06-19");
+  expect(silent).toMatch(/taken as given, as published: [\d.]+ mL of stock/);
+  expect(silent).not.toContain("log holds");
+});

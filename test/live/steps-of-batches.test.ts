@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { addDays, day } from "../../src/dates.js";
@@ -193,6 +194,28 @@ describe("a feeding poured from", () => {
     ]);
   });
 
+  test("a batch before it can be bottled leaves its bottling open, and says so", async () => {
+    const begun = { id: "B1", acid_in: "2027-06-10", volume: "1 L" };
+    const path = aFile({ stock: { keep: "fridge", batches: [begun] } });
+    const argv = ["--planting", "toms", "--on", "2027-06-11", "--stock", "30 mL", "--batch", "B1"];
+    const { code, stderr } = await log(path, "2027-06-20", ...argv);
+    expect(code).toBe(0);
+    expect(stderr).toContain("batch B1 cannot be bottled before 2027-06-12");
+    expect(batchesIn(path)).toEqual([begun]);
+  });
+
+  test("a batch of the plan before its acid can be done does not list it", async () => {
+    const path = aFile();
+    const { id, days } = await planned(path);
+    const [, acid = "", made = ""] = days;
+    const argv = ["--planting", "toms", "--on", acid, "--stock", "30 mL", "--batch", id];
+    const { code, stderr } = await log(path, made, ...argv);
+    expect(code).toBe(0);
+    expect(stderr).toContain(`batch ${id} cannot be bottled before ${made}`);
+    expect(written(path).log).toMatchObject([{ on: acid, batch: id }]);
+    expect(batchesIn(path)).toEqual([]);
+  });
+
   test("a batch found nowhere is written, with a warning", async () => {
     const path = aFile();
     const argv = ["--planting", "toms", "--stock", "30 mL", "--batch", "B9"];
@@ -242,6 +265,24 @@ describe("log --undo", () => {
     const { code, stderr } = await log(path, "2027-06-20", "--undo", "--batch", "B1");
     expect(code).toBe(2);
     expect(stderr).toContain("there is no batch B1: did you mean B0?");
+  });
+
+  test.each([
+    { steps: ["shells-out", "acid-in"], isPublished: false },
+    { steps: ["shells-out", "acid-in", "made"], isPublished: true },
+  ])("with --batch knows a batch by its number: %j", async ({ steps, isPublished }) => {
+    const path = aFile({ ...fridge, calendar: { file: "weir.ics" } });
+    const { id, days } = await planned(path);
+    const out = join(dirname(path), "weir.ics");
+    if (isPublished) await cli(["calendar", path, "--out", out], { today: "2027-03-01" });
+    for (const [i, step] of steps.entries())
+      await logged(path, days[i] ?? "", "--batch", id, "--step", step);
+    const last = days[steps.length - 1] ?? "";
+    for (const step of [...steps].reverse()) {
+      const stdout = await logged(path, last, "--undo", "--batch", "1");
+      expect(stdout).toMatch(new RegExp(`${id} +${step} `));
+    }
+    expect(batchesIn(path)).toEqual([]);
   });
 
   test("shows it with --dry-run and writes nothing", async () => {

@@ -210,3 +210,53 @@ describe("the same feeding twice", () => {
     expect(stderr).toContain("for a second feeding of that day give --again");
   });
 });
+
+describe("a bare log on a day of another feed alone", () => {
+  // One day before the first round of calcium.
+  async function withSeaweed(): Promise<{ path: string; calcium: string; seaweed: string }> {
+    const [calcium = ""] = await roundsOf(aFile(inHand));
+    const from = addDays(calendarDay(calcium), -1);
+    const feeds = [{ name: "seaweed", every: "60 days", rate: "5 mL per L", from }];
+    return { path: aFile({ ...inHand, feeds }), calcium, seaweed: from };
+  }
+
+  test("is of that feed, and not of the calcium of the day after", async () => {
+    const { path, calcium, seaweed } = await withSeaweed();
+    await logged(path, seaweed);
+    expect(written(path).log).toEqual([{ on: seaweed, feed: "seaweed" }]);
+    const { stderr } = await log(path, seaweed);
+    expect(stderr).toContain(`the log holds the round of ${seaweed} already`);
+    await logged(path, seaweed, "--planting", "toms");
+    expect(written(path).log?.[1]).toMatchObject({ on: seaweed, planting: "toms" });
+    expect(calcium > seaweed).toBe(true);
+  });
+
+  test("with --missed says that it was missed", async () => {
+    const { path, seaweed } = await withSeaweed();
+    await logged(path, seaweed, "--missed");
+    expect(written(path).log).toEqual([{ on: seaweed, missed: true, feed: "seaweed" }]);
+  });
+
+  test.each([[], ["--missed"]])(
+    "a day before it stands for nothing to come: %j",
+    async (...argv) => {
+      const { path, calcium, seaweed } = await withSeaweed();
+      const { code, stderr } = await log(path, addDays(calendarDay(seaweed), -1), ...argv);
+      expect(code).toBe(2);
+      expect(stderr).toContain(`; the nearest are on ${seaweed} (seaweed) and ${calcium}`);
+    },
+  );
+});
+
+test.each([["--planting", "toms"], ["--bed", "south"], []])(
+  "nothing is missed before its day: %j",
+  async (...argv) => {
+    const path = aFile(inHand);
+    const [round = ""] = await roundsOf(path);
+    const before = addDays(calendarDay(round), -1);
+    const { code, stderr } = await log(path, round, "--missed", "--on", before, ...argv);
+    expect(code).toBe(2);
+    expect(stderr).toContain(`is planned on ${before}; the nearest are on ${round}`);
+    expect((await log(path, before, "--missed", "--on", round, ...argv)).code).toBe(1);
+  },
+);

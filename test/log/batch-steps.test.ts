@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Batch } from "../../src/compiled/garden-file.js";
 import { day } from "../../src/dates.js";
-import { bottleEdits, type StepDone, stepEdits, undoEdit } from "../../src/log/batch-steps.js";
+import { bottling, type StepDone, stepEdits, undoEdit } from "../../src/log/batch-steps.js";
 
 const known = {
   id: "batch-2027-06-12",
@@ -68,21 +68,32 @@ test("a step that is written is written no more, unless its day is named", () =>
 
 describe("pouring", () => {
   test("from a batch of the plan lists its bottle, made by then", () => {
-    const made = (on: string): unknown => bottleEdits({ known }, day(on));
+    const made = (on: string): unknown => bottling({ known }, day(on), 1).edits;
     expect(made("2027-06-20")).toMatchObject([{ batch: { made: "2027-06-12" } }]);
     expect(made("2027-06-11")).toMatchObject([{ batch: { made: "2027-06-11" } }]);
   });
 
+  test("before the acid can be done makes no bottle", () => {
+    const on = day("2027-06-11");
+    const tooSoon = { edits: [], notBefore: "2027-06-12" };
+    expect(bottling({ known }, on, 2)).toEqual(tooSoon);
+    expect(bottling({ listed: listed({ acid_in: "2027-06-10" }) }, on, 2)).toEqual(tooSoon);
+    const early = listed({ acid_in: "2027-06-09" });
+    expect(bottling({ listed: early, known }, on, 2).edits).toMatchObject([{ value: on }]);
+  });
+
   test("from one under way is its bottling, and from a bottle is no news", () => {
     const begun = listed({ acid_in: "2027-06-10" });
-    expect(bottleEdits({ listed: begun, known }, day("2027-06-20"))).toEqual([
+    expect(bottling({ listed: begun, known }, day("2027-06-20"), 2).edits).toEqual([
       { kind: "set-in-batch", id: "B1", key: "made", value: "2027-06-12" },
     ]);
-    expect(bottleEdits({ listed: listed({ made: "2027-06-12" }) }, day("2027-06-20"))).toEqual([]);
-    expect(bottleEdits({ listed: listed({ missed: "2027-06-12" }) }, day("2027-06-20"))).toEqual(
-      [],
-    );
-    expect(bottleEdits({}, day("2027-06-20"))).toEqual([]);
+    expect(
+      bottling({ listed: listed({ made: "2027-06-12" }) }, day("2027-06-20"), 2).edits,
+    ).toEqual([]);
+    expect(
+      bottling({ listed: listed({ missed: "2027-06-12" }) }, day("2027-06-20"), 2).edits,
+    ).toEqual([]);
+    expect(bottling({}, day("2027-06-20"), 2).edits).toEqual([]);
   });
 });
 

@@ -6,7 +6,7 @@ import { aGarden, type GardenDiffers, gardenText, planFile, planted } from "../s
 function adviceFor(differs: GardenDiffers = {}): Advice[] {
   const plan = planFile(gardenText(differs));
   if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join("\n"));
-  return gardenAdvice(aGarden(differs), plan.value, loadTables().catalogue);
+  return gardenAdvice(aGarden(differs), plan.value, loadTables());
 }
 
 const codes = (differs: GardenDiffers): string[] => adviceFor(differs).map(({ code }) => code);
