@@ -22,7 +22,7 @@ const away = (from: string, to: string): GardenDiffers => ({ feeding: { away: [{
 
 test("nothing published and nothing listed: nothing stands", () => {
   const nothing = { taken: [], underWay: [], toBegin: [], guessed: [] };
-  expect(standingBatches(aGarden(), undefined, way, day("2027-06-01"))).toEqual(nothing);
+  expect(standingBatches(aGarden(), undefined, way, day("2027-06-01"))).toMatchObject(nothing);
 });
 
 describe("a published batch of which the garden file is silent", () => {
@@ -127,7 +127,7 @@ describe("a listed batch that is bottled", () => {
   test.each(["2027-05-22", "2027-06-05", "2027-06-19"])(
     "on %s stands for the published one, and that is a guess",
     (made) => {
-      expect(standing("2027-06-19", bottled(made))).toEqual({
+      expect(standing("2027-06-19", bottled(made))).toMatchObject({
         taken: [],
         underWay: [],
         toBegin: [],
@@ -203,4 +203,28 @@ test("several under way come in the order of their bottling", () => {
   const later: Day = day("2027-06-08");
   const two = [aPublishedBatch(later, { number: 2, shellsOut: day("2027-06-01") }), june];
   expect(standing("2027-06-04", {}, two).underWay.map(({ number }) => number)).toEqual([1, 2]);
+});
+
+describe("a bottle", () => {
+  test("can be poured from on the days on which it was there, as far as is known", () => {
+    const { canPour } = standing("2027-06-30", {
+      stock: {
+        batches: [
+          {
+            id: "own",
+            planned: june.id,
+            made: "2027-06-20",
+            thrown_away: "2027-06-25",
+            volume: "1 L",
+          },
+          { id: "never", missed: "2027-06-10", volume: "1 L" },
+        ],
+      },
+    });
+    const days = ["2027-06-19", "2027-06-20", "2027-06-25", "2027-06-26"].map((one) => day(one));
+    for (const id of ["own", june.id])
+      expect(days.map((one) => canPour(id, one))).toEqual([false, true, true, false]);
+    expect(days.some((one) => canPour("never", one))).toBe(false);
+    expect(canPour("a bottle that nobody told of", day("2027-06-19"))).toBe(true);
+  });
 });
