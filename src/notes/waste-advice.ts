@@ -6,6 +6,9 @@ import type { AccountLine, PlannedBatch, StockTables } from "../stock/index.js";
 
 type Wasted = PlannedBatch & Pick<AccountLine, "givenMl" | "thrownAwayMl">;
 
+/** A vessel that is hardly smaller spares nothing worth a change: our choice. */
+const worthIt = 1.25;
+
 /** One advice for all batches of which more than half is thrown away; none where none is. */
 export function wasteAdvice(
   { stock, garden }: Plan,
@@ -34,7 +37,7 @@ export function wasteAdvice(
     ...(stock.keep === "shelf"
       ? [`in the fridge (\`keep: fridge\`) a bottle lasts longer than ${counted(days, "day")}`]
       : []),
-    ...(wasted.some(({ volumeMl }) => volumeMl > vesselMl)
+    ...(wasted.some(({ volumeMl }) => volumeMl >= vesselMl * worthIt)
       ? [
           `a smaller vessel that makes ${enoughStockText(vesselMl, garden.amounts)} a batch is enough`,
         ]

@@ -28,10 +28,12 @@ describe("a smaller vessel", () => {
     expect(advice).toContain("a smaller vessel that makes 400 mL a batch is enough");
   });
 
-  test("makes no less than can be made, and is smaller", () => {
-    expect(adviceOf(260, [85, 116])).toContain("a smaller vessel that makes 250 mL a batch");
-    expect(adviceOf(250, [85, 116])).not.toContain("vessel");
-    expect(adviceOf(250, [85, 116])).toContain("is thrown away");
+  test("makes no less than can be made, and is so much smaller that it is worth it", () => {
+    expect(adviceOf(400, [85, 116])).toContain("a smaller vessel that makes 250 mL a batch");
+    for (const volumeMl of [250, 260]) {
+      expect(adviceOf(volumeMl, [85, 116])).not.toContain("vessel");
+      expect(adviceOf(volumeMl, [85, 116])).toContain("is thrown away");
+    }
   });
 
   test("makes what is needed in US measures too", () => {
