@@ -26,6 +26,7 @@ import {
   futureRecords,
   type GivenFeeding,
   keepsLog,
+  notToday,
   type Past,
   passedWithout,
   pastOf,
@@ -147,7 +148,8 @@ function feedingDays(
   const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
   const past = pastOf(garden, courses, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const ahead = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
+  const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
+  const ahead = notToday(apart, past.notGiven, today);
   const settled = settledToday(ahead, past.todays, today);
   const problem = { allowedDays: allowed, courses: settled.after.map(({ course }) => course) };
   const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));

@@ -11,7 +11,7 @@ export {
 export { firstPublished, passedWithout } from "./passed-windows.js";
 export { type NotGiven, type Past, pastOf } from "./past.js";
 export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
-export { settledToday } from "./settled-today.js";
+export { notToday, settledToday } from "./settled-today.js";
 export {
   dayBefore,
   dayOfFile,

@@ -36,3 +36,24 @@ export function settledToday(
     ),
   };
 }
+
+/** Who writes down this morning that a round is missed does not mean this evening. */
+export function notToday(
+  courses: readonly FeedingCourse[],
+  notGiven: Past["notGiven"],
+  today: Day,
+): FeedingCourse[] {
+  const isMissed = ({ planting, route }: FeedingCourse): boolean =>
+    notGiven.some(
+      (one) =>
+        one.why === "log" &&
+        one.day === today &&
+        one.planting === planting.id &&
+        one.route === route,
+    );
+  return courses.map((one) => {
+    const { course } = one;
+    if (!isMissed(one)) return one;
+    return { ...one, course: { ...course, avoidDays: [...(course.avoidDays ?? []), today] } };
+  });
+}

@@ -98,6 +98,16 @@ test("a round of which all was missed is not given, and the entry says so on its
   expect(await garden.publish("2027-07-06")).toBe(after);
 });
 
+test("a round that is missed today is not for this evening", async () => {
+  const garden = keptGarden(gatePlot);
+  await garden.publish("2027-03-01");
+  writeFileSync(garden.file, `${garden.text()}log:\n  - { on: 2027-07-03, missed: true }\n`);
+  expect((await garden.days("2027-07-03", "cukes")).ahead[0]).toBe("2027-07-04");
+  const told = await garden.publish("2027-07-03");
+  expect(eventOf(told, "feeding//2027-07-03")).toBe("");
+  expect(await garden.publish("2027-07-03")).toBe(told);
+});
+
 test("a feeding of another day stands for the published one, on its entry", async () => {
   const garden = keptGarden(gatePlot);
   const before = await garden.publish("2027-03-01");
