@@ -15,6 +15,8 @@ export interface StateWishes {
   readonly calendarOut?: string;
   /** Text of the calendar that was served last, for a garden file that names none; empty for the first. */
   readonly served?: string;
+  /** The file that holds it, where it is one that was published. */
+  readonly servedFile?: string;
 }
 
 export interface PublishedState {
@@ -38,15 +40,14 @@ export function ownCalendar(gardenPath: string, { calendarFile }: Garden): strin
 export async function publishedState(
   gardenPath: string,
   garden: Garden,
-  { keep, calendarOut, served }: StateWishes,
+  { keep, calendarOut, served, servedFile }: StateWishes,
   shell: Shell,
 ): Promise<Result<PublishedState | undefined>> {
   const path = keep ?? ownCalendar(gardenPath, garden) ?? calendarOut;
   if (path === undefined)
-    return {
-      ok: true,
-      value: served === undefined ? undefined : lastServed(served, garden, shell),
-    };
+    return served === undefined
+      ? { ok: true, value: undefined }
+      : lastServed(served, servedFile, garden, shell);
   if (keep === undefined && (!(await exists(path)) || (await isDevice(path))))
     return { ok: true, value: { published: nothingPublished, isDaysOnly: false } };
   const bytes = await readBytes(path, shell);
@@ -61,15 +62,25 @@ export async function publishedState(
   return { ok: true, value: { ...stateIn(earlier.value.calendar), earlier: earlier.value } };
 }
 
-/** Another garden under the same name, or a damaged state: never a reason to serve nothing. */
-function lastServed(text: string, garden: Garden, shell: Shell): PublishedState {
+/**
+ * Another garden under the same name, or a damaged state of the server's own, is never a reason to
+ * serve nothing; a file that was published is never written over without its history.
+ */
+function lastServed(
+  text: string,
+  file: string | undefined,
+  garden: Garden,
+  shell: Shell,
+): Result<PublishedState> {
   const nothing = { published: nothingPublished, isDaysOnly: false };
-  if (text === "") return nothing;
-  const earlier = earlierCalendar("", Buffer.from(text), garden.id);
-  if (earlier.ok) return { ...stateIn(earlier.value.calendar), earlier: earlier.value };
+  if (text === "") return { ok: true, value: nothing };
+  const earlier = earlierCalendar(file ?? "", Buffer.from(text), garden.id);
+  if (earlier.ok)
+    return { ok: true, value: { ...stateIn(earlier.value.calendar), earlier: earlier.value } };
+  if (file !== undefined) return earlier;
   const why = earlier.problems.map(({ message }) => message).join("; ");
   shell.stderr(`the calendar begins anew: ${why}\n`);
-  return nothing;
+  return { ok: true, value: nothing };
 }
 
 function stateIn(calendar: EarlierCalendar): Omit<PublishedState, "earlier"> {

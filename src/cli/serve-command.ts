@@ -99,7 +99,7 @@ function sourceOf(shell: Shell, extraRounds: number | undefined): GardenSource {
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
-  { nowMs, previous }: AsOf,
+  { nowMs, previous, previousFile }: AsOf,
   extraRounds: number | undefined,
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
@@ -112,7 +112,7 @@ async function loadPlan(
     };
     const loaded = await loadGarden(file, at, {
       ...{ isForWriting: true, served: previous ?? "" },
-      ...given({ extraRounds }),
+      ...given({ extraRounds, servedFile: previousFile }),
     });
     if (!loaded.ok) return loaded;
     const { garden, plan, earlier } = loaded.value;

@@ -43,6 +43,8 @@ export interface AsOf {
   readonly nowMs: number;
   /** The calendar served or published before, for a garden that names none of its own. */
   readonly previous?: string;
+  /** The file that holds it, where it is published: one that is damaged or another garden's is refused. */
+  readonly previousFile?: string;
 }
 
 export interface PlannedGarden {

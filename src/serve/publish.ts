@@ -2,7 +2,6 @@ import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { type Waiting, withLocks } from "../lock.js";
 import type { Problem, Result } from "../problem.js";
-import { given } from "../values.js";
 import { writeWhole } from "../write-whole.js";
 import { gardenNames, type NamedFile } from "./garden-names.js";
 import type { GardenSource } from "./garden-source.js";
@@ -95,7 +94,10 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     const [calendarName, pageName] = [`${name}.ics`, `${name}.html`];
     const previous = await textOf(join(dir, calendarName));
     before.set(calendarName, previous);
-    const loaded = await source.load(file, { nowMs, ...given({ previous }) });
+    const loaded = await source.load(file, {
+      nowMs,
+      ...(previous === undefined ? {} : { previous, previousFile: join(dir, calendarName) }),
+    });
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
       const { plan, calendar, ownCalendar } = loaded;

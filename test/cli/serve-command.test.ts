@@ -106,23 +106,26 @@ describe("publish", () => {
     expect(rounds.map(({ day }) => day)).not.toEqual(before);
   });
 
-  test("over the calendar of another garden, or a damaged one, begins anew and says so", async () => {
+  test("over the calendar of another garden, or a damaged one, is refused, and it stays", async () => {
     const folder = join(scratchFolder(), "public");
     const file = join(scratchFolder(), "plot.yaml");
     const out = join(folder, "plot.ics");
     copyFileSync(examplePath("orchard-corner"), file);
     copyFileSync(examplePath("orchard-rules"), join(dirname(file), "orchard-rules.yaml"));
     expect(await cli(["publish", folder, file])).toMatchObject({ code: 0 });
+    const whole = readFileSync(out, "utf8");
     copyFileSync(examplePath("back-garden"), file);
     const other = await cli(["publish", folder, file]);
-    expect(other.code).toBe(0);
-    expect(other.stderr).toContain("plot: the calendar begins anew: ");
-    const whole = readFileSync(out, "utf8");
-    expect(feedingDaysIn(whole).length).toBeGreaterThan(0);
-    writeFileSync(out, whole.slice(0, whole.length / 2));
+    expect(other.code).toBe(1);
+    expect(other.stderr).toContain(`${out}:1:1: this calendar belongs to the garden`);
+    expect(readFileSync(out, "utf8")).toBe(whole);
+    copyFileSync(examplePath("orchard-corner"), file);
+    const half = whole.slice(0, whole.length / 2);
+    writeFileSync(out, half);
     const damaged = await cli(["publish", folder, file]);
-    expect(damaged.stderr).toContain("plot: the calendar begins anew: ");
-    expect(feedingDaysIn(readFileSync(out, "utf8"))).toEqual(feedingDaysIn(whole));
+    expect(damaged.code).toBe(1);
+    expect(damaged.stderr).toContain("damaged");
+    expect(readFileSync(out, "utf8")).toBe(half);
   });
 
   test("an index is written only when it is asked for", async () => {
