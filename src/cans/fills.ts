@@ -1,8 +1,8 @@
 /** Water and rate -> fillings of the can, with stock that a person can measure. */
-import { litersPerUsGallon, mlPerCup, stockText, volumeText } from "../garden/index.js";
+import { litersPerUsGallon, mlPerCup } from "../garden/index.js";
 import type { CanFill } from "../season/index.js";
 import { ledgerSum } from "../stock/index.js";
-import { type CanRequest, type CansOfWater, jugFills } from "./jug.js";
+import { type CanRequest, type CansOfWater, carried, jugFills } from "./jug.js";
 import { isNear, leastStockMl, measureStepsMl, roundingTolerance, toStep } from "./measuring.js";
 
 /** How far its water may be: a can is filled by eye. */
@@ -31,19 +31,9 @@ export function canFills(request: CanRequest): CanFill[] {
     .flatMap((stepsMl) => [plainest, ...others].flatMap((cans) => waysToMeasure(cans, stepsMl)))
     .find(({ full, fullMl, partMl }) => isNear(full * fullMl + partMl, exactMl));
   if (best === undefined) return jugFills(request, plainest);
-  const { full, partL, fullMl, partMl } = best;
-  const fill = (count: number, isFull: boolean, liters: number, stockMl: number): CanFill => ({
-    count,
-    full: isFull,
-    waterL: liters,
-    stockMl,
-    waterText: volumeText(liters, amounts),
-    stockText: stockText(stockMl, amounts),
-  });
-  return [
-    ...(full > 0 ? [fill(full, true, canL, fullMl)] : []),
-    ...(partL > 0 ? [fill(1, false, partL, partMl)] : []),
-  ];
+  return carried(best, canL, amounts, (_, isFull) => ({
+    stockMl: isFull ? best.fullMl : best.partMl,
+  }));
 
   /** None where a can would be too thin. */
   function waysToMeasure({ full, partL }: CansOfWater, stepsMl: readonly number[]): Measured[] {

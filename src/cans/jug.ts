@@ -50,16 +50,10 @@ export function jugFills(
   const fullShareL = isEnough ? Math.min(shareL[amounts], canL) : canL;
   const sharesL = (fullShareL / canL) * carriedL;
   const jugL = isEnough ? sharesL : readableL((leastMl * carriedL) / exactMl, amounts);
-  const fill = (count: number, isFull: boolean, liters: number): CanFill => {
+  return carried({ full, partL }, canL, amounts, (liters) => {
     const takeL = (fullShareL / canL) * liters;
-    const stockMl = withoutDust((jugMl * takeL) / jugL);
     return {
-      count,
-      full: isFull,
-      waterL: liters,
-      stockMl,
-      waterText: volumeText(liters, amounts),
-      stockText: stockText(stockMl, amounts),
+      stockMl: withoutDust((jugMl * takeL) / jugL),
       jug: {
         stockMl: jugMl,
         waterL: jugL,
@@ -68,6 +62,31 @@ export function jugFills(
         waterText: jugText(jugL, amounts),
         takeText: jugText(takeL, amounts),
       },
+    };
+  });
+}
+
+/**
+ * The full cans, then the one in part.
+ *
+ * @param stockIn what a can of so much water gets
+ */
+export function carried(
+  { full, partL }: CansOfWater,
+  canL: number,
+  amounts: Amounts,
+  stockIn: (waterL: number, isFull: boolean) => Pick<CanFill, "stockMl" | "jug">,
+): CanFill[] {
+  const fill = (count: number, isFull: boolean, waterL: number): CanFill => {
+    const { stockMl, ...more } = stockIn(waterL, isFull);
+    return {
+      count,
+      full: isFull,
+      waterL,
+      stockMl,
+      waterText: volumeText(waterL, amounts),
+      stockText: stockText(stockMl, amounts),
+      ...more,
     };
   };
   return [

@@ -34,8 +34,8 @@ export interface LoadOptions
   readonly asOf?: Day;
   /** What the plan becomes is published: a calendar that is damaged or another garden's is refused. */
   readonly isForWriting?: boolean;
-  /** Read already. */
-  readonly state?: PublishedState | undefined;
+  /** Plan as if nobody kept a calendar of the garden. */
+  readonly isUnpublished?: true;
 }
 
 /** Throws CommandError (exit code 3) only for what cannot be read at all. */
@@ -114,7 +114,7 @@ async function stateFor(
   options: LoadOptions,
   shell: Shell,
 ): Promise<Result<PublishedState | undefined>> {
-  if ("state" in options) return { ok: true, value: options.state };
+  if (options.isUnpublished === true) return { ok: true, value: undefined };
   const state = await publishedState(path, garden, options, shell);
   if (state.ok || options.isForWriting === true) return state;
   const problems = state.problems.map(forReader);

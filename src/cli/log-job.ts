@@ -34,7 +34,7 @@ export interface LogWish {
 }
 
 /** Where nothing was published, the file alone tells what the grower went by. */
-const unpublished = { state: undefined };
+const unpublished = { isUnpublished: true } as const;
 
 /**
  * The plans that may have told the grower of a day: first the one that the kept calendar speaks of;

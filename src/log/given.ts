@@ -40,7 +40,7 @@ export interface LoggedFeeding extends ScheduledFeeding {
   readonly logged: GivenStock;
 }
 
-function isOpen({ course }: FeedingCourse, day: Day): boolean {
+export function isOpen({ course }: FeedingCourse, day: Day): boolean {
   return course.first.earliest <= day && day <= course.coverTo;
 }
 

@@ -11,7 +11,7 @@ import type { FedLine } from "../season/index.js";
 import type { Taken } from "../stock/index.js";
 import { given, grouped } from "../values.js";
 import { claimedDays } from "./claims.js";
-import type { GivenFeeding } from "./given.js";
+import { type GivenFeeding, isOpen } from "./given.js";
 import { dayBefore } from "./records.js";
 import {
   type CanPour,
@@ -288,8 +288,6 @@ function plantingsOf(
     const ids = new Set(courses.filter(isMeant).map(({ planting }) => planting.id));
     return there.filter((p) => ids.has(p.id));
   };
-  const isOpen = ({ course }: FeedingCourse): boolean =>
-    course.first.earliest <= entry.on && entry.on <= course.coverTo;
-  const choices = [fed(isOpen), fed(() => true), there];
+  const choices = [fed((course) => isOpen(course, entry.on)), fed(() => true), there];
   return choices.find((plantings) => plantings.length > 0) ?? [];
 }

@@ -1,6 +1,6 @@
 /** Feedings published for today: they stay, whatever the garden file says since this morning. */
-import { type Day } from "../dates.js";
-import { fedOn, type FeedingCourse, type Schedule } from "../days/index.js";
+import type { Day } from "../dates.js";
+import { fedOn, type FeedingCourse, type Schedule, together } from "../days/index.js";
 import { byText } from "../values.js";
 import { resumed } from "./given.js";
 import type { Past } from "./past.js";
@@ -26,10 +26,7 @@ export function settledToday(
     .sort((a, b) => byText(a.course.id, b.course.id))
     .map(({ course }) => fedOn(course, today));
   return {
-    schedule: {
-      feedings: schedules.flatMap(({ feedings }) => feedings),
-      unmet: schedules.flatMap(({ unmet }) => unmet),
-    },
+    schedule: together(schedules),
     after: resumed(
       courses,
       fed.map(({ planting, route }) => ({ planting: planting.id, route, day: today })),
