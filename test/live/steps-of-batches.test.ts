@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
@@ -8,6 +7,7 @@ import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText } from "../support/a-garden.js";
 import { cli, scratchFile } from "../support/run-cli.js";
 import { growing } from "./a-live-garden.js";
+import { fileText, log, logged } from "./logging.js";
 
 interface Written {
   readonly log?: Record<string, string>[];
@@ -19,26 +19,8 @@ const fridge = { stock: { keep: "fridge" } };
 function aFile(differs: object = fridge): string {
   return scratchFile("garden.yaml", `${gardenText({ ...growing({}), ...differs })}# the end\n`);
 }
-const fileText = (path: string): string => readFileSync(path, "utf8");
 const written = (path: string): Written => parse(fileText(path)) as Written;
 const batchesIn = (path: string): Record<string, string>[] => written(path).stock?.batches ?? [];
-
-async function log(
-  path: string,
-  today: string,
-  ...argv: string[]
-): Promise<{ code: number; stdout: string; stderr: string }> {
-  const before = fileText(path);
-  const result = await cli(["log", path, ...argv], { today });
-  expect(fileText(path)).toContain("# the end");
-  if (result.code !== 0) expect(fileText(path)).toBe(before);
-  return result;
-}
-async function logged(path: string, today: string, ...argv: string[]): Promise<string> {
-  const { code, stdout, stderr } = await log(path, today, ...argv);
-  expect({ code, stderr }).toEqual({ code: 0, stderr: `${path}: written\n` });
-  return stdout;
-}
 
 /** The first batch that the plan makes, and its days. */
 async function planned(path: string): Promise<{ id: string; days: string[]; volumeMl: number }> {

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { addDays, day as calendarDay } from "../../src/dates.js";
@@ -6,6 +5,7 @@ import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText } from "../support/a-garden.js";
 import { cli, scratchFile } from "../support/run-cli.js";
 import { aheadDays, fedOf, givenDays, growing } from "./a-live-garden.js";
+import { fileText, log, logged } from "./logging.js";
 
 const volume = "1 L";
 const inHand = { stock: { keep: "fridge", batches: [{ id: "B1", made: "2027-05-10", volume }] } };
@@ -75,27 +75,8 @@ interface Written {
   readonly log?: object[];
   readonly stock?: { readonly batches?: object[] };
 }
-const fileText = (path: string): string => readFileSync(path, "utf8");
 const written = (path: string): Written => parse(fileText(path)) as Written;
 
-interface Log {
-  readonly code: number;
-  readonly stdout: string;
-  readonly stderr: string;
-}
-async function log(path: string, today: string, ...argv: string[]): Promise<Log> {
-  const before = fileText(path);
-  const result = await cli(["log", path, ...argv], { today });
-  // Whatever is written, comments stay.
-  expect(fileText(path)).toContain("# the end");
-  if (result.code !== 0) expect(fileText(path)).toBe(before);
-  return result;
-}
-async function logged(path: string, today: string, ...argv: string[]): Promise<string> {
-  const { code, stdout, stderr } = await log(path, today, ...argv);
-  expect({ code, stderr }).toEqual({ code: 0, stderr: `${path}: written\n` });
-  return stdout;
-}
 async function roundsOf(path: string, today = "2027-05-15"): Promise<string[]> {
   const { stdout } = await cli(["plan", path, "--json"], { today });
   const { rounds } = JSON.parse(stdout) as Plan;
