@@ -3,6 +3,7 @@
  * through their `index.ts`; types count as much as code.
  */
 const floors = [
+  ["climate"],
   ["crops"],
   ["garden"],
   ["stages", "published"],

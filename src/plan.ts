@@ -9,6 +9,7 @@ import {
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
+import type { PlaceWeather } from "./climate/index.js";
 import { type Day, within } from "./dates.js";
 import {
   allowedDays,
@@ -72,6 +73,8 @@ export interface PlanOptions {
    * costs nothing. Without it nobody keeps a calendar of the garden, and the season is planned afresh.
    */
   readonly published?: Published;
+  /** The climate of the garden's place and its weather; without it stages stay on the calendar. */
+  readonly place?: PlaceWeather;
   /** Rounds above the fewest that may be spent on keeping published days; as the garden has it unless given. */
   readonly extraRounds?: number;
 }

@@ -18,12 +18,15 @@ type SnakeCase<Text extends string> = Text extends `${infer First}${infer Rest}`
 /** A row of `crops.yaml`: the crop with the key of its life course. */
 export interface CropRow extends Omit<
   InFile<Crop>,
-  "also" | "course" | "packet_days_from" | "lengths"
+  "also" | "course" | "packet_days_from" | "lengths" | "warmth"
 > {
   readonly also?: Crop["also"];
   readonly course: string;
   readonly packet_days_from?: Crop["packetDaysFrom"];
 }
+
+/** A row of `life-courses.yaml`. */
+export type LifeCourseRow = InFile<LifeCourse>;
 
 export interface StageLengthRow extends InFile<StageLengths> {
   readonly crop: string;
@@ -33,9 +36,14 @@ export interface StageLengthRow extends InFile<StageLengths> {
 export function cropCatalogue(data: {
   readonly crops: readonly CropRow[];
   readonly stageLengths: readonly StageLengthRow[];
-  readonly lifeCourses: readonly LifeCourse[];
+  readonly lifeCourses: readonly LifeCourseRow[];
 }): CropCatalogue {
-  const courses = new Map(data.lifeCourses.map((row) => [row.key, row]));
+  const courses = new Map(
+    data.lifeCourses.map(({ picked_repeatedly, ...row }): [string, LifeCourse] => [
+      row.key,
+      { ...row, pickedRepeatedly: picked_repeatedly },
+    ]),
+  );
   const crops = data.crops.map((row): Crop => {
     const course = courses.get(row.course);
     const lengths = data.stageLengths.filter((lengthRow) => lengthRow.crop === row.key);
@@ -64,6 +72,8 @@ function cropOf(row: CropRow, course: LifeCourse, lengths: readonly StageLengths
     transplantAgeDays: row.transplant_age_days,
     ...given({ usualBloomNorth: row.usual_bloom_north }),
     lengths,
+    tender: row.tender,
+    ...given({ usualHabit: row.usual_habit }),
     waterLPerPlant: row.water_l_per_plant,
     sprayLPerPlant: row.spray_l_per_plant,
     ...given({ disorder: row.disorder }),
@@ -76,6 +86,7 @@ function cropOf(row: CropRow, course: LifeCourse, lengths: readonly StageLengths
 
 function lengthsOf(row: StageLengthRow): StageLengths {
   return {
+    id: row.id,
     initialDays: row.initial_days,
     developmentDays: row.development_days,
     midDays: row.mid_days,

@@ -1,4 +1,5 @@
-/** Shapes of the crop catalogue: `crops.yaml`, `stage-lengths.yaml`, `life-courses.yaml`. */
+/** Shapes of the crop catalogue: `crops.yaml`, `stage-lengths.yaml`, `life-courses.yaml`, `warmth.yaml`. */
+import type { Thresholds } from "../climate/index.js";
 
 /** Growers' words for where a planting is in its life, in the order they can come. */
 export const stageNames = [
@@ -38,6 +39,12 @@ export interface Crop {
   readonly usualBloomNorth?: string;
   /** Published or usual lengths, in the order of preference. At least one. */
   readonly lengths: readonly StageLengths[];
+  /** How its stages follow warmth; absent where no sums are known. */
+  readonly warmth?: CropWarmth;
+  /** The first frost ends it. */
+  readonly tender: boolean;
+  /** Where it is grown in either way, the usual one. */
+  readonly usualHabit?: Habit;
   /** Default water in one feeding, L per plant. */
   readonly waterLPerPlant: number;
   /** Default spray liquid in one foliar feeding, L per plant. */
@@ -51,8 +58,54 @@ export interface Crop {
   readonly sourceStatus: "read" | "weak source" | "from memory";
 }
 
+export const habits = ["bush", "cordon"] as const;
+export type Habit = (typeof habits)[number];
+
+/** How the stages of a crop follow warmth: a row of `warmth.yaml`. */
+export interface CropWarmth extends Thresholds {
+  /** Followed without being asked for. */
+  readonly auto: boolean;
+  /** Why it is, or is not, in words for the grower. */
+  readonly reason: string;
+  /** Sums that fix the first day of a stage, in the order of the life. */
+  readonly sums: readonly StageSum[];
+  /** Degree days of the growth periods of rows of stage lengths, the usual one first. */
+  readonly rows: readonly RowSums[];
+  /** For a crop that never flowers before another one planted on the same day: the other's key. */
+  readonly flowersAfter?: string;
+}
+
+/** A published sum: the degree days from one event of the life to the first day of a stage. */
+export interface StageSum {
+  readonly stage: StageName;
+  /** From where it counts: a stage stands for that stage's first day. */
+  readonly from: "sowing" | "transplanting" | "new-year" | StageName;
+  readonly degreeDays: number;
+  readonly least: number;
+  readonly most: number;
+  /** The stage begins no earlier than the day reaches this length, in hours. */
+  readonly dayLengthH?: number;
+  readonly source: string;
+}
+
+/** Degree days of the four growth periods, where and when the row was measured. */
+export interface RowSums {
+  /** Id of a row of stage lengths. */
+  readonly row: string;
+  readonly initial: number;
+  readonly development: number;
+  readonly mid: number;
+  readonly late: number;
+  /** Of the whole life, over all rows of the crop that can be compared. */
+  readonly leastTotal: number;
+  readonly mostTotal: number;
+  readonly source: string;
+}
+
 /** Days in the four growth periods of FAO Irrigation and Drainage Paper 56, Table 11. */
 export interface StageLengths {
+  /** Names the row within its crop: `mediterranean-apr-may`. */
+  readonly id: string;
   readonly initialDays: number;
   readonly developmentDays: number;
   readonly midDays: number;
@@ -69,6 +122,8 @@ export interface StageLengths {
 export interface LifeCourse {
   readonly key: string;
   readonly description: string;
+  /** Picked again and again: the harvest goes on for as long as the plants stand. */
+  readonly pickedRepeatedly: boolean;
   readonly stages: readonly CourseStage[];
   readonly source: string;
 }

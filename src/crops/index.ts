@@ -2,7 +2,12 @@ export { type CropCatalogue, cropCatalogue, cropSuggestion, findCrop } from "./c
 export {
   type CourseStage,
   type Crop,
+  type CropWarmth,
+  type Habit,
+  habits,
+  type RowSums,
   type StageLengths,
   type StageName,
   stageNames,
+  type StageSum,
 } from "./crop.js";

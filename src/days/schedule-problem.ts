@@ -65,6 +65,11 @@ export interface Course {
   readonly lastFed?: Day;
   /** Gap bounds by time, sorted by `from`, without holes, at least one. */
   readonly phases: readonly GapPhase[];
+  /**
+   * How many feedings it owes at most from here on: with that many it is done, wherever `coverTo` lies.
+   * No limit where absent.
+   */
+  readonly feedings?: number;
   /** The last day to be covered. No feeding lies after it. */
   readonly coverTo: Day;
   /** Days this course may not be fed on, such as those too near another feed. */

@@ -2,6 +2,8 @@
  * The garden as the program sees it: every quantity in one unit, every default filled in, every
  * name resolved. Made only by `validateGarden`; see `schemas/garden.schema.json` for the file.
  */
+import type { MonthlyMeans } from "../climate/index.js";
+import type { Habit } from "../crops/index.js";
 import type { Day, DaySpan, Weekday } from "../dates.js";
 import type { FilePath } from "../problem.js";
 
@@ -30,7 +32,16 @@ export interface Garden {
   readonly timezone: string;
   readonly season: DaySpan;
   readonly hemisphere: "north" | "south";
-  readonly location?: { readonly latitudeDeg: number; readonly elevationM?: number };
+  readonly location?: Location;
+  /** The grower's own means; or stages stay on the calendar. */
+  readonly climate?: GrowersClimate | "off";
+  readonly weather?: WeatherFiles;
+  /** Days of the year between which frost is not to be expected; overrides the estimate. */
+  readonly frost?: FrostDays;
+  /** Whether stages follow warmth, unless a planting says otherwise. */
+  readonly warmth: WarmthWish;
+  /** Temperature at which young plants are raised; the usual one where absent. */
+  readonly raisedAtC?: number;
   readonly amounts: Amounts;
   readonly canL: number;
   readonly sprayerL: number;
@@ -52,6 +63,46 @@ export interface Garden {
   readonly calendarFile?: string;
   /** Defaults used because the file was silent, in words for the grower. */
   readonly assumptions: readonly string[];
+}
+
+export interface Location {
+  /** South is negative. */
+  readonly latitudeDeg: number;
+  /** West is negative. */
+  readonly longitudeDeg?: number;
+  readonly elevationM?: number;
+}
+
+export interface GrowersClimate {
+  readonly source: string;
+  readonly means: MonthlyMeans;
+}
+
+/** Paths as written: beside the garden file or below. */
+export interface WeatherFiles {
+  readonly seen?: string;
+  readonly forecast?: string;
+}
+
+/** `MM-DD`. */
+export interface FrostDays {
+  /** Last one of spring. */
+  readonly last?: string;
+  /** First one of autumn. */
+  readonly first?: string;
+}
+
+/** `auto`: where sources carry it. */
+export const warmthWishes = ["auto", "on", "off"] as const;
+export type WarmthWish = (typeof warmthWishes)[number];
+
+export const covers = ["glass", "tunnel", "fleece"] as const;
+export type CoverKind = (typeof covers)[number];
+
+export interface Cover extends Partial<DaySpan> {
+  readonly kind: CoverKind;
+  /** Warmer than outdoors by so many degC; the usual gain of the kind where absent. */
+  readonly warmerC?: number;
 }
 
 export interface SourceWater {
@@ -155,6 +206,7 @@ export interface Bed {
   readonly id: string;
   readonly name: string;
   readonly areaM2?: number;
+  readonly cover?: Cover;
   readonly plantings: readonly Planting[];
 }
 
@@ -176,6 +228,13 @@ export interface Planting {
   /** Full bloom, for perennials. */
   readonly bloom?: Day;
   readonly removed?: Day;
+  /** The last pick; the plants may stand on. */
+  readonly pickedUntil?: Day;
+  readonly habit?: Habit;
+  readonly warmth?: WarmthWish;
+  readonly raisedAtC?: number;
+  /** Id of the row of stage lengths that the grower chose. */
+  readonly row?: string;
   readonly seen: readonly StageSeen[];
   readonly daysToHarvest?: number;
   /** Water in one feeding of the whole planting, L. */
@@ -192,6 +251,8 @@ export interface Planting {
   readonly level: number;
   /** As the rules have it; also where they feed only on request, by the best or the named route; or never. */
   readonly feed: "by-rule" | "yes" | Route | "both" | "no";
+  /** Fed to the end of the harvest, not as long as the rule has it. */
+  readonly through?: "harvest";
   readonly path: FilePath;
 }
 

@@ -9,7 +9,7 @@ import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import { Entry } from "./fields.js";
-import type { Garden, Planting } from "./garden.js";
+import { type Garden, type Planting, warmthWishes } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
 import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
@@ -107,7 +107,15 @@ function gardenOf(
     timezone,
     season,
     hemisphere: where.hemisphere,
-    ...(latitudeDeg === undefined ? {} : { location: { latitudeDeg, ...given({ elevationM }) } }),
+    ...(latitudeDeg === undefined
+      ? {}
+      : {
+          location: {
+            latitudeDeg,
+            ...given({ longitudeDeg: location.number("longitude"), elevationM }),
+          },
+        }),
+    warmth: file.among(warmthWishes, "warmth") ?? "auto",
     amounts,
     canL: canL ?? usualCanL,
     sprayerL: sprayerL ?? (amounts === "us" ? usual.sprayer_us_l : usual.sprayer_l),

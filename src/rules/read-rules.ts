@@ -174,6 +174,7 @@ function ruleOf(
       row.stop_before_harvest === undefined
         ? 0
         : days(row.stop_before_harvest, "stop_before_harvest"),
+    stopBeforeLastPickDays: 0,
     evidence: row.evidence ?? "common-practice",
     byDefault: row.by_default ?? true,
     reason: row.reason ?? "the grower's own rule",

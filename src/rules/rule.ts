@@ -1,5 +1,5 @@
 /** A feed rule: crop or group and stages -> how much, how often, which way, and on whose word. */
-import type { StageName } from "../crops/index.js";
+import type { Habit, StageName } from "../crops/index.js";
 import type { Route } from "../garden/index.js";
 
 /**
@@ -31,6 +31,12 @@ export interface FeedRule {
   readonly limitsReason: string;
   /** No feeding in the last days before harvest begins; 0 for none. */
   readonly stopBeforeHarvestDays: number;
+  /** At most so many in one course; no limit where absent. */
+  readonly feedings?: number;
+  /** Only for plantings of that habit. */
+  readonly habit?: Habit;
+  /** No feeding in the last days before the last pick; 0 for none. */
+  readonly stopBeforeLastPickDays: number;
   readonly evidence: Evidence;
   /** Fed without being asked for. */
   readonly byDefault: boolean;

@@ -5,6 +5,7 @@ export type {
   CanFill,
   CanMix,
   Feeding,
+  FeedingSpan,
   FillPour,
   FromJug,
   MixedCan,

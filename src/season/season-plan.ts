@@ -59,6 +59,18 @@ export interface PlannedPlanting {
   /** Why it is fed, or why not. */
   readonly reason: string;
   readonly rules: readonly string[];
+  /** From its first feeding to its last; absent where it is not fed. */
+  readonly feeding?: FeedingSpan;
+}
+
+/** When a planting is fed first and last, and why it ends there. */
+export interface FeedingSpan {
+  readonly first: Day;
+  readonly last: Day;
+  /** In words for the grower. */
+  readonly why: string;
+  /** Key of the garden file that changes it. */
+  readonly key: string;
 }
 
 /** One trip on one day. */

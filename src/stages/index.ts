@@ -5,5 +5,6 @@ export {
   stageNearest,
   stageOn,
   type StageSpan,
+  type StageWarmth,
 } from "./planting-life.js";
 export { ofThisYear } from "./this-year.js";

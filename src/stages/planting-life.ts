@@ -25,6 +25,23 @@ export interface StageSpan extends DaySpan {
   readonly bbch: string;
   /** In words, e.g. `FAO-56 Table 11, Tomato, Mediterranean, planted April/May; scaled ...`. */
   readonly origin: string;
+  /** Of its first day. */
+  readonly warmth?: StageWarmth;
+}
+
+/** What warmth says of the first day of a stage, where the crop has sums and the place a climate. */
+export interface StageWarmth {
+  /** Absent where warmth doesn't reach it before the season's end. */
+  readonly day?: Day;
+  /** As early and as late as the sums and the means leave it, before it is held near the calendar's. */
+  readonly earliest?: Day;
+  readonly latest?: Day;
+  /** The first day by stage lengths alone. */
+  readonly calendar: Day;
+  /** The stage begins by it. */
+  readonly isFollowed: boolean;
+  /** It was held back: warmth moves a date only so far. */
+  readonly isHeldBack?: true;
 }
 
 export interface PlantingLife {

@@ -1,0 +1,11 @@
+export {
+  type DayWeather,
+  type DegreeDayMethod,
+  degreeDayMethods,
+  type MonthlyMeans,
+  type PlaceClimate,
+  type PlaceWeather,
+  type Thresholds,
+  type Warmer,
+  type Warmth,
+} from "./climate.js";
