@@ -2,11 +2,13 @@ import type { Day } from "../dates.js";
 import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
+import type { StageSpan } from "../stages/index.js";
 import {
   calciumAndCan,
   dayText,
   stageWords,
   stockInShort,
+  warmthWords,
   whiteComesThrough,
 } from "../words/index.js";
 import { table, type TextStyle, wrap } from "./terminal-text.js";
@@ -37,11 +39,15 @@ function plantingText(
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";
   const stages = table(
-    planting.stages.map((s) => [stageWords(s.stage), `${s.from} to ${s.to}`, s.origin]),
+    planting.stages.map((s) => [stageWords(s.stage), `${s.from} to ${s.to}`, originWords(s)]),
     "  ",
     style.width,
   );
   return [title, reason, none, stages].filter(Boolean).join("\n");
+}
+
+function originWords(stage: StageSpan): string {
+  return [stage.origin, warmthWords(stage) ?? []].flat().join("; ");
 }
 
 function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): string {
@@ -54,7 +60,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
       : `${r.gapDays} days after the feeding before`;
   const rows = [
     ["stage", `${stageWords(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
-    ["stage from", stage.origin],
+    ["stage from", originWords(stage)],
     [
       "rule",
       `${rule.id}, against ${rule.disorder}, ${rule.route}; ${rule.evidence.replaceAll("-", " ")}`,

@@ -12,6 +12,7 @@ import {
 } from "../garden/index.js";
 import { mixesOf, type Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
+import { warmthAdvice } from "./warmth-advice.js";
 import { wasteAdvice } from "./waste-advice.js";
 
 export interface Advice {
@@ -35,6 +36,7 @@ export function gardenAdvice(
   return [
     ...needNoFeed(plan, tables.catalogue),
     ...askStrainer(plan),
+    ...warmthAdvice(plan.plantings),
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),

@@ -1,8 +1,10 @@
 /** What was written of a perennial in an earlier year says nothing of this one. */
 import type { Crop } from "../crops/index.js";
-import type { Garden, Planting } from "../garden/index.js";
+import type { Planting } from "../garden/index.js";
 import { given } from "../values.js";
-import { lifeSpan, plantingLife } from "./planting-life.js";
+import { plantingLife } from "./planting-life.js";
+import type { Place } from "./place.js";
+import { lifeSpan } from "./stage-span.js";
 
 /**
  * The planting without the bloom, and the stages seen, of years that ended before the season, and
@@ -11,7 +13,7 @@ import { lifeSpan, plantingLife } from "./planting-life.js";
 export function ofThisYear(
   planting: Planting,
   crop: Crop,
-  place: Pick<Garden, "hemisphere" | "season">,
+  place: Place,
 ): { planting: Planting; assumptions: readonly string[] } {
   if (!crop.perennial) return { planting, assumptions: [] };
   const { bloom, seen, removed, ...bare } = planting;

@@ -1,0 +1,27 @@
+/** What a planting's stages depend on beside the planting and its crop. */
+import type { PlaceClimate, Warmer, Warmth } from "../climate/index.js";
+import type { Crop } from "../crops/index.js";
+import type { Day } from "../dates.js";
+import type { Garden } from "../garden/index.js";
+
+/** Warmth moves a date by no more, since no sum is known better. Our own bound, no source. */
+export const furthestDays = 28;
+
+export interface Place extends Pick<Garden, "hemisphere" | "season"> {
+  /** Absent where the climate is not known, or not asked for. */
+  readonly here?: Here;
+}
+
+/** The climate of a planting's place. */
+export interface Here {
+  readonly climate: PlaceClimate;
+  readonly warmth: Warmth;
+  readonly wish: Garden["warmth"];
+  /** Temperature at which young plants are raised, degC. */
+  readonly raisedAtC: number;
+  /** What the bed's cover adds. */
+  readonly cover: readonly Warmer[];
+  /** The median first frost after a day; absent where none is to be expected, or a cover keeps it off. */
+  readonly firstFrostAfter: (day: Day) => Day | undefined;
+  readonly cropOf: (key: string) => Crop | undefined;
+}

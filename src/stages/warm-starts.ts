@@ -1,0 +1,95 @@
+/** First days of stages that follow warmth, and what it says of those that don't. */
+import type { Crop, StageLengths } from "../crops/index.js";
+import { addDays, type Day, earlier, later, parseDay } from "../dates.js";
+import type { Planting } from "../garden/index.js";
+import { given } from "../values.js";
+import type { Begin } from "./begin.js";
+import type { Start } from "./calendar-starts.js";
+import { furthestDays, type Here, type Place } from "./place.js";
+import type { StageWarmth } from "./stage-span.js";
+import { type WarmDay, warmDays } from "./warm-days.js";
+
+/** A start with what warmth says of it. */
+export interface WarmStart extends Start {
+  readonly warmth?: StageWarmth;
+}
+
+/**
+ * Calendar starts, moved to where warmth has them, each at most `furthestDays`. A stage that warmth
+ * doesn't bring before the season's end stays on the calendar; so do crops whose sums nobody has
+ * published, unless the grower asks, and crops that overwinter. What was seen wins.
+ */
+export function warmStarts(
+  planting: Planting,
+  crop: Crop,
+  course: readonly [Begin, StageLengths, number],
+  starts: readonly Start[],
+  place: Place,
+): readonly WarmStart[] {
+  const { warmth } = crop;
+  const { here, season } = place;
+  if (here === undefined || warmth === undefined || crop.perennial) return starts;
+  const wish = planting.warmth ?? here.wish;
+  const isWished = wish === "on" || (wish === "auto" && warmth.auto);
+  const isFollowed = isWished && !overwinters(starts, here, place.hemisphere);
+  const isSeen = (i: number): boolean =>
+    planting.seen.some(({ stage }) => stage === crop.course.stages[i]?.stage);
+  const days = warmDays(planting, { ...crop, warmth }, course, starts, { here, season });
+  const own = starts.map((start, i) => {
+    const by = days[i];
+    return by === undefined || isSeen(i) ? start : warmStart(start, by, isFollowed);
+  });
+  return isFollowed ? inOrder(own, isSeen) : own;
+}
+
+function warmStart(start: Start, by: WarmDay, isFollowed: boolean): WarmStart {
+  const { day, earliest, latest, how } = by;
+  const held = day && nearCalendar(day, start.day);
+  const warmth: StageWarmth = {
+    ...given({ day, earliest, latest }),
+    calendar: start.day,
+    isFollowed: isFollowed && held !== undefined,
+    ...(isFollowed && held !== day ? { isHeldBack: true } : {}),
+  };
+  return warmth.isFollowed && held !== undefined
+    ? { day: held, moved: `by warmth: ${how}`, warmth }
+    : { ...start, warmth };
+}
+
+function nearCalendar(day: Day, calendar: Day): Day {
+  return earlier(later(day, addDays(calendar, -furthestDays)), addDays(calendar, furthestDays));
+}
+
+/** No stage before the one it follows, nor after one that was seen, which lasts a day at least. */
+function inOrder(starts: readonly WarmStart[], isSeen: (i: number) => boolean): WarmStart[] {
+  const ordered: WarmStart[] = [];
+  for (const [i, start] of starts.entries()) {
+    const before = ordered[i - 1]?.day;
+    const least =
+      before === undefined || isSeen(i) ? start.day : addDays(before, isSeen(i - 1) ? 1 : 0);
+    ordered.push({ ...start, day: later(start.day, least) });
+  }
+  for (let i = ordered.length - 2; i >= 0; i--) {
+    const [start, next] = [ordered[i] as WarmStart, ordered[i + 1] as WarmStart];
+    ordered[i] = { ...start, day: earlier(start.day, next.day) };
+  }
+  return ordered;
+}
+
+const tropicDeg = 23.4;
+
+/** Where there is a winter, and the middle of it lies between the first stage and the last one. */
+function overwinters(
+  starts: readonly Start[],
+  { climate }: Here,
+  half: Place["hemisphere"],
+): boolean {
+  const [first, last] = [starts[0]?.day, starts.at(-1)?.day];
+  if (first === undefined || last === undefined || Math.abs(climate.latitudeDeg) < tropicDeg)
+    return false;
+  const midwinter = half === "south" ? "07-15" : "01-15";
+  const years = [first, last].map((day) => Number(day.slice(0, 4)));
+  return years
+    .flatMap((year) => parseDay(`${year}-${midwinter}`) ?? [])
+    .some((day) => first < day && day < last);
+}
