@@ -1,4 +1,5 @@
 /** The project's own data: `scripts/compile-data.js` checks the files and makes modules of them. */
+import climate from "./compiled/climate-constants.js";
 import constants from "./compiled/constants.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
@@ -14,6 +15,7 @@ import units from "./compiled/units.js";
 import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import halves from "./compiled/zone-halves.js";
+import { type ClimateConstants, climateConstants } from "./climate/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
@@ -25,6 +27,7 @@ import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock
 export interface Tables extends GardenTables, RuleTables, StockTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
+  readonly climate: ClimateConstants;
 }
 
 const tables: Tables = madeWhenAsked<Tables>({
@@ -45,6 +48,7 @@ const tables: Tables = madeWhenAsked<Tables>({
   referenceStockGPerL: () => referenceStockGPerL(tables, tables.usual),
   builtInRules: () => readBuiltInRules(),
   signs: () => signs.signs,
+  climate: () => climateConstants(climate.constants),
 });
 
 /** All tables. One that does not fit with the others, our own bug, throws when it is asked for. */

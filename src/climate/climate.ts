@@ -18,6 +18,8 @@ export interface PlaceClimate {
   readonly origin: string;
   /** Root mean square error of a monthly mean temperature, degC. */
   readonly errorC: number;
+  /** How far single days lie about the mean of their date: standard deviation, degC. */
+  readonly daySdC: number;
   readonly latitudeDeg: number;
   readonly longitudeDeg?: number;
 }

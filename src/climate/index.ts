@@ -9,3 +9,7 @@ export {
   type Warmer,
   type Warmth,
 } from "./climate.js";
+export { type ClimateConstants, climateConstants } from "./constants.js";
+export { dayLengthH } from "./sun.js";
+export { warmthOf } from "./warmth.js";
+export { weatherOn } from "./weather-on.js";
