@@ -23,14 +23,14 @@ export function lastDay(
   byLengths: Day,
 ): LastDay {
   const { pickedUntil, removed, seen, transplanted } = planting;
+  // What was seen on a day was alive then, and did not freeze before.
+  const alive = [transplanted ?? begin, ...seen.map(({ on }) => on)].reduce(later);
   const ends: LastDay[] = [];
   if (removed !== undefined) ends.push({ day: addDays(removed, -1), by: "removed" });
   if (!crop.course.pickedRepeatedly) ends.push({ day: byLengths, by: "lengths" });
   else if (pickedUntil === undefined)
-    ends.push({ day: later(place.season.to, begin), by: "season" });
+    ends.push({ day: later(place.season.to, alive), by: "season" });
   else ends.push({ day: pickedUntil, by: "picked-until" });
-  // What was seen after it did not freeze.
-  const alive = [transplanted ?? begin, ...seen.map(({ on }) => on)].reduce(later);
   const frost =
     pickedUntil === undefined && crop.tender ? place.here?.firstFrostAfter(alive) : undefined;
   if (frost !== undefined) ends.push({ day: frost, by: "frost" });

@@ -85,6 +85,7 @@ export function aWarmPlace(
         means: { maxC: [], minC: [] },
         origin: "a place for tests",
         errorC: 0,
+        daySdC: 0,
         latitudeDeg: 50,
       },
       warmth: evenWarmth(temperatureC),

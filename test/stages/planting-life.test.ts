@@ -4,14 +4,11 @@ import { describe, expect, test } from "vitest";
 import type { Crop } from "../../src/crops/crop.js";
 import { addDays, day, type Day, daysBetween } from "../../src/dates.js";
 import type { Garden, Planting } from "../../src/garden/garden.js";
-import {
-  lifeSpan,
-  plantingLife,
-  type PlantingLife,
-  stageOn,
-  type StageSpan,
-} from "../../src/stages/planting-life.js";
+import { plantingLife, type PlantingLife } from "../../src/stages/planting-life.js";
+import { lifeSpan, stageOn, type StageSpan } from "../../src/stages/stage-span.js";
 import { loadTables } from "../../src/tables.js";
+import type { Here } from "../../src/stages/place.js";
+import { aWarmPlace } from "./a-warm-place.js";
 
 const { catalogue } = loadTables();
 
@@ -22,7 +19,10 @@ function crop(key: string): Crop {
 }
 
 type Times = Partial<
-  Pick<Planting, "sown" | "transplanted" | "bloom" | "removed" | "daysToHarvest" | "established">
+  Pick<
+    Planting,
+    "sown" | "transplanted" | "bloom" | "removed" | "pickedUntil" | "daysToHarvest" | "established"
+  >
 > & { seen?: Record<string, string> };
 
 const north = { hemisphere: "north", season: { from: day("2027-03-01"), to: day("2027-10-31") } };
@@ -71,7 +71,6 @@ describe("an annual counted from sowing", () => {
       ripening: "2027-07-27",
       harvest: "2027-08-03",
     });
-    expect(tomato.end).toBe("2027-09-01");
     expect(tomato.harvestFrom).toBe("2027-08-03");
     expect(tomato.assumptions).toEqual([]);
   });
@@ -212,7 +211,6 @@ describe("what was seen", () => {
     expect(seen.starts["vegetative"]).toBe(plain.starts["vegetative"]);
     for (const stage of ["flowering", "fruit-set", "fruit-growth", "ripening", "harvest"])
       expect(seen.starts[stage], stage).toBe(addDays(plain.starts[stage] as Day, 5));
-    expect(seen.end).toBe(addDays(plain.end as Day, 5));
     expect(seen.harvestFrom).toBe(addDays(plain.harvestFrom, 5));
   });
 
@@ -285,8 +283,10 @@ describe("region and season", () => {
     expect(lengths("tomato", "2027-04-10", south)).toBe("arid region");
     const northern = life("tomato", { sown: day("2027-04-10") });
     const southern = life("tomato", { sown: day("2027-10-10") }, south);
-    expect(southern.spans.map(spanDays)).toEqual(northern.spans.map(spanDays));
-    expect(southern.end).toBe("2028-03-02");
+    // Both are picked to the end of their season.
+    const untilPicked = ({ spans }: PlantingLife): number[] => spans.slice(0, -1).map(spanDays);
+    expect(untilPicked(southern)).toEqual(untilPicked(northern));
+    expect(southern.harvestFrom).toBe("2028-02-02");
   });
 });
 
@@ -340,8 +340,10 @@ describe("removal", () => {
   });
 
   test("after the end of its life changes nothing", () => {
-    const times = { sown: day("2027-04-10") };
-    expect(life("tomato", { ...times, removed: day("2027-10-30") })).toEqual(life("tomato", times));
+    const times = { transplanted: day("2027-04-10") };
+    expect(life("cabbage", { ...times, removed: day("2027-10-30") })).toEqual(
+      life("cabbage", times),
+    );
   });
 });
 
@@ -349,8 +351,50 @@ test("a planting that nothing places in time is our own bug", () => {
   expect(() => life("tomato", {})).toThrow("p has no beginning: was it validated?");
 });
 
+describe("the last day", () => {
+  const tomato = (times: Times, place: unknown = north) =>
+    life("tomato", { transplanted: day("2027-05-20"), ...times }, place).last;
+  const frosty = (here: Partial<Here>) => aWarmPlace({ wish: "off", ...here });
+  const onOctober20 = {
+    firstFrostAfter: (from: Day) => (from < "2027-10-20" ? day("2027-10-20") : undefined),
+  };
+
+  test("of what is picked again and again is the season's, for want of better", () => {
+    expect(tomato({})).toEqual({ day: "2027-10-31", by: "season" });
+    expect(tomato({ removed: day("2027-09-10") })).toEqual({ day: "2027-09-09", by: "removed" });
+  });
+
+  test("is the last pick that the grower names, also after frost, and in the plants' time", () => {
+    expect(tomato({ pickedUntil: day("2027-10-10") })).toEqual({
+      day: "2027-10-10",
+      by: "picked-until",
+    });
+    expect(tomato({ pickedUntil: day("2027-10-28") }, frosty(onOctober20)).by).toBe("picked-until");
+    expect(tomato({ pickedUntil: day("2027-10-10"), removed: day("2027-10-01") }).by).toBe(
+      "removed",
+    );
+  });
+
+  test("is the first frost for a tender crop, unless it was seen alive after it", () => {
+    expect(tomato({}, frosty(onOctober20))).toEqual({ day: "2027-10-20", by: "frost" });
+    const seen = { harvest: "2027-10-25" };
+    expect(tomato({ seen }, frosty(onOctober20))).toEqual({ day: "2027-10-31", by: "season" });
+    const kale = life("kale", { transplanted: day("2027-08-20") }, frosty(onOctober20));
+    expect(kale.last.by).toBe("lengths");
+  });
+
+  test("of a crop picked once is where its lengths end", () => {
+    const pumpkin = life("pumpkin", { sown: day("2027-05-10") }).last;
+    expect(pumpkin.by).toBe("lengths");
+    expect(life("pumpkin", { sown: day("2027-07-10") }, frosty(onOctober20)).last).toEqual({
+      day: "2027-10-20",
+      by: "frost",
+    });
+  });
+});
+
 test("the stage on a day, and the span of a life", () => {
-  const { spans } = life("tomato", { sown: day("2027-04-10") });
+  const { spans } = life("tomato", { sown: day("2027-04-10"), removed: day("2027-09-02") });
   expect(stageOn(spans, day("2027-06-19"))?.stage).toBe("flowering");
   expect(stageOn(spans, day("2027-06-18"))?.stage).toBe("vegetative");
   expect(stageOn(spans, day("2027-04-09"))).toBeUndefined();
