@@ -14,6 +14,7 @@ import stageLengths from "./compiled/stage-lengths.js";
 import units from "./compiled/units.js";
 import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
+import warmth from "./compiled/warmth.js";
 import halves from "./compiled/zone-halves.js";
 import { type ClimateConstants, climateConstants } from "./climate/index.js";
 import { cropCatalogue } from "./crops/index.js";
@@ -36,6 +37,7 @@ const tables: Tables = madeWhenAsked<Tables>({
       crops: crops.crops,
       stageLengths: stageLengths.stage_lengths,
       lifeCourses: lifeCourses.life_courses,
+      warmth: warmth.warmth,
     }),
   units: () => units.units,
   usual: () => usualValues(usual.usual),

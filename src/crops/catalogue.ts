@@ -1,6 +1,6 @@
 import { nearest } from "../suggest.js";
 import { given } from "../values.js";
-import type { Crop, LifeCourse, StageLengths } from "./crop.js";
+import type { Crop, CropWarmth, LifeCourse, RowSums, StageLengths, StageSum } from "./crop.js";
 
 /** The crops that are known, with their lengths and life courses joined to them. */
 export interface CropCatalogue {
@@ -32,11 +32,20 @@ export interface StageLengthRow extends InFile<StageLengths> {
   readonly crop: string;
 }
 
-/** The three data files -> one catalogue. Throws when they do not fit together: our own bug. */
+/** A row of `warmth.yaml`. */
+export interface WarmthRow extends Omit<InFile<CropWarmth>, "sums" | "rows"> {
+  readonly crop: string;
+  readonly sums: readonly InFile<StageSum>[];
+  readonly rows: readonly Omit<InFile<RowSums>, "least_total" | "most_total" | "source">[];
+  readonly rows_source?: string;
+}
+
+/** The four data files -> one catalogue. Throws when they do not fit together: our own bug. */
 export function cropCatalogue(data: {
   readonly crops: readonly CropRow[];
   readonly stageLengths: readonly StageLengthRow[];
   readonly lifeCourses: readonly LifeCourseRow[];
+  readonly warmth: readonly WarmthRow[];
 }): CropCatalogue {
   const courses = new Map(
     data.lifeCourses.map(({ picked_repeatedly, ...row }): [string, LifeCourse] => [
@@ -49,7 +58,8 @@ export function cropCatalogue(data: {
     const lengths = data.stageLengths.filter((lengthRow) => lengthRow.crop === row.key);
     if (!course || lengths.length === 0)
       throw new Error(`crops.yaml: ${row.key} lacks a life course or stage lengths`);
-    return cropOf(row, course, lengths.map(lengthsOf));
+    const warmth = warmthOf(data.warmth.find((warmthRow) => warmthRow.crop === row.key));
+    return { ...cropOf(row, course, lengths.map(lengthsOf)), ...given({ warmth }) };
   });
   const byWord = new Map<string, Crop>();
   for (const crop of crops)
@@ -96,6 +106,30 @@ function lengthsOf(row: StageLengthRow): StageLengths {
     ...given({ note: row.note }),
     source: row.source,
     sourceStatus: row.source_status,
+  };
+}
+
+function warmthOf(row: WarmthRow | undefined): CropWarmth | undefined {
+  if (row === undefined) return undefined;
+  const totals = row.rows.map((sums) => sums.initial + sums.development + sums.mid + sums.late);
+  return {
+    auto: row.auto,
+    reason: row.reason,
+    source: row.source,
+    method: row.method,
+    baseC: row.base_c,
+    ...given({ upperC: row.upper_c, flowersAfter: row.flowers_after }),
+    sums: row.sums.map(({ degree_days: degreeDays, day_length_h: dayLengthH, ...sum }) => ({
+      ...sum,
+      degreeDays,
+      ...given({ dayLengthH }),
+    })),
+    rows: row.rows.map((sums) => ({
+      ...sums,
+      leastTotal: Math.min(...totals),
+      mostTotal: Math.max(...totals),
+      source: row.rows_source ?? row.source,
+    })),
   };
 }
 

@@ -96,6 +96,7 @@ describe("data files that do not fit together are our own bug", () => {
     group: "tuber",
     course: "tuber",
     perennial: false,
+    tender: false,
     counted_from: "sowing",
     transplant_age_days: 0,
     water_l_per_plant: 1,
@@ -106,11 +107,17 @@ describe("data files that do not fit together are our own bug", () => {
     source_status: "from memory",
   };
   test("a crop without a life course or without lengths", () => {
-    const data = { crops: [row], stageLengths: [], lifeCourses: [] };
+    const data = { crops: [row], stageLengths: [], lifeCourses: [], warmth: [] };
     expect(() => cropCatalogue(data)).toThrow(
       "crops.yaml: oca lacks a life course or stage lengths",
     );
-    const course = { key: "tuber", description: "", source: "", stages: [] };
+    const course = {
+      key: "tuber",
+      description: "",
+      picked_repeatedly: false,
+      source: "",
+      stages: [],
+    };
     expect(() => cropCatalogue({ ...data, lifeCourses: [course] })).toThrow("oca");
   });
 });

@@ -5,9 +5,11 @@ import {
   cropCatalogue,
   type CropCatalogue,
   type CropRow,
+  type LifeCourseRow,
   type StageLengthRow,
+  type WarmthRow,
 } from "../../src/crops/catalogue.js";
-import type { LifeCourse, StageName } from "../../src/crops/crop.js";
+import type { StageName } from "../../src/crops/crop.js";
 import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
 import type { UnitKind, UnitTable } from "../../src/garden/units.js";
 
@@ -54,6 +56,7 @@ export const dataFiles = {
   "src/crops/crops.yaml": "crops",
   "src/crops/stage-lengths.yaml": "stage-lengths",
   "src/crops/life-courses.yaml": "life-courses",
+  "src/crops/warmth.yaml": "warmth",
   "src/rules/rules.yaml": "rules",
   "src/rules/signs.yaml": "signs",
   "src/garden/units.yaml": "units",
@@ -76,8 +79,9 @@ export const lengthRows = (
   readData("src/crops/stage-lengths.yaml") as { stage_lengths: PrintedLengthRow[] }
 ).stage_lengths;
 export const courseRows = (
-  readData("src/crops/life-courses.yaml") as { life_courses: LifeCourse[] }
+  readData("src/crops/life-courses.yaml") as { life_courses: LifeCourseRow[] }
 ).life_courses;
+export const warmthRows = (readData("src/crops/warmth.yaml") as { warmth: WarmthRow[] }).warmth;
 export const ruleRows = (readData("src/rules/rules.yaml") as { rules: RuleRow[] }).rules;
 export const signRows = (readData("src/rules/signs.yaml") as { signs: SignRow[] }).signs;
 export const units = (readData("src/garden/units.yaml") as { units: UnitTable }).units;
@@ -86,6 +90,7 @@ export const catalogue: CropCatalogue = cropCatalogue({
   crops: cropRows,
   stageLengths: lengthRows,
   lifeCourses: courseRows,
+  warmth: warmthRows,
 });
 
 /** The row of that key; a test that names a row that is gone fails with its name. */

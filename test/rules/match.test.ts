@@ -45,6 +45,7 @@ function aRule(differs: Partial<FeedRule> = {}): FeedRule {
     highestRateMlPerL: 5,
     limitsReason: "a test says so",
     stopBeforeHarvestDays: 0,
+    stopBeforeLastPickDays: 0,
     evidence: "common-practice",
     byDefault: true,
     reason: "because",
