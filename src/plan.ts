@@ -88,9 +88,9 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, published: before, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
+  { today, place, published: before, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
-  const needs = plantingNeeds(garden, tables);
+  const needs = plantingNeeds(garden, tables, place);
   const findings = [
     ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),

@@ -1,6 +1,7 @@
 /** The first step of a plan: what each planting needs when. */
-import type { Crop, CropCatalogue } from "./crops/index.js";
-import type { Bed, Garden, Planting } from "./garden/index.js";
+import { type ClimateConstants, type PlaceWeather, warmthOf } from "./climate/index.js";
+import { type Crop, type CropCatalogue, findCrop } from "./crops/index.js";
+import type { Bed, Garden, Planting, Usual } from "./garden/index.js";
 import {
   type FeedRule,
   matchRules,
@@ -10,10 +11,19 @@ import {
   type Sign,
 } from "./rules/index.js";
 import type { PlannedPlanting } from "./season/index.js";
-import { ofThisYear, plantingLife, type PlantingLife } from "./stages/index.js";
+import { given } from "./values.js";
+import {
+  type Here,
+  ofThisYear,
+  type Place,
+  plantingLife,
+  type PlantingLife,
+} from "./stages/index.js";
 
 export interface NeedTables {
   readonly catalogue: CropCatalogue;
+  readonly climate: ClimateConstants;
+  readonly usual: Usual;
   /** The grower's own rules before the built-in ones; see `mergeRules`. */
   readonly rules: readonly FeedRule[];
   readonly signs: readonly Sign[];
@@ -31,19 +41,57 @@ export interface PlantingNeed {
   readonly sightings: readonly Sighting[];
 }
 
-/** Stages, and the rules that feed in them. */
-export function plantingNeeds(garden: Garden, tables: NeedTables): PlantingNeed[] {
-  return garden.beds.flatMap((bed) =>
-    bed.plantings.map((planting) => {
+/**
+ * Stages, and the rules that feed in them.
+ *
+ * @param weather of the garden's place; without it stages stay on the calendar
+ */
+export function plantingNeeds(
+  garden: Garden,
+  tables: NeedTables,
+  weather: PlaceWeather | undefined,
+): PlantingNeed[] {
+  const outdoors = weather && hereOf(garden, tables, weather);
+  return garden.beds.flatMap((bed) => {
+    const place = { ...garden, ...given({ here: outdoors && underCover(outdoors, bed) }) };
+    return bed.plantings.map((planting) => {
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
-        ? stagesAndRules(planting, crop, garden, tables.rules)
+        ? stagesAndRules(planting, crop, place, tables.rules)
         : onlyListed(planting);
       const rules = [...new Set(match.spans.map((span) => span.rule))];
       const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
-    }),
-  );
+    });
+  });
+}
+
+function hereOf(
+  { warmth: wish, raisedAtC }: Garden,
+  { catalogue, climate, usual }: NeedTables,
+  weather: PlaceWeather,
+): Here {
+  return {
+    climate: weather.climate,
+    warmth: warmthOf(weather),
+    wish,
+    raisedAtC: raisedAtC ?? usual.raised_at_c,
+    mostShiftDays: climate.most_shift_days,
+    cover: [],
+    firstFrostAfter: () => undefined,
+    cropOf: (key) => findCrop(key, catalogue),
+  };
+}
+
+/** Warmer by the cover's gain, and no frost comes in. */
+function underCover(outdoors: Here, { cover }: Bed): Here {
+  if (cover === undefined) return outdoors;
+  const { from, to, warmerC } = cover;
+  return {
+    ...outdoors,
+    cover: [{ byC: warmerC, ...given({ from, to }) }],
+    firstFrostAfter: () => undefined,
+  };
 }
 
 type StagesAndRules = Pick<PlantingNeed, "life" | "match">;
@@ -51,11 +99,11 @@ type StagesAndRules = Pick<PlantingNeed, "life" | "match">;
 function stagesAndRules(
   planting: Planting,
   crop: Crop,
-  garden: Garden,
+  place: Place,
   rules: readonly FeedRule[],
 ): StagesAndRules {
-  const now = ofThisYear(planting, crop, garden);
-  const life = plantingLife(now.planting, crop, garden);
+  const now = ofThisYear(planting, crop, place);
+  const life = plantingLife(now.planting, crop, place);
   const assumptions = [...now.assumptions, ...life.assumptions];
   return { life: { ...life, assumptions }, match: matchRules(now.planting, crop, life, rules) };
 }

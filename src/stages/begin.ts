@@ -4,7 +4,7 @@ import { addDays, type Day, dayNumber, later, parseDay } from "../dates.js";
 import type { Planting } from "../garden/index.js";
 import { given } from "../values.js";
 import { offsetDays } from "./lengths.js";
-import { furthestDays, type Place } from "./place.js";
+import type { Place } from "./place.js";
 
 export interface Begin {
   /** Day 0 of the stage lengths. */
@@ -82,9 +82,9 @@ function warmBloom(
   const newYear = place.hemisphere === "south" ? "07-01" : "01-01";
   const from = parseDay(`${calendar.slice(0, 4)}-${newYear}`);
   if (from === undefined) return undefined;
-  const until = addDays(calendar, furthestDays);
+  const until = addDays(calendar, here.mostShiftDays);
   const reached = here.warmth.reached(sum.degreeDays, { from, until }, crop.warmth, here.cover);
-  const day = later(reached ?? until, addDays(calendar, -furthestDays));
+  const day = later(reached ?? until, addDays(calendar, -here.mostShiftDays));
   return {
     day,
     assumption: `${id}: full bloom about ${day} by warmth (${sum.degreeDays} degree days above ${crop.warmth.baseC} degrees C since ${from}: ${sum.source}); ${calendar} is usual for ${crop.name} in temperate gardens: write the real day (\`bloom:\`) when you see it`,

@@ -29,8 +29,8 @@ export interface HeatMark {
 
 /**
  * Published sums fix their stages. Between two of them, and after the last, stages follow the degree
- * days of the growth periods; a crop without published sums has those alone. What comes before the
- * first that is fixed has no mark.
+ * days of the growth periods; a crop without published sums has those alone. Sums from sowing speak of
+ * the whole life; before the first of other sums there is no mark.
  *
  * @param scale how much longer or shorter this variety's life is than the published lengths
  */
@@ -85,8 +85,9 @@ function fixedMarks(
       mark: { degreeDays, least, most, source, ...given({ dayLengthH }) },
     }),
   );
-  const start = { index: index(from), mark: { ...zero, source: published[0]?.mark.source ?? "" } };
-  return [...(start.index < 0 ? [] : [start]), ...published];
+  const start = from === "sowing" ? 0 : index(from);
+  const mark = { ...zero, source: published[0]?.mark.source ?? "" };
+  return [...(start < 0 ? [] : [{ index: start, mark }]), ...published];
 }
 
 function rowDegreeDays({ period, share }: CourseStage, row: RowSums): number {

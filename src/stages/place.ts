@@ -4,9 +4,6 @@ import type { Crop } from "../crops/index.js";
 import type { Day } from "../dates.js";
 import type { Garden } from "../garden/index.js";
 
-/** Warmth moves a date by no more, since no sum is known better. Our own bound, no source. */
-export const furthestDays = 28;
-
 export interface Place extends Pick<Garden, "hemisphere" | "season"> {
   /** Absent where the climate is not known, or not asked for. */
   readonly here?: Here;
@@ -19,6 +16,8 @@ export interface Here {
   readonly wish: Garden["warmth"];
   /** Temperature at which young plants are raised, degC. */
   readonly raisedAtC: number;
+  /** Warmth moves a date by no more, since no sum is known better. */
+  readonly mostShiftDays: number;
   /** What the bed's cover adds. */
   readonly cover: readonly Warmer[];
   /** The median first frost after a day; absent where none is to be expected, or a cover keeps it off. */

@@ -52,8 +52,9 @@ export function warmDays(
     return seen && mark && { day: seen, mark, what: `${stage} seen on ${seen}` };
   });
   return marks.map((mark, i) => {
-    if (mark === undefined || mark.degreeDays === 0) return undefined;
     const zero = zeros.slice(0, i).findLast((one) => one !== undefined) ?? whole;
+    // What lies behind, in the tray or at the very beginning, has its day by the calendar.
+    if (mark === undefined || mark.degreeDays <= zero.mark.degreeDays) return undefined;
     const reached = (key: keyof HeatZero["mark"], byC: number): Day | undefined =>
       reachedBy(mark[key] - zero.mark[key], zero.day, mark.dayLengthH, byC);
     const more = mark.degreeDays - zero.mark.degreeDays;
@@ -64,7 +65,7 @@ export function warmDays(
         earliest: reached("least", errorC),
         latest: reached("most", -errorC),
       }),
-      how: `${Math.round(Math.max(0, more))} degree days above ${baseC} degrees C after ${zero.what} (${mark.source})`,
+      how: `${Math.round(more)} degree days above ${baseC} degrees C after ${zero.what} (${mark.source})`,
     };
   });
 
@@ -87,7 +88,7 @@ export function warmDays(
 
 /** Where the crop's scale begins. */
 function heatZero(
-  { sown, transplanted }: Planting,
+  { sown, transplanted, raisedAtC: own }: Planting,
   crop: WarmCrop,
   begin: Begin,
   lengths: StageLengths,
@@ -112,14 +113,15 @@ function heatZero(
     age,
     sown === undefined ? age : Math.max(0, daysBetween(sown, transplanted)),
   );
+  const raisedAtC = own ?? here.raisedAtC;
   const credit = Math.min(
-    indoorDays * degreeDaysAt(here.raisedAtC, crop.warmth),
+    indoorDays * degreeDaysAt(raisedAtC, crop.warmth),
     usualAt(indoorDays, crop, lengths, marks),
   );
   return {
     day: transplanted,
     mark: { degreeDays: credit, least: credit, most: credit },
-    what: `planting out on ${transplanted}, with ${Math.round(credit)} from ${indoorDays} days indoors at ${here.raisedAtC} degrees C`,
+    what: `planting out on ${transplanted}, with ${Math.round(credit)} from ${indoorDays} days indoors at ${raisedAtC} degrees C`,
   };
 }
 

@@ -1,11 +1,11 @@
 /** First days of stages that follow warmth, and what it says of those that don't. */
 import type { Crop, StageLengths } from "../crops/index.js";
-import { addDays, type Day, earlier, later, parseDay } from "../dates.js";
+import { addDays, type Day, daysBetween, earlier, later, parseDay } from "../dates.js";
 import type { Planting } from "../garden/index.js";
 import { given } from "../values.js";
 import type { Begin } from "./begin.js";
 import type { Start } from "./calendar-starts.js";
-import { furthestDays, type Here, type Place } from "./place.js";
+import type { Here, Place } from "./place.js";
 import type { StageWarmth } from "./stage-span.js";
 import { type WarmDay, warmDays } from "./warm-days.js";
 
@@ -15,7 +15,7 @@ export interface WarmStart extends Start {
 }
 
 /**
- * Calendar starts, moved to where warmth has them, each at most `furthestDays`. A stage that warmth
+ * Calendar starts, moved to where warmth has them, each within the bound. A stage that warmth
  * doesn't bring before the season's end stays on the calendar; so do crops whose sums nobody has
  * published, unless the grower asks, and crops that overwinter. What was seen wins.
  */
@@ -37,14 +37,21 @@ export function warmStarts(
   const days = warmDays(planting, { ...crop, warmth }, course, starts, { here, season });
   const own = starts.map((start, i) => {
     const by = days[i];
-    return by === undefined || isSeen(i) ? start : warmStart(start, by, isFollowed);
+    return by === undefined || isSeen(i)
+      ? start
+      : warmStart(start, by, isFollowed, here.mostShiftDays);
   });
-  return isFollowed ? inOrder(own, isSeen) : own;
+  return isFollowed ? inOrder(own, starts, isSeen) : own;
 }
 
-function warmStart(start: Start, by: WarmDay, isFollowed: boolean): WarmStart {
+function warmStart(
+  start: Start,
+  by: WarmDay,
+  isFollowed: boolean,
+  mostShiftDays: number,
+): WarmStart {
   const { day, earliest, latest, how } = by;
-  const held = day && nearCalendar(day, start.day);
+  const held = day && nearCalendar(day, start.day, mostShiftDays);
   const warmth: StageWarmth = {
     ...given({ day, earliest, latest }),
     calendar: start.day,
@@ -56,18 +63,27 @@ function warmStart(start: Start, by: WarmDay, isFollowed: boolean): WarmStart {
     : { ...start, warmth };
 }
 
-function nearCalendar(day: Day, calendar: Day): Day {
-  return earlier(later(day, addDays(calendar, -furthestDays)), addDays(calendar, furthestDays));
+function nearCalendar(day: Day, calendar: Day, mostDays: number): Day {
+  return earlier(later(day, addDays(calendar, -mostDays)), addDays(calendar, mostDays));
 }
 
-/** No stage before the one it follows, nor after one that was seen, which lasts a day at least. */
-function inOrder(starts: readonly WarmStart[], isSeen: (i: number) => boolean): WarmStart[] {
+/**
+ * No stage before the one it follows, nor after one that was seen, which lasts a day at least. A
+ * calendar stage that warmth has overtaken keeps its distance from the one that it follows.
+ */
+function inOrder(
+  starts: readonly WarmStart[],
+  calendar: readonly Start[],
+  isSeen: (i: number) => boolean,
+): WarmStart[] {
   const ordered: WarmStart[] = [];
   for (const [i, start] of starts.entries()) {
     const before = ordered[i - 1]?.day;
     const least =
       before === undefined || isSeen(i) ? start.day : addDays(before, isSeen(i - 1) ? 1 : 0);
-    ordered.push({ ...start, day: later(start.day, least) });
+    const isOvertaken = start.day < least && start.warmth?.isFollowed !== true;
+    const gapDays = isOvertaken ? daysBetween(calendar[i - 1]?.day ?? start.day, start.day) : 0;
+    ordered.push({ ...start, day: later(start.day, addDays(least, gapDays)) });
   }
   for (let i = ordered.length - 2; i >= 0; i--) {
     const [start, next] = [ordered[i] as WarmStart, ordered[i + 1] as WarmStart];

@@ -6,7 +6,10 @@ import { fullDate, shortDate } from "./days.js";
 export function warmthWords({ warmth }: Pick<StageSpan, "warmth">): string | undefined {
   if (warmth === undefined) return undefined;
   const { day, earliest, latest, calendar, isFollowed, isHeldBack } = warmth;
-  if (day === undefined) return "not reached by warmth here: the calendar's date stands";
+  if (day === undefined)
+    return earliest === undefined
+      ? "not reached by warmth here: the calendar's date stands"
+      : `by warmth ${shortDate(earliest)} at the earliest, and perhaps not at all: the calendar's date stands`;
   const band = `${earliest === undefined ? "" : `${shortDate(earliest)} `}to ${latest === undefined ? "after the season" : shortDate(latest)}`;
   if (!isFollowed) return `by warmth ${shortDate(day)}, or ${band}`;
   const held = isHeldBack

@@ -18,6 +18,7 @@ export function cropWith(key: string, warmth?: Partial<CropWarmth>): Crop {
     baseC: 10,
     auto: true,
     reason: "for a test",
+    source: "for a test",
     sums: [],
     rows: [],
   };
@@ -91,6 +92,7 @@ export function aWarmPlace(
       warmth: evenWarmth(temperatureC),
       wish: "auto",
       raisedAtC: 20,
+      mostShiftDays: 28,
       cover: [],
       firstFrostAfter: () => undefined,
       cropOf: () => undefined,
