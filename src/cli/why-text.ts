@@ -8,6 +8,7 @@ import {
   dayText,
   stageWords,
   stockInShort,
+  warmthSources,
   warmthWords,
   whiteComesThrough,
 } from "../words/index.js";
@@ -39,15 +40,22 @@ function plantingText(
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";
   const stages = table(
-    planting.stages.map((s) => [stageWords(s.stage), `${s.from} to ${s.to}`, originWords(s)]),
+    planting.stages.map((s) => [
+      stageWords(s.stage),
+      `${s.from} to ${s.to}`,
+      originWords(s, amounts),
+    ]),
     "  ",
     style.width,
   );
-  return [title, reason, none, stages].filter(Boolean).join("\n");
+  const sources = warmthSources(planting.stages).flatMap((source) =>
+    wrap(`warmth: ${source}`, style.width - 2).map((line) => `  ${line}`),
+  );
+  return [title, reason, none, stages, ...sources].filter(Boolean).join("\n");
 }
 
-function originWords(stage: StageSpan): string {
-  return [stage.origin, warmthWords(stage) ?? []].flat().join("; ");
+function originWords(stage: StageSpan, amounts: Amounts): string {
+  return [stage.origin, warmthWords(stage, amounts) ?? []].flat().join(": ");
 }
 
 function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): string {
@@ -60,7 +68,8 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
       : `${r.gapDays} days after the feeding before`;
   const rows = [
     ["stage", `${stageWords(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
-    ["stage from", originWords(stage)],
+    ["stage from", originWords(stage, amounts)],
+    ...warmthSources([stage]).map((source) => ["", source],
     [
       "rule",
       `${rule.id}, against ${rule.disorder}, ${rule.route}; ${rule.evidence.replaceAll("-", " ")}`,

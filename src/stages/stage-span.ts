@@ -26,6 +26,13 @@ export interface StageWarmth {
   readonly isFollowed: boolean;
   /** It was held back: warmth moves a date only so far. */
   readonly isHeldBack?: true;
+  /** What is counted: degree days (degC) above the base from then on. */
+  readonly degreeDays: number;
+  readonly baseC: number;
+  /** From where it counts, in words: `planting out on 2027-05-20`. */
+  readonly after: string;
+  /** Who published the sum, or what it was reckoned from. */
+  readonly source: string;
 }
 
 /** The stage on a day, if the planting is in the bed then. */

@@ -9,15 +9,10 @@ import type { Start } from "./calendar-starts.js";
 import { type HeatMark, heatScale } from "./heat-scale.js";
 import { offsetDays } from "./lengths.js";
 import type { Here, Place } from "./place.js";
+import type { StageWarmth } from "./stage-span.js";
 
 /** When warmth brings a stage; without `day` it doesn't before the season's end. */
-export interface WarmDay {
-  readonly day?: Day;
-  readonly earliest?: Day;
-  readonly latest?: Day;
-  /** Degree days counted, from where, and who says so; in words. */
-  readonly how: string;
-}
+export type WarmDay = Omit<StageWarmth, "calendar" | "isFollowed" | "isHeldBack">;
 
 /** A day from which degree days are counted, and where on the crop's scale it stands. */
 interface HeatZero {
@@ -57,15 +52,16 @@ export function warmDays(
     if (mark === undefined || mark.degreeDays <= zero.mark.degreeDays) return undefined;
     const reached = (key: keyof HeatZero["mark"], byC: number): Day | undefined =>
       reachedBy(mark[key] - zero.mark[key], zero.day, mark.dayLengthH, byC);
-    const more = mark.degreeDays - zero.mark.degreeDays;
-    const { baseC } = crop.warmth;
     return {
       ...given({
         day: reached("degreeDays", 0),
         earliest: reached("least", errorC),
         latest: reached("most", -errorC),
       }),
-      how: `${Math.round(more)} degree days above ${baseC} degrees C after ${zero.what} (${mark.source})`,
+      degreeDays: Math.round(mark.degreeDays - zero.mark.degreeDays),
+      baseC: crop.warmth.baseC,
+      after: zero.what,
+      source: mark.source,
     };
   });
 
@@ -121,7 +117,7 @@ function heatZero(
   return {
     day: transplanted,
     mark: { degreeDays: credit, least: credit, most: credit },
-    what: `planting out on ${transplanted}, with ${Math.round(credit)} from ${indoorDays} days indoors at ${raisedAtC} degrees C`,
+    what: `planting out on ${transplanted}, with ${Math.round(credit)} from ${indoorDays} days indoors`,
   };
 }
 

@@ -2,7 +2,6 @@
 import type { Crop, StageLengths } from "../crops/index.js";
 import { addDays, type Day, daysBetween, earlier, later, parseDay } from "../dates.js";
 import type { Planting } from "../garden/index.js";
-import { given } from "../values.js";
 import type { Begin } from "./begin.js";
 import type { Start } from "./calendar-starts.js";
 import type { Here, Place } from "./place.js";
@@ -50,16 +49,15 @@ function warmStart(
   isFollowed: boolean,
   mostShiftDays: number,
 ): WarmStart {
-  const { day, earliest, latest, how } = by;
-  const held = day && nearCalendar(day, start.day, mostShiftDays);
+  const held = by.day && nearCalendar(by.day, start.day, mostShiftDays);
   const warmth: StageWarmth = {
-    ...given({ day, earliest, latest }),
+    ...by,
     calendar: start.day,
     isFollowed: isFollowed && held !== undefined,
-    ...(isFollowed && held !== day ? { isHeldBack: true } : {}),
+    ...(isFollowed && held !== by.day ? { isHeldBack: true } : {}),
   };
   return warmth.isFollowed && held !== undefined
-    ? { day: held, moved: `by warmth: ${how}`, warmth }
+    ? { day: held, moved: "by warmth", warmth }
     : { ...start, warmth };
 }
 

@@ -99,4 +99,4 @@ export {
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
-export { warmthWords } from "./warmth.js";
+export { warmthSources, warmthWords } from "./warmth.js";

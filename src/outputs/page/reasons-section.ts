@@ -10,6 +10,8 @@ import {
   shortDate,
   shortDay,
   stageWords,
+  warmthSources,
+  warmthWords,
 } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
@@ -32,7 +34,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     </summary>
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
-      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${stagesBody(planting)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
 }
@@ -63,11 +65,17 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
   </dl>`;
 }
 
-function stagesBody({ stages }: PlannedPlanting): Html | undefined {
+function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undefined {
   if (stages.length === 0) return undefined;
-  const items = stages.map(({ stage, from, to, bbch, origin }, i) => {
+  const sources = warmthSources(stages);
+  const items = stages.map((span, i) => {
+    const { stage, from, to, bbch, origin } = span;
     // Most come from the same place as the one before.
-    const source = origin === stages[i - 1]?.origin ? "" : `: ${origin}`;
+    const told = [origin === stages[i - 1]?.origin ? [] : origin, warmthWords(span, amounts) ?? []];
+    const source = told
+      .flat()
+      .map((text) => `: ${text}`)
+      .join("");
     return html`<li>
       <b>${stageWords(stage)}</b>, ${shortDate(from)} to ${shortDate(to)} (BBCH ${bbch})${source}
     </li>`;
@@ -75,7 +83,8 @@ function stagesBody({ stages }: PlannedPlanting): Html | undefined {
   return html`<h3>Stages</h3>
     <ul class="stages">
       ${items}
-    </ul>`;
+    </ul>
+    ${sources.length > 0 && html`<p>Warmth: ${sources.join("; ")}.</p>`}`;
 }
 
 function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
