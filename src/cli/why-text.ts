@@ -69,7 +69,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
   const rows = [
     ["stage", `${stageWords(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
     ["stage from", originWords(stage, amounts)],
-    ...warmthSources([stage]).map((source) => ["", source],
+    ...warmthSources([stage]).map((source) => ["", source]),
     [
       "rule",
       `${rule.id}, against ${rule.disorder}, ${rule.route}; ${rule.evidence.replaceAll("-", " ")}`,
