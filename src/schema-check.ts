@@ -43,22 +43,40 @@ const quantityFormats = new Set([
   "days",
   "water",
   "rate",
+  "temperature",
+  "temperature-difference",
 ]);
 
 export function schemaCheck(check: CompiledCheck): SchemaCheck {
   return (value) => {
     if (check(value)) return [];
     const errors = check.errors ?? [];
-    const where = (wanted: string): ReadonlySet<string> =>
-      new Set(errors.filter((e) => e.keyword === wanted).map((e) => e.instancePath));
-    const [wrongType, noForm] = [where("type"), where("anyOf")];
-    // What is of the wrong type is no value of the list either: one slip, one finding. Of several
-    // forms that a word may have, the list of the plain ones is told.
-    return errors
+    const where = (keyword: string, among = errors): ReadonlySet<string> =>
+      new Set(among.filter((e) => e.keyword === keyword).map((e) => e.instancePath));
+    const noForm = where("anyOf");
+    // Of several forms that a value may have, a word is held against the list of the plain ones, and
+    // a group of keys against the group. What is of the wrong type is no value of a list either: one
+    // slip, one finding.
+    const ofItsForm = errors.filter(
+      (e) =>
+        !noForm.has(e.instancePath) ||
+        (isGroup(e.data) ? !formKeywords.has(e.keyword) : isWordList(e)),
+    );
+    const wrongType = where("type", ofItsForm);
+    return ofItsForm
       .filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath))
-      .filter((e) => e.keyword === "enum" || !noForm.has(e.instancePath))
       .map(findingOf);
   };
+}
+
+const formKeywords: ReadonlySet<string> = new Set(["anyOf", "enum", "const"]);
+
+function isWordList({ keyword }: SchemaError): boolean {
+  return keyword === "enum" || keyword === "const";
+}
+
+function isGroup(value: unknown): boolean {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 function findingOf(error: SchemaError): Finding {

@@ -35,6 +35,7 @@ export interface StageLengthRow extends InFile<StageLengths> {
 /** A row of `warmth.yaml`. */
 export interface WarmthRow extends Omit<InFile<CropWarmth>, "sums" | "rows"> {
   readonly crop: string;
+  readonly source: string;
   readonly sums: readonly InFile<StageSum>[];
   readonly rows: readonly Omit<InFile<RowSums>, "least_total" | "most_total" | "source">[];
   readonly rows_source?: string;
@@ -115,7 +116,6 @@ function warmthOf(row: WarmthRow | undefined): CropWarmth | undefined {
   return {
     auto: row.auto,
     reason: row.reason,
-    source: row.source,
     method: row.method,
     baseC: row.base_c,
     ...given({ upperC: row.upper_c, flowersAfter: row.flowers_after }),

@@ -63,8 +63,6 @@ export type Habit = (typeof habits)[number];
 
 /** How the stages of a crop follow warmth: a row of `warmth.yaml`. */
 export interface CropWarmth extends Thresholds {
-  /** Who says from where to where warmth counts. */
-  readonly source: string;
   /** Followed without being asked for. */
   readonly auto: boolean;
   /** Why it is, or is not, in words for the grower. */

@@ -17,6 +17,7 @@ import {
   type UnitContext,
   type WaterAmount,
 } from "./quantity.js";
+import { parseTemperature, parseTemperatureDifference } from "./temperature.js";
 import type { UnitKind } from "./units.js";
 
 const waterBounds: Bounds = { least: 0.001, most: 10_000, words: "1 mL to 10,000 L" };
@@ -139,6 +140,16 @@ export class Entry<T> {
   /** 0 to 1. */
   share(key: KeyOf<T>, bounds: Bounds): number | undefined {
     return this.#parsed(key, bounds, parsePercent);
+  }
+
+  /** degC. */
+  temperature(key: KeyOf<T>, bounds: Bounds): number | undefined {
+    return this.#parsed(key, bounds, parseTemperature);
+  }
+
+  /** degC. */
+  temperatureDifference(key: KeyOf<T>, bounds: Bounds): number | undefined {
+    return this.#parsed(key, bounds, parseTemperatureDifference);
   }
 
   water(key: KeyOf<T>): WaterAmount | undefined {

@@ -1,8 +1,9 @@
-import type { Bed as BedFile } from "../compiled/garden-file.js";
+import type { Bed as BedFile, BedCover } from "../compiled/garden-file.js";
 import type { DaySpan } from "../dates.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
 import type { Bed } from "./garden.js";
+import { validateCover } from "./validate-cover.js";
 import { areaBounds, validatePlanting } from "./validate-planting.js";
 import type { Validation } from "./validation.js";
 import { watered } from "./water.js";
@@ -33,7 +34,8 @@ export function validateBeds(
       return draft;
     });
     const areaM2 = entry.quantity("area", "area", areaBounds);
+    const cover = validateCover(entry.raw.cover, entry.inner("cover") as Entry<BedCover>, season);
     const plantings = watered(drafts, entry, areaM2, validation);
-    return { id, name: entry.text("name") ?? id, ...given({ areaM2 }), plantings };
+    return { id, name: entry.text("name") ?? id, ...given({ areaM2, cover }), plantings };
   });
 }

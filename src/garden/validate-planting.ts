@@ -1,15 +1,26 @@
 import type { Planting as PlantingFile } from "../compiled/garden-file.js";
-import { type Crop, cropSuggestion, findCrop, stageNames } from "../crops/index.js";
-import { addDays, type Day, type DaySpan } from "../dates.js";
-import type { FilePath } from "../problem.js";
+import {
+  type Crop,
+  type CropCatalogue,
+  cropSuggestion,
+  findCrop,
+  type Habit,
+  habits,
+  stageNames,
+} from "../crops/index.js";
+import type { DaySpan } from "../dates.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
-import { type Planting, routes, type StageSeen } from "./garden.js";
+import { type Planting, routes, type StageSeen, warmthWishes } from "./garden.js";
+import { checkDates } from "./planting-dates.js";
 import type { Bounds, WaterAmount } from "./quantity.js";
 import type { Validation } from "./validation.js";
 
 /** Of a bed, and of a planting in it. */
 export const areaBounds: Bounds = { least: 0.01, most: 100_000, words: "0.01 to 100,000 m2" };
+
+/** Where young plants are raised. */
+export const raisedBounds: Bounds = { least: 5, most: 40, words: "5 to 40 C (41 to 104 F)" };
 
 const intervalBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
 
@@ -54,6 +65,11 @@ export function validatePlanting(
       transplanted: entry.day("transplanted"),
       bloom: entry.day("bloom"),
       removed: entry.day("removed"),
+      pickedUntil: entry.day("picked_until"),
+      habit: habitOf(entry, word, crop),
+      row: entry.text("row"),
+      warmth: entry.among(warmthWishes, "warmth"),
+      raisedAtC: entry.temperature("raised_at", raisedBounds),
       established: raw.established === true ? true : undefined,
     }),
     seen,
@@ -69,16 +85,70 @@ export function validatePlanting(
           ? "yes"
           : "no"
         : (entry.among([...routes, "both"], "feed") ?? "by-rule"),
+    ...given({ through: entry.among(["harvest"] as const, "through") }),
     path,
     waterGiven: entry.water("water"),
     sprayGiven: entry.water("spray"),
     areaM2: entry.quantity("area", "area", areaBounds) ?? (raw.area === undefined ? undefined : 1),
   };
-  if (crop) checkStart(crop, entry);
+  if (crop) {
+    checkStart(crop, entry);
+    checkCropsOwn(crop, entry, catalogue);
+  }
+  if (draft.feed === "no" && draft.through !== undefined)
+    entry.report({
+      code: "through-unfed",
+      path: entry.at("through"),
+      message:
+        "`through: harvest` feeds it to the end of the harvest, and `feed: false` never feeds it",
+      mend: "leave one of the two out",
+    });
   // What is only listed may have stood for years.
-  checkDates(draft, crop === undefined || crop.perennial, season, entry);
+  const anyYear = crop === undefined || crop.perennial;
+  checkDates(draft, season === undefined ? undefined : { season, anyYear }, entry);
   if (crop) checkSeen(crop, seen, entry);
   return draft;
+}
+
+/** What the grower says, or calls it: a `bush tomato`. */
+function habitOf(
+  entry: Entry<PlantingFile>,
+  word: string | undefined,
+  crop: Crop | undefined,
+): Habit | undefined {
+  const said = entry.among(habits, "habit");
+  if (said !== undefined || crop?.usualHabit === undefined) return said;
+  const words = word?.toLowerCase().split(/[\s_-]+/) ?? [];
+  return habits.find((habit) => words.includes(habit));
+}
+
+/** Keys that only some crops can have, or whose words are the crop's own. */
+function checkCropsOwn(crop: Crop, entry: Entry<PlantingFile>, { crops }: CropCatalogue): void {
+  const row = entry.text("row");
+  const ids = crop.lengths.map(({ id }) => id);
+  if (row !== undefined && !ids.includes(row))
+    entry.report({
+      code: "unknown-row",
+      path: entry.at("row"),
+      message: `${crop.name} has no row \`${row}\` of stage lengths`,
+      mend: `its rows are ${ids.join(", ")}`,
+    });
+  if (entry.raw.habit !== undefined && crop.usualHabit === undefined) {
+    const named = crops.filter(({ usualHabit }) => usualHabit !== undefined);
+    entry.report({
+      code: "habit-of-other-crop",
+      path: entry.at("habit"),
+      message: `${crop.name} is not told apart by its habit`,
+      mend: `leave \`habit\` out: it is for ${named.map(({ name }) => name).join(", ")}`,
+    });
+  }
+  if (entry.raw.picked_until !== undefined && !crop.course.pickedRepeatedly)
+    entry.report({
+      code: "picked-once",
+      path: entry.at("picked_until"),
+      message: `\`picked_until\` is for crops that are picked again and again, and ${crop.name} is not`,
+      mend: "write `removed:` with the day it is taken out",
+    });
 }
 
 /**
@@ -110,72 +180,6 @@ function checkStart(crop: Crop, entry: Entry<PlantingFile>): void {
       mend: "add `seen: [{ stage: flowering, on: 2027-06-12 }]`",
     });
 }
-
-/** Days that contradict each other or the season. */
-function checkDates(
-  { sown, transplanted, bloom, removed, seen }: PlantingDraft,
-  perennial: boolean,
-  season: DaySpan | undefined,
-  entry: Entry<PlantingFile>,
-): void {
-  const contradict = (key: FilePath, message: string, mend: string): void => {
-    entry.report({ code: "date-order", path: entry.at(...key), message, mend });
-  };
-  if (sown !== undefined && transplanted !== undefined && sown > transplanted)
-    contradict(
-      ["transplanted"],
-      `transplanted on ${transplanted}, before it was sown on ${sown}`,
-      "swap the two dates or mend the year",
-    );
-  const start = sown ?? transplanted;
-  const startWord = sown === undefined ? "transplanted" : "sown";
-  for (const [i, { stage, on }] of seen.entries()) {
-    const before =
-      start !== undefined && on < start
-        ? `before it was ${startWord} on ${start}`
-        : removed !== undefined && on >= removed
-          ? `but it was removed on ${removed}`
-          : undefined;
-    if (before !== undefined)
-      contradict(
-        ["seen", i, "on"],
-        `${stage} was seen on ${on}, ${before}`,
-        "mend one of the two dates",
-      );
-    else if (season !== undefined)
-      inReach(["seen", i, "on"], `${stage} seen`, on, season, perennial);
-  }
-  const begins = start ?? bloom;
-  const beginsWord = start === undefined ? "in bloom" : startWord;
-  if (removed !== undefined && begins !== undefined && removed < begins)
-    contradict(
-      ["removed"],
-      `removed on ${removed}, before it was ${beginsWord} on ${begins}`,
-      "mend one of the two dates",
-    );
-  if (season === undefined) return;
-  if (start !== undefined) inReach([startWord], startWord, start, season, perennial);
-  if (bloom !== undefined) inReach(["bloom"], "in bloom", bloom, season, perennial);
-
-  /** Not after the season, and not long before it; a perennial may have stood for years. */
-  function inReach(key: FilePath, what: string, on: Day, span: DaySpan, anyYear = false): void {
-    if (on > span.to)
-      contradict(
-        key,
-        `${what} on ${on}, after the season ends on ${span.to}`,
-        "mend the year, or let the season end later",
-      );
-    else if (!anyYear && on < addDays(span.from, -longestLeadDays))
-      contradict(
-        key,
-        `${what} on ${on}, more than ${longestLeadDays} days before the season begins`,
-        "mend the year",
-      );
-  }
-}
-
-/** Overwintered crops are sown the year before; nothing fed now was sown earlier than that. */
-const longestLeadDays = 400;
 
 /** Stages that this crop has, each once, in the order of its life. */
 function checkSeen(crop: Crop, seen: readonly StageSeen[], entry: Entry<PlantingFile>): void {

@@ -21,6 +21,7 @@ import {
   validateFeeding,
   validateSourceWater,
 } from "./validate-settings.js";
+import { raisedBounds } from "./validate-planting.js";
 import { validateStock } from "./validate-stock.js";
 import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
@@ -116,6 +117,7 @@ function gardenOf(
           },
         }),
     warmth: file.among(warmthWishes, "warmth") ?? "auto",
+    ...given({ raisedAtC: file.temperature("raised_at", raisedBounds) }),
     amounts,
     canL: canL ?? usualCanL,
     sprayerL: sprayerL ?? (amounts === "us" ? usual.sprayer_us_l : usual.sprayer_l),

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { format } from "prettier";
 import { expect, test } from "vitest";
-import { stageNames } from "../../src/crops/crop.js";
-import { acids, routes } from "../../src/garden/garden.js";
+import { habits, stageNames } from "../../src/crops/crop.js";
+import { acids, covers, routes, warmthWishes } from "../../src/garden/garden.js";
 import { readSchema } from "./data-files.js";
 
 /** What is said in many schemas and stands once, in the code. */
@@ -10,6 +10,10 @@ const terms: Readonly<Record<string, readonly unknown[]>> = {
   stages: stageNames,
   routes,
   acids,
+  habits,
+  "end of feeding": ["harvest"],
+  "kinds of cover": covers,
+  "wishes for warmth": warmthWishes,
   "feed wishes": [true, false, ...routes, "both"],
 };
 
@@ -33,7 +37,7 @@ test.each(schemas)("schemas/%s has the code's own stages, routes and acids", asy
   );
 });
 
-const words = new Set<unknown>([...stageNames, ...routes, ...acids]);
+const words = new Set<unknown>([...stageNames, ...routes, ...acids, ...habits, ...covers]);
 
 function listsOf(node: unknown): { $comment?: string; enum: unknown[] }[] {
   if (typeof node !== "object" || node === null) return [];
