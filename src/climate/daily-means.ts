@@ -24,37 +24,32 @@ export function dailyFromMonthly(means: readonly number[]): readonly number[] {
 
 function smoothed(means: readonly number[]): readonly number[] {
   if (means.length !== 12) throw new RangeError(`not twelve means: ${means.length}`);
-  let days = Float64Array.from(
-    means.flatMap((mean, m) => Array<number>(monthLengths[m] as number).fill(mean)),
-  );
-  let spare = new Float64Array(days);
+  const steps = means.flatMap((mean, m) => Array<number>(monthLengths[m] as number).fill(mean));
+  let days = Float64Array.of(0, ...steps, 0);
+  let spare = new Float64Array(days.length);
   for (let i = 0; i < rounds; i++) {
     smooth(days, spare);
-    giveMeansBack(spare, means);
     [days, spare] = [spare, days];
   }
-  return [...days];
+  return [...days.subarray(1, -1)];
 }
 
-// Plain loops here and below: they run 730 times over the year, and a plan waits for them.
+/**
+ * Running means of three days. A month takes a third of the days that lie on its sides for a third of
+ * its own first and last one: the difference, shared among its days, gives its mean back.
+ *
+ * 1 January is at 1. At both ends there is room for the day across New Year, so that the loop, which
+ * runs 730 times over the year while a plan waits, has no ring to go round.
+ */
 function smooth(days: Float64Array, into: Float64Array): void {
-  let before = days[daysInCommonYear - 1] as number;
-  for (let d = 0; d < daysInCommonYear; d++) {
-    const today = days[d] as number;
-    const after = days[d + 1 === daysInCommonYear ? 0 : d + 1] as number;
-    into[d] = (before + today + after) / 3;
-    before = today;
-  }
-}
-
-function giveMeansBack(days: Float64Array, means: readonly number[]): void {
-  let first = 0;
-  for (let m = 0; m < 12; m++) {
-    const length = monthLengths[m] as number;
-    let sum = 0;
-    for (let d = first; d < first + length; d++) sum += days[d] as number;
-    const shift = (means[m] as number) - sum / length;
-    for (let d = first; d < first + length; d++) days[d] = (days[d] as number) + shift;
-    first += length;
+  days[0] = days[daysInCommonYear] as number;
+  days[daysInCommonYear + 1] = days[1] as number;
+  const on = (d: number): number => days[d] as number;
+  let first = 1;
+  for (const length of monthLengths) {
+    const next = first + length;
+    const back = (on(first) + on(next - 1) - on(first - 1) - on(next)) / 3 / length;
+    for (let d = first; d < next; d++) into[d] = (on(d - 1) + on(d) + on(d + 1)) / 3 + back;
+    first = next;
   }
 }
