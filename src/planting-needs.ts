@@ -1,6 +1,14 @@
 /** The first step of a plan: what each planting needs when. */
-import { type ClimateConstants, type PlaceWeather, warmthOf } from "./climate/index.js";
+import {
+  type ClimateConstants,
+  type FrostEstimate,
+  frostOf,
+  type FrostRules,
+  type PlaceWeather,
+  warmthOf,
+} from "./climate/index.js";
 import { type Crop, type CropCatalogue, findCrop } from "./crops/index.js";
+import { addDays, type Day } from "./dates.js";
 import type { Bed, Garden, Planting, Usual } from "./garden/index.js";
 import {
   type FeedRule,
@@ -23,6 +31,7 @@ import {
 export interface NeedTables {
   readonly catalogue: CropCatalogue;
   readonly climate: ClimateConstants;
+  readonly frost: FrostRules;
   readonly usual: Usual;
   /** The grower's own rules before the built-in ones; see `mergeRules`. */
   readonly rules: readonly FeedRule[];
@@ -53,7 +62,10 @@ export function plantingNeeds(
 ): PlantingNeed[] {
   const outdoors = weather && hereOf(garden, tables, weather);
   return garden.beds.flatMap((bed) => {
-    const place = { ...garden, ...given({ here: outdoors && underCover(outdoors, bed) }) };
+    const place = {
+      ...garden,
+      ...given({ here: outdoors && underCover(outdoors, bed, tables.usual) }),
+    };
     return bed.plantings.map((planting) => {
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
@@ -67,10 +79,11 @@ export function plantingNeeds(
 }
 
 function hereOf(
-  { warmth: wish, raisedAtC }: Garden,
-  { catalogue, climate, usual }: NeedTables,
+  { warmth: wish, raisedAtC, frost: ownFrost }: Garden,
+  { catalogue, climate, frost: frostRules, usual }: NeedTables,
   weather: PlaceWeather,
 ): Here {
+  const frost = frostOf(weather.climate, ownFrost, frostRules);
   return {
     climate: weather.climate,
     warmth: warmthOf(weather),
@@ -78,15 +91,23 @@ function hereOf(
     raisedAtC: raisedAtC ?? usual.raised_at_c,
     mostShiftDays: climate.most_shift_days,
     cover: [],
-    firstFrostAfter: () => undefined,
+    firstFrostAfter: (day) => firstFrostAfter(day, frost),
     cropOf: (key) => findCrop(key, catalogue),
   };
 }
 
+/** The day that ends the life of tender plants, where frost is known well enough. */
+function firstFrostAfter(day: Day, frost: FrostEstimate | undefined): Day | undefined {
+  const halfYearOn = addDays(day, 183);
+  const autumns = [day, halfYearOn].map((from) => frost?.around({ from, to: from }).firstAutumn);
+  return autumns.find((autumn) => autumn !== undefined && autumn.endsPicking && autumn.day > day)
+    ?.day;
+}
+
 /** Warmer by the cover's gain, and no frost comes in. */
-function underCover(outdoors: Here, { cover }: Bed): Here {
+function underCover(outdoors: Here, { cover }: Bed, usual: Usual): Here {
   if (cover === undefined) return outdoors;
-  const { from, to, warmerC } = cover;
+  const { kind, from, to, warmerC = usual[`cover_${kind}_warmer_c`] } = cover;
   return {
     ...outdoors,
     cover: [{ byC: warmerC, ...given({ from, to }) }],

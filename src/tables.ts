@@ -3,6 +3,7 @@ import climate from "./compiled/climate-constants.js";
 import constants from "./compiled/constants.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
+import frost from "./compiled/frost.js";
 import gardenCheck from "./compiled/garden-check.js";
 import labelSheets from "./compiled/label-sheets.js";
 import lifeCourses from "./compiled/life-courses.js";
@@ -16,7 +17,7 @@ import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import warmth from "./compiled/warmth.js";
 import halves from "./compiled/zone-halves.js";
-import { type ClimateConstants, climateConstants } from "./climate/index.js";
+import { type ClimateConstants, climateConstants, type FrostRules } from "./climate/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
@@ -29,6 +30,7 @@ export interface Tables extends GardenTables, RuleTables, StockTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
   readonly climate: ClimateConstants;
+  readonly frost: FrostRules;
 }
 
 const tables: Tables = madeWhenAsked<Tables>({
@@ -51,6 +53,7 @@ const tables: Tables = madeWhenAsked<Tables>({
   builtInRules: () => readBuiltInRules(),
   signs: () => signs.signs,
   climate: () => climateConstants(climate.constants),
+  frost: () => frost,
 });
 
 /** All tables. One that does not fit with the others, our own bug, throws when it is asked for. */

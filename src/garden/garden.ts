@@ -2,7 +2,7 @@
  * The garden as the program sees it: every quantity in one unit, every default filled in, every
  * name resolved. Made only by `validateGarden`; see `schemas/garden.schema.json` for the file.
  */
-import type { MonthlyMeans } from "../climate/index.js";
+import type { FrostDays, MonthlyMeans } from "../climate/index.js";
 import type { Habit } from "../crops/index.js";
 import type { Day, DaySpan, Weekday } from "../dates.js";
 import type { FilePath } from "../problem.js";
@@ -82,14 +82,6 @@ export interface GrowersClimate {
 export interface WeatherFiles {
   readonly seen?: string;
   readonly forecast?: string;
-}
-
-/** `MM-DD`. */
-export interface FrostDays {
-  /** Last one of spring. */
-  readonly last?: string;
-  /** First one of autumn. */
-  readonly first?: string;
 }
 
 /** `auto`: where sources carry it. */

@@ -14,6 +14,7 @@ import { hemisphereOf } from "./hemisphere.js";
 import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
 import { validateBeds } from "./validate-beds.js";
+import { validateFrost } from "./validate-frost.js";
 import { validateFeeds, validateLog, validateSigns } from "./validate-records.js";
 import {
   validateCalendar,
@@ -116,6 +117,7 @@ function gardenOf(
             ...given({ longitudeDeg: location.number("longitude"), elevationM }),
           },
         }),
+    ...given({ frost: validateFrost(file.inner("frost"), where.hemisphere) }),
     warmth: file.among(warmthWishes, "warmth") ?? "auto",
     ...given({ raisedAtC: file.temperature("raised_at", raisedBounds) }),
     amounts,

@@ -1,4 +1,5 @@
 /** What is worth telling a grower although the garden file is right. */
+import { frostOf, type FrostRules, type PlaceWeather } from "../climate/index.js";
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
 import {
@@ -13,6 +14,7 @@ import {
 import { mixesOf, type Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
 import { warmthAdvice } from "./warmth-advice.js";
+import { frostAdvice } from "./frost-advice.js";
 import { wasteAdvice } from "./waste-advice.js";
 
 export interface Advice {
@@ -31,8 +33,13 @@ const longAwayDays = 7;
 export function gardenAdvice(
   garden: Garden,
   plan: Plan,
-  tables: Pick<StockTables, "making"> & { readonly catalogue: CropCatalogue },
+  tables: Pick<StockTables, "making"> & {
+    readonly catalogue: CropCatalogue;
+    readonly frost: FrostRules;
+  },
+  place?: PlaceWeather,
 ): Advice[] {
+  const frost = frostOf(place?.climate, garden.frost, tables.frost);
   return [
     ...needNoFeed(plan, tables.catalogue),
     ...askStrainer(plan),
@@ -40,6 +47,7 @@ export function gardenAdvice(
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
+    ...frostAdvice(garden, plan, tables.catalogue, frost),
     ...evenWaterFirst(plan),
     ...wastedStock(plan, tables),
     ...unnamedGarden(garden),
