@@ -1,4 +1,5 @@
 /** The project's own data: `scripts/compile-data.js` checks the files and makes modules of them. */
+import { type Normals, unpackNormals } from "./climate/index.js";
 import constants from "./compiled/constants.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
@@ -55,6 +56,46 @@ export function loadTables(): Tables {
 /** Time zones, in lower case, whose gardens have US measures: only `new` asks for them. */
 export function loadUsZones(): ReadonlySet<string> {
   return new Set(usZones.zones.map((zone) => zone.toLowerCase()));
+}
+
+let normals: Promise<Normals> | undefined;
+
+/**
+ * The table of monthly means of the world, for gardens with a longitude: read and unpacked when it is
+ * first asked for, since it is larger than all the rest.
+ */
+export function loadNormals(): Promise<Normals> {
+  normals ??= readNormals();
+  return normals;
+}
+
+async function readNormals(): Promise<Normals> {
+  const [{ packed, points }, { default: about }] = await Promise.all([
+    import("./compiled/normals-points.js"),
+    import("./compiled/normals.js"),
+  ]);
+  return unpackNormals(await inflated(packed), points, about);
+}
+
+/** Whom the table is from: only `help` asks. */
+export async function loadNormalsCitation(): Promise<string> {
+  return (await import("./compiled/normals.js")).default.citation;
+}
+
+/** By what Node.js and a page both have, the quickest of it. */
+async function inflated(base64: string): Promise<Uint8Array> {
+  const text = atob(base64);
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  const { readable, writable } = new DecompressionStream("deflate");
+  const writer = writable.getWriter();
+  const written = Promise.all([writer.write(bytes), writer.close()]);
+  const reader = readable.getReader();
+  const chunks: Uint8Array[] = [];
+  for (let next = await reader.read(); !next.done; next = await reader.read())
+    chunks.push(next.value as Uint8Array);
+  await written;
+  return new Uint8Array(await new Blob(chunks).arrayBuffer());
 }
 
 /** Only `labels` asks for them. */

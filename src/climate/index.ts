@@ -1,4 +1,5 @@
 export {
+  type ClimatePoint,
   type DayWeather,
   type DegreeDayMethod,
   degreeDayMethods,
@@ -9,3 +10,6 @@ export {
   type Warmer,
   type Warmth,
 } from "./climate.js";
+export type { Normals } from "./normals.js";
+export { placeClimate, type PlaceWarning } from "./place-climate.js";
+export { unpackNormals } from "./unpack-normals.js";
