@@ -49,16 +49,30 @@ export function schemaCheck(check: CompiledCheck): SchemaCheck {
   return (value) => {
     if (check(value)) return [];
     const errors = check.errors ?? [];
-    const where = (wanted: string): ReadonlySet<string> =>
-      new Set(errors.filter((e) => e.keyword === wanted).map((e) => e.instancePath));
-    const [wrongType, noForm] = [where("type"), where("anyOf")];
-    // What is of the wrong type is no value of the list either: one slip, one finding. Of several
-    // forms that a word may have, the list of the plain ones is told.
-    return errors
-      .filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath))
-      .filter((e) => e.keyword === "enum" || !noForm.has(e.instancePath))
-      .map(findingOf);
+    const told = errors.filter(oneOfEachSlip(errors));
+    return (told.length > 0 ? told : errors).map(findingOf);
   };
+}
+
+/** What a schema says of a value that has another form: nothing, where one of its forms fits better. */
+const ofTheForm = ["type", "enum", "const", "anyOf"];
+
+/** One slip, one finding. */
+function oneOfEachSlip(errors: readonly SchemaError[]): (error: SchemaError) => boolean {
+  const where = (wanted: string): ReadonlySet<string> =>
+    new Set(errors.filter((e) => e.keyword === wanted).map((e) => e.instancePath));
+  const [wrongType, noForm] = [where("type"), where("anyOf")];
+  return ({ keyword, instancePath, data }) => {
+    // Of several forms, a group of keys is told of its keys, all else of the list of plain words.
+    if (noForm.has(instancePath))
+      return isGroup(data) ? !ofTheForm.includes(keyword) : ["enum", "const"].includes(keyword);
+    // What is of the wrong type is no value of the list either.
+    return keyword === "type" || !wrongType.has(instancePath);
+  };
+}
+
+function isGroup(value: unknown): boolean {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 function findingOf(error: SchemaError): Finding {
@@ -121,6 +135,8 @@ function findingOf(error: SchemaError): Finding {
       );
     }
     case "minItems":
+      if (Number(limit) > 1) return finding(`${name} is too short`, `it has ${limit} of them`);
+      return finding(`${name} is empty`, `give at least one, like ${example}`);
     case "minProperties":
     case "minLength":
       return finding(`${name} is empty`, `give at least one, like ${example}`);

@@ -14,6 +14,7 @@ import { hemisphereOf } from "./hemisphere.js";
 import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
 import { validateBeds } from "./validate-beds.js";
+import { validateClimate } from "./validate-climate.js";
 import { validateFeeds, validateLog, validateSigns } from "./validate-records.js";
 import {
   validateCalendar,
@@ -62,6 +63,7 @@ function gardenOf(
   const location = file.inner("location");
   const latitudeDeg = location.number("latitude");
   const elevationM = location.quantity("elevation", "length", elevationBounds);
+  const climate = validateClimate(file, latitudeDeg);
   const beds = validateBeds(file.entries("beds"), season, validation);
   const canL = file.quantity("can", "volume", canBounds);
   const usualCanL = usual[`can_${amounts}_l`];
@@ -115,6 +117,7 @@ function gardenOf(
             ...given({ longitudeDeg: location.number("longitude"), elevationM }),
           },
         }),
+    ...given({ climate }),
     warmth: file.among(warmthWishes, "warmth") ?? "auto",
     amounts,
     canL: canL ?? usualCanL,
