@@ -1,7 +1,8 @@
 /**
  * Makes `src/compiled`: each YAML file under `src` as a module, checked against the schema that its
- * first line names, the checks of growers' files as plain code, and the types of a garden file. So the core reads no file, and
- * runs where code cannot be made from text, as in a page.
+ * first line names, the table of monthly means packed, the checks of growers' files as plain code, and
+ * the types of a garden file. So the core reads no file, and runs where code cannot be made from text,
+ * as in a page.
  *
  * `npm run compile` runs it, as build, types, lint and the tests do before their own work; where
  * nothing has changed it does nothing.
@@ -10,10 +11,13 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { packedNormals } from "./pack-normals.js";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const folder = join(root, "src/compiled");
 const stamp = join(folder, "made-from.sha256");
+
+const normals = join(root, "src/climate/normals");
 
 /** Of the files that growers write. */
 const growersSchemas = ["garden", "rules"].map((name) => join(root, `schemas/${name}.schema.json`));
@@ -25,6 +29,8 @@ export async function setup() {
     .map((path) => join(root, "src", path));
   const madeFrom = hashOf(
     fileURLToPath(import.meta.url),
+    join(root, "scripts/pack-normals.js"),
+    `${normals}.csv.gz`,
     join(root, "package-lock.json"),
     ...filesIn(join(root, "schemas")),
     ...dataFiles,
@@ -33,6 +39,7 @@ export async function setup() {
 
   const modules = await Promise.all([
     ...dataFiles.map(dataModule),
+    pointsModule(),
     ...growersSchemas.map(checkModule),
     typesModule(join(root, "schemas/garden.schema.json")),
   ]);
@@ -56,6 +63,16 @@ async function dataModule(file) {
   return {
     name,
     text: `/** Made from ${name}.yaml. Do not edit. */\nexport default ${JSON.stringify(data)} as const;\n`,
+  };
+}
+
+/** The table that the data file of the same name tells of. */
+async function pointsModule() {
+  const { parse } = await import("yaml");
+  const { columns } = parse(readFileSync(`${normals}.yaml`, "utf8"));
+  return {
+    name: "normals-points",
+    text: packedNormals(readFileSync(`${normals}.csv.gz`), columns),
   };
 }
 
@@ -122,7 +139,7 @@ function filesIn(path) {
 
 function hashOf(...files) {
   const hash = createHash("sha256");
-  for (const file of files) hash.update(`${basename(file)}\n${readFileSync(file, "utf8")}\n`);
+  for (const file of files) hash.update(`${basename(file)}\n`).update(readFileSync(file));
   return hash.digest("hex");
 }
 

@@ -3,12 +3,13 @@
  * is a parameter. It runs in a page as in Node.js.
  *
  * @example
- * import { calendarText, loadTables, planGarden } from "feedround";
+ * import { calendarText, loadNormals, loadTables, planGarden } from "feedround";
  *
  * const text = `
  * version: 1
  * garden: Hill plot
  * timezone: Europe/Dublin
+ * location: { latitude: 53.3, longitude: -6.3, elevation: 20 m }
  * season: { from: 2027-03-01, to: 2027-10-31 }
  * can: 9 L
  * feeding: { days: [sat] }
@@ -17,10 +18,13 @@
  *     plantings:
  *       - { id: toms, crop: tomato, plants: 6, transplanted: 2027-05-20, water: 2 L per plant }
  * `;
- * const planned = planGarden(text, loadTables(), { today: "2027-04-01" });
+ * const normals = await loadNormals(); // only for gardens with a longitude
+ * const planned = planGarden(text, loadTables(), { today: "2027-04-01", normals });
  * if (!planned.ok) throw new Error(planned.problems.map((p) => p.message).join("\n"));
  * console.log(planned.value.rounds.map((round) => round.day).join(" "));
  * // 2027-06-26 2027-07-10
+ * console.log(planned.value.garden.climate?.origin);
+ * // Dublin, 13 km away and 54 m higher; CRU CL 2.0, means of 1961-1990 with the warming to 1979-2013
  * const calendar = calendarText(planned.value);
  * if (calendar.ok) console.log(calendar.value.split("\r\n")[0]);
  * // BEGIN:VCALENDAR
@@ -65,6 +69,7 @@ export { reasonsFor, type FeedingReason, type PlantingReasons } from "./notes/in
 export { mergeRules, readRules, type FeedRule } from "./rules/index.js";
 export {
   type Plan,
+  type PlanClimate,
   type PlanGarden,
   type PlannedPlanting,
   type Round,
@@ -102,4 +107,5 @@ export {
   type CanLiquid,
   type Recipe,
 } from "./stock/index.js";
-export { loadTables, type Tables } from "./tables.js";
+export { type MonthlyMeans, type Normals, type PlaceWeather } from "./climate/index.js";
+export { loadNormals, loadTables, type Tables } from "./tables.js";

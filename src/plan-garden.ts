@@ -1,5 +1,6 @@
 /** The whole way from the text of a garden file to its plan, for the library and the shell. */
 import { earlier, parseDay } from "./dates.js";
+import { type GardenPlace, placeOf, type PlaceSources } from "./garden-place.js";
 import { type Garden, located, readYaml, type SourceFile, validateGarden } from "./garden/index.js";
 import { dayBefore, gardenOn } from "./log/index.js";
 import { type PlanOptions, planSeason } from "./plan.js";
@@ -8,8 +9,11 @@ import type { Published, PublishedRound } from "./published/index.js";
 import { type FeedRule, mergeRules, readRules } from "./rules/index.js";
 import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
+import { given } from "./values.js";
 
-export interface PlanGardenOptions extends Omit<PlanOptions, "today"> {
+type GardenOptions = Omit<PlanOptions, "place"> & PlaceSources;
+
+export interface PlanGardenOptions extends Omit<GardenOptions, "today"> {
   /** `YYYY-MM-DD`, in the garden's time zone. */
   readonly today: string;
   /** Names the garden file in problems; `garden.yaml` unless given. */
@@ -50,13 +54,26 @@ export function planOfGarden(
   { source, garden }: ReadGarden,
   ownRules: string | undefined,
   tables: Tables,
-  options: PlanOptions,
+  { normals, days, ...options }: GardenOptions,
 ): Result<Plan> {
   const rules = rulesFor(garden, ownRules, tables);
   if (!rules.ok) return rules;
-  const plan = planSeason(garden, { ...tables, rules: rules.value }, options);
-  if (plan.ok) return plan;
+  const { place, ...told } = placeOf(garden, given({ normals, days }), tables.climate);
+  const plan = planSeason(
+    garden,
+    { ...tables, rules: rules.value },
+    { ...options, ...given({ place }) },
+  );
+  if (plan.ok) return { ok: true, value: withTold(plan.value, told) };
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
+}
+
+function withTold(plan: Plan, { assumptions, warnings }: Omit<GardenPlace, "place">): Plan {
+  return {
+    ...plan,
+    warnings: [...plan.warnings, ...warnings],
+    assumptions: [...plan.assumptions, ...assumptions],
+  };
 }
 
 /**
@@ -69,12 +86,17 @@ export function workedOut(
   ownRules: string | undefined,
   tables: Tables,
   told: Published,
+  sources: PlaceSources,
 ): Published {
   const [first] = told.rounds;
   if (first === undefined) return told;
   const from = earlier(first.day, dayBefore(garden.season));
   const then = { source, garden: gardenOn(garden, from) };
-  const plan = planOfGarden(then, ownRules, tables, { today: from, published: told });
+  const plan = planOfGarden(then, ownRules, tables, {
+    ...sources,
+    today: from,
+    published: told,
+  });
   if (!plan.ok) return told;
   const firstTold = new Map(told.rounds.map((round) => [round.day, round.first]));
   const listed = new Set(garden.stock.batches.map(({ id }) => id));

@@ -9,7 +9,7 @@ import {
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
-import type { PlaceWeather } from "./climate/index.js";
+import type { PlaceClimate, PlaceWeather } from "./climate/index.js";
 import { type Day, within } from "./dates.js";
 import {
   allowedDays,
@@ -58,7 +58,13 @@ import {
 import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
-import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
+import {
+  type Plan,
+  type PlanClimate,
+  publishedWith,
+  type Round,
+  seasonTotals,
+} from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
@@ -106,7 +112,7 @@ export function planSeason(
   if (!poured.ok) return poured;
   return {
     ok: true,
-    value: planOf(garden, needs, days, poured.value, told, today),
+    value: planOf(garden, needs, days, poured.value, told, place, today),
   };
 }
 
@@ -212,6 +218,7 @@ function planOf(
   { ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
+  place: PlaceWeather | undefined,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
@@ -220,7 +227,7 @@ function planOf(
   return {
     planVersion: 1,
     today,
-    garden: gardenOf(garden),
+    garden: gardenOf(garden, place),
     plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
@@ -254,7 +261,7 @@ function planOf(
   };
 }
 
-function gardenOf(garden: Garden): Plan["garden"] {
+function gardenOf(garden: Garden, place: PlaceWeather | undefined): Plan["garden"] {
   const { id, name, timezone, season, amounts, canL, sprayerL, feeding, calendar } = garden;
   const { timeOfDay, durationMin } = feeding;
   return {
@@ -268,5 +275,10 @@ function gardenOf(garden: Garden): Plan["garden"] {
     ...given({ timeOfDay }),
     durationMin,
     calendar,
+    ...given({ climate: place && climateFact(place.climate) }),
   };
+}
+
+function climateFact({ origin, point, errorC }: PlaceClimate): PlanClimate {
+  return { origin, errorC, ...given({ point }) };
 }

@@ -63,9 +63,8 @@ export function schemaCheck(check: CompiledCheck): SchemaCheck {
         (isGroup(e.data) ? !formKeywords.has(e.keyword) : isWordList(e)),
     );
     const wrongType = where("type", ofItsForm);
-    return ofItsForm
-      .filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath))
-      .map(findingOf);
+    const told = ofItsForm.filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath));
+    return (told.length > 0 ? told : errors).map(findingOf);
   };
 }
 
@@ -139,6 +138,8 @@ function findingOf(error: SchemaError): Finding {
       );
     }
     case "minItems":
+      if (Number(limit) > 1) return finding(`${name} is too short`, `it has ${limit} of them`);
+      return finding(`${name} is empty`, `give at least one, like ${example}`);
     case "minProperties":
     case "minLength":
       return finding(`${name} is empty`, `give at least one, like ${example}`);

@@ -17,7 +17,13 @@ import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import warmth from "./compiled/warmth.js";
 import halves from "./compiled/zone-halves.js";
-import { type ClimateConstants, climateConstants, type FrostRules } from "./climate/index.js";
+import {
+  type ClimateConstants,
+  climateConstants,
+  type FrostRules,
+  type Normals,
+  unpackNormals,
+} from "./climate/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
@@ -64,6 +70,46 @@ export function loadTables(): Tables {
 /** Time zones, in lower case, whose gardens have US measures: only `new` asks for them. */
 export function loadUsZones(): ReadonlySet<string> {
   return new Set(usZones.zones.map((zone) => zone.toLowerCase()));
+}
+
+let normals: Promise<Normals> | undefined;
+
+/**
+ * The table of monthly means of the world, for gardens with a longitude: read and unpacked when it is
+ * first asked for, since it is larger than all the rest.
+ */
+export function loadNormals(): Promise<Normals> {
+  normals ??= readNormals();
+  return normals;
+}
+
+async function readNormals(): Promise<Normals> {
+  const [{ packed, points }, { default: about }] = await Promise.all([
+    import("./compiled/normals-points.js"),
+    import("./compiled/normals.js"),
+  ]);
+  return unpackNormals(await inflated(packed), points, about);
+}
+
+/** Whom the table is from: only `help` asks. */
+export async function loadNormalsCitation(): Promise<string> {
+  return (await import("./compiled/normals.js")).default.citation;
+}
+
+/** By what Node.js and a page both have, the quickest of it. */
+async function inflated(base64: string): Promise<Uint8Array> {
+  const text = atob(base64);
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  const { readable, writable } = new DecompressionStream("deflate");
+  const writer = writable.getWriter();
+  const written = Promise.all([writer.write(bytes), writer.close()]);
+  const reader = readable.getReader();
+  const chunks: Uint8Array[] = [];
+  for (let next = await reader.read(); !next.done; next = await reader.read())
+    chunks.push(next.value as Uint8Array);
+  await written;
+  return new Uint8Array(await new Blob(chunks).arrayBuffer());
 }
 
 /** Only `labels` asks for them. */

@@ -2,6 +2,7 @@
 import { dirname, join, resolve } from "node:path";
 import { readersMend } from "../calendar/index.js";
 import type { Day } from "../dates.js";
+import { asksForNormals, type PlaceSources } from "../garden-place.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
 import { gardenOfText, planOfGarden, type ReadGarden, workedOut } from "../plan-garden.js";
@@ -9,7 +10,7 @@ import type { PlanOptions } from "../plan.js";
 import { type Problem, problemLine, type Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { Published } from "../published/index.js";
-import { loadTables } from "../tables.js";
+import { loadNormals, loadTables } from "../tables.js";
 import { given } from "../values.js";
 import type { EarlierFile } from "./earlier-files.js";
 import { readBytes, shownName } from "./files.js";
@@ -62,23 +63,30 @@ export async function loadGardenText(
   if (!ownRules.ok) return ownRules;
   const state = await stateFor(path, read.value.garden, options, shell);
   if (!state.ok) return state;
+  const sources = await placeSources(read.value.garden);
   const { today, isTimeless, asOf, extraRounds } = options;
   const { source, garden: whole } = read.value;
   const garden = asOf === undefined ? whole : gardenOn(whole, asOf);
   const published =
     state.value?.isDaysOnly === true
-      ? workedOut(read.value, ownRules.value, tables, state.value.published)
+      ? workedOut(read.value, ownRules.value, tables, state.value.published, sources)
       : state.value?.published;
   const isFree = isTimeless === true && published === undefined && !keepsLog(garden);
   const plan = planOfGarden({ source, garden }, ownRules.value, tables, {
     today: asOf ?? today ?? (isFree ? dayOfFile(garden) : shell.today(garden.timezone)),
     ...given({ published, extraRounds }),
+    ...sources,
   });
   if (!plan.ok) return plan;
   const { earlier } = state.value ?? {};
   const isBehind =
     earlier !== undefined && published !== undefined && tellsOther(published, plan.value);
   return { ok: true, value: { source, garden, plan: plan.value, ...given({ earlier }), isBehind } };
+}
+
+/** What the garden's place is made of beside its file, read where it asks for it. */
+async function placeSources(garden: Garden): Promise<PlaceSources> {
+  return asksForNormals(garden) ? { normals: await loadNormals() } : {};
 }
 
 function tellsOther(before: Published, { published, today }: Plan): boolean {

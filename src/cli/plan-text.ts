@@ -4,6 +4,7 @@ import { wasteAdvice } from "../notes/index.js";
 import { type CanMix, mixesOf, type Plan, type Round } from "../season/index.js";
 import {
   cautionsFor,
+  climateOfPlace,
   dayText,
   doneWords,
   feedingInRow,
@@ -27,6 +28,7 @@ export function planText(plan: Plan, style: TextStyle): string {
     [
       style.heading(garden.name),
       `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
+      ...(garden.climate ? [climateOfPlace(garden.climate)] : []),
       [
         counted(totals.rounds, "round"),
         counted(totals.feedings, "feeding"),

@@ -13,6 +13,7 @@ export interface HelpSchema {
   readonly required?: readonly string[];
   readonly properties?: Readonly<Record<string, HelpSchema>>;
   readonly items?: HelpSchema;
+  readonly anyOf?: readonly HelpSchema[];
 }
 
 /** `schemas/<name>.schema.json`, which comes with the program for editors too. */
@@ -42,12 +43,14 @@ function keysHelp(schema: HelpSchema, depth: number, style: TextStyle): string[]
       ...(property.default === undefined ? [] : [`Without it: ${inFlow(property.default)}.`]),
     ].join(" ");
     const example = property.examples?.[0];
+    // Of several forms the group of keys is the one with something to explain.
+    const group = property.anyOf?.find((form) => form.properties !== undefined) ?? property;
     const isNested = property.properties !== undefined || property.items?.properties !== undefined;
     return [
       `${indent}${style.heading(`${key}:`)}${must}${list}`,
       ...wrap(about, style.width - inset.length).map((line) => inset + line),
       ...(example === undefined || isNested ? [] : [`${inset}${key}: ${inFlow(example)}`]),
-      ...keysHelp(property, depth + 1, style),
+      ...keysHelp(group, depth + 1, style),
       ...(property.items ? keysHelp(property.items, depth + 1, style) : []),
     ];
   });

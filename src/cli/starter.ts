@@ -16,6 +16,7 @@ export interface StarterWishes {
 const starterMeasures = {
   metric: {
     example: "9 L, 4 m2",
+    place: "latitude: 53.3, longitude: -6.3, elevation: 20 m",
     can: "9 L",
     sprayer: "2 L",
     hardness: "120 mg/L",
@@ -25,6 +26,7 @@ const starterMeasures = {
   },
   us: {
     example: "2 gal, 40 ft2",
+    place: "latitude: 41.6, longitude: -93.6, elevation: 950 ft",
     can: "2 gal",
     sprayer: "2 qt",
     hardness: "7 gpg",
@@ -33,6 +35,8 @@ const starterMeasures = {
     perPlant: "1/2 gal",
   },
 } as const;
+
+const southernPlace = "latitude: -41.3, longitude: 173.2, elevation: 20 m";
 
 /** What is wrong with the wishes for a starter file, if anything. */
 export function starterProblem(timezone: string): string | undefined {
@@ -70,6 +74,8 @@ garden: "${name}"
 timezone: ${timezone}
 season: { from: ${on("03-01")}, to: ${on("10-31")} }
 ${isSouth ? "hemisphere: south\n" : half === undefined ? askedHalf : ""}
+# Where the garden lies finds the climate of the place: dates follow its warmth where that is known.
+# location: { ${isSouth ? southernPlace : measures.place} }
 ${noted(`amounts: ${amounts}`, "how amounts are printed: metric, us or imperial")}
 ${noted(`can: ${measures.can}`, "what one full watering can holds")}
 ${noted(`# sprayer: ${measures.sprayer}`, "only for feedings that are sprayed, as on apples")}

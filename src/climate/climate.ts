@@ -16,12 +16,22 @@ export interface PlaceClimate {
   readonly means: MonthlyMeans;
   /** Where the means are from, in words for the grower: source, years, distance, height. */
   readonly origin: string;
+  /** Where they are from the table. */
+  readonly point?: ClimatePoint;
   /** Root mean square error of a monthly mean temperature, degC. */
   readonly errorC: number;
   /** How far single days lie about the mean of their date: standard deviation, degC. */
   readonly daySdC: number;
   readonly latitudeDeg: number;
   readonly longitudeDeg?: number;
+}
+
+/** A point of the table of monthly means, as it lies from the garden. */
+export interface ClimatePoint {
+  readonly name: string;
+  readonly distanceKm: number;
+  /** Than the garden; negative where it lies lower, 0 where the garden's height is not known. */
+  readonly higherM: number;
 }
 
 /** One day's weather. */

@@ -1,4 +1,5 @@
 export {
+  type ClimatePoint,
   type DayWeather,
   type DegreeDayMethod,
   degreeDayMethods,
@@ -22,3 +23,6 @@ export {
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";
 export { weatherOn } from "./weather-on.js";
+export type { Normals } from "./normals.js";
+export { placeClimate, type PlaceWarning } from "./place-climate.js";
+export { unpackNormals } from "./unpack-normals.js";

@@ -15,6 +15,7 @@ import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
 import { validateBeds } from "./validate-beds.js";
 import { validateFrost } from "./validate-frost.js";
+import { validateClimate } from "./validate-climate.js";
 import { validateFeeds, validateLog, validateSigns } from "./validate-records.js";
 import {
   validateCalendar,
@@ -64,6 +65,7 @@ function gardenOf(
   const location = file.inner("location");
   const latitudeDeg = location.number("latitude");
   const elevationM = location.quantity("elevation", "length", elevationBounds);
+  const climate = validateClimate(file, latitudeDeg);
   const beds = validateBeds(file.entries("beds"), season, validation);
   const canL = file.quantity("can", "volume", canBounds);
   const usualCanL = usual[`can_${amounts}_l`];
@@ -118,6 +120,7 @@ function gardenOf(
           },
         }),
     ...given({ frost: validateFrost(file.inner("frost"), where.hemisphere) }),
+    ...given({ climate }),
     warmth: file.among(warmthWishes, "warmth") ?? "auto",
     ...given({ raisedAtC: file.temperature("raised_at", raisedBounds) }),
     amounts,

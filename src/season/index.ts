@@ -11,6 +11,7 @@ export type {
   MixedCan,
   OtherFeedMix,
   Plan,
+  PlanClimate,
   PlanGarden,
   PlannedPlanting,
   PlanNote,

@@ -2,6 +2,7 @@
  * The plan of a season: one plain value, JSON as it stands. Every output (calendar, sheet, labels,
  * page) is a pure function of it. `schemas/plan.schema.json` documents it for other programs.
  */
+import type { PlaceClimate } from "../climate/index.js";
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
 import type { Amounts, CalendarWishes, LogEntry, Route } from "../garden/index.js";
@@ -45,7 +46,12 @@ export interface PlanGarden {
   readonly timeOfDay?: string;
   readonly durationMin: number;
   readonly calendar: CalendarWishes;
+  /** Of its place; absent where it is not known. */
+  readonly climate?: PlanClimate;
 }
+
+/** Where the means are from, and how far they can be trusted. */
+export type PlanClimate = Pick<PlaceClimate, "origin" | "point" | "errorC">;
 
 export interface PlannedPlanting {
   readonly id: string;

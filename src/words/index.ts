@@ -96,6 +96,7 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
+export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";

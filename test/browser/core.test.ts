@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { calendarText } from "../../src/calendar/calendar-text.js";
 import { planGarden } from "../../src/plan-garden.js";
-import { loadTables } from "../../src/tables.js";
+import { loadNormals, loadTables } from "../../src/tables.js";
 import { examplePath } from "../support/run-cli.js";
 import { startBrowser } from "./browser.js";
 
@@ -51,7 +51,7 @@ async function madeInPage(
     }),
   );
   await page.goto(address);
-  const made = await page.evaluate("globalThis.made");
+  const made = await page.evaluate("globalThis.made"); // or what it promises
   await page.close();
   return { made, complaints };
 }
@@ -67,6 +67,22 @@ test("a page plans a garden as Node.js does, byte for byte", async () => {
     globalThis.made = JSON.stringify(planned.value);
   `);
   expect(await madeInPage(script)).toEqual({ made: planText, complaints: [] });
+});
+
+test("a page reads the table of climate, too, and plans with it as Node.js does", async () => {
+  const placed = text.replace("location: { ", "location: { longitude: -6.3, ");
+  const script = await bundle(`
+    import { loadNormals, loadTables, planGarden } from "./src/index.js";
+    globalThis.made = loadNormals().then((normals) =>
+      JSON.stringify(planGarden(${JSON.stringify(placed)}, loadTables(), { today: "${today}", normals }).value),
+    );
+  `);
+  const plan = planGarden(placed, loadTables(), { today, normals: await loadNormals() });
+  expect(plan.ok && plan.value.garden.climate?.point?.name).toBe("Dublin");
+  expect(await madeInPage(script)).toEqual({
+    made: JSON.stringify(plan.ok && plan.value),
+    complaints: [],
+  });
 });
 
 test("a page writes the same calendar", async () => {

@@ -6,6 +6,7 @@ import { cli, scratchFile } from "../support/run-cli.js";
 interface Schema {
   readonly properties?: Record<string, Schema>;
   readonly items?: Schema;
+  readonly anyOf?: readonly Schema[];
   readonly description?: string;
 }
 
@@ -14,6 +15,7 @@ function* descriptions(schema: Schema): Generator<string> {
     yield property.description ?? "";
     yield* descriptions(property);
     if (property.items) yield* descriptions(property.items);
+    for (const form of property.anyOf ?? []) yield* descriptions(form);
   }
 }
 
@@ -29,6 +31,19 @@ describe("help", () => {
     const plain = stdout.replace(/\s+/g, " ");
     for (const text of descriptions(schema)) expect(plain).toContain(text.replace(/\s+/g, " "));
   });
+
+  test.each([[], ["garden-file"]])(
+    "cites whom the table of climate is from: help %s",
+    async (...topic) => {
+      const { stdout } = await cli(["help", ...topic]);
+      const plain = stdout.replace(/\s+/g, " ");
+      expect(plain).toContain(
+        "CRU CL 2.0, 1961 to 1990 (New M., Lister D., Hulme M. and Makin I., 2002",
+      );
+      expect(plain).toContain("NOAA/NCEI");
+      expect(plain).toContain("CHELSA V1.1");
+    },
+  );
 
   test("a command's name gives that command's help", async () => {
     expect((await cli(["help", "calendar"])).stdout).toBe(

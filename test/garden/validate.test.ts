@@ -19,7 +19,11 @@ describe("the garden", () => {
 
   test("keeps its place on earth", () => {
     const location = { latitude: -37.8, longitude: 145, elevation: "100 ft" };
-    expect(aGarden({ location }).location).toEqual({ latitudeDeg: -37.8, elevationM: 30.48 });
+    expect(aGarden({ location }).location).toEqual({
+      latitudeDeg: -37.8,
+      longitudeDeg: 145,
+      elevationM: 30.48,
+    });
     expect(aGarden().location).toBeUndefined();
   });
 

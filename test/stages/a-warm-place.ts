@@ -18,7 +18,6 @@ export function cropWith(key: string, warmth?: Partial<CropWarmth>): Crop {
     baseC: 10,
     auto: true,
     reason: "for a test",
-    source: "for a test",
     sums: [],
     rows: [],
   };

@@ -2,14 +2,15 @@
 import { stringify } from "yaml";
 import type { GardenFile } from "../../src/compiled/garden-file.js";
 import type { Day } from "../../src/dates.js";
+import type { PlaceSources } from "../../src/garden-place.js";
 import { decodeText } from "../../src/garden/decode.js";
 import type { Garden, Planting } from "../../src/garden/garden.js";
-import { located, readYaml } from "../../src/garden/read.js";
+import { readYaml } from "../../src/garden/read.js";
 import { validateGarden } from "../../src/garden/validate.js";
 import { dayOfFile } from "../../src/log/records.js";
-import { planSeason } from "../../src/plan.js";
+import { gardenOfText, planOfGarden } from "../../src/plan-garden.js";
 import { type Problem, problemLine, type Result } from "../../src/problem.js";
-import { mergeRules, readRules } from "../../src/rules/read-rules.js";
+import { readRules } from "../../src/rules/read-rules.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
@@ -85,28 +86,32 @@ export function readOwnRules(text: string): Result<FeedRule[]> {
     : source;
 }
 
-/** The whole way from the file to the plan, as the commands go it; today is the file's own day. */
-export function planFile(file: string | Uint8Array, ownRules?: string, today?: Day): Result<Plan> {
+/**
+ * The whole way from the file to the plan, as the commands go it; today is the file's own day. Sources
+ * of its place are given by hand: `{ normals: await loadNormals() }`.
+ */
+export function planFile(
+  file: string | Uint8Array,
+  ownRules?: string,
+  today?: Day,
+  sources: PlaceSources = {},
+): Result<Plan> {
+  const bytes = typeof file === "string" ? new TextEncoder().encode(file) : file;
+  const text = decodeText(bytes, "garden.yaml");
+  if (!text.ok) return text;
   const tables = loadTables();
-  const garden = readGarden(file);
-  if (!garden.ok) return garden;
-  const own = ownRules === undefined ? undefined : readOwnRules(ownRules);
-  if (own?.ok === false) return own;
-  const rules = mergeRules(tables.builtInRules, own?.value ?? []);
-  const plan = planSeason(
-    garden.value,
-    { ...tables, rules },
-    { today: today ?? dayOfFile(garden.value) },
-  );
-  if (plan.ok) return plan;
-  const source = orThrow(
-    readYaml(typeof file === "string" ? file : new TextDecoder().decode(file), "garden.yaml"),
-  );
-  return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
+  const read = gardenOfText(text.value, "garden.yaml", tables);
+  if (!read.ok) return read;
+  const options = { today: today ?? dayOfFile(read.value.garden), ...sources };
+  return planOfGarden(read.value, ownRules, tables, options);
 }
 
-export function aSeason(differs: GardenDiffers = {}, ownRules?: string): Plan {
-  return orThrow(planFile(gardenText(differs), ownRules));
+export function aSeason(
+  differs: GardenDiffers = {},
+  ownRules?: string,
+  sources?: PlaceSources,
+): Plan {
+  return orThrow(planFile(gardenText(differs), ownRules, undefined, sources));
 }
 
 /** What is wrong with a file that ought to be wrong. */

@@ -4,7 +4,13 @@ import { counted } from "../../garden/index.js";
 import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import { fullDate, humilityCautions, keepingCautions, shortDay } from "../../words/index.js";
+import {
+  climateOfPlace,
+  fullDate,
+  humilityCautions,
+  keepingCautions,
+  shortDay,
+} from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
@@ -69,6 +75,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
         <p class="season">
           ${fullDate(plan.garden.season.from)} to ${fullDate(plan.garden.season.to)}
         </p>
+        ${plan.garden.climate && html`<p class="season">${climateOfPlace(plan.garden.climate)}</p>`}
         ${troubleBox(options)}
       </header>
       <main>

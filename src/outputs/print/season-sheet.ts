@@ -12,6 +12,7 @@ import type {
 } from "../../season/index.js";
 import {
   cautionsFor,
+  climateOfPlace,
   dayOfSeason,
   fillWithStock,
   fullDate,
@@ -52,6 +53,7 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
           Feeding plan, ${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}:
           ${counted(plan.totals.rounds, "round")}
         </p>
+        ${garden.climate && html`<p>${climateOfPlace(garden.climate)}</p>`}
       </header>
       <main>
         <section class="cautions" aria-label="Cautions">
