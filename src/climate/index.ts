@@ -9,3 +9,4 @@ export {
   type Warmer,
   type Warmth,
 } from "./climate.js";
+export { weatherDays, type WeatherDays, type WeatherTexts } from "./weather-days.js";

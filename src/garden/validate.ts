@@ -22,6 +22,7 @@ import {
   validateSourceWater,
 } from "./validate-settings.js";
 import { validateStock } from "./validate-stock.js";
+import { validateWeather } from "./validate-weather.js";
 import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
 
@@ -132,6 +133,7 @@ function gardenOf(
     ...given({
       rulesFile: file.text("rules"),
       calendarFile: validateCalendarFile(file.inner("calendar")),
+      weather: validateWeather(file),
     }),
   };
 }
