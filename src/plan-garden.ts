@@ -1,21 +1,34 @@
 /** The whole way from the text of a garden file to its plan, for the library and the shell. */
-import { earlier, parseDay } from "./dates.js";
+import {
+  type PlaceWeather,
+  weatherDays,
+  type WeatherDays,
+  type WeatherTexts,
+} from "./climate/index.js";
+import { addDays, type Day, earlier, parseDay } from "./dates.js";
 import { type Garden, located, readYaml, type SourceFile, validateGarden } from "./garden/index.js";
 import { dayBefore, gardenOn } from "./log/index.js";
 import { type PlanOptions, planSeason } from "./plan.js";
-import type { Result } from "./problem.js";
+import { inFileOrder, type Result } from "./problem.js";
 import type { Published, PublishedRound } from "./published/index.js";
 import { type FeedRule, mergeRules, readRules } from "./rules/index.js";
 import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
+import { given } from "./values.js";
 
-export interface PlanGardenOptions extends Omit<PlanOptions, "today"> {
+/** Texts of the files that a garden file names. */
+export interface NamedTexts {
+  /** The grower's own rule file. */
+  readonly ownRules?: string;
+  /** Weather files. */
+  readonly weather?: { readonly seen?: string; readonly forecast?: string };
+}
+
+export interface PlanGardenOptions extends Omit<PlanOptions, "today" | "place">, NamedTexts {
   /** `YYYY-MM-DD`, in the garden's time zone. */
   readonly today: string;
   /** Names the garden file in problems; `garden.yaml` unless given. */
   readonly file?: string;
-  /** Text of the grower's own rule file, when the garden file names one. */
-  readonly ownRules?: string;
 }
 
 /**
@@ -25,11 +38,12 @@ export interface PlanGardenOptions extends Omit<PlanOptions, "today"> {
  * @param tables from `loadTables`
  */
 export function planGarden(text: string, tables: Tables, options: PlanGardenOptions): Result<Plan> {
-  const { file = "garden.yaml", ownRules, today: todayText, ...rest } = options;
+  const { file = "garden.yaml", ownRules, weather, today: todayText, ...rest } = options;
   const today = parseDay(todayText);
   if (today === undefined) throw new RangeError(`not a calendar day: ${todayText}`);
   const read = gardenOfText(text, file, tables);
-  return read.ok ? planOfGarden(read.value, ownRules, tables, { ...rest, today }) : read;
+  const named = given({ ownRules, weather });
+  return read.ok ? planOfGarden(read.value, named, tables, { ...rest, today }) : read;
 }
 
 export interface ReadGarden {
@@ -45,16 +59,24 @@ export function gardenOfText(text: string, file: string, tables: Tables): Result
   return garden.ok ? { ok: true, value: { source: source.value, garden: garden.value } } : garden;
 }
 
-/** Valid garden and the text of the grower's own rules, if any -> plan. */
+/** Valid garden and the texts of the files it names -> plan. */
 export function planOfGarden(
   { source, garden }: ReadGarden,
-  ownRules: string | undefined,
+  named: NamedTexts,
   tables: Tables,
   options: PlanOptions,
 ): Result<Plan> {
-  const rules = rulesFor(garden, ownRules, tables);
-  if (!rules.ok) return rules;
-  const plan = planSeason(garden, { ...tables, rules: rules.value }, options);
+  const rules = rulesFor(garden, named.ownRules, tables);
+  const weather = weatherFor(garden, named.weather, options.today);
+  if (!rules.ok || !weather.ok) {
+    const problems = [rules, weather].flatMap((one) => (one.ok ? [] : one.problems));
+    return { ok: false, problems: inFileOrder(problems) };
+  }
+  const { days, assumptions } = weather.value;
+  const told = { ...garden, assumptions: [...garden.assumptions, ...assumptions] };
+  const place = placeOf(garden, days);
+  const ruled = { ...tables, rules: rules.value };
+  const plan = planSeason(told, ruled, { ...options, ...given({ place }) });
   if (plan.ok) return plan;
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
 }
@@ -66,7 +88,7 @@ export function planOfGarden(
  */
 export function workedOut(
   { source, garden }: ReadGarden,
-  ownRules: string | undefined,
+  named: NamedTexts,
   tables: Tables,
   told: Published,
 ): Published {
@@ -74,7 +96,7 @@ export function workedOut(
   if (first === undefined) return told;
   const from = earlier(first.day, dayBefore(garden.season));
   const then = { source, garden: gardenOn(garden, from) };
-  const plan = planOfGarden(then, ownRules, tables, { today: from, published: told });
+  const plan = planOfGarden(then, named, tables, { today: from, published: told });
   if (!plan.ok) return told;
   const firstTold = new Map(told.rounds.map((round) => [round.day, round.first]));
   const listed = new Set(garden.stock.batches.map(({ id }) => id));
@@ -104,4 +126,33 @@ function rulesFor(
   const context = { units: tables.units, amounts: garden.amounts };
   const own = readRules(source.value, tables, context, true);
   return own.ok ? { ok: true, value: mergeRules(tables.builtInRules, own.value) } : own;
+}
+
+/** Sowings and beds of the year before may count on the weather of then. */
+const weatherBeforeSeasonDays = 366;
+
+function weatherFor(
+  { season, weather: files }: Garden,
+  texts: NamedTexts["weather"] = {},
+  today: Day,
+): Result<WeatherDays> {
+  const textOf = (text: string | undefined, file = "weather.csv"): WeatherTexts["seen"] =>
+    text === undefined ? undefined : { file, text };
+  const [seen, forecast] = [
+    textOf(texts.seen, files?.seen),
+    textOf(texts.forecast, files?.forecast),
+  ];
+  const since = addDays(season.from, -weatherBeforeSeasonDays);
+  return weatherDays(given({ seen, forecast }), { today, since });
+}
+
+/** Of the grower's own means alone. */
+function placeOf(
+  { climate, location }: Garden,
+  days: WeatherDays["days"],
+): PlaceWeather | undefined {
+  if (climate === undefined || climate === "off" || location === undefined) return undefined;
+  const { source: origin, means } = climate;
+  const { latitudeDeg } = location;
+  return { climate: { means, origin, errorC: 0, latitudeDeg }, days };
 }
