@@ -4,7 +4,7 @@ import { inFileOrder, type Problem, type Result } from "../problem.js";
 import { byText, given } from "../values.js";
 import type { DayWeather } from "./climate.js";
 import { readWeather, type WeatherRow } from "./weather-file.js";
-import { placed, type WeatherFinding, type WeatherText } from "./weather-problems.js";
+import { problemList, type WeatherText } from "./weather-problems.js";
 
 export type WeatherKind = "seen" | "forecast";
 export type WeatherTexts = Readonly<Partial<Record<WeatherKind, WeatherText>>>;
@@ -114,15 +114,16 @@ function filled({ before, after, days }: Gap, told: ReadonlyMap<Day, ToldRow>): 
 
 function refused(gaps: readonly Gap[], texts: WeatherTexts): Problem[] {
   return Object.entries(texts).flatMap(([kind, source]) => {
-    const findings = gaps
-      .filter(({ after }) => after.kind === kind)
-      .map(({ before, after, days }): WeatherFinding => ({
-        code: "weather-gap",
-        offset: after.offset,
-        message: `no temperatures are told of ${days} days between ${before.day} and ${after.day}: at most ${longestGapDays} are filled`,
-        mend: "add rows for these days, or remove those before the gap",
-      }));
-    return placed(findings, source);
+    const { report, problems } = problemList(source);
+    for (const { before, after, days } of gaps)
+      if (after.kind === kind)
+        report(
+          "weather-gap",
+          after.offset,
+          `no temperatures are told of ${days} days between ${before.day} and ${after.day}: at most ${longestGapDays} are filled`,
+          "add rows for these days, or remove those before the gap",
+        );
+    return problems();
   });
 }
 

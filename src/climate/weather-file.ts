@@ -5,7 +5,7 @@ import { given } from "../values.js";
 import { csvRows } from "./csv.js";
 import { cellOf, dayOf, isWhole, valueOf } from "./weather-cells.js";
 import { columnsOf, headerOf } from "./weather-header.js";
-import { placed, type Report, type WeatherFinding, type WeatherText } from "./weather-problems.js";
+import { problemList, type Report, type WeatherText } from "./weather-problems.js";
 
 export interface WeatherRow {
   readonly day: Day;
@@ -21,13 +21,10 @@ export interface WeatherRow {
  * @param since earlier rows are passed over unread: an archive may go back a century, with gaps
  */
 export function readWeather(source: WeatherText, since: Day): Result<WeatherRow[]> {
-  const findings: WeatherFinding[] = [];
-  const report: Report = (code, offset, message, mend) =>
-    findings.push({ code, offset, message, mend });
+  const { report, problems } = problemList(source);
   const rows = rowsOf(source.text, since, report);
-  return findings.length > 0
-    ? { ok: false, problems: placed(findings, source) }
-    : { ok: true, value: rows };
+  const found = problems();
+  return found.length > 0 ? { ok: false, problems: found } : { ok: true, value: rows };
 }
 
 function rowsOf(text: string, since: Day, report: Report): WeatherRow[] {

@@ -34,6 +34,7 @@ const plainForm: WeatherForm = {
     ...{ tmax: ["max", "C"], tmax_c: ["max", "C"], tmax_f: ["max", "F"] },
     ...{ rain: ["rain", "mm"], rain_mm: ["rain", "mm"], rain_in: ["rain", "in"] },
   },
+  station: "station",
 };
 
 /** The first one that a header fits is it. */
@@ -118,8 +119,9 @@ export function formOf(header: readonly string[]): WeatherForm | "no-unit" | und
       names.some((name) => Object.hasOwn(columns, name)) &&
       (mark === undefined || names.some((name) => mark.test(name))),
   );
-  // Columns called in capitals are the order form's, even where others were cut off.
-  const isOrdered = names.includes("prcp") || names.includes("station");
-  const isBare = header.some((name) => ["TMIN", "TMAX"].includes(name));
-  return form === plainForm && (isOrdered || isBare) ? "no-unit" : form;
+  const isBare = names.includes("tmin") || names.includes("tmax");
+  // Columns in capitals are the order form's, even where others were cut off.
+  const isOrdered = ["TMIN", "TMAX"].some((name) => header.includes(name));
+  const isOfStation = names.includes("prcp") || names.includes("station");
+  return form === plainForm && isBare && (isOrdered || isOfStation) ? "no-unit" : form;
 }

@@ -7,31 +7,39 @@ export interface WeatherText {
   readonly text: string;
 }
 
-/** A problem before its place is looked up. */
-export interface WeatherFinding extends Pick<Problem, "code" | "message" | "mend"> {
-  readonly offset: number;
-}
-
 export type Report = (code: string, offset: number, message: string, mend: string) => void;
+
+/** Problems of one text, told down the file by offsets. */
+export interface ProblemList {
+  readonly report: Report;
+  /** With their places; of very many only the first, and how many more there are. */
+  readonly problems: () => Problem[];
+}
 
 /** Beyond these nobody reads on. */
 const mostProblems = 50;
 
-/** With their places; of very many only the first, and how many more there are. */
-export function placed(findings: readonly WeatherFinding[], source: WeatherText): Problem[] {
-  const shown = findings.slice(0, mostProblems).map(({ code, offset, message, mend }) => {
-    return { code, file: source.file, at: positionAt(source.text, offset), message, mend };
-  });
-  const next = findings[mostProblems];
-  if (next === undefined) return shown;
-  const more: Problem = {
-    code: "more-problems",
-    file: source.file,
-    at: positionAt(source.text, next.offset),
-    message: `${findings.length - mostProblems} more problems from here on`,
-    mend: "mend those above first",
+export function problemList({ file, text }: WeatherText): ProblemList {
+  const first: Problem[] = [];
+  let count = 0;
+  let nextOffset = 0;
+  return {
+    report: (code, offset, message, mend) => {
+      count++;
+      if (count <= mostProblems)
+        first.push({ code, file, at: positionAt(text, offset), message, mend });
+      else if (count === mostProblems + 1) nextOffset = offset;
+    },
+    problems: () => {
+      if (count <= mostProblems) return first;
+      const at = positionAt(text, nextOffset);
+      const message = `${count - mostProblems} more problems from here on`;
+      return [
+        ...first,
+        { code: "more-problems", file, at, message, mend: "mend those above first" },
+      ];
+    },
   };
-  return [...shown, more];
 }
 
 function positionAt(text: string, offset: number): Position {
