@@ -1,14 +1,17 @@
 /** What is known of the climate and the weather of a garden's place. */
 import {
   type ClimateConstants,
-  type DayWeather,
   type Normals,
+  type PlaceClimate,
   placeClimate,
   type PlaceWarning,
   type PlaceWeather,
+  weatherDays,
+  type WeatherDays,
 } from "./climate/index.js";
-import type { Day } from "./dates.js";
+import { addDays, type Day } from "./dates.js";
 import type { Garden } from "./garden/index.js";
+import type { Result } from "./problem.js";
 import { given } from "./values.js";
 
 export interface GardenPlace {
@@ -23,8 +26,8 @@ export interface GardenPlace {
 export interface PlaceSources {
   /** The table of monthly means, from `loadNormals`; without it only the grower's own means are known. */
   readonly normals?: Normals;
-  /** Days of the weather files, gaps filled. */
-  readonly days?: ReadonlyMap<Day, DayWeather>;
+  /** Texts of the weather files, when the garden file names them. */
+  readonly weather?: { readonly seen?: string; readonly forecast?: string };
 }
 
 /** The garden's climate is to be looked up in the table: the only reason to load it. */
@@ -32,18 +35,58 @@ export function asksForNormals({ location, climate }: Garden): boolean {
   return climate === undefined && location?.longitudeDeg !== undefined;
 }
 
+/** Problems where a weather file has some, with their places in it. */
 export function placeOf(
+  garden: Garden,
+  { normals, weather }: PlaceSources,
+  constants: ClimateConstants,
+  today: Day,
+): Result<GardenPlace> {
+  const files = weatherOf(garden, weather, today);
+  if (!files.ok) return files;
+  const { days, assumptions } = files.value;
+  const { climate, ...told } = climateOf(garden, normals);
+  const place = climate && { climate: { ...climate, daySdC: constants.day_sd_c }, days };
+  return {
+    ok: true,
+    value: { ...given({ place }), ...told, assumptions: [...told.assumptions, ...assumptions] },
+  };
+}
+
+/** Sowings and beds of the year before may count on the weather of then. */
+const weatherBeforeSeasonDays = 366;
+
+function weatherOf(
+  { season, weather: files }: Garden,
+  texts: PlaceSources["weather"],
+  today: Day,
+): Result<WeatherDays> {
+  const named = (key: "seen" | "forecast") => {
+    const text = texts?.[key];
+    return text === undefined ? undefined : { file: files?.[key] ?? "weather.csv", text };
+  };
+  const since = addDays(season.from, -weatherBeforeSeasonDays);
+  return weatherDays(given({ seen: named("seen"), forecast: named("forecast") }), { today, since });
+}
+
+interface ClimateTold extends Omit<GardenPlace, "place"> {
+  readonly climate?: Omit<PlaceClimate, "daySdC">;
+}
+
+function climateOf(
   { location, climate: own, amounts }: Garden,
-  { normals, days = new Map<Day, DayWeather>() }: PlaceSources,
-  { day_sd_c: daySdC }: ClimateConstants,
-): GardenPlace {
+  normals: Normals | undefined,
+): ClimateTold {
   const nothing = { assumptions: [], warnings: [] };
   if (own === "off" || location === undefined) return nothing;
   const { latitudeDeg, longitudeDeg } = location;
   if (own !== undefined) {
+    const { means, source: origin } = own;
     // Measured by the grower or for the place: nobody tells an error of theirs.
-    const climate = { means: own.means, origin: own.source, errorC: 0, daySdC, latitudeDeg };
-    return { place: { climate: { ...climate, ...given({ longitudeDeg }) }, days }, ...nothing };
+    return {
+      climate: { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) },
+      ...nothing,
+    };
   }
   if (longitudeDeg === undefined)
     return {
@@ -54,6 +97,5 @@ export function placeOf(
     };
   if (normals === undefined) return nothing;
   const measures = amounts === "us" ? "us" : "metric";
-  const { climate, ...told } = placeClimate(normals, { ...location, longitudeDeg }, measures);
-  return { place: { climate: { ...climate, daySdC }, days }, ...told };
+  return placeClimate(normals, { ...location, longitudeDeg }, measures);
 }

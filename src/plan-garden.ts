@@ -4,22 +4,24 @@ import { type GardenPlace, placeOf, type PlaceSources } from "./garden-place.js"
 import { type Garden, located, readYaml, type SourceFile, validateGarden } from "./garden/index.js";
 import { dayBefore, gardenOn } from "./log/index.js";
 import { type PlanOptions, planSeason } from "./plan.js";
-import type { Result } from "./problem.js";
+import { inFileOrder, type Result } from "./problem.js";
 import type { Published, PublishedRound } from "./published/index.js";
 import { type FeedRule, mergeRules, readRules } from "./rules/index.js";
 import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
 import { given } from "./values.js";
 
-type GardenOptions = Omit<PlanOptions, "place"> & PlaceSources;
+/** What a garden is planned with beside its own file. */
+export interface GardenSources extends PlaceSources {
+  /** Text of the grower's own rule file, when the garden file names one. */
+  readonly ownRules?: string;
+}
 
-export interface PlanGardenOptions extends Omit<GardenOptions, "today"> {
+export interface PlanGardenOptions extends Omit<PlanOptions, "today" | "place">, GardenSources {
   /** `YYYY-MM-DD`, in the garden's time zone. */
   readonly today: string;
   /** Names the garden file in problems; `garden.yaml` unless given. */
   readonly file?: string;
-  /** Text of the grower's own rule file, when the garden file names one. */
-  readonly ownRules?: string;
 }
 
 /**
@@ -29,11 +31,12 @@ export interface PlanGardenOptions extends Omit<GardenOptions, "today"> {
  * @param tables from `loadTables`
  */
 export function planGarden(text: string, tables: Tables, options: PlanGardenOptions): Result<Plan> {
-  const { file = "garden.yaml", ownRules, today: todayText, ...rest } = options;
+  const { file = "garden.yaml", today: todayText, ownRules, weather, normals, ...rest } = options;
   const today = parseDay(todayText);
   if (today === undefined) throw new RangeError(`not a calendar day: ${todayText}`);
   const read = gardenOfText(text, file, tables);
-  return read.ok ? planOfGarden(read.value, ownRules, tables, { ...rest, today }) : read;
+  const sources = given({ ownRules, weather, normals });
+  return read.ok ? planOfGarden(read.value, sources, tables, { ...rest, today }) : read;
 }
 
 export interface ReadGarden {
@@ -49,21 +52,22 @@ export function gardenOfText(text: string, file: string, tables: Tables): Result
   return garden.ok ? { ok: true, value: { source: source.value, garden: garden.value } } : garden;
 }
 
-/** Valid garden and the text of the grower's own rules, if any -> plan. */
+/** Valid garden and what it is planned with -> plan. */
 export function planOfGarden(
   { source, garden }: ReadGarden,
-  ownRules: string | undefined,
+  sources: GardenSources,
   tables: Tables,
-  { normals, days, ...options }: GardenOptions,
+  options: Omit<PlanOptions, "place">,
 ): Result<Plan> {
-  const rules = rulesFor(garden, ownRules, tables);
-  if (!rules.ok) return rules;
-  const { place, ...told } = placeOf(garden, given({ normals, days }), tables.climate);
-  const plan = planSeason(
-    garden,
-    { ...tables, rules: rules.value },
-    { ...options, ...given({ place }) },
-  );
+  const rules = rulesFor(garden, sources.ownRules, tables);
+  const here = placeOf(garden, sources, tables.climate, options.today);
+  if (!rules.ok || !here.ok) {
+    const problems = [rules, here].flatMap((one) => (one.ok ? [] : one.problems));
+    return { ok: false, problems: inFileOrder(problems) };
+  }
+  const { place, ...told } = here.value;
+  const ruled = { ...tables, rules: rules.value };
+  const plan = planSeason(garden, ruled, { ...options, ...given({ place }) });
   if (plan.ok) return { ok: true, value: withTold(plan.value, told) };
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };
 }
@@ -83,20 +87,15 @@ function withTold(plan: Plan, { assumptions, warnings }: Omit<GardenPlace, "plac
  */
 export function workedOut(
   { source, garden }: ReadGarden,
-  ownRules: string | undefined,
+  sources: GardenSources,
   tables: Tables,
   told: Published,
-  sources: PlaceSources,
 ): Published {
   const [first] = told.rounds;
   if (first === undefined) return told;
   const from = earlier(first.day, dayBefore(garden.season));
   const then = { source, garden: gardenOn(garden, from) };
-  const plan = planOfGarden(then, ownRules, tables, {
-    ...sources,
-    today: from,
-    published: told,
-  });
+  const plan = planOfGarden(then, sources, tables, { today: from, published: told });
   if (!plan.ok) return told;
   const firstTold = new Map(told.rounds.map((round) => [round.day, round.first]));
   const listed = new Set(garden.stock.batches.map(({ id }) => id));

@@ -1,11 +1,11 @@
 /** A garden file on disk -> garden and plan, or problems with their places. */
-import { dirname, join, resolve } from "node:path";
+import { dirname, join } from "node:path";
 import { readersMend } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import { asksForNormals, type PlaceSources } from "../garden-place.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
-import { gardenOfText, planOfGarden, type ReadGarden, workedOut } from "../plan-garden.js";
+import { gardenOfText, planOfGarden, workedOut } from "../plan-garden.js";
 import type { PlanOptions } from "../plan.js";
 import { type Problem, problemLine, type Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
@@ -14,8 +14,9 @@ import { loadNormals, loadTables } from "../tables.js";
 import { given } from "../values.js";
 import type { EarlierFile } from "./earlier-files.js";
 import { readBytes, shownName } from "./files.js";
+import { namedTexts } from "./named-texts.js";
 import { type PublishedState, publishedState, type StateWishes } from "./published-state.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
+import type { Shell } from "./shell.js";
 
 export interface LoadedGarden {
   readonly source: SourceFile;
@@ -59,23 +60,22 @@ export async function loadGardenText(
   const tables = loadTables();
   const read = gardenOfText(text, shownName(path), tables);
   if (!read.ok) return read;
-  const ownRules = await ownRulesOf(read.value, path, shell);
-  if (!ownRules.ok) return ownRules;
+  const named = await namedTexts(read.value, path, shell);
+  if (!named.ok) return named;
+  const sources = { ...named.value, ...(await placeSources(read.value.garden)) };
   const state = await stateFor(path, read.value.garden, options, shell);
   if (!state.ok) return state;
-  const sources = await placeSources(read.value.garden);
   const { today, isTimeless, asOf, extraRounds } = options;
   const { source, garden: whole } = read.value;
   const garden = asOf === undefined ? whole : gardenOn(whole, asOf);
   const published =
     state.value?.isDaysOnly === true
-      ? workedOut(read.value, ownRules.value, tables, state.value.published, sources)
+      ? workedOut(read.value, sources, tables, state.value.published)
       : state.value?.published;
   const isFree = isTimeless === true && published === undefined && !keepsLog(garden);
-  const plan = planOfGarden({ source, garden }, ownRules.value, tables, {
+  const plan = planOfGarden({ source, garden }, sources, tables, {
     today: asOf ?? today ?? (isFree ? dayOfFile(garden) : shell.today(garden.timezone)),
     ...given({ published, extraRounds }),
-    ...sources,
   });
   if (!plan.ok) return plan;
   const { earlier } = state.value ?? {};
@@ -135,27 +135,4 @@ async function stateFor(
 function forReader(problem: Problem): Problem {
   const isOfCalendar = ["not-a-calendar", "not-ours", "damaged"].includes(problem.code);
   return isOfCalendar ? { ...problem, mend: readersMend } : problem;
-}
-
-/** Text of the grower's own rule file, which lies beside the garden file. */
-async function ownRulesOf(
-  { garden, source }: ReadGarden,
-  gardenPath: string,
-  shell: Shell,
-): Promise<Result<string | undefined>> {
-  if (garden.rulesFile === undefined) return { ok: true, value: undefined };
-  const path = resolve(gardenPath === "-" ? "." : dirname(gardenPath), garden.rulesFile);
-  try {
-    return decodeText(await readBytes(path, shell), garden.rulesFile);
-  } catch (error) {
-    if (!(error instanceof CommandError && error.exitCode === exitCodes.io)) throw error;
-    const problem: Problem = {
-      code: "rules-file",
-      file: source.file,
-      at: source.locate({ path: ["rules"] }),
-      message: `the rule file \`${garden.rulesFile}\` cannot be read`,
-      mend: "check its name; it is looked for beside the garden file",
-    };
-    return { ok: false, problems: [problem] };
-  }
 }

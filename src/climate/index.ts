@@ -26,3 +26,4 @@ export { weatherOn } from "./weather-on.js";
 export type { Normals } from "./normals.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";
 export { unpackNormals } from "./unpack-normals.js";
+export { weatherDays, type WeatherDays, type WeatherTexts } from "./weather-days.js";

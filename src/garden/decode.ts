@@ -21,7 +21,7 @@ export function decodeText(bytes: Uint8Array, file: string): Result<string> {
     return refuse(
       "not-text",
       "the file holds zero bytes, so it is no text file",
-      "give the YAML text file",
+      "give a text file",
     );
   try {
     return { ok: true, value: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };

@@ -15,7 +15,7 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
-export { decodeText } from "./decode.js";
+export { decodeText, largestFileBytes } from "./decode.js";
 export {
   type Acid,
   type Amounts,
@@ -35,8 +35,10 @@ export {
   type SourceWater,
   type StockSettings,
   type Strainer,
+  type WeatherFiles,
 } from "./garden.js";
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
+export { namedFiles } from "./named-files.js";
 export { decimal, mixedNumber } from "./numbers.js";
 export {
   absurdSize,

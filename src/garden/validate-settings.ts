@@ -88,11 +88,16 @@ export function validateCalendar(
   };
 }
 
+/** Whether a path leads out of the garden file's folder. */
+export function liesElsewhere(file: string): boolean {
+  return /^[/~]|^[A-Za-z]:|\\/.test(file) || file.split("/").includes("..");
+}
+
 /** Nothing elsewhere on the computer is written because a garden file says so. */
 export function validateCalendarFile(entry: Entry<Calendar>): string | undefined {
   const file = entry.text("file");
   if (file === undefined || file === "") return undefined;
-  const isElsewhere = /^[/~]|^[A-Za-z]:|\\/.test(file) || file.split("/").includes("..");
+  const isElsewhere = liesElsewhere(file);
   if (!isElsewhere && /[^/]\.ics$/i.test(file)) return file;
   entry.report({
     code: "calendar-file",

@@ -25,6 +25,7 @@ import {
 } from "./validate-settings.js";
 import { raisedBounds } from "./validate-planting.js";
 import { validateStock } from "./validate-stock.js";
+import { validateWeather } from "./validate-weather.js";
 import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
 
@@ -139,6 +140,7 @@ function gardenOf(
     ...given({
       rulesFile: file.text("rules"),
       calendarFile: validateCalendarFile(file.inner("calendar")),
+      weather: validateWeather(file),
     }),
   };
 }

@@ -1,5 +1,6 @@
 import { calendarText } from "../calendar/index.js";
 import type { Day } from "../dates.js";
+import { namedFiles } from "../garden/index.js";
 import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
@@ -98,19 +99,10 @@ function calendarOf({ plan, previous }: PlannedGarden, { nowMs }: AsOf): string 
   return calendar.value;
 }
 
-/** The garden file and the rule file it names, whether or not either is in order. */
+/** The garden file and the files that are read with it, whether or not they are in order. */
 async function filesRead(file: string): Promise<string[]> {
   const text = await readFile(file, "utf8").catch(() => "");
-  const rules = rulesFileIn(text);
-  return rules === undefined ? [file] : [file, resolve(dirname(file), rules)];
-}
-
-/** From the text, since a file that is broken elsewhere must still be watched with its rules. */
-export function rulesFileIn(text: string): string | undefined {
-  const value =
-    /^rules:[ \t]+(?:"([^"\n]+)"|'([^'\n]+)'|([^\s#[{|>&*!"'][^\n]*?))[ \t\r]*(?:[ \t]#.*)?$/m;
-  const match = value.exec(text);
-  return match?.[1] ?? match?.[2] ?? match?.[3];
+  return [file, ...namedFiles(text).map((name) => resolve(dirname(file), name))];
 }
 
 /** Whether a YAML file in a folder of gardens is rules for them: `rules` is a list, and no `beds`. */

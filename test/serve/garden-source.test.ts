@@ -1,23 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { isRuleFile, rulesFileIn } from "../../src/serve/garden-source.js";
+import { isRuleFile } from "../../src/serve/garden-source.js";
 import { spanOfToday, todayAt } from "../../src/serve/today.js";
 
-describe("the rule file that a garden file names", () => {
-  test.each([
-    ["rules: my-rules.yaml", "my-rules.yaml"],
-    ["a: b\nrules:   my rules.yaml   # mine\nbeds: []", "my rules.yaml"],
-    ['rules: "own/a # b.yaml"', "own/a # b.yaml"],
-    ["rules: 'x.yaml'\r\nbeds:\r\n", "x.yaml"],
-    ["rules: x.yaml\r\n", "x.yaml"],
-    ["rules:\n  - id: a", undefined],
-    ["rules: [a]", undefined],
-    ["  rules: x.yaml", undefined],
-    ["# rules: x.yaml", undefined],
-    ["", undefined],
-  ])("in %j is %s", (text, file) => {
-    expect(rulesFileIn(text)).toBe(file);
-  });
-
+describe("a YAML file among gardens", () => {
   test.each([
     ["version: 1\nrules:\n  - id: mine\n", true],
     ["rules: [{ id: mine }]", true],
@@ -27,7 +12,7 @@ describe("the rule file that a garden file names", () => {
     ["garden: x\nbeds:\nrules:\n", false],
     ["broken", false],
     ["", false],
-  ])("%j is one itself: %s", (text, isRules) => {
+  ])("%j is a rule file: %s", (text, isRules) => {
     expect(isRuleFile(text)).toBe(isRules);
   });
 });
