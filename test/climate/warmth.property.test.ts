@@ -10,7 +10,7 @@ import {
   warmthOf,
 } from "../../src/climate/index.js";
 import { addDays, type Day, day, dayNumber } from "../../src/dates.js";
-import { halfAYearOn, placeWeather } from "../support/a-climate.js";
+import { halfAYearOn, placeWeather } from "../support/a-place.js";
 
 const anyMeans: fc.Arbitrary<MonthlyMeans> = fc
   .record({

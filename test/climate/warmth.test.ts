@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type DayWeather, type Thresholds, warmthOf, weatherOn } from "../../src/climate/index.js";
 import { degreeDays } from "../../src/climate/degree-days.js";
 import { addDays, type Day, day, type DaySpan, eachDay } from "../../src/dates.js";
-import { cruPoints, placeWeather } from "../support/a-climate.js";
+import { cruPoints, placeWeather } from "../support/a-place.js";
 
 const thresholds: Thresholds = { method: "single-sine", baseC: 7, upperC: 28 };
 const flat = { maxC: Array<number>(12).fill(20), minC: Array<number>(12).fill(10) };

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type DayWeather, weatherOn } from "../../src/climate/index.js";
 import { type Day, day, eachDay } from "../../src/dates.js";
-import { cruPoints, placeWeather } from "../support/a-climate.js";
+import { cruPoints, placeWeather } from "../support/a-place.js";
 
 const seen: DayWeather = { minC: 1, maxC: 9, rainMm: 4, from: "seen" };
 const place = placeWeather({ ...cruPoints.cordoba, rainMm: Array<number>(12).fill(62) }, [

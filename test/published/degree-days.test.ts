@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { type Thresholds, warmthOf } from "../../src/climate/index.js";
 import { degreeDays } from "../../src/climate/degree-days.js";
 import { addDays, day, daysBetween } from "../../src/dates.js";
-import { cruPoints, placeWeather } from "../support/a-climate.js";
+import { cruPoints, placeWeather } from "../support/a-place.js";
 
 const celsius = (f: number): number => ((f - 32) * 5) / 9;
 

@@ -24,8 +24,7 @@ export function latitude(degrees: number, minutes: number): number {
 }
 
 // Eq. 7.
-export const pressureKPa = (heightM: number): number =>
-  101.3 * ((293 - 0.0065 * heightM) / 293) ** 5.26;
+const pressureKPa = (heightM: number): number => 101.3 * ((293 - 0.0065 * heightM) / 293) ** 5.26;
 
 // Eq. 8.
 export const psychrometricKPaPerC = (heightM: number): number => 0.000665 * pressureKPa(heightM);
