@@ -212,6 +212,6 @@ function estimated(
   return {
     day,
     by: "estimate",
-    why: `an estimate from simulation by the mean minimum temperature: the median, with ${scatter.days} days of scatter from year to year and an error of its own of ${Math.round(error_days)} days (${places} places of published dates, ${region})`,
+    why: `an estimate from simulation: the median, with ${scatter.days} days of scatter from year to year, and ${Math.round(error_days)} days off at ${places} places with published dates (${region})`,
   };
 }

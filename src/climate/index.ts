@@ -12,13 +12,11 @@ export {
 } from "./climate.js";
 export { type ClimateConstants, climateConstants } from "./constants.js";
 export {
-  type FirstFrost,
   type FrostDays,
   type FrostEstimate,
   frostOf,
   type FrostRules,
   type LastFrost,
-  type SeasonFrost,
 } from "./frost.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";

@@ -27,7 +27,7 @@ export function validateFrost(
 
 const monthDayForm = /^(?:\d{4}-)?(\d{1,2})[-/.](\d{1,2})$/;
 
-function monthDay(entry: Entry<FrostFile>, key: keyof FrostFile & string): string | undefined {
+function monthDay(entry: Entry<FrostFile>, key: keyof FrostFile): string | undefined {
   const text = entry.text(key);
   if (text === undefined) return undefined;
   if (/^\d\d-\d\d$/.test(text) && inCommonYear(text) !== undefined) return text;

@@ -47,7 +47,10 @@ export function gardenAdvice(
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
-    ...frostAdvice(garden, plan, tables.catalogue, frost),
+    ...frostAdvice(garden, plan, tables.catalogue, frost).map((told) => ({
+      code: "frost",
+      ...told,
+    })),
     ...evenWaterFirst(plan),
     ...wastedStock(plan, tables),
     ...unnamedGarden(garden),

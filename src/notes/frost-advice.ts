@@ -1,11 +1,17 @@
 /** Tender crops that go out while frost is still to be expected. */
-import type { FrostEstimate } from "../climate/index.js";
+import type { FrostEstimate, LastFrost } from "../climate/index.js";
 import type { Crop, CropCatalogue } from "../crops/index.js";
 import { addDays, type Day, later } from "../dates.js";
 import type { Bed, Garden, Planting } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import { lifeSpan } from "../stages/index.js";
-import type { Advice } from "./advice.js";
+import { grouped } from "../values.js";
+
+/** What is to be said of which plantings. */
+interface FrostAdvice {
+  readonly plantings: readonly string[];
+  readonly message: string;
+}
 
 /** None of what is past, and none where a cover stands over the bed until then. */
 export function frostAdvice(
@@ -13,23 +19,25 @@ export function frostAdvice(
   { plantings: planned, today }: Plan,
   catalogue: CropCatalogue,
   frost: FrostEstimate | undefined,
-): Advice[] {
+): FrostAdvice[] {
   if (frost === undefined) return [];
-  return beds.flatMap((bed) =>
-    bed.plantings.flatMap((planting): Advice[] => {
+  const told = beds.flatMap((bed) =>
+    bed.plantings.flatMap((planting) => {
       const crop = catalogue.crops.find(({ key }) => key === planting.crop);
       const out = crop?.tender === true && !crop.perennial ? outdoors(planting, crop) : undefined;
       if (out === undefined) return [];
       const life = lifeSpan(planned.find(({ id }) => id === planting.id)?.stages ?? []);
       const to = life === undefined ? out.day : later(life.to, out.day);
-      const told = frost.allYear
+      const what = frost.allYear
         ? frostInAnyMonth(bed, out, to, today)
         : frostAfter(bed, out, frost.around({ from: out.day, to }).lastSpring, today);
-      return told === undefined
-        ? []
-        : [{ code: "frost", plantings: [planting.id], message: `${planting.id}: ${told}` }];
+      return what === undefined ? [] : [{ id: planting.id, what }];
     }),
   );
+  return [...grouped(told, ({ what }) => what)].map(([what, those]) => {
+    const plantings = those.map(({ id }) => id);
+    return { plantings, message: `${plantings.join(", ")}: ${what}` };
+  });
 }
 
 /** The day from which frost can reach it. */
@@ -49,16 +57,16 @@ function outdoors({ sown, transplanted }: Planting, crop: Crop): Outdoors | unde
 function frostAfter(
   bed: Bed,
   { day, how }: Outdoors,
-  last: ReturnType<FrostEstimate["around"]>["lastSpring"],
+  last: LastFrost | undefined,
   today: Day,
 ): string | undefined {
   if (last === undefined || day > last.oneInTen || today > last.oneInTen) return undefined;
   if (isCovered(bed, day, last.oneInTen)) return undefined;
-  const until =
-    last.by === "own"
-      ? `before the last frost of spring on ${last.day} (${last.why})`
-      : `before ${last.oneInTen}, after which frost comes in one spring of ten (the last one is on ${last.day} by ${last.why}; \`frost: { last: ... }\` takes your own day)`;
-  return `${how} on ${day}, ${until}: ${whatToDo[how]}`;
+  const wait = today < day ? ", or wait" : "";
+  const toDo = `keep fleece at hand${how === "sown" ? " for what is up by then" : ""}${wait}`;
+  return last.by === "own"
+    ? `${how} on ${day}, before the last frost of spring on ${last.day} (${last.why}): ${toDo}`
+    : `${how} on ${day}, and in one spring of ten frost comes after ${last.oneInTen}: ${toDo} (the last frost is on ${last.day} by ${last.why}; \`frost: { last: ... }\` takes your own day)`;
 }
 
 function frostInAnyMonth(
@@ -71,11 +79,6 @@ function frostInAnyMonth(
     ? undefined
     : `${how} on ${day}, where frost is to be expected in any month, by an estimate from the mean minimum temperature: grow it under glass or keep fleece at hand`;
 }
-
-const whatToDo = {
-  "planted out": "keep fleece at hand, or wait",
-  sown: "keep fleece at hand for what is up by then, or wait",
-} as const;
 
 function isCovered({ cover }: Bed, from: Day, to: Day): boolean {
   return cover !== undefined && (cover.from ?? from) <= from && (cover.to ?? to) >= to;

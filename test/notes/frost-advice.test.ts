@@ -1,0 +1,127 @@
+import { describe, expect, test } from "vitest";
+import type { PlaceClimate } from "../../src/climate/climate.js";
+import { frostOf } from "../../src/climate/frost.js";
+import { day, type Day } from "../../src/dates.js";
+import type { Cover, Garden } from "../../src/garden/garden.js";
+import { frostAdvice } from "../../src/notes/frost-advice.js";
+import { loadTables } from "../../src/tables.js";
+import { placeClimate, temperate } from "../climate/a-climate.js";
+import { aGarden, type GardenDiffers, gardenText, planFile, planted } from "../support/a-garden.js";
+
+const { catalogue, frost } = loadTables();
+
+// The last frost is on 20 April in the median, and after 10 May in one spring of ten.
+const dublin = placeClimate({ latitudeDeg: 53.3, longitudeDeg: -6.3 });
+
+function adviceFor(
+  differs: GardenDiffers,
+  climate: PlaceClimate | undefined = dublin,
+  cover?: Cover,
+): ReturnType<typeof frostAdvice> {
+  const plan = planFile(gardenText(differs));
+  if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join("\n"));
+  const garden = aGarden(differs);
+  const covered: Garden =
+    cover === undefined
+      ? garden
+      : { ...garden, beds: garden.beds.map((bed) => ({ ...bed, cover })) };
+  return frostAdvice(covered, plan.value, catalogue, frostOf(climate, garden.frost, frost));
+}
+
+const out = (transplanted: string): GardenDiffers => planted({ transplanted });
+
+describe("a tender crop", () => {
+  test("that is planted out before the one-in-ten day is told the day, that it is an estimate, and what to do", () => {
+    expect(adviceFor(out("2027-05-01"))).toEqual([
+      {
+        plantings: ["toms"],
+        message:
+          "toms: planted out on 2027-05-01, and in one spring of ten frost comes after 2027-05-10: keep fleece at hand, or wait (the last frost is on 2027-04-20 by an estimate from simulation: the median, with 13 days of scatter from year to year, and 9 days off at 12 places with published dates (Europe); `frost: { last: ... }` takes your own day)",
+      },
+    ]);
+  });
+
+  test("that is planted out after it is told nothing", () => {
+    expect(adviceFor(out("2027-05-10"))).toHaveLength(1);
+    expect(adviceFor(out("2027-05-11"))).toEqual([]);
+  });
+
+  test("is held against the grower's own day where there is one", () => {
+    const own = { frost: { last: "05-25" }, ...out("2027-05-20") };
+    expect(adviceFor(own).map(({ message }) => message)).toEqual([
+      "toms: planted out on 2027-05-20, before the last frost of spring on 2027-05-25 (your own day, `frost:`): keep fleece at hand, or wait",
+    ]);
+    expect(adviceFor({ ...own, frost: { last: "04-10" }, ...out("2027-05-01") })).toEqual([]);
+  });
+
+  test("that is sown outdoors is held against it by its day of sowing, one raised indoors by its planting out", () => {
+    const bean = { id: "beans", crop: "green bean", transplanted: undefined };
+    const [told] = adviceFor(planted({ ...bean, sown: "2027-04-25" }));
+    expect(told?.message).toMatch(
+      /^beans: sown on 2027-04-25, .* 2027-05-10: keep fleece at hand for what is up by then, or wait/,
+    );
+    expect(adviceFor(planted({ sown: "2027-03-10", transplanted: "2027-05-20" }))).toEqual([]);
+  });
+
+  test("is not told to wait when it is out, nor told at all when the frost is over", () => {
+    const plan = planFile(gardenText(out("2027-05-01")));
+    if (!plan.ok) throw new Error("no plan");
+    const toldOn = (today: Day) =>
+      frostAdvice(
+        aGarden(out("2027-05-01")),
+        { ...plan.value, today },
+        catalogue,
+        frostOf(dublin, undefined, frost),
+      ).map(({ message }) => message.includes("or wait"));
+    expect([
+      toldOn(day("2027-04-30")),
+      toldOn(day("2027-05-01")),
+      toldOn(day("2027-05-11")),
+    ]).toEqual([[true], [false], []]);
+  });
+
+  test("shares its advice with others that go out on the same day", () => {
+    const [one, ...more] = adviceFor(
+      planted(
+        { transplanted: "2027-05-01" },
+        { id: "peppers", crop: "pepper", transplanted: "2027-05-01" },
+      ),
+    );
+    expect(one?.plantings).toEqual(["toms", "peppers"]);
+    expect(one?.message).toMatch(/^toms, peppers: planted out on/);
+    expect(more).toEqual([]);
+  });
+
+  test("needs none under a cover that stands until then", () => {
+    expect(adviceFor(out("2027-05-01"), dublin, { kind: "glass" })).toEqual([]);
+    expect(adviceFor(out("2027-05-01"), dublin, { kind: "fleece", to: day("2027-05-10") })).toEqual(
+      [],
+    );
+    expect(
+      adviceFor(out("2027-05-01"), dublin, { kind: "fleece", to: day("2027-05-05") }),
+    ).toHaveLength(1);
+    expect(
+      adviceFor(out("2027-05-01"), dublin, { kind: "fleece", from: day("2027-05-04") }),
+    ).toHaveLength(1);
+  });
+
+  test("is advised of frost in any month where the place has it", () => {
+    const polar = placeClimate({ minC: temperate.map((c) => c - 12), latitudeDeg: 78 });
+    expect(adviceFor(out("2027-06-10"), polar)[0]?.message).toBe(
+      "toms: planted out on 2027-06-10, where frost is to be expected in any month, by an estimate from the mean minimum temperature: grow it under glass or keep fleece at hand",
+    );
+    expect(adviceFor(out("2027-06-10"), polar, { kind: "glass" })).toEqual([]);
+  });
+});
+
+test("a hardy crop needs none, nor a place without frost, nor one that is not known", () => {
+  const kale = planted({ id: "kale", crop: "kale", transplanted: "2027-04-01" });
+  expect(adviceFor(kale)).toEqual([]);
+  const nairobi = placeClimate({ minC: temperate.map((c) => c + 15), latitudeDeg: -1.3 });
+  expect(adviceFor(out("2027-04-01"), nairobi)).toEqual([]);
+  const nowhere = frostOf(undefined, undefined, frost);
+  const plan = planFile(gardenText(out("2027-04-01")));
+  expect(
+    plan.ok && frostAdvice(aGarden(out("2027-04-01")), plan.value, catalogue, nowhere),
+  ).toEqual([]);
+});
