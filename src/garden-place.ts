@@ -92,7 +92,7 @@ function climateOf(
     return {
       ...nothing,
       assumptions: [
-        "dates of an average climate, as `location:` has no longitude (`longitude:`) to find that of the place",
+        "dates of the calendar, not of the place's warmth, as `location:` has no longitude (`longitude:`)",
       ],
     };
   if (normals === undefined) return nothing;

@@ -1,5 +1,4 @@
 export {
-  type ClimatePoint,
   type DayWeather,
   type DegreeDayMethod,
   degreeDayMethods,

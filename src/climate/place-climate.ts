@@ -1,6 +1,13 @@
 /** The climate of a place from the nearest point of the table. */
 import type { PlaceClimate } from "./climate.js";
 import { type Column, nearestPoint, type Normals } from "./normals.js";
+import {
+  heightInOrigin,
+  heightWords,
+  type MeasureWords,
+  measuresInWords,
+  type PlaceMeasures,
+} from "./place-words.js";
 
 export interface Place {
   /** South is negative. */
@@ -9,9 +16,6 @@ export interface Place {
   readonly longitudeDeg: number;
   readonly elevationM?: number;
 }
-
-/** Measures that a grower reads: km, m and degC, or miles, feet and degF. */
-export type PlaceMeasures = "metric" | "us";
 
 export interface ToldClimate {
   readonly climate: Omit<PlaceClimate, "daySdC">;
@@ -38,7 +42,7 @@ export function placeClimate(normals: Normals, place: Place, measures: PlaceMeas
   const lapseC = higherM * values.lapse_c_per_m.value;
   const temperature = (column: Column): number => (at(column) + at(normals.warmings)) / 10 + lapseC;
   const words = measuresInWords[measures];
-  const height = elevationM === undefined ? "" : ` and ${heightWords(higherM, words)}`;
+  const height = elevationM === undefined ? "" : ` ${heightInOrigin(higherM, words)}`;
   return {
     climate: {
       means: {
@@ -65,42 +69,6 @@ export function placeClimate(normals: Normals, place: Place, measures: PlaceMeas
         : []),
     ],
   };
-}
-
-interface MeasureWords {
-  readonly distance: (km: number) => string;
-  readonly height: (m: number) => string;
-  /** Of a difference. */
-  readonly degrees: (c: number) => string;
-  readonly lapse: (cPerM: number) => string;
-}
-
-const [kmPerMile, mPerFoot, fPerC] = [1.609344, 0.3048, 1.8];
-
-const measuresInWords: Readonly<Record<PlaceMeasures, MeasureWords>> = {
-  metric: {
-    distance: (km) => `${whole(km)} km`,
-    height: (m) => `${whole(m)} m`,
-    degrees: (c) => `${c.toFixed(1)} C`,
-    lapse: (cPerM) => `${(100 * cPerM).toFixed(1)} C per 100 m`,
-  },
-  us: {
-    distance: (km) =>
-      `${whole(km / kmPerMile)} ${Math.round(km / kmPerMile) === 1 ? "mile" : "miles"}`,
-    height: (m) => `${whole(m / mPerFoot)} ft`,
-    degrees: (c) => `${(c * fPerC).toFixed(1)} F`,
-    lapse: (cPerM) => `${(1000 * mPerFoot * fPerC * cPerM).toFixed(1)} F per 1,000 ft`,
-  },
-};
-
-function whole(value: number): string {
-  return Math.round(value).toLocaleString("en-US");
-}
-
-/** @param higherM of the point */
-function heightWords(higherM: number, { height }: MeasureWords): string {
-  if (Math.round(higherM) === 0) return "as high";
-  return `${height(Math.abs(higherM))} ${higherM > 0 ? "higher" : "lower"}`;
 }
 
 const ownMeans = "check `location:`, or write twelve means of your own (`climate:`)";

@@ -1,0 +1,70 @@
+/** The climate of the garden's place, as the commands tell it. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { gardenText } from "../support/a-garden.js";
+import { cli, scratchFile, scratchFolder } from "../support/run-cli.js";
+
+const location = { latitude: 53.3, longitude: -6.3, elevation: "20 m" };
+const climate =
+  "Climate: Dublin, 13 km away and 54 m higher; CRU CL 2.0, means of 1961-1990 with the warming to 1979-2013";
+
+describe("a garden in Dublin", () => {
+  const file = scratchFile("garden.yaml", gardenText({ location }));
+
+  test("is told its climate once by plan and sheet", async () => {
+    for (const command of ["plan", "sheet"]) {
+      const { code, stdout } = await cli([command, file], { columns: 200 });
+      expect(code).toBe(0);
+      expect(stdout.split(climate)).toHaveLength(2);
+    }
+  });
+
+  test("is told it by the published page", async () => {
+    const folder = scratchFolder();
+    const { code } = await cli(["publish", folder, file]);
+    expect(code).toBe(0);
+    const page = readdirSync(folder, { recursive: true, encoding: "utf8" }).find((name) =>
+      /(?<!index)\.html$/.test(name),
+    );
+    expect(readFileSync(join(folder, page ?? ""), "utf8")).toContain(climate);
+  });
+
+  test("keeps it into the next year", async () => {
+    const next = await cli(["new", "--from", file], { today: "2027-11-10" });
+    expect(next.code).toBe(0);
+    const { stdout } = await cli(["plan", "-"], { stdin: next.stdout, today: "2028-03-01" });
+    expect(stdout).toContain("Climate: Dublin, 13 km away");
+  });
+});
+
+test("check tells once of a place whose climate is not known", async () => {
+  const check = async (at: object): Promise<string> =>
+    (await cli(["check", "-"], { stdin: gardenText({ location: at }), columns: 200 })).stdout;
+  expect(await check({ latitude: 53.3 })).toContain("`location:` has no longitude");
+  expect(await check({ latitude: 53.3, longitude: -6.3 })).toContain("a height of 74 m");
+  expect(await check({ ...location, longitude: -30 })).toMatch(/climate is known, .* km away/);
+  expect(await check(location)).not.toMatch(/longitude|height|climate is known/);
+});
+
+test("own means are told as they are called, and `off` leaves the calendar", async () => {
+  const own = {
+    source: "Our met service",
+    temperature: "F",
+    max: Array(12).fill(60),
+    min: Array(12).fill(40),
+  };
+  const plan = async (differs: object): Promise<string> =>
+    (await cli(["plan", "-"], { stdin: gardenText({ location, ...differs }) })).stdout;
+  expect(await plan({ climate: own })).toContain("\nClimate: Our met service\n");
+  expect(await plan({ climate: "off" })).not.toContain("Climate:");
+});
+
+test("a US garden reads miles and feet", async () => {
+  const garden = gardenText({
+    location: { latitude: 41.6, longitude: -93.6, elevation: "950 ft" },
+    amounts: "us",
+  });
+  const { stdout } = await cli(["plan", "-"], { stdin: garden });
+  expect(stdout).toMatch(/\nClimate: .*, \d+ miles? away and \d+ ft (higher|lower);/);
+});
