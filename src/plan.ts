@@ -9,8 +9,14 @@ import {
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
-import type { PlaceClimate, PlaceWeather } from "./climate/index.js";
-import { type Day, within } from "./dates.js";
+import {
+  type FrostEstimate,
+  frostOf,
+  type FrostRules,
+  type PlaceClimate,
+  type PlaceWeather,
+} from "./climate/index.js";
+import { type Day, type DaySpan, within } from "./dates.js";
 import {
   allowedDays,
   chooseDays,
@@ -50,6 +56,7 @@ import {
   windowWarnings,
 } from "./notes/index.js";
 import {
+  type KnownPlace,
   type NeedTables,
   plannedPlanting,
   type PlantingNeed,
@@ -61,6 +68,7 @@ import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
 import {
   type Plan,
   type PlanClimate,
+  type PlanFrost,
   publishedWith,
   type Round,
   seasonTotals,
@@ -69,7 +77,9 @@ import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
 
-export interface PlanTables extends StockTables, NeedTables {}
+export interface PlanTables extends StockTables, NeedTables {
+  readonly frost: FrostRules;
+}
 
 export interface PlanOptions {
   /** The day to plan from: stock can be made from it on, and logged gardens are planned anew from it. */
@@ -96,7 +106,9 @@ export function planSeason(
   tables: PlanTables,
   { today, place, published: before, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
-  const needs = plantingNeeds(garden, tables, place);
+  const frost = frostOf(place?.climate, garden.frost, tables.frost);
+  const known = given({ weather: place, frost });
+  const needs = plantingNeeds(garden, tables, known);
   const findings = [
     ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
@@ -112,7 +124,7 @@ export function planSeason(
   if (!poured.ok) return poured;
   return {
     ok: true,
-    value: planOf(garden, needs, days, poured.value, told, place, today),
+    value: planOf(garden, needs, days, poured.value, told, known, today),
   };
 }
 
@@ -218,7 +230,7 @@ function planOf(
   { ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
-  place: PlaceWeather | undefined,
+  known: KnownPlace,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
@@ -227,7 +239,7 @@ function planOf(
   return {
     planVersion: 1,
     today,
-    garden: gardenOf(garden, place),
+    garden: gardenOf(garden, known),
     plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
@@ -261,7 +273,7 @@ function planOf(
   };
 }
 
-function gardenOf(garden: Garden, place: PlaceWeather | undefined): Plan["garden"] {
+function gardenOf(garden: Garden, { weather, frost }: KnownPlace): Plan["garden"] {
   const { id, name, timezone, season, amounts, canL, sprayerL, feeding, calendar } = garden;
   const { timeOfDay, durationMin } = feeding;
   return {
@@ -275,10 +287,17 @@ function gardenOf(garden: Garden, place: PlaceWeather | undefined): Plan["garden
     ...given({ timeOfDay }),
     durationMin,
     calendar,
-    ...given({ climate: place && climateFact(place.climate) }),
+    ...given({
+      climate: weather && climateFact(weather.climate),
+      frost: frost && frostFact(frost, season),
+    }),
   };
 }
 
 function climateFact({ origin, point, errorC }: PlaceClimate): PlanClimate {
   return { origin, errorC, ...given({ point }) };
+}
+
+function frostFact({ allYear, around }: FrostEstimate, season: DaySpan): PlanFrost {
+  return { ...around(season), ...(allYear ? { allYear } : {}) };
 }

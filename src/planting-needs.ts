@@ -2,8 +2,6 @@
 import {
   type ClimateConstants,
   type FrostEstimate,
-  frostOf,
-  type FrostRules,
   type PlaceWeather,
   warmthOf,
 } from "./climate/index.js";
@@ -31,11 +29,16 @@ import {
 export interface NeedTables {
   readonly catalogue: CropCatalogue;
   readonly climate: ClimateConstants;
-  readonly frost: FrostRules;
   readonly usual: Usual;
   /** The grower's own rules before the built-in ones; see `mergeRules`. */
   readonly rules: readonly FeedRule[];
   readonly signs: readonly Sign[];
+}
+
+/** What is known of the garden's place. */
+export interface KnownPlace {
+  readonly weather?: PlaceWeather;
+  readonly frost?: FrostEstimate;
 }
 
 /** A planting, its life, what feeds it when, and what was seen on it. */
@@ -53,19 +56,16 @@ export interface PlantingNeed {
 /**
  * Stages, and the rules that feed in them.
  *
- * @param weather of the garden's place; without it stages stay on the calendar
+ * @param known of the garden's place; without its weather stages stay on the calendar
  */
 export function plantingNeeds(
   garden: Garden,
   tables: NeedTables,
-  weather: PlaceWeather | undefined,
+  { weather, frost }: KnownPlace,
 ): PlantingNeed[] {
-  const outdoors = weather && hereOf(garden, tables, weather);
+  const here = weather && hereOf(garden, tables, weather);
   return garden.beds.flatMap((bed) => {
-    const place = {
-      ...garden,
-      ...given({ here: outdoors && underCover(outdoors, bed, tables.usual) }),
-    };
+    const place = placeOfBed(garden, bed, here, frost, tables.usual);
     return bed.plantings.map((planting) => {
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
@@ -79,11 +79,10 @@ export function plantingNeeds(
 }
 
 function hereOf(
-  { warmth: wish, raisedAtC, frost: ownFrost }: Garden,
-  { catalogue, climate, frost: frostRules, usual }: NeedTables,
+  { warmth: wish, raisedAtC }: Garden,
+  { catalogue, climate, usual }: NeedTables,
   weather: PlaceWeather,
 ): Here {
-  const frost = frostOf(weather.climate, ownFrost, frostRules);
   return {
     climate: weather.climate,
     warmth: warmthOf(weather),
@@ -91,9 +90,28 @@ function hereOf(
     raisedAtC: raisedAtC ?? usual.raised_at_c,
     mostShiftDays: climate.most_shift_days,
     cover: [],
-    firstFrostAfter: (day) => firstFrostAfter(day, frost),
     cropOf: (key) => findCrop(key, catalogue),
   };
+}
+
+/** Under a cover it is warmer by its gain, and no frost comes in. */
+function placeOfBed(
+  { hemisphere, season }: Garden,
+  { cover }: Bed,
+  here: Here | undefined,
+  frost: FrostEstimate | undefined,
+  usual: Usual,
+): Place {
+  if (cover === undefined)
+    return {
+      hemisphere,
+      season,
+      ...given({ here }),
+      firstFrostAfter: (day) => firstFrostAfter(day, frost),
+    };
+  const { kind, from, to, warmerC = usual[`cover_${kind}_warmer_c`] } = cover;
+  const warmer = { byC: warmerC, ...given({ from, to }) };
+  return { hemisphere, season, ...given({ here: here && { ...here, cover: [warmer] } }) };
 }
 
 /** The day that ends the life of tender plants, where frost is known well enough. */
@@ -102,17 +120,6 @@ function firstFrostAfter(day: Day, frost: FrostEstimate | undefined): Day | unde
   const autumns = [day, halfYearOn].map((from) => frost?.around({ from, to: from }).firstAutumn);
   return autumns.find((autumn) => autumn !== undefined && autumn.endsPicking && autumn.day > day)
     ?.day;
-}
-
-/** Warmer by the cover's gain, and no frost comes in. */
-function underCover(outdoors: Here, { cover }: Bed, usual: Usual): Here {
-  if (cover === undefined) return outdoors;
-  const { kind, from, to, warmerC = usual[`cover_${kind}_warmer_c`] } = cover;
-  return {
-    ...outdoors,
-    cover: [{ byC: warmerC, ...given({ from, to }) }],
-    firstFrostAfter: () => undefined,
-  };
 }
 
 type StagesAndRules = Pick<PlantingNeed, "life" | "match">;

@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../src/dates.js";
-import { asksForNormals, placeOf } from "../src/garden-place.js";
-import { loadNormals } from "../src/tables.js";
+import {
+  asksForNormals,
+  type GardenPlace,
+  placeOf,
+  type PlaceSources,
+} from "../src/garden-place.js";
+import type { Garden } from "../src/garden/garden.js";
+import { loadNormals, loadTables } from "../src/tables.js";
 import { aGarden, aSeason, type GardenDiffers } from "./support/a-garden.js";
 
 const normals = await loadNormals();
@@ -13,6 +19,12 @@ const own = {
   min: Array(12).fill(5),
 };
 
+function placed(garden: Garden, sources: PlaceSources): GardenPlace {
+  const place = placeOf(garden, sources, loadTables().climate, day("2027-05-01"));
+  if (!place.ok) throw new Error(place.problems.map(({ message }) => message).join("\n"));
+  return place.value;
+}
+
 describe("the place of a garden", () => {
   test.each<[what: string, differs: GardenDiffers, asks: boolean]>([
     ["no location", {}, false],
@@ -23,11 +35,11 @@ describe("the place of a garden", () => {
   ])("with %s: the table is read only where it is asked for", (_, differs, asks) => {
     const garden = aGarden(differs);
     expect(asksForNormals(garden)).toBe(asks);
-    expect(placeOf(garden, { normals }).place?.climate.errorC === 0.76).toBe(asks);
+    expect(placed(garden, { normals }).place?.climate.errorC === 0.76).toBe(asks);
   });
 
   test("has the grower's own means before the table's, at any height, without an error", () => {
-    const { place, assumptions, warnings } = placeOf(
+    const { place, assumptions, warnings } = placed(
       aGarden({ location: { ...dublin, elevation: "900 m" }, climate: own }),
       { normals },
     );
@@ -35,6 +47,7 @@ describe("the place of a garden", () => {
       means: { maxC: own.max, minC: own.min },
       origin: "Met service 1991-2020",
       errorC: 0,
+      daySdC: 3.5,
       latitudeDeg: 53.3,
       longitudeDeg: -6.3,
     });
@@ -42,10 +55,11 @@ describe("the place of a garden", () => {
   });
 
   test("has the days of the weather files, where there are any", () => {
-    const days = new Map([[day("2027-04-01"), { minC: 3, maxC: 11, from: "seen" as const }]]);
+    const weather = { seen: "date,tmin,tmax\n2027-04-01,3,11\n" };
     const garden = aGarden({ location: dublin });
-    expect(placeOf(garden, { normals, days }).place?.days).toBe(days);
-    expect(placeOf(garden, { normals }).place?.days.size).toBe(0);
+    const { place } = placed(garden, { normals, weather });
+    expect([...(place?.days ?? [])]).toEqual([["2027-04-01", { minC: 3, maxC: 11, from: "seen" }]]);
+    expect(placed(garden, { normals }).place?.days.size).toBe(0);
   });
 });
 

@@ -16,6 +16,7 @@ export {
   frostOf,
   type FrostRules,
   type LastFrost,
+  type SeasonFrost,
 } from "./frost.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";

@@ -1,5 +1,4 @@
 /** What is worth telling a grower although the garden file is right. */
-import { frostOf, type FrostRules, type PlaceWeather } from "../climate/index.js";
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
 import {
@@ -35,11 +34,8 @@ export function gardenAdvice(
   plan: Plan,
   tables: Pick<StockTables, "making"> & {
     readonly catalogue: CropCatalogue;
-    readonly frost: FrostRules;
   },
-  place?: PlaceWeather,
 ): Advice[] {
-  const frost = frostOf(place?.climate, garden.frost, tables.frost);
   return [
     ...needNoFeed(plan, tables.catalogue),
     ...askStrainer(plan),
@@ -47,7 +43,7 @@ export function gardenAdvice(
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
-    ...frostAdvice(garden, plan, tables.catalogue, frost).map((told) => ({
+    ...frostAdvice(garden, plan, tables.catalogue).map((told) => ({
       code: "frost",
       ...told,
     })),

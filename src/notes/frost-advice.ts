@@ -1,5 +1,5 @@
 /** Tender crops that go out while frost is still to be expected. */
-import type { FrostEstimate, LastFrost } from "../climate/index.js";
+import type { LastFrost } from "../climate/index.js";
 import type { Crop, CropCatalogue } from "../crops/index.js";
 import { addDays, type Day, later } from "../dates.js";
 import type { Bed, Garden, Planting } from "../garden/index.js";
@@ -16,9 +16,8 @@ interface FrostAdvice {
 /** None of what is past, and none where a cover stands over the bed until then. */
 export function frostAdvice(
   { beds }: Garden,
-  { plantings: planned, today }: Plan,
+  { garden: { frost }, plantings: planned, today }: Plan,
   catalogue: CropCatalogue,
-  frost: FrostEstimate | undefined,
 ): FrostAdvice[] {
   if (frost === undefined) return [];
   const told = beds.flatMap((bed) =>
@@ -30,7 +29,7 @@ export function frostAdvice(
       const to = life === undefined ? out.day : later(life.to, out.day);
       const what = frost.allYear
         ? frostInAnyMonth(bed, out, to, today)
-        : frostAfter(bed, out, frost.around({ from: out.day, to }).lastSpring, today);
+        : frostAfter(bed, out, frost.lastSpring, today);
       return what === undefined ? [] : [{ id: planting.id, what }];
     }),
   );

@@ -12,6 +12,7 @@ export type {
   OtherFeedMix,
   Plan,
   PlanClimate,
+  PlanFrost,
   PlanGarden,
   PlannedPlanting,
   PlanNote,

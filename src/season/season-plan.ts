@@ -2,7 +2,7 @@
  * The plan of a season: one plain value, JSON as it stands. Every output (calendar, sheet, labels,
  * page) is a pure function of it. `schemas/plan.schema.json` documents it for other programs.
  */
-import type { PlaceClimate } from "../climate/index.js";
+import type { PlaceClimate, SeasonFrost } from "../climate/index.js";
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
 import type { Amounts, CalendarWishes, LogEntry, Route } from "../garden/index.js";
@@ -48,6 +48,13 @@ export interface PlanGarden {
   readonly calendar: CalendarWishes;
   /** Of its place; absent where it is not known. */
   readonly climate?: PlanClimate;
+  /** About its season; absent where none is to be expected, or nothing is known. */
+  readonly frost?: PlanFrost;
+}
+
+export interface PlanFrost extends SeasonFrost {
+  /** It can come in any month. */
+  readonly allYear?: true;
 }
 
 /** Where the means are from, and how far they can be trusted. */

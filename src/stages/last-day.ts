@@ -18,7 +18,7 @@ export interface LastDay {
 export function lastDay(
   planting: Planting,
   crop: Crop,
-  place: Pick<Place, "season" | "here">,
+  place: Pick<Place, "season" | "firstFrostAfter">,
   begin: Day,
   byLengths: Day,
 ): LastDay {
@@ -32,7 +32,7 @@ export function lastDay(
     ends.push({ day: later(place.season.to, alive), by: "season" });
   else ends.push({ day: pickedUntil, by: "picked-until" });
   const frost =
-    pickedUntil === undefined && crop.tender ? place.here?.firstFrostAfter(alive) : undefined;
+    pickedUntil === undefined && crop.tender ? place.firstFrostAfter?.(alive) : undefined;
   if (frost !== undefined) ends.push({ day: frost, by: "frost" });
   return ends.reduce((first, end) => (end.day < first.day ? end : first));
 }

@@ -7,6 +7,8 @@ import type { Garden } from "../garden/index.js";
 export interface Place extends Pick<Garden, "hemisphere" | "season"> {
   /** Absent where the climate is not known, or not asked for. */
   readonly here?: Here;
+  /** The median first frost after a day; undefined where none is to be expected, or a cover keeps it off. */
+  readonly firstFrostAfter?: (day: Day) => Day | undefined;
 }
 
 /** The climate of a planting's place. */
@@ -20,7 +22,5 @@ export interface Here {
   readonly mostShiftDays: number;
   /** What the bed's cover adds. */
   readonly cover: readonly Warmer[];
-  /** The median first frost after a day; absent where none is to be expected, or a cover keeps it off. */
-  readonly firstFrostAfter: (day: Day) => Day | undefined;
   readonly cropOf: (key: string) => Crop | undefined;
 }

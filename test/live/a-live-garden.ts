@@ -10,7 +10,7 @@ import {
   type PlantingDiffers,
 } from "../support/a-garden.js";
 
-type More = Pick<PlanGardenOptions, "published" | "extraRounds" | "ownRules" | "normals" >;
+type More = Pick<PlanGardenOptions, "published" | "extraRounds" | "ownRules" | "normals">;
 
 /** Tomatoes that are fed from the middle of June to the middle of August, every 10 to 18 days. */
 export function growing(...plantings: readonly PlantingDiffers[]): Pick<GardenDiffers, "beds"> {

@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { PlaceClimate } from "../../src/climate/climate.js";
-import { frostOf } from "../../src/climate/frost.js";
+import { type FrostEstimate, frostOf } from "../../src/climate/frost.js";
 import { day, type Day } from "../../src/dates.js";
 import type { Cover, Garden } from "../../src/garden/garden.js";
 import { frostAdvice } from "../../src/notes/frost-advice.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
+import { given } from "../../src/values.js";
 import { placeClimate, temperate } from "../climate/a-climate.js";
 import { aGarden, type GardenDiffers, gardenText, planFile, planted } from "../support/a-garden.js";
 
@@ -12,6 +14,14 @@ const { catalogue, frost } = loadTables();
 
 // The last frost is on 20 April in the median, and after 10 May in one spring of ten.
 const dublin = placeClimate({ latitudeDeg: 53.3, longitudeDeg: -6.3 });
+
+function withFrost(plan: Plan, estimate: FrostEstimate | undefined): Plan {
+  const known = estimate && {
+    ...estimate.around(plan.garden.season),
+    ...(estimate.allYear ? { allYear: true as const } : {}),
+  };
+  return { ...plan, garden: { ...plan.garden, ...given({ frost: known }) } };
+}
 
 function adviceFor(
   differs: GardenDiffers,
@@ -25,7 +35,11 @@ function adviceFor(
     cover === undefined
       ? garden
       : { ...garden, beds: garden.beds.map((bed) => ({ ...bed, cover })) };
-  return frostAdvice(covered, plan.value, catalogue, frostOf(climate, garden.frost, frost));
+  return frostAdvice(
+    covered,
+    withFrost(plan.value, frostOf(climate, garden.frost, frost)),
+    catalogue,
+  );
 }
 
 const out = (transplanted: string): GardenDiffers => planted({ transplanted });
@@ -69,9 +83,8 @@ describe("a tender crop", () => {
     const toldOn = (today: Day) =>
       frostAdvice(
         aGarden(out("2027-05-01")),
-        { ...plan.value, today },
+        { ...withFrost(plan.value, frostOf(dublin, undefined, frost)), today },
         catalogue,
-        frostOf(dublin, undefined, frost),
       ).map(({ message }) => message.includes("or wait"));
     expect([
       toldOn(day("2027-04-30")),
@@ -119,9 +132,6 @@ test("a hardy crop needs none, nor a place without frost, nor one that is not kn
   expect(adviceFor(kale)).toEqual([]);
   const nairobi = placeClimate({ minC: temperate.map((c) => c + 15), latitudeDeg: -1.3 });
   expect(adviceFor(out("2027-04-01"), nairobi)).toEqual([]);
-  const nowhere = frostOf(undefined, undefined, frost);
   const plan = planFile(gardenText(out("2027-04-01")));
-  expect(
-    plan.ok && frostAdvice(aGarden(out("2027-04-01")), plan.value, catalogue, nowhere),
-  ).toEqual([]);
+  expect(plan.ok && frostAdvice(aGarden(out("2027-04-01")), plan.value, catalogue)).toEqual([]);
 });

@@ -93,7 +93,6 @@ export function aWarmPlace(
       raisedAtC: 20,
       mostShiftDays: 28,
       cover: [],
-      firstFrostAfter: () => undefined,
       cropOf: () => undefined,
       ...differs,
     },

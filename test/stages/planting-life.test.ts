@@ -7,7 +7,7 @@ import type { Garden, Planting } from "../../src/garden/garden.js";
 import { plantingLife, type PlantingLife } from "../../src/stages/planting-life.js";
 import { lifeSpan, stageOn, type StageSpan } from "../../src/stages/stage-span.js";
 import { loadTables } from "../../src/tables.js";
-import type { Here } from "../../src/stages/place.js";
+import type { Place } from "../../src/stages/place.js";
 import { aWarmPlace } from "./a-warm-place.js";
 
 const { catalogue } = loadTables();
@@ -354,7 +354,10 @@ test("a planting that nothing places in time is our own bug", () => {
 describe("the last day", () => {
   const tomato = (times: Times, place: unknown = north) =>
     life("tomato", { transplanted: day("2027-05-20"), ...times }, place).last;
-  const frosty = (here: Partial<Here>) => aWarmPlace({ wish: "off", ...here });
+  const frosty = (frost: Pick<Place, "firstFrostAfter">): Place => ({
+    ...aWarmPlace({ wish: "off" }),
+    ...frost,
+  });
   const onOctober20 = {
     firstFrostAfter: (from: Day) => (from < "2027-10-20" ? day("2027-10-20") : undefined),
   };

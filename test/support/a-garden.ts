@@ -14,6 +14,7 @@ import { readRules } from "../../src/rules/read-rules.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
+import { given } from "../../src/values.js";
 
 /** Keys of a garden file, right or wrong; `undefined` takes a key away. */
 export type GardenDiffers = { readonly [K in keyof GardenFile]?: unknown };
@@ -102,8 +103,9 @@ export function planFile(
   const tables = loadTables();
   const read = gardenOfText(text.value, "garden.yaml", tables);
   if (!read.ok) return read;
-  const options = { today: today ?? dayOfFile(read.value.garden), ...sources };
-  return planOfGarden(read.value, ownRules, tables, options);
+  return planOfGarden(read.value, given({ ownRules, ...sources }), tables, {
+    today: today ?? dayOfFile(read.value.garden),
+  });
 }
 
 export function aSeason(
