@@ -16,6 +16,8 @@ export interface StarterWishes {
 const starterMeasures = {
   metric: {
     example: "9 L, 4 m2",
+    place: "53.3, longitude: -6.3",
+    height: "20 m",
     can: "9 L",
     sprayer: "2 L",
     hardness: "120 mg/L",
@@ -25,6 +27,8 @@ const starterMeasures = {
   },
   us: {
     example: "2 gal, 40 ft2",
+    place: "42.4, longitude: -76.5",
+    height: "60 ft",
     can: "2 gal",
     sprayer: "2 qt",
     hardness: "7 gpg",
@@ -69,7 +73,7 @@ id: ${idFrom(name)}            # names the garden in calendars: keep it when the
 garden: "${name}"
 timezone: ${timezone}
 season: { from: ${on("03-01")}, to: ${on("10-31")} }
-${isSouth ? "hemisphere: south\n" : half === undefined ? askedHalf : ""}
+${isSouth ? "hemisphere: south\n" : half === undefined ? askedHalf : ""}# location: { latitude: ${isSouth ? "-37.8, longitude: 145.0" : measures.place}, elevation: ${measures.height} }   # yours: then days fit the warmth of the place
 ${noted(`amounts: ${amounts}`, "how amounts are printed: metric, us or imperial")}
 ${noted(`can: ${measures.can}`, "what one full watering can holds")}
 ${noted(`# sprayer: ${measures.sprayer}`, "only for feedings that are sprayed, as on apples")}
@@ -100,6 +104,7 @@ beds:
         transplanted: ${on("05-20")}
 ${noted(`        water: ${measures.perPlant} per plant`, "in one feeding")}
         # days_to_harvest: 70  # as the seed packet says
+        # picked_until: ${on("10-10")}   # the day of the last pick, where frost does not end it
         # seen: [{ stage: flowering, on: ${on("06-12")} }]   # what you see moves what follows
       - id: celery
         crop: celery
