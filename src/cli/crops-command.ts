@@ -1,8 +1,8 @@
-import { type Crop, cropSuggestion, findCrop } from "../crops/index.js";
+import { type Crop, cropSuggestion, type CropWarmth, findCrop, habits } from "../crops/index.js";
 import { decimal } from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
 import { loadTables } from "../tables.js";
-import { stageWords } from "../words/index.js";
+import { nameOfMonth, stageWords } from "../words/index.js";
 import { answer, type AnswerOptions } from "./report.js";
 import { type Shell, wrongUsage } from "./shell.js";
 import { table, tabled, type TextStyle } from "./terminal-text.js";
@@ -48,10 +48,16 @@ function cropText(crop: CropWithRules, style: TextStyle): string {
     ["", crop.reason],
     ["source", `${crop.source} (${crop.sourceStatus})`],
     ["stages", crop.course.stages.map((s) => `${stageWords(s.stage)} (BBCH ${s.bbch})`).join(", ")],
+    [
+      "habit",
+      crop.usualHabit === undefined ? "" : `${habits.join(" or ")}, usually ${crop.usualHabit}`,
+    ],
+    ["frost", crop.tender ? "tender: frost ends it" : "not ended by the first frost"],
     ...crop.lengths.map((l, i) => [
-      i === 0 ? "days" : "",
-      `${l.initialDays}/${l.developmentDays}/${l.midDays}/${l.lateDays} from ${crop.countedFrom}, ${l.region}: ${l.source} (${l.sourceStatus})`,
+      i === 0 ? "rows" : "",
+      `${l.id}: ${l.initialDays}/${l.developmentDays}/${l.midDays}/${l.lateDays} days from ${crop.countedFrom}, ${l.region}${plantedIn(l.plantedMonths)}: ${l.source} (${l.sourceStatus})`,
     ]),
+    ...warmthRows(crop.warmth),
     ...crop.rules.map((rule, i) => [
       i === 0 ? "rules" : "",
       `${rule.id}: ${rule.route}, ${decimal(rule.rateMlPerL, 2)} mL per L every ${rule.interval.shortestDays} to ${rule.interval.longestDays} days in ${rule.stages.map(stageWords).join(", ")}; ${rule.evidence.replaceAll("-", " ")}${rule.byDefault ? "" : ", only when asked for"}`,
@@ -59,4 +65,26 @@ function cropText(crop: CropWithRules, style: TextStyle): string {
   ];
   const known = rows.filter(([, text]) => text !== "");
   return `${tabled(crop.name, known, style)}\n`;
+}
+
+/** Months of the northern half. */
+function plantedIn(months: readonly number[]): string {
+  return months.length === 0 ? "" : `, planted in ${months.map(nameOfMonth).join(", ")}`;
+}
+
+function warmthRows(warmth: CropWarmth | undefined): string[][] {
+  if (warmth === undefined)
+    return [["warmth", "no sums are known: its stages keep to the calendar"]];
+  const followed = warmth.auto
+    ? "its stages follow the warmth of the place"
+    : warmth.rows.length === 0
+      ? "its stages keep to the calendar"
+      : "its stages keep to the calendar, unless `warmth: on` asks for more";
+  return [
+    ["warmth", `${followed}. ${warmth.reason}`],
+    ...warmth.sums.map(({ stage, from, degreeDays, least, most, source }) => [
+      "",
+      `${stageWords(stage)} ${degreeDays} (${least} to ${most}) degree days above ${decimal(warmth.baseC, 1)} degrees C after ${from === "new-year" ? "New Year (in the south 1 July)" : from.replace("-", " ")}: ${source}`,
+    ]),
+  ];
 }

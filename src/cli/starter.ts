@@ -106,6 +106,7 @@ beds:
         transplanted: ${on("05-20")}
 ${noted(`        water: ${measures.perPlant} per plant`, "in one feeding")}
         # days_to_harvest: 70  # as the seed packet says
+        # picked_until: ${on("10-10")}   # the day of the last pick, where frost does not end it
         # seen: [{ stage: flowering, on: ${on("06-12")} }]   # what you see moves what follows
       - id: celery
         crop: celery

@@ -1,5 +1,12 @@
 /** What the file of the next year says, as a value: last year's with its dates moved on. */
-import type { Batch, Bed, GardenFile, OtherFeed, Planting } from "../compiled/garden-file.js";
+import type {
+  Batch,
+  Bed,
+  BedCover,
+  GardenFile,
+  OtherFeed,
+  Planting,
+} from "../compiled/garden-file.js";
 import { type Day, day, parseDay } from "../dates.js";
 
 /** What goes over into the next year. */
@@ -57,6 +64,10 @@ export function nextYearOf(file: GardenFile, carried: CarriedOver): unknown {
     beds: (beds) =>
       beds.map((bed) =>
         changed(bed, {
+          cover: (cover) =>
+            typeof cover === "string" || staysOn(cover, file.season)
+              ? cover
+              : changed(cover, { from: later, to: later }),
           plantings: (plantings) =>
             plantings.filter((p) => isKept(p, carried)).map((p) => nextPlanting(p, carried)),
         }),
@@ -70,6 +81,11 @@ export function nextYearOf(file: GardenFile, carried: CarriedOver): unknown {
   });
 }
 
+/** A cover without a last day, or still on when the next season begins, is as it was put there. */
+export function staysOn({ to }: BedCover, season: GardenFile["season"]): boolean {
+  return to === undefined || to >= later(season.from);
+}
+
 /** What a batch is to say of its contents. */
 export function bottleKeys(
   { id }: Pick<Batch, "id">,
@@ -81,7 +97,7 @@ export function bottleKeys(
 
 function nextPlanting(planting: Planting, { perennials }: CarriedOver): unknown {
   if (!perennials.has(planting.id)) return planting;
-  return changed(planting, { bloom: later, seen: () => undefined });
+  return changed(planting, { bloom: later, picked_until: later, seen: () => undefined });
 }
 
 /** A date of the file, a year later. */

@@ -1,6 +1,6 @@
 /** The text of next year's garden file: last year's with as little changed in it as can be. */
 import { isMap, isScalar, parseDocument } from "yaml";
-import type { Bed, GardenFile, Planting } from "../compiled/garden-file.js";
+import type { Bed, BedCover, GardenFile, Planting } from "../compiled/garden-file.js";
 import type { Problem, Result } from "../problem.js";
 import {
   bottleKeys,
@@ -11,6 +11,7 @@ import {
   namesGone,
   nextYearOf,
   saysAwayAlone,
+  staysOn,
 } from "./next-year.js";
 import { readYaml } from "./read.js";
 import {
@@ -73,7 +74,10 @@ function editsFor(text: string, value: GardenFile, carried: CarriedOver): TextEd
       .flatMap((place) => entries(place, "batches"))
       .filter((batch) => !isEmptied(batch.value, carried))
       .flatMap((batch) => withKeys(batch, bottleKeys(batch.value, carried))),
-    ...entries(root, "beds").flatMap((bed) => plantingEdits(bed, carried)),
+    ...entries(root, "beds").flatMap((bed) => [
+      ...coverEdits(bed, value.season),
+      ...plantingEdits(bed, carried),
+    ]),
     ...commentedItems(
       root,
       "feeds",
@@ -85,12 +89,19 @@ function editsFor(text: string, value: GardenFile, carried: CarriedOver): TextEd
   ];
 }
 
+function coverEdits(bed: Place<Bed>, season: GardenFile["season"]): TextEdit[] {
+  // A cover of one word has no days.
+  return (inner(bed, "cover") as Place<BedCover>[])
+    .filter(({ value }) => !staysOn(value, season))
+    .flatMap((cover) => laterDates(cover, "from", "to"));
+}
+
 function plantingEdits(bed: Place<Bed>, carried: CarriedOver): TextEdit[] {
   const isGone = (planting: Planting): boolean => !isKept(planting, carried);
   const moved = entries(bed, "plantings").flatMap((planting) => {
     const { value } = planting;
     if (carried.perennials.has(value.id))
-      return [...laterDates(planting, "bloom"), ...withoutKey(planting, "seen")];
+      return [...laterDates(planting, "bloom", "picked_until"), ...withoutKey(planting, "seen")];
     return isGone(value) ? laterLife(planting) : [];
   });
   return commentedItems(bed, "plantings", isGone, moved);
@@ -100,7 +111,7 @@ function plantingEdits(bed: Place<Bed>, carried: CarriedOver): TextEdit[] {
 function laterLife(planting: Place<Planting>): TextEdit[] {
   const { sown, transplanted } = planting.value;
   return [
-    ...laterDates(planting, "sown", "transplanted", "bloom", "removed"),
+    ...laterDates(planting, "sown", "transplanted", "bloom", "removed", "picked_until"),
     ...(sown === undefined && transplanted === undefined
       ? entries(planting, "seen").flatMap((seen) => laterDates(seen, "on"))
       : withoutKey(planting, "seen")),

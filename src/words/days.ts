@@ -22,7 +22,12 @@ export function weekdayName(day: Day): string {
 
 /** `June` */
 export function monthName(day: Day): string {
-  return months[monthOf(day) - 1] ?? "";
+  return nameOfMonth(monthOf(day));
+}
+
+/** 1 is `January` */
+export function nameOfMonth(month: number): string {
+  return months[month - 1] ?? "";
 }
 
 /** `26`, or `6` */

@@ -66,6 +66,7 @@ export {
   dayText,
   fullDate,
   monthName,
+  nameOfMonth,
   shortDate,
   shortDay,
 } from "./days.js";

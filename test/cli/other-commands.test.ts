@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { starterGarden } from "../../src/cli/starter.js";
 import { day } from "../../src/dates.js";
 import { loadTables } from "../../src/tables.js";
+import { gardenText, planted } from "../support/a-garden.js";
 import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const file = examplePath("back-garden");
@@ -110,6 +111,30 @@ describe("crops", () => {
     ["tomatoes", "tomato"],
   ])("%s is %s", async (word, key) => {
     expect(JSON.parse((await cli(["crops", "--json", word])).stdout)).toMatchObject({ key });
+  });
+
+  const told = async (word: string): Promise<string> =>
+    (await cli(["crops", word])).stdout.replaceAll(/\s+/g, " ");
+
+  test("a crop's rows are told by ids that a garden file can name, with days and region", async () => {
+    expect(await told("tomato")).toContain(
+      "mediterranean-apr-may: 30/40/45/30 days from sowing, Mediterranean, planted in April, May:",
+    );
+    const row = (await told("zucchini")).match(/mediterranean-arid-\S+(?=:)/)?.[0] ?? "";
+    const file = gardenText(planted({ crop: "zucchini", sown: "2027-05-01", row }));
+    expect((await cli(["check", "-"], { stdin: file })).code).toBe(0);
+  });
+
+  test.each([
+    ["tomato", "flowering 281 (150 to 525) degree days above 7 degrees C after transplanting"],
+    ["tomato", "habit bush or cordon, usually cordon"],
+    ["tomato", "frost tender: frost ends it"],
+    ["kale", "frost not ended by the first frost"],
+    ["lettuce", "keep to the calendar, unless `warmth: on` asks for more. Light drives it"],
+    ["beetroot", "warmth no sums are known: its stages keep to the calendar"],
+    ["apple", "flowering 252 (190 to 315) degree days above 5 degrees C after New Year (in the"],
+  ])("%s: %s", async (word, words) => {
+    expect(await told(word)).toContain(words);
   });
 
   test("an unknown crop is wrong usage, with the nearest one", async () => {

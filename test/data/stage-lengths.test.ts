@@ -64,3 +64,20 @@ test("rows of one crop differ in months or region, so that a choice between them
     expect(new Set(grounds).size, crop.key).toBe(grounds.length);
   }
 });
+
+test("rows have ids that are unique in their crop, short, and tell region and months", () => {
+  const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
+  for (const crop of cropRows) {
+    const rows = lengthRows.filter((row) => row.crop === crop.key);
+    expect(new Set(rows.map(({ id }) => id)).size, crop.key).toBe(rows.length);
+    for (const { id, region, planted_months } of rows) {
+      expect(id.length).toBeLessThanOrEqual(36);
+      expect(region.toLowerCase()).toContain(id.split("-")[0]?.replace(/s$/, ""));
+      const named = id.split("-").filter((word) => months.includes(word));
+      const ends = [planted_months[0], planted_months.at(-1)].flatMap(
+        (m) => months[(m ?? 0) - 1] ?? [],
+      );
+      expect([named[0], named.at(-1)].filter((m) => m !== undefined)).toEqual(ends);
+    }
+  }
+});

@@ -184,6 +184,94 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
     garden({ water: "seen: [{ stage: flowring, on: 2027-06-20 }]" }),
     "schema-enum 13:25",
   ],
+  [
+    "picked until before planting",
+    garden({ water: "picked_until: 2027-05-20" }),
+    "date-order 13:23",
+  ],
+  [
+    "picked until after the season",
+    garden({ water: "picked_until: 2027-11-20" }),
+    "date-order 13:23",
+  ],
+  [
+    "picked until after it was removed",
+    garden({ plants: "removed: 2027-09-01", water: "picked_until: 2027-09-10" }),
+    "date-order 13:23",
+  ],
+  [
+    "picked until before the harvest was seen",
+    garden({
+      plants: "seen: [{ stage: harvest, on: 2027-08-01 }]",
+      water: "picked_until: 2027-07-20",
+    }),
+    "date-order 13:23",
+  ],
+  [
+    "picked until of a crop that is picked once",
+    garden({ crop: "crop: cabbage", water: "picked_until: 2027-09-10" }),
+    "picked-once 13:23",
+  ],
+  [
+    "a habit of a crop that has none",
+    garden({ crop: "crop: cabbage", water: "habit: bush" }),
+    "habit-of-other-crop 13:16",
+  ],
+  ["a habit that is none", garden({ water: "habit: vine" }), "schema-enum 13:16"],
+  ["a row of another crop", garden({ water: "row: italy-apr" }), "unknown-row 13:14"],
+  ["a wish for warmth that is none", garden({ water: "warmth: yes" }), "schema-enum 13:17"],
+  ["raised at a bare number", garden({ water: "raised_at: 20" }), "schema-type 13:20"],
+  ["raised at no scale", garden({ water: 'raised_at: "20"' }), "quantity 13:20"],
+  ["raised in an oven", garden({ water: "raised_at: 68 C" }), "absurd-size 13:20"],
+  ["all plants raised in a fridge", garden({}, "raised_at: 40 F"), "absurd-size 14:12"],
+  [
+    "fed through, and never",
+    garden({ plants: "feed: false", water: "through: harvest" }),
+    "through-unfed 13:18",
+  ],
+  ["fed through what is no end", garden({ water: "through: fruit-set" }), "schema-enum 13:18"],
+  [
+    "a cover of nothing known",
+    garden({ plantings: "cover: glas\n    plantings:" }),
+    "schema-enum 8:12",
+  ],
+  [
+    "a cover whose kind is not known",
+    garden({ plantings: "cover: { kind: plastic }\n    plantings:" }),
+    "schema-enum 8:20",
+  ],
+  [
+    "a cover without a kind",
+    garden({ plantings: "cover: { warmer: 2 C }\n    plantings:" }),
+    "schema-required 8:12",
+  ],
+  [
+    "a cover with a key misspelt",
+    garden({ plantings: "cover: { kind: glass, warmth: 2 C }\n    plantings:" }),
+    "schema-additionalProperties 8:27",
+  ],
+  [
+    "a cover that ends first",
+    garden({
+      plantings: "cover: { kind: glass, from: 2027-06-01, to: 2027-05-01 }\n    plantings:",
+    }),
+    "ends-before-begin 8:49",
+  ],
+  [
+    "a cover after the season",
+    garden({ plantings: "cover: { kind: fleece, from: 2028-04-01 }\n    plantings:" }),
+    "date-order 8:34",
+  ],
+  [
+    "a cover of years ago",
+    garden({ plantings: "cover: { kind: fleece, to: 2025-04-01 }\n    plantings:" }),
+    "date-order 8:32",
+  ],
+  [
+    "a cover like an oven",
+    garden({ plantings: "cover: { kind: glass, warmer: 20 C }\n    plantings:" }),
+    "absurd-size 8:35",
+  ],
   ["bloom of an annual", garden({ water: "bloom: 2027-06-20" }), "bloom-of-annual 13:16"],
   ["a planting without a beginning", garden({ transplanted: "variety: plum" }), "no-start 9:9"],
   [

@@ -441,3 +441,61 @@ describe("other feeds, log and signs", () => {
     expect(aGarden({ signs }).signs).toEqual([{ ...signs[0], path: ["signs", 0] }]);
   });
 });
+
+describe("warmth and cover", () => {
+  test("are told by garden and planting, in degC", () => {
+    const garden = aGarden({
+      warmth: "on",
+      raised_at: "68 F",
+      ...planted({ warmth: "off", raised_at: "18 C", row: "california-apr-may" }),
+    });
+    expect(garden.warmth).toBe("on");
+    expect(garden.raisedAtC).toBeCloseTo(20, 9);
+    expect(garden.beds[0]?.plantings[0]).toMatchObject({
+      warmth: "off",
+      raisedAtC: 18,
+      row: "california-apr-may",
+    });
+    expect(aGarden()).toMatchObject({ warmth: "auto" });
+    expect(aGarden()).not.toHaveProperty("raisedAtC");
+  });
+
+  test.each<[unknown, unknown]>([
+    ["glass", { kind: "glass" }],
+    [
+      { kind: "tunnel", from: "2026-11-01", to: "2027-12-01", warmer: "9 F" },
+      { kind: "tunnel", from: "2026-11-01", to: "2027-12-01", warmerC: 5 },
+    ],
+    [undefined, undefined],
+  ])("a bed's cover %j", (cover, read) => {
+    expect(aGarden({ beds: [{ id: "a", cover, plantings: [] }] }).beds[0]?.cover).toEqual(read);
+  });
+});
+
+describe("the last pick and the habit", () => {
+  test("are the grower's", () => {
+    const planting = aPlanting({
+      picked_until: "2027-10-10",
+      removed: "2027-10-10",
+      habit: "bush",
+      through: "harvest",
+    });
+    expect(planting).toMatchObject({
+      pickedUntil: "2027-10-10",
+      habit: "bush",
+      through: "harvest",
+    });
+    expect(aPlanting()).not.toHaveProperty("habit");
+  });
+
+  test.each([
+    ["bush tomato", {}, "bush"],
+    ["Bush-Tomatoes", {}, "bush"],
+    ["cordon tomato", {}, "cordon"],
+    ["bush tomato", { habit: "cordon" }, "cordon"],
+    ["tomato", {}, undefined],
+    ["bush bean", {}, undefined],
+  ])("a %s with %j grows as %s", (crop, more, habit) => {
+    expect(aPlanting({ crop, ...more }).habit).toBe(habit);
+  });
+});

@@ -242,6 +242,34 @@ beds: [
   });
 });
 
+describe("covers", () => {
+  test("are put there a year later, but for those that stay on", () => {
+    const bed = (id: string, cover: string): string =>
+      `- { id: ${id}, cover: ${cover}, plantings: [] }\n`;
+    const before = [
+      bed("a", "{ kind: fleece, from: 2027-04-01, to: 2027-05-20 }"),
+      bed("b", "{ kind: glass, from: 2027-04-01 }"),
+      bed("c", "{ kind: tunnel, from: 2027-10-01, to: 2028-04-15 }"),
+      bed("d", "tunnel"),
+    ];
+    const after = [
+      bed("a", "{ kind: fleece, from: 2028-04-01, to: 2028-05-20 }"),
+      ...before.slice(1),
+    ];
+    expect(written(`${season}beds:\n${before.join("")}`)).toBe(
+      `${seasonNext}beds:\n${after.join("")}`,
+    );
+  });
+});
+
+test("the last pick moves with the planting that one may choose again", () => {
+  const text = `${season}beds:\n  - id: a\n    plantings:\n      - { id: toms, transplanted: 2027-05-20, picked_until: 2027-10-10 }\n`;
+  expect(written(text)).toContain(
+    "# - { id: toms, transplanted: 2028-05-20, picked_until: 2028-10-10 }",
+  );
+  expect(written(text, { growing: new Set(["toms"]) })).toContain("picked_until: 2027-10-10");
+});
+
 test("a file whose layout stands in the way is refused with a mend", () => {
   const text = `${season}log: &given\n  - { on: 2027-06-05 }\nsigns: *given\n${noBeds}`;
   const result = nextYearText(text, "garden.yaml", nothing);
