@@ -210,6 +210,7 @@ describe("a folder of gardens", () => {
       "weir.yaml~",
       "weir.yaml.tmp",
       "weir.json",
+      "weather.csv",
       ".yaml",
     ])
       expect(isGardenFileName(name), name).toBe(false);
@@ -242,28 +243,28 @@ describe("a folder of gardens", () => {
   });
 });
 
-test("the garden's own rule file is watched with it", async () => {
+test.each([
+  ["own rule file is", "rules: 'own/named' # mine"],
+  ["weather files are", "weather: { seen: a.csv, forecast: own/named }"],
+])("the garden's %s watched with it", async (_, key) => {
   stopTimers();
   const folder = await aFolder(onEnd);
-  await writeFile(
-    join(folder, "weir.yaml"),
-    "garden: Weir\nrules: 'own/rules.yaml' # mine\nbeds: []\n",
-  );
+  await writeFile(join(folder, "weir.yaml"), `garden: Weir\n${key}\nbeds: []\n`);
   await mkdir(join(folder, "own"));
-  await writeFile(join(folder, "own", "rules.yaml"), "x");
+  await writeFile(join(folder, "own", "named"), "x");
   let loads = 0;
   const source = gardenSource({
     loadPlan: () => {
       loads++;
       const at = { line: 1, column: 1 };
-      const problem = { code: "rules", file: "own/rules.yaml", at, message: "no", mend: "mend" };
+      const problem = { code: "named", file: "own/named", at, message: "no", mend: "mend" };
       return Promise.resolve({ ok: false, problems: [problem] });
     },
   });
   await aServer(onEnd, { gardens: [folder], source });
   await look();
   expect(loads).toBe(1);
-  await writeFile(join(folder, "own", "rules.yaml"), "a longer text");
+  await writeFile(join(folder, "own", "named"), "a longer text");
   await look();
   expect(loads).toBe(1);
   await look();
