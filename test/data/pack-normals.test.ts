@@ -37,17 +37,17 @@ const row = (id: string, at: string, max: number, min: number, rain: number): st
     at,
     ...[max, min, rain].flatMap((value) => Array<number>(12).fill(value)),
   ].join(",");
-const west = row("1", "-90.00,-147.00,-224,0", -300, -528, 0);
+const west = row("1", "-90.00,-180.00,-224,0", -300, -528, 0);
 const east = row("2", "90.00,179.99,5304,15", 460, 306, 1737);
 const packed = (...rows: string[]): string =>
   packedNormals(gzipSync([head, ...rows, ""].join("\n")), columns);
 
-test("the widest steps that are taken come out as they went in", async () => {
+test("the widest steps there can be come out as they went in", async () => {
   const [, base64 = ""] =
     /packed: string = "(.*)"/.exec(packed(west, east, west.replace("1", "3"))) ?? [];
   const bytes = inflateSync(Buffer.from(base64, "base64"));
   const table = unpackNormals(bytes, 3, (await loadNormals()).about);
-  expect([...table.longitudes]).toEqual([-14700, 17999, -14700]);
+  expect([...table.longitudes]).toEqual([-18000, 17999, -18000]);
   expect([...table.latitudes]).toEqual([-9000, 9000, -9000]);
   expect([...table.heightsM]).toEqual([-224, 5304, -224]);
   expect(table.maxima.map((month) => month[1])).toEqual(Array(12).fill(460));
@@ -56,7 +56,6 @@ test("the widest steps that are taken come out as they went in", async () => {
 });
 
 test.each([
-  ["a step round the earth", [row("1", "1.00,-180.00,5,0", 10, 1, 5), east], /too large a step/],
   ["an id twice", [east, east], /there twice/],
   ["a maximum below the minimum", [row("1", "1.00,1.00,5,0", 10, 11, 5)], /below the minimum, tx1/],
   ["a latitude beyond the pole", [row("1", "90.01,1.00,5,0", 10, 1, 5)], /lat/],
