@@ -28,7 +28,7 @@ export function packedNormals(csv, columns) {
     return differencesOf(before === undefined ? values : less(values, column(before).map(Number)));
   });
   const packed = deflateSync(
-    Buffer.concat([...differences.map(inPlanes), Buffer.from(column("name").join("\n"))]),
+    Buffer.concat([...differences.map(inBytes), Buffer.from(column("name").join("\n"))]),
     { level: constants.Z_BEST_COMPRESSION },
   );
   return [
@@ -75,9 +75,13 @@ function differencesOf(values) {
   return values.map((value, i) => value - (values[i - 1] ?? 0));
 }
 
-/** Sixteen bits each, sign last, all low bytes before all high ones. */
-function inPlanes(values) {
-  const folded = values.map((value) => (value < 0 ? -2 * value - 1 : 2 * value));
-  if (folded.some((value) => value > 0xffff)) throw new Error("normals.csv.gz: too large a step");
-  return Buffer.from([...folded.map((v) => v & 0xff), ...folded.map((v) => v >> 8)]);
+/** Seven bits a byte, the lowest first, the eighth set where more follow; the sign is the lowest bit. */
+function inBytes(values) {
+  const bytes = [];
+  for (const value of values) {
+    let folded = value < 0 ? -2 * value - 1 : 2 * value;
+    for (; folded > 127; folded >>>= 7) bytes.push((folded & 127) | 128);
+    bytes.push(folded);
+  }
+  return Buffer.from(bytes);
 }

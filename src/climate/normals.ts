@@ -58,10 +58,11 @@ export function nearestPoint(
   let [index, least] = [0, Infinity];
   latitudes.forEach((hundredths, i) => {
     const other = radians(hundredths / 100);
-    const east = radians((longitudes[i] ?? 0) / 100) - longitude;
     // Haversine: it keeps its precision where two points lie close together.
-    const haversine =
-      Math.sin((other - latitude) / 2) ** 2 + cosine * Math.cos(other) * Math.sin(east / 2) ** 2;
+    const north = Math.sin((other - latitude) / 2) ** 2;
+    if (north >= least) return;
+    const east = radians((longitudes[i] ?? 0) / 100) - longitude;
+    const haversine = north + cosine * Math.cos(other) * Math.sin(east / 2) ** 2;
     if (haversine < least) [index, least] = [i, haversine];
   });
   return { index, distanceKm: 2 * earthKm * Math.asin(Math.min(1, Math.sqrt(least))) };

@@ -3,8 +3,8 @@ import type { Column, Normals, NormalsAbout } from "./normals.js";
 /**
  * Undoes what `scripts/pack-normals.js` has done to the table.
  *
- * @param bytes no longer deflated: for each column the low bytes of all points, then the high ones;
- *   behind the columns the names, a line each
+ * @param bytes no longer deflated: the columns, each number as the difference to the one before (of a
+ *   month, to the month before), in seven bits a byte; behind them the names, a line each
  */
 export function unpackNormals(bytes: Uint8Array, points: number, about: NormalsAbout): Normals {
   let at = 0;
@@ -12,11 +12,15 @@ export function unpackNormals(bytes: Uint8Array, points: number, about: NormalsA
     const values = new Int16Array(points);
     let sum = 0;
     for (let i = 0; i < points; i++) {
-      const folded = (bytes[at + i] ?? 0) | ((bytes[at + points + i] ?? 0) << 8);
+      let byte = bytes[at++] ?? 0;
+      let folded = byte & 127;
+      for (let shift = 7; byte > 127; shift += 7) {
+        byte = bytes[at++] ?? 0;
+        folded |= (byte & 127) << shift;
+      }
       sum += (folded >>> 1) ^ -(folded & 1);
       values[i] = sum + (before?.[i] ?? 0);
     }
-    at += 2 * points;
     return values;
   };
   const months = (): Column[] => {
