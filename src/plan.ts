@@ -23,20 +23,24 @@ import {
 import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
+  fedAsPlanned,
   firstPublished,
   futureRecords,
   type GivenFeeding,
   keepsLog,
+  mayReopen,
   notToday,
   type Past,
   passedWithout,
   pastOf,
+  reopened,
   resumed,
   settledToday,
   unknownBatches,
 } from "./log/index.js";
 import {
   emptiedNotes,
+  feedingSpan,
   leftWithoutDay,
   missedOf,
   noLongerNeeded,
@@ -58,7 +62,13 @@ import {
 import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
-import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
+import {
+  type FeedingSpan,
+  type Plan,
+  publishedWith,
+  type Round,
+  seasonTotals,
+} from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
@@ -148,9 +158,12 @@ function feedingDays(
   const isPastTold = published !== undefined || keepsLog(garden);
   const seasonDays = allowedDays(garden);
   const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
-  const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = pastOf(garden, courses, published, today, standing.canPour);
+  const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
+  const past = pastOf(garden, usual, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
+  const isAfresh = !isPastTold && needs.some(({ sightings }) => sightings.some(mayReopen));
+  const before = isAfresh ? fedAsPlanned(keepingGaps(usual, otherFeeds, allowed), allowed) : past;
+  const courses = reopened(usual, needs, before, garden.season);
   const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
   const ahead = notToday(apart, past.notGiven, today);
   const settled = settledToday(ahead, past.todays, today);
@@ -209,19 +222,21 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { ahead, couldFeed, past, schedule }: FeedingDays,
+  { courses, ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
   const isPassed = passedWithout(past, published, garden.season, today);
+  const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
+    feedingSpan(need, courses, rounds, past.notGiven, garden.season);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
     today,
     garden: gardenOf(garden),
-    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id))),
+    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id), spanOf(need))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
@@ -234,7 +249,7 @@ function planOf(
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap((need) => signNotes(need, garden)),
+      ...needs.flatMap((need) => signNotes(need, garden, courses, rounds)),
       ...told.notes,
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),

@@ -10,6 +10,8 @@ export interface FeedingCourse {
   readonly planting: Planting;
   readonly route: Route;
   readonly spans: readonly FedSpan[];
+  /** The day of the sign that opened it, after the feeding of the planting had ended. */
+  readonly openedBySignOn?: Day;
 }
 
 /** One course for each unbroken run of fed spans of one route, cut to the season. */

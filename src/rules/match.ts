@@ -17,7 +17,7 @@ export interface RuleMatch {
   readonly reason: string;
 }
 
-interface LifeToFeed {
+export interface LifeToFeed {
   readonly spans: readonly StageSpan[];
   readonly harvestFrom: Day;
   /** The end of the harvest where absent. */
@@ -149,6 +149,16 @@ function stopDay(span: StageSpan, rule: FeedRule, life: LifeToFeed, isThrough: b
       : [addDays(lastPick(life), -stopBeforeLastPickDays - 1)]),
   ];
   return stops.reduce(earlier, span.to);
+}
+
+/** The last day on which the rule may feed at all, in whatever stage. */
+export function feedableTo(rule: FeedRule, life: LifeToFeed): Day {
+  const { stages, stopBeforeHarvestDays, stopBeforeLastPickDays } = rule;
+  const stopsForPick = stopBeforeLastPickDays === 0 ? 0 : stopBeforeLastPickDays + 1;
+  const last = addDays(lastPick(life), -stopsForPick);
+  return stopBeforeHarvestDays === 0 || stages.includes("harvest")
+    ? last
+    : earlier(last, addDays(life.harvestFrom, -stopBeforeHarvestDays - 1));
 }
 
 function lastPick({ spans, harvestFrom, lastPick: told }: LifeToFeed): Day {

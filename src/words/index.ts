@@ -82,6 +82,7 @@ export {
   otherFeedOnSheet,
   otherFeedTitle,
 } from "./feedings.js";
+export { fedFromTo, type FeedingEnd, keyThatChanges, whyFedSo, whyItEnds } from "./feeding-span.js";
 export { figures, unbroken } from "./figures.js";
 export {
   acidNames,
