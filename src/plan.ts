@@ -28,7 +28,6 @@ import {
   futureRecords,
   type GivenFeeding,
   keepsLog,
-  mayReopen,
   notToday,
   type Past,
   passedWithout,
@@ -161,9 +160,12 @@ function feedingDays(
   const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
   const past = pastOf(garden, usual, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const isAfresh = !isPastTold && needs.some(({ sightings }) => sightings.some(mayReopen));
-  const before = isAfresh ? fedAsPlanned(keepingGaps(usual, otherFeeds, allowed), allowed) : past;
-  const courses = reopened(usual, needs, before, garden.season);
+  const courses = reopened(
+    usual,
+    needs,
+    (those) => (isPastTold ? past : fedAsPlanned(keepingGaps(those, otherFeeds, allowed), allowed)),
+    garden.season,
+  );
   const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
   const ahead = notToday(apart, past.notGiven, today);
   const settled = settledToday(ahead, past.todays, today);

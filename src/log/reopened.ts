@@ -3,121 +3,125 @@ import { addDays, type Day, earlier, later } from "../dates.js";
 import { chooseDays, type FeedingCourse, intervalFor } from "../days/index.js";
 import type { Garden, Route } from "../garden/index.js";
 import { feedableTo, type LifeToFeed, type Sighting } from "../rules/index.js";
+import { given } from "../values.js";
 
 /** A planting with what was seen on it. */
-export interface SeenPlanting {
+interface SeenPlanting {
   readonly planting: { readonly id: string };
   readonly life: LifeToFeed;
   readonly sightings: readonly Sighting[];
 }
 
-/** What was fed on a day, or was to be. */
-export interface FedDay {
+interface FedDay {
   readonly planting: string;
   /** Absent for all that the planting was due. */
   readonly route?: Route;
   readonly day: Day;
 }
 
-/** Days on which a planting was fed, and those on which it was not though it was to be. */
-export interface FedBefore {
+/** Days on which plantings were fed, and those on which they were to be and were not. */
+interface FedBefore {
   readonly given: readonly FedDay[];
   readonly notGiven: readonly FedDay[];
+  /** Nobody tells what was given: it is what is planned, and stays so. */
+  readonly isPlanned?: true;
 }
 
-/** Where nobody tells what was given, all was that is planned. */
+/**
+ * The courses, and behind each that had ended when a sign was seen one of so many feedings as the sign
+ * opens. Where the feeding has not ended, a sign changes only the rate.
+ *
+ * @param fedBefore what was fed of courses; asked once for each day on which a sign was seen
+ */
+export function reopened(
+  courses: readonly FeedingCourse[],
+  plantings: readonly SeenPlanting[],
+  fedBefore: (courses: readonly FeedingCourse[]) => FedBefore,
+  season: Garden["season"],
+): readonly FeedingCourse[] {
+  const seen = plantings.flatMap((planting) =>
+    planting.sightings
+      .filter(({ sign, isKnown }) => isKnown && sign.reopens !== undefined)
+      .map((sighting) => ({ planting, sighting, on: sighting.seen.on })),
+  );
+  return [...new Set(seen.map(({ on }) => on))].sort().reduce((before, on) => {
+    const fed = fedBefore(before);
+    return seen
+      .filter((one) => one.on === on)
+      .reduce((all, one) => withOpened(all, one.planting, one.sighting, fed, season.to), before);
+  }, courses);
+}
+
+/** Where nobody tells what was given, all was that would be planned. */
 export function fedAsPlanned(
   courses: readonly FeedingCourse[],
   allowedDays: readonly Day[],
 ): FedBefore {
   const { feedings } = chooseDays({ allowedDays, courses: courses.map(({ course }) => course) });
   const byId = new Map(courses.map((one) => [one.course.id, one]));
-  const given = feedings.flatMap(({ course, day }) => {
+  const fed = feedings.flatMap(({ course, day }) => {
     const of = byId.get(course);
     return of === undefined ? [] : [{ planting: of.planting.id, route: of.route, day }];
   });
-  return { given, notGiven: [] };
+  return { given: fed, notGiven: [], isPlanned: true };
 }
 
-/** Whether a sign on a planting may open anything. */
-export function mayReopen({ sign, isKnown }: Sighting): boolean {
-  return isKnown && sign.reopens !== undefined;
-}
-
-/**
- * The courses, and behind each that had ended when a sign was seen, one of so many feedings as the sign
- * opens. Where the feeding has not ended, a sign changes only the rate.
- */
-export function reopened(
-  courses: readonly FeedingCourse[],
-  plantings: readonly SeenPlanting[],
-  before: FedBefore,
-  season: Garden["season"],
-): FeedingCourse[] {
-  return plantings.reduce<FeedingCourse[]>(
-    (all, seen) =>
-      seen.sightings
-        .filter(mayReopen)
-        .reduce((those, sighting) => after(those, seen, sighting, before, season.to), all),
-    [...courses],
-  );
-}
-
-function after(
+function withOpened(
   courses: readonly FeedingCourse[],
   { planting, life }: SeenPlanting,
-  { seen: { on }, sign: { reopens } }: Sighting,
-  before: FedBefore,
+  { seen: { on }, sign }: Sighting,
+  fed: FedBefore,
+  seasonEnd: Day,
+): readonly FeedingCourse[] {
+  const own = courses.filter((course) => course.planting.id === planting.id);
+  const hasOpen = (route: Route): boolean =>
+    own.some((course) => course.route === route && !hasEnded(course, fed, on));
+  const ended = own.filter(({ route }) => !hasOpen(route));
+  const opened = [...new Set(ended.map(({ route }) => route))].flatMap((route) => {
+    const last = ended.findLast((course) => course.route === route);
+    return last === undefined ? [] : openedAfter(last, life, on, sign.reopens, fed, seasonEnd);
+  });
+  const routes = new Set(opened.map(({ route }) => route));
+  return [
+    ...courses.map((course) =>
+      ended.includes(course) && routes.has(course.route) ? closed(course, fed, on) : course,
+    ),
+    ...opened,
+  ];
+}
+
+function openedAfter(
+  last: FeedingCourse,
+  life: LifeToFeed,
+  on: Day,
+  reopens: Sighting["sign"]["reopens"],
+  fed: FedBefore,
   seasonEnd: Day,
 ): FeedingCourse[] {
-  const own = courses.filter((course) => course.planting.id === planting.id);
-  const opened = [...new Set(own.map(({ route }) => route))].flatMap((route) => {
-    const ofRoute = own.filter((course) => course.route === route);
-    const [last] = ofRoute.slice(-1);
-    const rule = last?.spans.at(-1)?.rule;
-    const isOpen = ofRoute.some((course) => !hasEnded(course, before, on));
-    if (last === undefined || rule === undefined || reopens === undefined || isOpen) return [];
-    const interval = intervalFor(last.planting, rule);
-    const lastFed = daysFed(last, before.given, on).at(-1);
-    const earliest = later(
-      on,
-      lastFed === undefined ? on : addDays(lastFed, interval.shortestDays),
-    );
-    const to = earlier(feedableTo(rule, life), seasonEnd);
-    if (to < earliest) return [];
-    const latest = earlier(later(earliest, addDays(on, reopens.within_days)), to);
-    return [
-      {
-        course: {
-          id: `${planting.id}/${route}/after-${on}`,
-          first: { earliest, latest },
-          phases: [{ from: on, ...interval }],
-          feedings: reopens.feedings,
-          coverTo: to,
-        },
-        planting: last.planting,
-        route,
-        spans: [{ route, rule, from: on, to }],
-        openedBySignOn: on,
-      },
-    ];
-  });
-  const isReopened = (course: FeedingCourse): boolean =>
-    own.includes(course) && opened.some(({ route }) => route === course.route);
-  return courses
-    .flatMap((course) => (isReopened(course) ? [closed(course, before, on)] : [course]))
-    .concat(opened);
+  const { planting, route } = last;
+  const rule = last.spans.at(-1)?.rule;
+  if (rule === undefined || reopens === undefined) return [];
+  const interval = intervalFor(planting, rule);
+  const lastFed = daysFed(last, fed.given, on).at(-1);
+  const earliest = later(on, lastFed === undefined ? on : addDays(lastFed, interval.shortestDays));
+  const to = earlier(feedableTo(rule, life), seasonEnd);
+  if (to < earliest) return [];
+  const latest = earlier(later(earliest, addDays(on, reopens.within_days)), to);
+  const course = {
+    id: `${planting.id}/${route}/after-${on}`,
+    first: { earliest, latest },
+    phases: [{ from: on, ...interval }],
+    feedings: reopens.feedings,
+    coverTo: to,
+  };
+  return [{ course, planting, route, spans: [{ route, rule, from: on, to }], openedBySignOn: on }];
 }
 
 /** Its days are over, or it has all the feedings that it owed. */
-function hasEnded(
-  { course, ...of }: FeedingCourse,
-  { given, notGiven }: FedBefore,
-  on: Day,
-): boolean {
-  if (course.coverTo < on) return true;
-  const settled = new Set(daysFed({ course, ...of }, [...given, ...notGiven], on));
-  return course.feedings !== undefined && settled.size >= course.feedings;
+function hasEnded(one: FeedingCourse, fed: FedBefore, on: Day): boolean {
+  const { coverTo, feedings } = one.course;
+  const settled = new Set(daysFed(one, [...fed.given, ...fed.notGiven], on));
+  return coverTo < on || (feedings !== undefined && settled.size >= feedings);
 }
 
 /** In order, before a day. */
@@ -133,9 +137,10 @@ function daysFed(
     .sort();
 }
 
-/** What is given from the sign on is not of it. */
-function closed(course: FeedingCourse, { given }: FedBefore, on: Day): FeedingCourse {
-  const end = daysFed(course, given, on).at(-1) ?? addDays(on, -1);
-  const coverTo = earlier(course.course.coverTo, end);
-  return { ...course, course: { ...course.course, coverTo } };
+/** What is given from the day of the sign on is not of it. */
+function closed(one: FeedingCourse, fed: FedBefore, on: Day): FeedingCourse {
+  const days = daysFed(one, fed.given, on);
+  const coverTo = earlier(one.course.coverTo, days.at(-1) ?? addDays(on, -1));
+  const heldDays = fed.isPlanned ? days : undefined;
+  return { ...one, course: { ...one.course, ...given({ heldDays }), coverTo } };
 }

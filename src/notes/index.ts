@@ -11,6 +11,7 @@ export {
   recipeReport,
   type RecipeReport,
 } from "./batch-report.js";
+export { type FeedingChange, feedingChanges } from "./feeding-changes.js";
 export { feedingSpan } from "./feeding-span.js";
 export { outsideSeason } from "./outside-season.js";
 export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";

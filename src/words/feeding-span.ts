@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import type { StageName } from "../crops/index.js";
 import type { FeedingSpan } from "../season/index.js";
-import { dayText } from "./days.js";
+import { shortDate } from "./days.js";
 import { stageWords } from "./plants.js";
 
 /** Why the last feeding of a planting is the last. */
@@ -29,23 +29,23 @@ export function whyItEnds(end: FeedingEnd): string {
       return `The rule gives ${counted(feedings, "feeding")}${gone}.`;
     }
     case "sign":
-      return `${counted(end.feedings, "more feeding")} came with ${end.name} seen on ${dayText(end.on)}.`;
+      return `${counted(end.feedings, "more feeding")} came with ${end.name} seen on ${shortDate(end.on)}.`;
     case "stage":
-      return `The rule feeds until ${stageWords(end.stage)} ends, on ${dayText(end.on)}.`;
+      return `The rule feeds until ${stageWords(end.stage)} ends, on ${shortDate(end.on)}.`;
     case "before-harvest":
-      return `Harvest begins on ${dayText(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
+      return `Harvest begins on ${shortDate(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
     case "before-last-pick":
-      return `The last pick is on ${dayText(end.on)}, and fruit fed in the ${counted(end.days, "day")} before it is not ready by then.`;
+      return `The last pick is on ${shortDate(end.on)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
     case "picked-until":
-      return `The last pick is on ${dayText(end.on)}.`;
+      return `The last pick is on ${shortDate(end.on)}.`;
     case "harvest":
-      return `Its harvest ends on ${dayText(end.on)}, by the usual lengths of its stages.`;
+      return `Its harvest ends on ${shortDate(end.on)}, by the usual lengths of its stages.`;
     case "frost":
-      return `The first frost, which ends it, is expected about ${dayText(end.on)}.`;
+      return `The first frost, which ends it, is expected about ${shortDate(end.on)}.`;
     case "removed":
-      return `It is removed on ${dayText(end.on)}.`;
+      return `It is removed on ${shortDate(end.on)}.`;
     case "season":
-      return `The season ends on ${dayText(end.on)}.`;
+      return `The season ends on ${shortDate(end.on)}.`;
   }
 }
 
@@ -63,14 +63,20 @@ export const keyThatChanges: Readonly<Record<FeedingEnd["kind"], string>> = {
   season: "season",
 };
 
-/** `Fed Tue 2027-06-22 to Sun 2027-08-01.` */
+/** `Fed 22 Jun to 1 Aug.` */
 export function fedFromTo({ first, last }: FeedingSpan): string {
   return first === last
-    ? `Fed on ${dayText(first)}.`
-    : `Fed ${dayText(first)} to ${dayText(last)}.`;
+    ? `Fed on ${shortDate(first)}.`
+    : `Fed ${shortDate(first)} to ${shortDate(last)}.`;
 }
 
 /** The two sentences behind it. */
 export function whyFedSo({ why, key }: FeedingSpan): string {
   return `${why} \`${key}\` changes that.`;
+}
+
+/** `2 feedings more than the calendar tells`, of those to come. */
+export function moreOrFewer(was: number, now: number): string {
+  const more = counted(Math.abs(now - was), "feeding");
+  return `${more} ${now > was ? "more" : "fewer"} to come than the calendar tells`;
 }
