@@ -29,6 +29,7 @@ import {
 import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
+  fedAsPlanned,
   firstPublished,
   futureRecords,
   type GivenFeeding,
@@ -37,12 +38,14 @@ import {
   type Past,
   passedWithout,
   pastOf,
+  reopened,
   resumed,
   settledToday,
   unknownBatches,
 } from "./log/index.js";
 import {
   emptiedNotes,
+  feedingSpan,
   leftWithoutDay,
   missedOf,
   noLongerNeeded,
@@ -66,6 +69,7 @@ import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
 import {
+  type FeedingSpan,
   type Plan,
   type PlanClimate,
   type PlanFrost,
@@ -166,9 +170,15 @@ function feedingDays(
   const isPastTold = published !== undefined || keepsLog(garden);
   const seasonDays = allowedDays(garden);
   const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
-  const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = pastOf(garden, courses, published, today, standing.canPour);
+  const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
+  const past = pastOf(garden, usual, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
+  const courses = reopened(
+    usual,
+    needs,
+    (those) => (isPastTold ? past : fedAsPlanned(keepingGaps(those, otherFeeds, allowed), allowed)),
+    garden.season,
+  );
   const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
   const ahead = notToday(apart, past.notGiven, today);
   const settled = settledToday(ahead, past.todays, today);
@@ -227,7 +237,7 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { ahead, couldFeed, past, schedule }: FeedingDays,
+  { courses, ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
   known: KnownPlace,
@@ -235,12 +245,14 @@ function planOf(
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
   const isPassed = passedWithout(past, published, garden.season, today);
+  const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
+    feedingSpan(need, courses, rounds, past.notGiven, garden.season);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
     today,
     garden: gardenOf(garden, known),
-    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id))),
+    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id), spanOf(need))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
@@ -253,7 +265,7 @@ function planOf(
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap((need) => signNotes(need, garden)),
+      ...needs.flatMap((need) => signNotes(need, garden, courses, rounds)),
       ...told.notes,
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),

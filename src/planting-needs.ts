@@ -16,7 +16,7 @@ import {
   sightingsOn,
   type Sign,
 } from "./rules/index.js";
-import type { PlannedPlanting } from "./season/index.js";
+import type { FeedingSpan, PlannedPlanting } from "./season/index.js";
 import { given } from "./values.js";
 import {
   type Here,
@@ -47,7 +47,7 @@ export interface PlantingNeed {
   readonly planting: Planting;
   /** Absent where the planting is only listed; then it has no stages and no rules. */
   readonly crop: Crop | undefined;
-  readonly life: Pick<PlantingLife, "spans" | "assumptions">;
+  readonly life: PlantingLife;
   readonly match: RuleMatch;
   readonly rules: readonly FeedRule[];
   readonly sightings: readonly Sighting[];
@@ -70,7 +70,7 @@ export function plantingNeeds(
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
         ? stagesAndRules(planting, crop, place, tables.rules)
-        : onlyListed(planting);
+        : onlyListed(planting, garden);
       const rules = [...new Set(match.spans.map((span) => span.rule))];
       const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
@@ -137,15 +137,18 @@ function stagesAndRules(
 }
 
 /** A crop that is not known has no stages: none are invented. */
-function onlyListed({ cropWord }: Planting): StagesAndRules {
+function onlyListed({ cropWord }: Planting, { season }: Garden): StagesAndRules {
   const reason = `not fed, as the garden file says (\`feed: false\`); \`${cropWord}\` is no crop that is known`;
-  return { life: { spans: [], assumptions: [] }, match: { spans: [], reason } };
+  const last = { day: season.to, by: "season" as const };
+  const life = { spans: [], harvestFrom: season.to, last, assumptions: [] };
+  return { life, match: { spans: [], reason } };
 }
 
 /** As the plan tells it. */
 export function plannedPlanting(
   { bed, planting, life, match, rules }: PlantingNeed,
   fed: boolean,
+  feeding: FeedingSpan | undefined,
 ): PlannedPlanting {
   return {
     id: planting.id,
@@ -161,5 +164,6 @@ export function plannedPlanting(
         ? "not fed: the stages in which it is fed fall outside the season"
         : match.reason,
     rules: rules.map((rule) => rule.id),
+    ...given({ feeding }),
   };
 }

@@ -2,7 +2,7 @@
  * The best feedings of one course when the rounds are fixed: fewest on days not published, then
  * fewest feedings, then gaps nearest target, then earliest. One backward pass over the rounds.
  */
-import { boundsAt, type CourseGraph } from "./course-graph.js";
+import { boundsAt, type CourseGraph, layerAfter, nodeOf } from "./course-graph.js";
 
 /** What stands after the rounds in the order of wishes; compared in this order. */
 interface ChainCost {
@@ -37,11 +37,17 @@ export function bestChain(
   rounds: readonly number[],
 ): Chain | undefined {
   const keeps = graph.published.includes(true);
+  const dayCount = dayNos.length;
+  /** By node. */
   const best = new Map<number, Chain>();
-  const bestOf = (options: readonly number[], fromNo: number | undefined): Chain | undefined => {
+  const bestOf = (
+    options: readonly number[],
+    layer: number,
+    fromNo: number | undefined,
+  ): Chain | undefined => {
     let found: Chain | undefined;
     for (const j of options) {
-      const rest = best.get(j);
+      const rest = best.get(nodeOf(layer, j, dayCount));
       if (!rest) continue;
       const off = fromNo === undefined ? 0 : squaredOff(graph, fromNo, dayNos[j] as number);
       const cost = {
@@ -61,10 +67,13 @@ export function bestChain(
     a && b ? (compareCost(b.cost, a.cost) < 0 ? b : a) : (a ?? b);
   for (let r = rounds.length - 1; r >= 0; r--) {
     const i = rounds[r] as number;
-    const onward = bestOf(graph.next[i] ?? [], dayNos[i]);
-    const chain = better(graph.ends[i] ? done : undefined, onward);
-    if (chain) best.set(i, chain);
+    for (let layer = 0; layer < graph.layers; layer++) {
+      const node = nodeOf(layer, i, dayCount);
+      const onward = bestOf(graph.next[node] ?? [], layerAfter(layer, graph.layers), dayNos[i]);
+      const chain = better(graph.ends[node] ? done : undefined, onward);
+      if (chain) best.set(node, chain);
+    }
   }
-  const onward = bestOf(graph.starts, graph.lastFedNo);
+  const onward = bestOf(graph.starts, 0, graph.lastFedNo);
   return better(graph.endsAtStart ? done : undefined, onward);
 }

@@ -7,6 +7,7 @@
  * earlier days stays.
  */
 import type { CostCourse } from "./cost-course.js";
+import { layerAfter, nodeOf } from "./course-graph.js";
 import { type Choices, slotsFor, walk } from "./walk.js";
 
 interface CostTerms {
@@ -31,8 +32,9 @@ const effort = 5e7;
 export function cheapestRounds(terms: CostTerms): readonly number[] | undefined {
   const { courses, roundCosts, maxRounds, ahead } = terms;
   const dayCount = roundCosts.length;
-  const width = 1 + Math.max(1, ...courses.map(longestStep));
-  const affordable = Math.floor(effort / (courses.length * dayCount * width));
+  const width = 1 + Math.max(1, ...courses.map((course) => longestStep(course, dayCount)));
+  const layers = courses.reduce((sum, course) => sum + course.layers, 0);
+  const affordable = Math.floor(effort / (layers * dayCount * width));
   const room = Math.max(1, Math.min(mostRoom, affordable));
   return walk({ dayCount, room, maxRounds, ahead }, (rounds) =>
     regretsOf(terms, width, slotsFor(room), rounds),
@@ -42,17 +44,26 @@ export function cheapestRounds(terms: CostTerms): readonly number[] | undefined 
 /** Choices side by side. */
 interface Regrets {
   readonly courses: readonly PricedCourse[];
+  readonly dayCount: number;
   /** Days ahead that a course may have to be known for. */
   readonly width: number;
-  /** Per choice and course: regrets of coming to the days ahead (a ring), then that of being done. */
+  /** Of one choice. */
+  readonly stride: number;
+  /**
+   * Per choice and course: regrets of coming to the days ahead (a ring for each layer), then that of
+   * being done.
+   */
   readonly values: Float64Array;
   /** Per choice and course: the least of them. */
   readonly least: Float64Array;
-  /** Per choice and course: bits for the days ahead that can be reached, 32 days folded onto one. */
+  /** Per choice and course: bits for the places in its rings that can be reached, 32 folded onto one. */
   readonly reach: Int32Array;
 }
 
 interface PricedCourse extends CostCourse {
+  /** Where its rings begin in a choice, and how long they are together. */
+  readonly offset: number;
+  readonly size: number;
   /** By day, Infinity where it does not start. */
   readonly startAt: Float64Array;
   readonly lastStart: number;
@@ -64,28 +75,30 @@ function regretsOf(
   slots: number,
   rounds: Int32Array,
 ): Choices {
-  const courses = plain.map((course): PricedCourse => ({
-    ...course,
-    startAt: startsByDay(course, roundCosts.length),
-    lastStart: course.starts.at(-1) ?? -1,
-  }));
-  const row = width + 1;
-  const stride = courses.length * row;
+  const dayCount = roundCosts.length;
+  let stride = 0;
+  const courses = plain.map((course): PricedCourse => {
+    const size = course.layers * width;
+    const offset = stride;
+    stride += size + 1;
+    const lastStart = course.starts.at(-1) ?? -1;
+    return { ...course, offset, size, startAt: startsByDay(course, dayCount), lastStart };
+  });
   const values = new Float64Array(slots * stride).fill(Infinity);
   const least = new Float64Array(slots * courses.length);
   const reach = new Int32Array(slots * courses.length);
-  const regrets: Regrets = { courses, width, values, least, reach };
+  const regrets: Regrets = { courses, dayCount, width, stride, values, least, reach };
   /** Regret of the rounds taken; and with the least of every course. */
   const own = new Float64Array(slots);
   const total = new Float64Array(slots);
   return {
     begin(slot) {
-      courses.forEach((course, c) => {
-        const at = slot * stride + c * row;
+      courses.forEach((course) => {
+        const at = slot * stride + course.offset;
         course.starts.forEach((day, k) => {
           if (day < width) values[at + day] = course.startCosts[k] as number;
         });
-        values[at + width] = course.endAtStart;
+        values[at + course.size] = course.endAtStart;
       });
     },
     advance(from, to, day, take) {
@@ -116,45 +129,56 @@ function regretsOf(
   };
 }
 
-/** Takes the day from the ring, and the steps from it when the course is fed; whether it is. */
+/** Takes the day from the rings, and the steps from it when the course is fed; whether it is. */
 function leaveDay(r: Regrets, slot: number, c: number, day: number, take: boolean): boolean {
-  const { values, width } = r;
+  const { values, width, dayCount } = r;
   const course = r.courses[c] as PricedCourse;
-  const at = (slot * r.courses.length + c) * (width + 1);
-  const today = at + (day % width);
-  const here = values[today] as number;
+  const { layers, nextFrom, nextDays, nextCosts } = course;
+  const at = slot * r.stride + course.offset;
+  const done = at + course.size;
   const coming = day + width;
-  values[today] = coming <= course.lastStart ? (course.startAt[coming] as number) : Infinity;
-  if (!take || here === Infinity) return false;
-  const lower = (k: number, value: number): void => {
-    if (value < (values[k] as number)) values[k] = value;
-  };
-  lower(at + width, here + (course.ends[day] as number));
-  const stop = course.nextFrom[day + 1] as number;
-  for (let s = course.nextFrom[day] as number; s < stop; s++)
-    lower(at + ((course.nextDays[s] as number) % width), here + (course.nextCosts[s] as number));
-  return true;
+  let fed = false;
+  for (let layer = 0; layer < layers; layer++) {
+    const today = at + layer * width + (day % width);
+    const here = values[today] as number;
+    values[today] =
+      layer === 0 && coming <= course.lastStart ? (course.startAt[coming] as number) : Infinity;
+    if (!take || here === Infinity) continue;
+    fed = true;
+    const node = nodeOf(layer, day, dayCount);
+    const end = here + (course.ends[node] as number);
+    if (end < (values[done] as number)) values[done] = end;
+    const ring = at + layerAfter(layer, layers) * width;
+    const stop = nextFrom[node + 1] as number;
+    for (let s = nextFrom[node] as number; s < stop; s++) {
+      const k = ring + ((nextDays[s] as number) % width);
+      const value = here + (nextCosts[s] as number);
+      if (value < (values[k] as number)) values[k] = value;
+    }
+  }
+  return fed;
 }
 
 /** Least regret of the course, Infinity when it is stranded; ways dearer than being done go. */
 function lookAhead(r: Regrets, slot: number, c: number, day: number): number {
-  const { values, width } = r;
+  const { values } = r;
+  const { offset, size, lastStart } = r.courses[c] as PricedCourse;
   const k = slot * r.courses.length + c;
-  const at = k * (width + 1);
-  const done = values[at + width] as number;
+  const at = slot * r.stride + offset;
+  const done = values[at + size] as number;
   let min = done;
-  let days = 0;
-  for (let s = 0; s < width; s++) {
+  let places = 0;
+  for (let s = 0; s < size; s++) {
     const value = values[at + s] as number;
     if (value >= done) values[at + s] = Infinity;
     else {
-      days |= 1 << s;
+      places |= 1 << s;
       if (value < min) min = value;
     }
   }
   // Zero is the least regret of any start, seen or not yet seen.
-  if (day + width <= (r.courses[c] as PricedCourse).lastStart) min = 0;
-  r.reach[k] = done === Infinity ? days : -1;
+  if (day + r.width <= lastStart) min = 0;
+  r.reach[k] = done === Infinity ? places : -1;
   r.least[k] = min;
   return min;
 }
@@ -169,19 +193,15 @@ function reachesAll({ courses, reach }: Regrets, a: number, b: number): boolean 
 }
 
 /** The most that the course can lose with `a` instead of `b`, above the difference of the least. */
-function mostLost(
-  { courses, width, values, least }: Regrets,
-  c: number,
-  a: number,
-  b: number,
-): number {
-  const ours = a * courses.length + c;
-  const theirs = b * courses.length + c;
-  const from = ours * (width + 1);
-  const base = (least[ours] as number) - (least[theirs] as number);
-  const done = values[from + width] as number;
+function mostLost(r: Regrets, c: number, a: number, b: number): number {
+  const { courses, stride, values, least } = r;
+  const { offset, size } = courses[c] as PricedCourse;
+  const from = a * stride + offset;
+  const base =
+    (least[a * courses.length + c] as number) - (least[b * courses.length + c] as number);
+  const done = values[from + size] as number;
   let most = base;
-  for (let s = 0, t = theirs * (width + 1); s <= width; s++, t++) {
+  for (let s = 0, t = b * stride + offset; s <= size; s++, t++) {
     const their = values[t] as number;
     if (their === Infinity) continue;
     const our = values[from + s] as number;
@@ -191,11 +211,11 @@ function mostLost(
   return most - base;
 }
 
-function longestStep(course: CostCourse): number {
+function longestStep({ nextFrom, nextDays, ends }: CostCourse, dayCount: number): number {
   let longest = 0;
-  for (let i = 0; i < course.ends.length; i++)
-    for (let k = course.nextFrom[i] as number; k < (course.nextFrom[i + 1] as number); k++)
-      longest = Math.max(longest, (course.nextDays[k] as number) - i);
+  for (let node = 0; node < ends.length; node++)
+    for (let k = nextFrom[node] as number; k < (nextFrom[node + 1] as number); k++)
+      longest = Math.max(longest, (nextDays[k] as number) - (node % dayCount));
   return longest;
 }
 

@@ -100,7 +100,9 @@ function tell(graph: CourseGraph, dayNos: readonly number[], days: readonly numb
     due = windowAfter(graph.phases, dayNo);
   }
   const end = dayNumber(coverTo) + 1;
-  if (due.latest < end) unmet.push({ course: id, window: named(due), lateDays: end - due.latest });
+  const isDone = days.length === graph.course.feedings;
+  if (!isDone && due.latest < end)
+    unmet.push({ course: id, window: named(due), lateDays: end - due.latest });
   return { feedings, unmet };
 }
 

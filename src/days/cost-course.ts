@@ -6,7 +6,7 @@
  * are regrets: what a step costs beyond the cheapest way the course would go by itself. So no
  * price is negative, and what a course must cost in any case is left out.
  */
-import { boundsAt, type CourseGraph } from "./course-graph.js";
+import { boundsAt, type CourseGraph, layerAfter, nodeOf } from "./course-graph.js";
 
 interface Weights {
   readonly feeding: number;
@@ -51,8 +51,8 @@ function worstOff(g: CourseGraph, dayNos: readonly number[]): number {
     for (const j of [days[0] as number, days.at(-1) as number])
       worst = Math.max(worst, ((dayNos[j] as number) - fromNo - targetDays) ** 2);
   };
-  g.next.forEach((days, i) => {
-    look(dayNos[i] as number, days);
+  g.next.forEach((days, node) => {
+    look(dayNos[node % dayNos.length] as number, days);
   });
   if (g.lastFedNo !== undefined) look(g.lastFedNo, g.starts);
   return worst;
@@ -64,55 +64,60 @@ export interface CostCourse {
   readonly startCosts: readonly number[];
   /** Infinity where the course cannot end without a feeding. */
   readonly endAtStart: number;
-  /** The steps from day i are at nextFrom[i] up to nextFrom[i + 1]. */
+  readonly layers: number;
+  /** The steps from a node are at nextFrom[node] up to nextFrom[node + 1]. */
   readonly nextFrom: Int32Array;
   readonly nextDays: Int32Array;
   readonly nextCosts: Float64Array;
-  /** Infinity where the course cannot end. */
+  /** By node; Infinity where the course cannot end. */
   readonly ends: Float64Array;
 }
 
 export function costCourse(g: CourseGraph, dayNos: readonly number[], w: Weights): CostCourse {
   const dayCount = dayNos.length;
-  const steps = g.next.map((days) => days.length);
-  const nextFrom = new Int32Array(dayCount + 1);
-  for (let i = 0; i < dayCount; i++)
-    nextFrom[i + 1] = (nextFrom[i] as number) + (steps[i] as number);
-  const nextDays = new Int32Array(nextFrom[dayCount] as number);
+  const nodeCount = g.layers * dayCount;
+  const nextFrom = new Int32Array(nodeCount + 1);
+  g.next.forEach((days, node) => {
+    nextFrom[node + 1] = (nextFrom[node] as number) + days.length;
+  });
+  const nextDays = new Int32Array(nextFrom[nodeCount] as number);
   const nextCosts = new Float64Array(nextDays.length);
-  const ends = new Float64Array(dayCount).fill(Infinity);
-  const rest = new Float64Array(dayCount).fill(Infinity);
+  const ends = new Float64Array(nodeCount).fill(Infinity);
+  const rest = new Float64Array(nodeCount).fill(Infinity);
   const keeps = g.published.includes(true);
-  const price = (j: number, fromNo: number | undefined, targetDays: number): number =>
+  const price = (layer: number, j: number, fromNo: number | undefined, target: number): number =>
     w.feeding +
     (keeps && !g.published[j] ? w.newFeeding : 0) +
-    (fromNo === undefined ? 0 : ((dayNos[j] as number) - fromNo - targetDays) ** 2) +
-    (rest[j] as number);
-  for (let i = dayCount - 1; i >= 0; i--) {
-    const fromNo = dayNos[i] as number;
-    const days = g.next[i] as readonly number[];
-    if (days.length === 0 && !g.ends[i]) continue;
+    (fromNo === undefined ? 0 : ((dayNos[j] as number) - fromNo - target) ** 2) +
+    (rest[nodeOf(layer, j, dayCount)] as number);
+  // Backwards: steps lead to later days, in this layer or the one after.
+  for (let node = nodeCount - 1; node >= 0; node--) {
+    const fromNo = dayNos[node % dayCount] as number;
+    const days = g.next[node] as readonly number[];
+    if (days.length === 0 && !g.ends[node]) continue;
     const { targetDays } = boundsAt(g.phases, fromNo);
-    let least = g.ends[i] ? 0 : Infinity;
-    const at = nextFrom[i] as number;
+    const layer = layerAfter(Math.floor(node / dayCount), g.layers);
+    let least = g.ends[node] ? 0 : Infinity;
+    const at = nextFrom[node] as number;
     days.forEach((j, k) => {
-      const cost = price(j, fromNo, targetDays);
+      const cost = price(layer, j, fromNo, targetDays);
       nextDays[at + k] = j;
       nextCosts[at + k] = cost;
       least = Math.min(least, cost);
     });
-    rest[i] = least;
+    rest[node] = least;
     for (let k = at; k < at + days.length; k++) nextCosts[k] = (nextCosts[k] as number) - least;
-    if (g.ends[i]) ends[i] = 0 - least;
+    if (g.ends[node]) ends[node] = 0 - least;
   }
   const lastFed = g.lastFedNo;
   const target = lastFed === undefined ? 0 : boundsAt(g.phases, lastFed).targetDays;
-  const startCosts = g.starts.map((j) => price(j, lastFed, target));
+  const startCosts = g.starts.map((j) => price(0, j, lastFed, target));
   const least = Math.min(g.endsAtStart ? 0 : Infinity, ...startCosts);
   return {
     starts: g.starts,
     startCosts: startCosts.map((cost) => cost - least),
     endAtStart: g.endsAtStart ? 0 - least : Infinity,
+    layers: g.layers,
     nextFrom,
     nextDays,
     nextCosts,

@@ -2,6 +2,7 @@
 import { addDays, type Day, daysBetween, type DaySpan, earlier, later } from "../dates.js";
 import type { Planting, Route } from "../garden/index.js";
 import type { FedSpan, FeedInterval, FeedRule } from "../rules/index.js";
+import { given } from "../values.js";
 import type { Course, GapPhase } from "./schedule-problem.js";
 
 /** A course with what its days will be used for. */
@@ -10,9 +11,14 @@ export interface FeedingCourse {
   readonly planting: Planting;
   readonly route: Route;
   readonly spans: readonly FedSpan[];
+  /** The day of the sign that opened it, after the feeding of the planting had ended. */
+  readonly openedBySignOn?: Day;
 }
 
-/** One course for each unbroken run of fed spans of one route, cut to the season. */
+/**
+ * One course for each unbroken run of fed spans of one route, cut to the season. It has as many feedings
+ * as the rule at its end allows.
+ */
 export function feedingCourses(
   planting: Planting,
   spans: readonly FedSpan[],
@@ -38,6 +44,7 @@ export function feedingCourses(
         from: span.from,
         ...intervalFor(planting, span.rule),
       })),
+      ...given({ feedings: planting.through === undefined ? last.rule.feedings : undefined }),
       coverTo: last.to,
     };
     return [{ course, planting, route: first.route, spans: inSeason }];

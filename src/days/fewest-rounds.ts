@@ -6,10 +6,11 @@
  * which goes forwards, how many rounds are needed from each day on. A day is counted from the end
  * here, and a course turned around: it starts with a feeding that it may end with.
  *
- * A set is held in `wordCount` words of 32 bits; bit b stands for the day b allowed days after the
+ * A set is held in `wordCount` words of 32 bits for each of the course's layers, which are turned
+ * around too; bit b stands for the day b allowed days after the
  * one that the walk has come to. The top bit is kept free, to mark a course that is done.
  */
-import type { CourseGraph } from "./course-graph.js";
+import { type CourseGraph, layerAfter, nodeOf } from "./course-graph.js";
 import { type Choices, slotsFor, walk } from "./walk.js";
 
 interface FewestRounds {
@@ -39,20 +40,22 @@ export function fewestRounds(graphs: readonly CourseGraph[], dayCount: number): 
 
 /** A course as rows of bits, from the last day to the first. */
 interface TurnedCourse {
+  readonly layers: number;
+  /** By node, 1 where the course may start. */
   readonly starts: Uint8Array;
   readonly firstStart: number;
   readonly lastStart: number;
   readonly endsAtStart: boolean;
-  /** By day, `wordCount` words. */
+  /** By node, `wordCount` words. */
   readonly next: Int32Array;
-  /** By day, 1 where the course may end. */
+  /** By day, 1 where the course may end: with a feeding in its last layer. */
   readonly ends: Uint8Array;
 }
 
 /** Choices side by side. */
 interface Sets {
   readonly wordCount: number;
-  /** Per choice and course, `wordCount` words. */
+  /** Per choice, course and layer, `wordCount` words. */
   readonly words: Int32Array;
   /** Days until a course must be fed: of as many rounds, those that can wait go before. */
   readonly waits: Int32Array;
@@ -61,9 +64,13 @@ interface Sets {
 }
 
 function setsOfDays(graphs: readonly CourseGraph[], dayCount: number, rounds: Int32Array): Choices {
-  const wordCount = wordCountFor(graphs);
-  const courses = graphs.map((g) => turned(g, wordCount));
-  const stride = courses.length * wordCount;
+  const wordCount = wordCountFor(graphs, dayCount);
+  const courses = graphs.map((g) => turned(g, dayCount, wordCount));
+  let stride = 0;
+  const offsets = courses.map(({ layers }) => {
+    stride += layers * wordCount;
+    return stride - layers * wordCount;
+  });
   const top = topBit(wordCount);
   const slots = slotsFor(room);
   const words = new Int32Array(slots * stride);
@@ -73,10 +80,14 @@ function setsOfDays(graphs: readonly CourseGraph[], dayCount: number, rounds: In
   const underWay = coursesUnderWay(courses, dayCount, top);
   return {
     begin(slot) {
-      courses.forEach((course, c) => {
-        const at = slot * stride + c * wordCount;
-        if (course.endsAtStart) words.fill(-1, at, at + wordCount);
-        else for (let i = 0; i <= top; i++) if (course.starts[i] === 1) setBit(words, at, i);
+      courses.forEach(({ layers, endsAtStart, starts }, c) => {
+        const base = slot * stride + (offsets[c] as number);
+        if (endsAtStart) words.fill(-1, base, base + layers * wordCount);
+        else
+          for (let layer = 0; layer < layers; layer++)
+            for (let i = 0; i <= top && i < dayCount; i++)
+              if (starts[nodeOf(layer, i, dayCount)] === 1)
+                setBit(words, base + layer * wordCount, i);
       });
     },
     advance(from, to, day, take) {
@@ -85,13 +96,13 @@ function setsOfDays(graphs: readonly CourseGraph[], dayCount: number, rounds: In
       waits[to] = top;
       fullness[to] = 0;
       for (const c of underWay[day] as Int32Array) {
-        const at = to * stride + c * wordCount;
+        const course = courses[c] as TurnedCourse;
+        const at = to * stride + (offsets[c] as number);
         if (!isDone(sets, at)) {
-          const feeds = take && ((words[at] as number) & 1) === 1;
-          fed ||= feeds;
-          if (!advanceCourse(sets, courses[c] as TurnedCourse, at, day, feeds)) return false;
+          if (take && feedsOn(sets, course, at, day)) fed = true;
+          if (!isDone(sets, at) && !toNextDay(sets, course, at, day)) return false;
         }
-        measure(sets, to, at);
+        measure(sets, course.layers, to, at);
       }
       return fed || !take;
     },
@@ -119,83 +130,117 @@ function isDone({ words, wordCount }: Sets, at: number): boolean {
   return (words[at + wordCount - 1] as number) < 0;
 }
 
-/** Goes on to the next day; false when no day is left to the course. */
-function advanceCourse(
+/** Takes the steps of a feeding that day; false where it can't be one. */
+function feedsOn(
   { words, wordCount }: Sets,
-  course: TurnedCourse,
+  { layers, next, ends }: TurnedCourse,
   at: number,
   day: number,
-  feeds: boolean,
 ): boolean {
-  if (feeds && course.ends[day] === 1) {
-    words.fill(-1, at, at + wordCount);
-    return true;
+  let feeds = false;
+  for (let layer = 0; layer < layers; layer++) {
+    if (((words[at + layer * wordCount] as number) & 1) === 0) continue;
+    feeds = true;
+    if (layer === layers - 1 && ends[day] === 1) {
+      words.fill(-1, at, at + layers * wordCount);
+      return true;
+    }
+    const from = nodeOf(layer, day, ends.length) * wordCount;
+    const to = at + layerAfter(layer, layers) * wordCount;
+    for (let w = 0; w < wordCount; w++)
+      words[to + w] = (words[to + w] as number) | (next[from + w] as number);
   }
-  let any = 0;
-  let carry = 0;
-  for (let w = wordCount - 1; w >= 0; w--) {
-    let word = words[at + w] as number;
-    if (feeds) word |= course.next[day * wordCount + w] as number;
-    const shifted = (word >>> 1) | carry;
-    carry = word << 31;
-    words[at + w] = shifted;
-    any |= shifted;
-  }
+  return feeds;
+}
+
+/** Goes on to the next day; false when no day is left to the course. */
+function toNextDay(
+  { words, wordCount }: Sets,
+  { layers, starts, lastStart, ends }: TurnedCourse,
+  at: number,
+  day: number,
+): boolean {
   const top = topBit(wordCount);
   const coming = day + 1 + top;
-  if (course.starts[coming] === 1) setBit(words, at, top);
-  return any !== 0 || coming <= course.lastStart;
+  let any = 0;
+  for (let layer = 0; layer < layers; layer++) {
+    const base = at + layer * wordCount;
+    let carry = 0;
+    for (let w = wordCount - 1; w >= 0; w--) {
+      const word = words[base + w] as number;
+      const shifted = (word >>> 1) | carry;
+      carry = word << 31;
+      words[base + w] = shifted;
+      any |= shifted;
+    }
+    if (coming < ends.length && starts[nodeOf(layer, coming, ends.length)] === 1)
+      setBit(words, base, top);
+  }
+  return any !== 0 || coming <= lastStart;
 }
 
 /** Counts one course in. */
-function measure({ words, wordCount, waits, fullness }: Sets, slot: number, at: number): void {
+function measure(
+  { words, wordCount, waits, fullness }: Sets,
+  layers: number,
+  slot: number,
+  at: number,
+): void {
   let last = -1;
-  for (let w = 0; w < wordCount; w++) {
-    const word = words[at + w] as number;
-    if (word !== 0) last = 32 * w + 31 - Math.clz32(word);
-    fullness[slot] = (fullness[slot] as number) + bitCount(word);
-  }
+  let bits = 0;
+  for (let layer = 0, from = at; layer < layers; layer++, from += wordCount)
+    for (let w = 0; w < wordCount; w++) {
+      const word = words[from + w] as number;
+      if (word === 0) continue;
+      last = Math.max(last, 32 * w + 31 - Math.clz32(word));
+      bits += bitCount(word);
+    }
+  fullness[slot] = (fullness[slot] as number) + bits;
   // A course that is done, or has no day yet, can wait.
   if (last >= 0 && last < (waits[slot] as number)) waits[slot] = last;
 }
 
 /** Words enough for the longest step of any of these. */
-function wordCountFor(graphs: readonly CourseGraph[]): number {
+function wordCountFor(graphs: readonly CourseGraph[], dayCount: number): number {
   let span = 0;
   for (const g of graphs)
-    g.next.forEach((steps, i) => {
-      span = Math.max(span, (steps.at(-1) ?? i) - i);
+    g.next.forEach((steps, node) => {
+      const day = node % dayCount;
+      span = Math.max(span, (steps.at(-1) ?? day) - day);
     });
   return Math.floor((span + 1) / 32) + 1;
 }
 
-function turned(g: CourseGraph, wordCount: number): TurnedCourse {
-  const dayCount = g.next.length;
-  const last = dayCount - 1;
-  const reached = new Uint8Array(dayCount);
-  const starts = new Uint8Array(dayCount);
-  const next = new Int32Array(dayCount * wordCount);
+function turned(g: CourseGraph, dayCount: number, wordCount: number): TurnedCourse {
+  const { layers } = g;
+  const nodeCount = layers * dayCount;
+  const reached = new Uint8Array(nodeCount);
+  const starts = new Uint8Array(nodeCount);
+  const next = new Int32Array(nodeCount * wordCount);
   const ends = new Uint8Array(dayCount);
   for (const i of g.starts) {
     reached[i] = 1;
-    ends[last - i] = 1;
+    ends[dayCount - 1 - i] = 1;
   }
-  for (let i = 0; i < dayCount; i++) {
-    if (reached[i] === 0) continue;
-    for (const j of g.next[i] ?? []) {
-      reached[j] = 1;
-      setBit(next, (last - j) * wordCount, j - i);
+  const turn = (layer: number, day: number): number =>
+    nodeOf(layers - 1 - layer, dayCount - 1 - day, dayCount);
+  let firstStart = dayCount;
+  let lastStart = -1;
+  for (let node = 0; node < nodeCount; node++) {
+    if (reached[node] === 0) continue;
+    const i = node % dayCount;
+    const layer = Math.floor(node / dayCount);
+    const after = layerAfter(layer, layers);
+    for (const j of g.next[node] ?? []) {
+      reached[nodeOf(after, j, dayCount)] = 1;
+      setBit(next, turn(after, j) * wordCount, j - i);
     }
-    if (g.ends[i]) starts[last - i] = 1;
+    if (!g.ends[node]) continue;
+    starts[turn(layer, i)] = 1;
+    firstStart = Math.min(firstStart, dayCount - 1 - i);
+    lastStart = Math.max(lastStart, dayCount - 1 - i);
   }
-  return {
-    starts,
-    firstStart: starts.indexOf(1),
-    lastStart: starts.lastIndexOf(1),
-    endsAtStart: g.endsAtStart,
-    next,
-    ends,
-  };
+  return { layers, starts, firstStart, lastStart, endsAtStart: g.endsAtStart, next, ends };
 }
 
 /** By day, the courses that are neither surely done nor so far from their start that nothing shows. */

@@ -1,6 +1,6 @@
 export { allowedDays, type TimeAway, timeAwayIn } from "./allowed-days.js";
 export { chooseDays, together } from "./choose-days.js";
-export { type FeedingCourse, feedingCourses, ruleOn } from "./courses.js";
+export { type FeedingCourse, feedingCourses, intervalFor, ruleOn } from "./courses.js";
 export { fedOn } from "./fixed-day.js";
 export { keepDays } from "./kept-days.js";
 export type { Course, Schedule, ScheduledFeeding, UnmetWindow } from "./schedule-problem.js";

@@ -12,15 +12,19 @@
  * - the one after a feeding on d: [d + shortest, d + longest], with the bounds of the phase that
  *   holds d (the last one that begins by d; the first phase for any earlier day). It is counted
  *   from the day really chosen, also when that day was late.
- * A course is done by a feeding on d when d + longest > coverTo: no further window falls due.
+ * A course is done by a feeding on d when d + longest > coverTo: no further window falls due. A
+ * course with `feedings` is done by that many as well, wherever `coverTo` lies; with 0 it owes
+ * nothing. So it gets all of them where `coverTo` lies far enough off, and fewer before a near one.
  *
  * Feasible: every feeding lies on an allowed day that the course does not avoid, at or before
  * `coverTo`, and never before its window opens (feeding sooner than the shortest gap may harm). It
- * may lie after its window's latest day; then it is late.
+ * may lie after its window's latest day; then it is late. No course has more than its `feedings`.
+ * A course with `heldDays` is fed on each of them, and on no other day before the last of them.
  *
  * Unmet: a feeding on day d is late by d - latest days if that is positive. A course that stops
  * undone leaves its next window unserved, which is as late as a feeding on the day after `coverTo`.
- * So the late days are the days, up to `coverTo`, on which a course stands overdue.
+ * So the late days are the days, up to `coverTo`, on which a course stands overdue while it still owes
+ * a feeding; no wish below robs a course of one that is owed.
  *
  * Wanted: days so that, in this order,
  * 1. late days, summed over the courses, are least, and of such schedules the fewest windows are
@@ -74,6 +78,11 @@ export interface Course {
   readonly coverTo: Day;
   /** Days this course may not be fed on, such as those too near another feed. */
   readonly avoidDays?: readonly Day[];
+  /**
+   * Its first feedings from here on: sorted, each an allowed day that isn't avoided, not before its
+   * window opens, at or before `coverTo`, no more than `feedings`.
+   */
+  readonly heldDays?: readonly Day[];
   /** Days on which a feeding of this course is already published. */
   readonly keepDays?: readonly Day[];
 }

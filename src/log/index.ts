@@ -20,5 +20,6 @@ export {
   keepsLog,
   unknownBatches,
 } from "./records.js";
+export { fedAsPlanned, reopened } from "./reopened.js";
 export { heldAlready } from "./repeats.js";
 export { daysAround, fedDays, feedsOfDay, roundOf, type WhatOf } from "./rounds-near.js";

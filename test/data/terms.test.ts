@@ -8,6 +8,7 @@ import { readSchema } from "./data-files.js";
 /** What is said in many schemas and stands once, in the code. */
 const terms: Readonly<Record<string, readonly unknown[]>> = {
   stages: stageNames,
+  habits,
   routes,
   acids,
   habits,
