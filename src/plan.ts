@@ -16,8 +16,11 @@ import {
   chooseDays,
   type FeedingCourse,
   feedingCourses,
+  feedingsOf,
+  holding,
   keepDays,
   type Schedule,
+  stretched,
   together,
 } from "./days/index.js";
 import type { Garden } from "./garden/index.js";
@@ -27,6 +30,7 @@ import {
   futureRecords,
   type GivenFeeding,
   keepsLog,
+  lessMissed,
   notToday,
   type Past,
   passedWithout,
@@ -50,6 +54,7 @@ import {
   windowWarnings,
 } from "./notes/index.js";
 import {
+  followsWarmth,
   type NeedTables,
   plannedPlanting,
   type PlantingNeed,
@@ -58,7 +63,13 @@ import {
 import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
-import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
+import {
+  type FedLine,
+  type Plan,
+  publishedWith,
+  type Round,
+  seasonTotals,
+} from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
@@ -88,7 +99,7 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, published: before, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
+  { today, published: before, place, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
@@ -101,7 +112,8 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const days = feedingDays(garden, needs, told, extraRounds, today);
+  const moving = place === undefined || place.days.size === 0 ? [] : needs.filter(followsWarmth);
+  const days = feedingDays(garden, needs, moving, told, extraRounds, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
@@ -137,10 +149,15 @@ interface FeedingDays {
   readonly otherFeeds: FeedDays;
 }
 
-/** Second step: what was published or written down is past, today's round is settled, the rest is chosen. */
+/**
+ * Second step: what was published or written down is past, today's round is settled, the rest is chosen.
+ *
+ * @param moving those that each day's weather may shift
+ */
 function feedingDays(
   garden: Garden,
   needs: readonly PlantingNeed[],
+  moving: readonly PlantingNeed[],
   { published, standing }: Told,
   extraRounds: number,
   today: Day,
@@ -151,15 +168,36 @@ function feedingDays(
   const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
   const past = pastOf(garden, courses, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
-  const ahead = notToday(apart, past.notGiven, today);
+  const since = published && (firstPublished(published, garden.season) ?? today);
+  const steady = steadyFeedings(moving, published, past);
+  const begun = keepingGaps(stretched(courses, steady, today), otherFeeds, allowed);
+  const apart = notToday(begun, past.notGiven, today);
+  const untoldTo = since ?? (isPastTold ? today : undefined);
+  const owed = lessMissed(apart, { past, untoldTo, allowed, today });
+  const ahead = resumed(owed, past.given);
   const settled = settledToday(ahead, past.todays, today);
-  const problem = { allowedDays: allowed, courses: settled.after.map(({ course }) => course) };
+  const held = holding(settled.after, steady, allowed, today);
+  const problem = { allowedDays: allowed, courses: held.map(({ course }) => course) };
   const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
   const schedule = together([settled.schedule, chosen]);
-  const since = published && (firstPublished(published, garden.season) ?? today);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
   return { courses, ahead, past, couldFeed, schedule, otherFeeds };
+}
+
+/** What stands of the published feedings of plantings that the weather may shift. */
+function steadyFeedings(
+  moving: readonly PlantingNeed[],
+  published: Published | undefined,
+  { notGiven, early }: Past,
+): FedLine[] {
+  if (published === undefined || moving.length === 0) return [];
+  const ids = new Set(moving.map(({ planting }) => planting.id));
+  const other = [...notGiven, ...early];
+  return feedingsOf(published).filter(
+    ({ planting, route, day }) =>
+      ids.has(planting) &&
+      !other.some((one) => one.planting === planting && one.route === route && one.day === day),
+  );
 }
 
 interface PouredRounds {

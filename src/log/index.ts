@@ -11,6 +11,7 @@ export {
 export { firstPublished, passedWithout } from "./passed-windows.js";
 export { type NotGiven, type Past, pastOf } from "./past.js";
 export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
+export { lessMissed } from "./progress.js";
 export { notToday, settledToday } from "./settled-today.js";
 export {
   dayBefore,
