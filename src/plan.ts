@@ -16,7 +16,6 @@ import {
   chooseDays,
   type FeedingCourse,
   feedingCourses,
-  feedingsOf,
   holding,
   keepDays,
   type Schedule,
@@ -37,6 +36,7 @@ import {
   pastOf,
   resumed,
   settledToday,
+  steadyFeedings,
   unknownBatches,
 } from "./log/index.js";
 import {
@@ -112,7 +112,7 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const moving = place === undefined || place.days.size === 0 ? [] : needs.filter(followsWarmth);
+  const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
   const days = feedingDays(garden, needs, moving, told, extraRounds, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
@@ -169,7 +169,11 @@ function feedingDays(
   const past = pastOf(garden, courses, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
   const since = published && (firstPublished(published, garden.season) ?? today);
-  const steady = steadyFeedings(moving, published, past);
+  const steady = steadyFeedings(
+    moving.map(({ planting }) => planting.id),
+    published,
+    past,
+  );
   const begun = keepingGaps(stretched(courses, steady, today), otherFeeds, allowed);
   const apart = notToday(begun, past.notGiven, today);
   const untoldTo = since ?? (isPastTold ? today : undefined);
@@ -182,22 +186,6 @@ function feedingDays(
   const schedule = together([settled.schedule, chosen]);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
   return { courses, ahead, past, couldFeed, schedule, otherFeeds };
-}
-
-/** What stands of the published feedings of plantings that the weather may shift. */
-function steadyFeedings(
-  moving: readonly PlantingNeed[],
-  published: Published | undefined,
-  { notGiven, early }: Past,
-): FedLine[] {
-  if (published === undefined || moving.length === 0) return [];
-  const ids = new Set(moving.map(({ planting }) => planting.id));
-  const other = [...notGiven, ...early];
-  return feedingsOf(published).filter(
-    ({ planting, route, day }) =>
-      ids.has(planting) &&
-      !other.some((one) => one.planting === planting && one.route === route && one.day === day),
-  );
 }
 
 interface PouredRounds {

@@ -23,3 +23,4 @@ export {
 } from "./records.js";
 export { heldAlready } from "./repeats.js";
 export { daysAround, fedDays, feedsOfDay, roundOf, type WhatOf } from "./rounds-near.js";
+export { steadyFeedings } from "./steady-feedings.js";
