@@ -3,6 +3,7 @@ import {
   type CropCatalogue,
   cropSuggestion,
   findCrop,
+  type Habit,
   type StageName,
   stageNames,
 } from "../crops/index.js";
@@ -20,6 +21,7 @@ import {
 import { type FilePath, type Finding, inFileOrder, type Result } from "../problem.js";
 import type { SchemaCheck } from "../schema-check.js";
 import { didYouMean } from "../suggest.js";
+import { given } from "../values.js";
 import type { Evidence, FeedRule } from "./rule.js";
 
 /** A rule as `schemas/rules.schema.json` has it. */
@@ -40,6 +42,9 @@ interface RuleRow {
   readonly first_within?: string;
   readonly highest_rate?: string;
   readonly stop_before_harvest?: string;
+  readonly stop_before_last_pick?: string;
+  readonly feedings?: number;
+  readonly habit?: Habit;
   readonly limits_reason?: string;
   readonly evidence?: Evidence;
   readonly by_default?: boolean;
@@ -174,7 +179,11 @@ function ruleOf(
       row.stop_before_harvest === undefined
         ? 0
         : days(row.stop_before_harvest, "stop_before_harvest"),
-    stopBeforeLastPickDays: 0,
+    stopBeforeLastPickDays:
+      row.stop_before_last_pick === undefined
+        ? 0
+        : days(row.stop_before_last_pick, "stop_before_last_pick"),
+    ...given({ feedings: row.feedings, habit: habitOf(row, crops, tables.catalogue, refuse) }),
     evidence: row.evidence ?? "common-practice",
     byDefault: row.by_default ?? true,
     reason: row.reason ?? "the grower's own rule",
@@ -203,6 +212,23 @@ function cropsOf(row: RuleRow, catalogue: CropCatalogue, refuse: Refuse): string
       refuse(["crops", i], `the crop \`${word}\` is not known`, cropSuggestion(word, catalogue));
     return crop?.key ?? word;
   });
+}
+
+function habitOf(
+  { habit, groups = [] }: RuleRow,
+  crops: readonly string[],
+  catalogue: CropCatalogue,
+  refuse: Refuse,
+): Habit | undefined {
+  const withHabit = catalogue.crops.filter(({ usualHabit }) => usualHabit !== undefined);
+  const isOf = withHabit.some(({ key, group }) => crops.includes(key) || groups.includes(group));
+  if (habit !== undefined && !isOf)
+    refuse(
+      ["habit"],
+      `no crop of this rule grows both as a bush and as a cordon`,
+      `leave \`habit\` out; it is for ${withHabit.map(({ name }) => name).join(", ")}`,
+    );
+  return habit;
 }
 
 /** The grower's rules stand before the built-in ones and take the place of those with their id. */

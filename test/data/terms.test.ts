@@ -1,13 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { format } from "prettier";
 import { expect, test } from "vitest";
-import { stageNames } from "../../src/crops/crop.js";
+import { habits, stageNames } from "../../src/crops/crop.js";
 import { acids, routes } from "../../src/garden/garden.js";
 import { readSchema } from "./data-files.js";
 
 /** What is said in many schemas and stands once, in the code. */
 const terms: Readonly<Record<string, readonly unknown[]>> = {
   stages: stageNames,
+  habits,
   routes,
   acids,
   "feed wishes": [true, false, ...routes, "both"],

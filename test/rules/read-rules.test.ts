@@ -54,6 +54,7 @@ describe("a rule of the grower's own", () => {
         highestRateMlPerL: 5,
         limitsReason: "the rule sets this limit",
         stopBeforeHarvestDays: 0,
+        stopBeforeLastPickDays: 0,
         evidence: "common-practice",
         byDefault: true,
         reason: "the grower's own rule",
@@ -73,6 +74,9 @@ describe("a rule of the grower's own", () => {
       "    highest_rate: 3 mL per L",
       "    limits_reason: my leaves burnt",
       "    stop_before_harvest: 2 weeks",
+      "    stop_before_last_pick: 3 weeks",
+      "    feedings: 4",
+      "    habit: bush",
       "    evidence: disputed",
       "    by_default: false",
       "    reason: it worked for my neighbour",
@@ -86,6 +90,9 @@ describe("a rule of the grower's own", () => {
       highestRateMlPerL: 3,
       limitsReason: "my leaves burnt",
       stopBeforeHarvestDays: 14,
+      stopBeforeLastPickDays: 21,
+      feedings: 4,
+      habit: "bush",
       evidence: "disputed",
       byDefault: false,
       reason: "it worked for my neighbour",
@@ -162,6 +169,24 @@ describe("each problem stands at its line and column, with the way to mend it", 
       "my-rules.yaml:8:26: `a week` is not a number with a unit: write it like 14 days or 2 weeks",
     ],
     [
+      "stop_before_last_pick: 800 days",
+      "my-rules.yaml:8:28: `800 days` is too large to be meant: check the number and the unit; 0 to 366 days is understood",
+    ],
+    ["feedings: 0", "my-rules.yaml:8:15: `feedings` is 0, too small: it is 1 or more, like 4"],
+    ["feedings: 51", "my-rules.yaml:8:15: `feedings` is 51, too large: it is 50 or less, like 4"],
+    [
+      "feedings: four",
+      "my-rules.yaml:8:15: `feedings` is four, a whole number is needed: write it like 4",
+    ],
+    [
+      "feedings: 2.5",
+      "my-rules.yaml:8:15: `feedings` is 2.5, a whole number is needed: write it like 4",
+    ],
+    [
+      "habit: standard",
+      "my-rules.yaml:8:12: `habit` cannot be standard: it is one of bush, cordon",
+    ],
+    [
       "stages: [flowring]",
       "my-rules.yaml:5:14: this cannot be flowring: did you mean `flowering`?",
     ],
@@ -180,6 +205,13 @@ describe("each problem stands at its line and column, with the way to mend it", 
   test("a rule without a crop", () => {
     expect(problems(good.replace("    crops: [tomatoes]\n", ""))).toEqual([
       "my-rules.yaml:3:5: the rule names no crop: add `crops: [tomato]` or `groups: [solanaceous]`",
+    ]);
+  });
+
+  test("a habit that none of its crops has a choice of", () => {
+    const ofKale = good.replace("[tomatoes]", "[kale]\n    habit: bush");
+    expect(problems(ofKale)).toEqual([
+      "my-rules.yaml:5:12: no crop of this rule grows both as a bush and as a cordon: leave `habit` out; it is for tomato",
     ]);
   });
 
