@@ -63,13 +63,7 @@ import {
 import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
-import {
-  type FedLine,
-  type Plan,
-  publishedWith,
-  type Round,
-  seasonTotals,
-} from "./season/index.js";
+import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
