@@ -2,45 +2,24 @@
 import {
   assembleRounds,
   canDemands,
-  type FeedDays,
-  keepingGaps,
-  otherFeedDays,
   otherFeedMixes,
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
 import type { PlaceWeather } from "./climate/index.js";
 import { type Day, within } from "./dates.js";
-import {
-  allowedDays,
-  chooseDays,
-  type FeedingCourse,
-  feedingCourses,
-  holding,
-  keepDays,
-  type Schedule,
-  stretched,
-  together,
-} from "./days/index.js";
+import { feedingDays, type FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
-  firstPublished,
   futureRecords,
   type GivenFeeding,
-  keepsLog,
-  lessMissed,
-  notToday,
-  type Past,
   passedWithout,
-  pastOf,
-  resumed,
-  settledToday,
-  steadyFeedings,
   unknownBatches,
 } from "./log/index.js";
 import {
   emptiedNotes,
+  feedingSpan,
   leftWithoutDay,
   missedOf,
   noLongerNeeded,
@@ -54,7 +33,6 @@ import {
   windowWarnings,
 } from "./notes/index.js";
 import {
-  followsWarmth,
   type NeedTables,
   plannedPlanting,
   type PlantingNeed,
@@ -63,7 +41,13 @@ import {
 import type { Finding, Result } from "./problem.js";
 import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
-import { type Plan, publishedWith, type Round, seasonTotals } from "./season/index.js";
+import {
+  type FeedingSpan,
+  type Plan,
+  publishedWith,
+  type Round,
+  seasonTotals,
+} from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
@@ -106,8 +90,7 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
-  const days = feedingDays(garden, needs, moving, told, extraRounds, today);
+  const days = feedingDays(garden, needs, { ...told, place, extraRounds }, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
@@ -130,56 +113,6 @@ function standingOf(
   today: Day,
 ): Standing {
   return standingBatches(garden, published, timesOfMaking(garden.stock, tables.making), today);
-}
-
-interface FeedingDays {
-  /** As they are from the garden alone, and as they go on from what was given. */
-  readonly courses: readonly FeedingCourse[];
-  readonly ahead: readonly FeedingCourse[];
-  readonly past: Past;
-  /** Days on which anything could be fed since the season was planned. */
-  readonly couldFeed: readonly Day[];
-  readonly schedule: Schedule;
-  readonly otherFeeds: FeedDays;
-}
-
-/**
- * Second step: what was published or written down is past, today's round is settled, the rest is chosen.
- *
- * @param moving those that each day's weather may shift
- */
-function feedingDays(
-  garden: Garden,
-  needs: readonly PlantingNeed[],
-  moving: readonly PlantingNeed[],
-  { published, standing }: Told,
-  extraRounds: number,
-  today: Day,
-): FeedingDays {
-  const isPastTold = published !== undefined || keepsLog(garden);
-  const seasonDays = allowedDays(garden);
-  const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
-  const courses = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = pastOf(garden, courses, published, today, standing.canPour);
-  const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const since = published && (firstPublished(published, garden.season) ?? today);
-  const steady = steadyFeedings(
-    moving.map(({ planting }) => planting.id),
-    published,
-    past,
-  );
-  const begun = keepingGaps(stretched(courses, steady, today), otherFeeds, allowed);
-  const apart = notToday(begun, past.notGiven, today);
-  const untoldTo = since ?? (isPastTold ? today : undefined);
-  const owed = lessMissed(apart, { past, untoldTo, allowed, today });
-  const ahead = resumed(owed, past.given);
-  const settled = settledToday(ahead, past.todays, today);
-  const held = holding(settled.after, steady, allowed, today);
-  const problem = { allowedDays: allowed, courses: held.map(({ course }) => course) };
-  const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
-  const schedule = together([settled.schedule, chosen]);
-  const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
-  return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
 
 interface PouredRounds {
@@ -229,19 +162,21 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { ahead, couldFeed, past, schedule }: FeedingDays,
+  { courses, ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
   const isPassed = passedWithout(past, published, garden.season, today);
+  const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
+    feedingSpan(need, courses, rounds, past.notGiven, garden.season);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
     today,
     garden: gardenOf(garden),
-    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id))),
+    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id), spanOf(need))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
@@ -254,7 +189,7 @@ function planOf(
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap((need) => signNotes(need, garden)),
+      ...needs.flatMap((need) => signNotes(need, garden, courses, rounds)),
       ...told.notes,
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),

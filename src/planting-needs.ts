@@ -9,8 +9,9 @@ import {
   sightingsOn,
   type Sign,
 } from "./rules/index.js";
-import type { PlannedPlanting } from "./season/index.js";
+import type { FeedingSpan, PlannedPlanting } from "./season/index.js";
 import { ofThisYear, plantingLife, type PlantingLife } from "./stages/index.js";
+import { given } from "./values.js";
 
 export interface NeedTables {
   readonly catalogue: CropCatalogue;
@@ -25,7 +26,7 @@ export interface PlantingNeed {
   readonly planting: Planting;
   /** Absent where the planting is only listed; then it has no stages and no rules. */
   readonly crop: Crop | undefined;
-  readonly life: Pick<PlantingLife, "spans" | "assumptions">;
+  readonly life: PlantingLife;
   readonly match: RuleMatch;
   readonly rules: readonly FeedRule[];
   readonly sightings: readonly Sighting[];
@@ -38,7 +39,7 @@ export function plantingNeeds(garden: Garden, tables: NeedTables): PlantingNeed[
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
         ? stagesAndRules(planting, crop, garden, tables.rules)
-        : onlyListed(planting);
+        : onlyListed(planting, garden);
       const rules = [...new Set(match.spans.map((span) => span.rule))];
       const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
@@ -61,9 +62,10 @@ function stagesAndRules(
 }
 
 /** A crop that is not known has no stages: none are invented. */
-function onlyListed({ cropWord }: Planting): StagesAndRules {
+function onlyListed({ cropWord }: Planting, { season }: Garden): StagesAndRules {
   const reason = `not fed, as the garden file says (\`feed: false\`); \`${cropWord}\` is no crop that is known`;
-  return { life: { spans: [], assumptions: [] }, match: { spans: [], reason } };
+  const life = { spans: [], harvestFrom: season.to, assumptions: [] };
+  return { life, match: { spans: [], reason } };
 }
 
 /** Whether warmth moves any of its stages. */
@@ -75,6 +77,7 @@ export function followsWarmth({ life }: PlantingNeed): boolean {
 export function plannedPlanting(
   { bed, planting, life, match, rules }: PlantingNeed,
   fed: boolean,
+  feeding: FeedingSpan | undefined,
 ): PlannedPlanting {
   return {
     id: planting.id,
@@ -90,5 +93,6 @@ export function plannedPlanting(
         ? "not fed: the stages in which it is fed fall outside the season"
         : match.reason,
     rules: rules.map((rule) => rule.id),
+    ...given({ feeding }),
   };
 }

@@ -38,17 +38,17 @@ describe("a planting is fed", () => {
 
   test("and the plan says why, by which rules and in which stages", () => {
     const toms = planting(aSeason());
-    expect(toms).toMatchObject({ fed: true, rules: ["solanaceous-drench"], crop: "tomato" });
+    expect(toms).toMatchObject({ fed: true, rules: ["tomato-cordon-drench"], crop: "tomato" });
     expect(toms.reason).toMatch(/^against blossom-end rot: /);
     expect(toms.stages.map((stage) => stage.stage)).toContain("fruit-set");
-    expect(aSeason().rules.map((rule) => rule.id)).toEqual(["solanaceous-drench"]);
+    expect(aSeason().rules.map((rule) => rule.id)).toEqual(["tomato-cordon-drench"]);
   });
 
   test("each feeding tells stage, origin, rule, window and arithmetic", () => {
     const [mix] = mixes(aSeason({ ...referenceBottle, ...planted({ level: 1.5 }) }));
     expect(mix?.feedings[0]).toMatchObject({
       planting: "toms",
-      rule: "solanaceous-drench",
+      rule: "tomato-cordon-drench",
       evidence: "common-practice",
       disorder: "blossom-end rot",
       stage: "flowering",
@@ -265,7 +265,7 @@ ${differs}`;
 
   test("add to the built-in ones", () => {
     const plan = aSeason({}, own());
-    expect(planting(plan).rules).toEqual(["mine", "solanaceous-drench"]);
+    expect(planting(plan).rules).toEqual(["mine", "tomato-cordon-drench"]);
     expect(daysFed(plan).length).toBeGreaterThan(daysFed(aSeason()).length);
   });
 

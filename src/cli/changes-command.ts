@@ -1,4 +1,5 @@
 import { calendarChanges } from "../calendar/index.js";
+import { feedingChanges } from "../notes/index.js";
 import { changeFacts, changesText } from "./changes-text.js";
 import { loadGarden } from "./load.js";
 import { answer, type AnswerOptions, reportProblems } from "./report.js";
@@ -23,5 +24,7 @@ export async function changesCommand(
       `${calendarFile} is a plan: give a calendar that \`feedround calendar\` wrote`,
     );
   const changes = calendarChanges(earlier.calendar, plan, plan.today).map(changeFacts);
-  return answer({ changes }, changesText, options, shell);
+  const { published } = earlier.calendar;
+  const feedings = published === undefined ? [] : feedingChanges(published, plan);
+  return answer({ changes, feedings }, changesText, options, shell);
 }

@@ -1,8 +1,9 @@
 /** What would change in a calendar, in words. */
 import type { CalendarChange } from "../calendar/index.js";
 import type { Day } from "../dates.js";
-import { dayText } from "../words/index.js";
-import { table, type TextStyle } from "./terminal-text.js";
+import type { FeedingChange } from "../notes/index.js";
+import { dayText, fedFromTo, moreOrFewer, whyFedSo } from "../words/index.js";
+import { bullet, page, table, type TextStyle } from "./terminal-text.js";
 
 /** One change as `changes --json` prints it. */
 export interface ChangeFacts {
@@ -27,10 +28,12 @@ export function changeFacts(change: CalendarChange): ChangeFacts {
   return { change: change.change, day, summary, was: change.was, differs };
 }
 
-export function changesText(
-  { changes }: { readonly changes: readonly ChangeFacts[] },
-  style: TextStyle,
-): string {
+interface Changes {
+  readonly changes: readonly ChangeFacts[];
+  readonly feedings: readonly FeedingChange[];
+}
+
+export function changesText({ changes, feedings }: Changes, style: TextStyle): string {
   if (changes.length === 0) return "Nothing changes.\n";
   const rows = changes.map(({ change, day, summary, was, differs = [] }) => {
     const before = was !== undefined && was.summary !== summary ? `; was: ${was.summary}` : "";
@@ -42,7 +45,15 @@ export function changesText(
       `${summary}${before}${other.length > 0 ? ` (${other.join(", ")})` : ""}`,
     ];
   });
-  return `${table(rows, "", style.width)}\n\n${changeCounts(changes)}\n`;
+  const why = feedings.map((change) => bullet(feedingChangeText(change), style.width)).join("\n");
+  return page([table(rows, "", style.width), why, changeCounts(changes)]);
+}
+
+/** Of one planting: how many come or go, and why. */
+function feedingChangeText({ planting, cropName, was, now, ...of }: FeedingChange): string {
+  const { feeding, reason } = of;
+  const span = feeding === undefined ? reason : `${fedFromTo(feeding)} ${whyFedSo(feeding)}`;
+  return `${planting} (${cropName}): ${moreOrFewer(was, now)}. ${span}`;
 }
 
 /** `2 new, 1 moved`, or `no event changed`. */

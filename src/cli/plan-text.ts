@@ -6,6 +6,7 @@ import {
   cautionsFor,
   dayText,
   doneWords,
+  fedFromTo,
   feedingInRow,
   fillOfWater,
   fromAll,
@@ -14,6 +15,7 @@ import {
   otherFeedInRow,
   stockInRow,
   tooLittleStock,
+  whyFedSo,
 } from "../words/index.js";
 import { loadTables } from "../tables.js";
 import { withMend } from "./report.js";
@@ -23,6 +25,9 @@ import { listed, page, table, tabled, type TextStyle } from "./terminal-text.js"
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
   const notFed = plan.plantings.filter((planting) => !planting.fed);
+  const fed = plan.plantings.flatMap(({ id, cropName, feeding }) =>
+    feeding === undefined ? [] : [[id, cropName, `${fedFromTo(feeding)} ${whyFedSo(feeding)}`]],
+  );
   return page([
     [
       style.heading(garden.name),
@@ -46,6 +51,7 @@ export function planText(plan: Plan, style: TextStyle): string {
     listed("Warnings", plan.warnings.map(withMend), style),
     listed("Advice", [wasteAdvice(plan, loadTables()) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
+    fed.length === 0 ? "" : tabled("Fed", fed, style),
     notFed.length === 0
       ? ""
       : tabled(

@@ -5,9 +5,11 @@ import type { Plan } from "../season/index.js";
 import {
   calciumAndCan,
   dayText,
+  fedFromTo,
   stageWords,
   stockInShort,
   whiteComesThrough,
+  whyFedSo,
 } from "../words/index.js";
 import { table, type TextStyle, wrap } from "./terminal-text.js";
 
@@ -28,11 +30,15 @@ function plantingText(
   style: TextStyle,
 ): string {
   const title = style.heading(`${planting.id}: ${planting.name} in ${planting.bedName}`);
-  const reason = wrap(planting.reason, style.width - 2)
-    .map((line) => `  ${line}`)
-    .join("\n");
+  const { feeding } = planting;
+  const inset = (text: string): string =>
+    wrap(text, style.width - 2)
+      .map((line) => `  ${line}`)
+      .join("\n");
+  const reason = inset(planting.reason);
+  const span = feeding === undefined ? [] : [inset(`${fedFromTo(feeding)} ${whyFedSo(feeding)}`)];
   if (feedings.length > 0)
-    return [title, ...feedings.map((f) => feedingText(f, amounts, style))].join("\n");
+    return [title, ...span, ...feedings.map((f) => feedingText(f, amounts, style))].join("\n");
   const none = planting.fed
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";

@@ -11,9 +11,14 @@ export interface FeedingCourse {
   readonly planting: Planting;
   readonly route: Route;
   readonly spans: readonly FedSpan[];
+  /** The day of the sign that opened it, after the feeding of the planting had ended. */
+  readonly openedBySignOn?: Day;
 }
 
-/** One course for each unbroken run of fed spans of one route, cut to the season. */
+/**
+ * One course for each unbroken run of fed spans of one route, cut to the season. It has as many feedings
+ * as the rule at its end allows.
+ */
 export function feedingCourses(
   planting: Planting,
   spans: readonly FedSpan[],

@@ -11,6 +11,8 @@ export {
   recipeReport,
   type RecipeReport,
 } from "./batch-report.js";
+export { type FeedingChange, feedingChanges } from "./feeding-changes.js";
+export { feedingSpan } from "./feeding-span.js";
 export { outsideSeason } from "./outside-season.js";
 export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";

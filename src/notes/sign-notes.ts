@@ -1,7 +1,10 @@
 /** What the grower saw on the plants, told: what it changes, for how long, why, and what to do first. */
 import type { Crop } from "../crops/index.js";
+import { type Day, within } from "../dates.js";
+import type { FeedingCourse } from "../days/index.js";
 import {
   type Amounts,
+  counted,
   decimal,
   type Garden,
   type Planting,
@@ -9,14 +12,8 @@ import {
   rateMeasures,
   rateText,
 } from "../garden/index.js";
-import {
-  isOver,
-  type RuleMatch,
-  type Sighting,
-  signEffect,
-  type SignEffect,
-} from "../rules/index.js";
-import type { PlanNote } from "../season/index.js";
+import { isOver, type Sighting, signEffect, type SignEffect } from "../rules/index.js";
+import { feedingDaysOf, type PlanNote, type Round } from "../season/index.js";
 import type { PlantingLife } from "../stages/index.js";
 
 interface SignedPlanting {
@@ -24,31 +21,51 @@ interface SignedPlanting {
   /** Absent where the planting is only listed. */
   readonly crop: Crop | undefined;
   readonly life: Pick<PlantingLife, "spans">;
-  readonly match: RuleMatch;
   readonly sightings: readonly Sighting[];
 }
 
 /** A note for each sign of the season on a planting; those of another season are told together. */
 export function signNotes(
-  { sightings, planting, crop, life, match }: SignedPlanting,
+  { sightings, planting, crop, life }: SignedPlanting,
   { season, amounts }: Pick<Garden, "season" | "amounts">,
+  courses: readonly FeedingCourse[],
+  rounds: readonly Round[],
 ): PlanNote[] {
+  const own = courses.filter((course) => course.planting.id === planting.id);
+  const spans = own.flatMap((course) => course.spans);
+  const days = feedingDaysOf(rounds, planting.id);
   return sightings
     .filter((sighting) => !isOver(sighting, season))
     .map((sighting) => {
-      const effect = signEffect(sighting, sightings, planting, life.spans, match.spans);
-      return signNote(sighting, effect, planting, crop?.name ?? planting.cropWord, amounts);
+      const effect = signEffect(sighting, sightings, planting, life.spans, spans, days);
+      const opened = own
+        .filter(({ openedBySignOn }) => openedBySignOn === sighting.seen.on)
+        .flatMap(({ route, course: { first, coverTo } }) =>
+          feedingDaysOf(rounds, planting.id, route).filter((day) =>
+            within(day, { from: first.earliest, to: coverTo }),
+          ),
+        );
+      const cropName = crop?.name ?? planting.cropWord;
+      return signNote(sighting, effect, opened, planting, cropName, amounts);
     });
 }
 
+/** @param opened days of the feedings that it opened */
 function signNote(
   { seen, sign }: Sighting,
   effect: SignEffect,
+  opened: readonly Day[],
   planting: Planting,
   cropName: string,
   amounts: Amounts,
 ): PlanNote {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
+  const reasons = [
+    `${openedText(opened)}${effectText(effect, amounts)}.`,
+    sign.reason,
+    effect.kind === "rate" ? sign.change_reason : undefined,
+    reckoned(effect, planting, amounts),
+  ];
   return {
     code: "sign",
     planting: planting.id,
@@ -56,17 +73,24 @@ function signNote(
     message:
       effect.kind === "unknown-on-crop"
         ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
-        : `${what}; ${effectText(effect, amounts)}. ${sign.reason}${reckoned(effect, planting, amounts)}`,
+        : `${what}; ${reasons.filter((reason) => reason !== undefined).join(" ")}`,
     advice: sign.first_advice,
   };
 }
 
+function openedText(days: readonly Day[]): string {
+  if (days.length === 0) return "";
+  return `its feeding had ended, so it is fed ${counted(days.length, "more time")}, on ${days.join(" and ")}; `;
+}
+
 /** A rule's rate is of stock of its own strength; a grower's own is of whatever is in the bottle. */
-function reckoned({ kind }: SignEffect, { rateMlPerL }: Planting, amounts: Amounts): string {
-  const isTold = rateMlPerL === undefined && (kind === "rate" || kind === "at-highest");
-  return isTold
-    ? ` These ${rateMeasures[amounts].stock} are of the rule's stock: the cans follow your bottle's strength.`
-    : "";
+function reckoned(
+  { kind }: SignEffect,
+  { rateMlPerL }: Planting,
+  amounts: Amounts,
+): string | undefined {
+  if (rateMlPerL !== undefined || (kind !== "rate" && kind !== "at-highest")) return undefined;
+  return `These ${rateMeasures[amounts].stock} are of the rule's stock: the cans follow your bottle's strength.`;
 }
 
 function effectText(effect: SignEffect, amounts: Amounts): string {
@@ -79,6 +103,8 @@ function effectText(effect: SignEffect, amounts: Amounts): string {
       return "the rate stays as it is";
     case "no-stage":
       return `until ${effect.until} it is in no stage in which that changes the feed, so the rate stays as it is`;
+    case "no-feeding":
+      return `no feeding comes until ${effect.until}, so no rate changes`;
     case "at-highest":
       return `the rate stays at ${rateText(effect.rateMlPerL, amounts)}, the rule's highest`;
     case "rate": {

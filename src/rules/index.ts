@@ -1,5 +1,5 @@
 export { wishesBeyondLimits } from "./beyond-limits.js";
-export { type FedSpan, matchRules, type RuleMatch } from "./match.js";
+export { feedableTo, type FedSpan, type LifeToFeed, matchRules, type RuleMatch } from "./match.js";
 export { mergeRules, readRules, type RuleTables } from "./read-rules.js";
 export type { Evidence, FeedInterval, FeedRule } from "./rule.js";
 export {

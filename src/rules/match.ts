@@ -17,14 +17,24 @@ export interface RuleMatch {
   readonly reason: string;
 }
 
+export interface LifeToFeed {
+  readonly spans: readonly StageSpan[];
+  readonly harvestFrom: Day;
+  /** The end of the harvest where absent. */
+  readonly lastPick?: Day;
+}
+
 /** The most specific rule wins, the grower's own before a built-in one, then the order of the table. */
 export function matchRules(
   planting: Planting,
   crop: Crop,
-  life: { readonly spans: readonly StageSpan[]; readonly harvestFrom: Day },
+  life: LifeToFeed,
   rules: readonly FeedRule[],
 ): RuleMatch {
-  const candidates = rules.filter((rule) => specificity(rule, crop) > 0);
+  const habit = planting.habit ?? crop.usualHabit;
+  const candidates = rules.filter(
+    (rule) => specificity(rule, crop) > 0 && (rule.habit === undefined || rule.habit === habit),
+  );
   if (planting.feed === "no")
     return { spans: [], reason: "not fed, as the garden file says (`feed: false`)" };
   if (candidates.length === 0) return { spans: [], reason: crop.reason };
@@ -41,16 +51,7 @@ export function matchRules(
       spans: [],
       reason: `not fed unless asked for (\`feed: true\`), as ${evidenceWords[best.evidence]}: ${best.reason}`,
     };
-  const spans = routes.flatMap((route) =>
-    life.spans.flatMap((span): FedSpan[] => {
-      const rule = winner(active, route, span, crop);
-      if (rule === undefined) return [];
-      // Young plants in their trays are not in the bed yet.
-      const from = later(span.from, planting.transplanted ?? span.from);
-      const to = stopDay(span, rule, life.harvestFrom);
-      return to < from ? [] : [{ route, rule, from, to }];
-    }),
-  );
+  const spans = routes.flatMap((route) => fedSpans(planting, crop, life, active, route));
   const fedBy = [...new Set(spans.map((span) => span.rule))];
   if (fedBy.length === 0)
     return {
@@ -61,6 +62,30 @@ export function matchRules(
     spans: joined(spans),
     reason: fedBy.map((rule) => `against ${rule.disorder}: ${rule.reason}`).join(" "),
   };
+}
+
+/** Of one route, each stage by itself. */
+function fedSpans(
+  planting: Planting,
+  crop: Crop,
+  life: LifeToFeed,
+  active: readonly FeedRule[],
+  route: Route,
+): FedSpan[] {
+  let before: FeedRule | undefined;
+  return life.spans.flatMap((span): FedSpan[] => {
+    const own = winner(active, route, span, crop);
+    // Through the harvest, the rule that has begun goes on where none is for the stage.
+    const rule = own ?? (planting.through && span.stage !== "after-harvest" ? before : undefined);
+    before = rule ?? before;
+    if (rule === undefined) return [];
+    if (own === undefined && rule.stopBeforeHarvestDays > 0 && span.from >= life.harvestFrom)
+      return [];
+    // Young plants in their trays are not in the bed yet.
+    const from = later(span.from, planting.transplanted ?? span.from);
+    const to = stopDay(span, rule, life, planting.through !== undefined);
+    return to < from ? [] : [{ route, rule, from, to }];
+  });
 }
 
 /** The best evidence first. */
@@ -104,17 +129,40 @@ function winner(
   crop: Crop,
 ): FeedRule | undefined {
   const fitting = rules.filter((rule) => rule.route === route && rule.stages.includes(span.stage));
-  const weight = (rule: FeedRule): number => specificity(rule, crop) + (rule.own ? 10 : 0);
+  const weight = (rule: FeedRule): number =>
+    specificity(rule, crop) + (rule.habit === undefined ? 0 : 0.5) + (rule.own ? 10 : 0);
   return fitting.reduce<FeedRule | undefined>(
     (best, rule) => (best === undefined || weight(rule) > weight(best) ? rule : best),
     undefined,
   );
 }
 
-/** The last day of a span that the rule's stop before harvest leaves. */
-function stopDay(span: StageSpan, rule: FeedRule, harvestFrom: Day): Day {
-  if (rule.stopBeforeHarvestDays === 0 || span.from >= harvestFrom) return span.to;
-  return earlier(span.to, addDays(harvestFrom, -rule.stopBeforeHarvestDays - 1));
+/** The last day of a span that the rule's stops leave: before harvest always, before the last pick as a rule. */
+function stopDay(span: StageSpan, rule: FeedRule, life: LifeToFeed, isThrough: boolean): Day {
+  const { stopBeforeHarvestDays, stopBeforeLastPickDays } = rule;
+  const stops = [
+    ...(stopBeforeHarvestDays === 0 || span.from >= life.harvestFrom
+      ? []
+      : [addDays(life.harvestFrom, -stopBeforeHarvestDays - 1)]),
+    ...(stopBeforeLastPickDays === 0 || isThrough
+      ? []
+      : [addDays(lastPick(life), -stopBeforeLastPickDays - 1)]),
+  ];
+  return stops.reduce(earlier, span.to);
+}
+
+/** The last day on which the rule may feed at all, in whatever stage. */
+export function feedableTo(rule: FeedRule, life: LifeToFeed): Day {
+  const { stages, stopBeforeHarvestDays, stopBeforeLastPickDays } = rule;
+  const stopsForPick = stopBeforeLastPickDays === 0 ? 0 : stopBeforeLastPickDays + 1;
+  const last = addDays(lastPick(life), -stopsForPick);
+  return stopBeforeHarvestDays === 0 || stages.includes("harvest")
+    ? last
+    : earlier(last, addDays(life.harvestFrom, -stopBeforeHarvestDays - 1));
+}
+
+function lastPick({ spans, harvestFrom, lastPick: told }: LifeToFeed): Day {
+  return told ?? spans.findLast(({ stage }) => stage === "harvest")?.to ?? harvestFrom;
 }
 
 /** Neighbouring spans under one rule are one span. */

@@ -1,6 +1,6 @@
 /** What the grower saw on the plants, and what it does to the rate. */
 import type { Crop, StageName } from "../crops/index.js";
-import { addDays, type Day, type DaySpan, earlier, later } from "../dates.js";
+import { addDays, type Day, type DaySpan, earlier, later, within } from "../dates.js";
 import type { Planting, SignSeen } from "../garden/index.js";
 import { stageOn, type StageSpan } from "../stages/index.js";
 import { byText } from "../values.js";
@@ -19,7 +19,11 @@ export interface Sign {
   readonly level_factor: number;
   readonly stages: readonly StageName[];
   readonly holds_days: number;
+  /** What it opens where it is seen after the feeding of the planting has ended. */
+  readonly reopens?: { readonly feedings: number; readonly within_days: number };
   readonly reason: string;
+  /** Said only where the rate changes. */
+  readonly change_reason?: string;
   readonly source: string;
 }
 
@@ -96,8 +100,8 @@ function heldTo(seen: SignSeen, sign: Sign): Day {
 export type SignEffect =
   | { readonly kind: "unknown-on-crop" | "not-fed" | "same-rate" }
   | { readonly kind: "at-highest"; readonly rateMlPerL: number }
-  /** Until then the planting is in no stage in which the sign changes the feed. */
-  | { readonly kind: "no-stage"; readonly until: Day }
+  /** Until then the planting is in no stage in which the sign changes the feed, or is not fed in any. */
+  | { readonly kind: "no-stage" | "no-feeding"; readonly until: Day }
   | {
       readonly kind: "rate";
       readonly fromMlPerL: number;
@@ -111,6 +115,7 @@ export type SignEffect =
  * What one sighting changes, beside those before it.
  *
  * @param fed the spans in which the planting is fed, with their rules
+ * @param fedDays the days on which it is fed
  */
 export function signEffect(
   { seen, sign, isKnown }: Sighting,
@@ -118,6 +123,7 @@ export function signEffect(
   planting: Planting,
   spans: readonly StageSpan[],
   fed: readonly FedSpan[],
+  fedDays: readonly Day[],
 ): SignEffect {
   if (!isKnown) return { kind: "unknown-on-crop" };
   if (fed.length === 0) return { kind: "not-fed" };
@@ -126,6 +132,10 @@ export function signEffect(
   const first = firstChange(seen.on, until, sign, spans, fed);
   if (first === undefined) return { kind: "no-stage", until };
   const { day: from, rule } = first;
+  const isFedStage = (day: Day): boolean =>
+    sign.stages.some((stage) => stage === stageOn(spans, day)?.stage);
+  if (!fedDays.some((day) => within(day, { from, to: until }) && isFedStage(day)))
+    return { kind: "no-feeding", until };
   const before = sightings.filter((s) => s.seen.on < seen.on && s.sign.key !== sign.key);
   const withIt = [...before, ...sightings.filter((s) => s.seen === seen)];
   const rateOn = (holding: readonly Sighting[]): number =>

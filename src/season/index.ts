@@ -1,5 +1,5 @@
 export { type FedLine, publishedWith } from "./published-with.js";
-export { mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
+export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
   BedRound,
   CanFill,

@@ -1,10 +1,23 @@
 /** Rounds taken together: their mixes, their totals, and a plan with those of some days alone. */
 import type { Day } from "../dates.js";
-import { totalOf } from "../garden/index.js";
+import { type Route, totalOf } from "../garden/index.js";
 import type { CanMix, Plan, PlanTotals, PlanWarning, Round } from "./season-plan.js";
 
 export function mixesOf(rounds: readonly Round[]): CanMix[] {
   return rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
+}
+
+/** The days on which a planting is fed, by one route or any. */
+export function feedingDaysOf(rounds: readonly Round[], planting: string, route?: Route): Day[] {
+  return rounds
+    .filter((round) =>
+      mixesOf([round]).some(
+        (mix) =>
+          (route === undefined || mix.route === route) &&
+          mix.feedings.some((feeding) => feeding.planting === planting),
+      ),
+    )
+    .map(({ day }) => day);
 }
 
 export function seasonTotals(rounds: readonly Round[]): PlanTotals {

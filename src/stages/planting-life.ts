@@ -44,11 +44,17 @@ export interface StageWarmth {
   readonly isHeldBack?: true;
 }
 
+export type LastPickBy = "picked-until" | "frost" | "removed" | "season";
+
 export interface PlantingLife {
   /** In order, without holes; the last day of the last one is the end of its life in the bed. */
   readonly spans: readonly StageSpan[];
   /** First day of harvest, or the day on which it is removed if that comes first. */
   readonly harvestFrom: Day;
+  /** The last day on which it is picked; the end of its harvest where absent. */
+  readonly lastPick?: Day;
+  /** What ends the picking; the stage lengths where absent. */
+  readonly lastPickBy?: LastPickBy;
   /** Defaults used, in words for the grower. */
   readonly assumptions: readonly string[];
 }

@@ -82,6 +82,14 @@ export {
   otherFeedOnSheet,
   otherFeedTitle,
 } from "./feedings.js";
+export {
+  fedFromTo,
+  type FeedingEnd,
+  keyThatChanges,
+  moreOrFewer,
+  whyFedSo,
+  whyItEnds,
+} from "./feeding-span.js";
 export { figures, unbroken } from "./figures.js";
 export {
   acidNames,

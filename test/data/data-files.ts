@@ -24,6 +24,9 @@ export interface RuleRow {
   readonly first_within: string;
   readonly highest_rate: string;
   readonly stop_before_harvest: string;
+  readonly stop_before_last_pick?: string;
+  readonly feedings?: number;
+  readonly habit?: "bush" | "cordon";
   readonly limits_reason: string;
   readonly evidence: "published" | "common-practice" | "disputed" | "advised-against";
   readonly by_default: boolean;

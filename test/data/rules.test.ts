@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { type Habit, habits } from "../../src/crops/crop.js";
 import { amount, courseRows, cropRows, cropsOf, days, rateMlPerL, ruleRows } from "./data-files.js";
 
 const stockCalciumGPerL = 17.75;
@@ -21,20 +22,37 @@ test("ids are unique, and every crop and group that a rule names is known", () =
   }
 });
 
-test("no crop has two rules of one route, so it is always clear which holds", () => {
+const rulesFor = (crop: (typeof cropRows)[number], habit: Habit): typeof ruleRows =>
+  ruleRows.filter(
+    (rule) => cropsOf(rule).includes(crop) && (rule.habit === undefined || rule.habit === habit),
+  );
+
+test("no crop has two rules of one route and habit, so it is always clear which holds", () => {
   for (const crop of cropRows)
-    for (const route of ["drench", "foliar"]) {
-      const rules = ruleRows.filter((rule) => rule.route === route && cropsOf(rule).includes(crop));
-      expect(rules.length, `${crop.key} ${route}`).toBeLessThanOrEqual(1);
-    }
+    for (const habit of habits)
+      for (const route of ["drench", "foliar"]) {
+        const rules = rulesFor(crop, habit).filter((rule) => rule.route === route);
+        expect(rules.length, `${crop.key} ${route} ${habit}`).toBeLessThanOrEqual(1);
+      }
+});
+
+test("a crop with a rule for one habit has one for each", () => {
+  for (const rule of ruleRows.filter(({ habit }) => habit !== undefined))
+    for (const crop of cropsOf(rule))
+      for (const habit of habits)
+        expect(
+          rulesFor(crop, habit).filter(({ route }) => route === rule.route),
+          `${crop.key} ${habit}`,
+        ).toHaveLength(1);
 });
 
 test("no crop is fed twice without being asked for", () => {
   for (const crop of cropRows)
-    expect(
-      ruleRows.filter((rule) => rule.by_default && cropsOf(rule).includes(crop)).length,
-      crop.key,
-    ).toBeLessThanOrEqual(1);
+    for (const habit of habits)
+      expect(
+        rulesFor(crop, habit).filter((rule) => rule.by_default).length,
+        crop.key,
+      ).toBeLessThanOrEqual(1);
 });
 
 describe.each(ruleRows.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => {

@@ -113,7 +113,7 @@ test("K-State against, New Brunswick for: foliar calcium on tomato is disputed a
 });
 
 test("the trade (common practice, no source): 10 mL of stock in 4 L is 25 mL in a 10 L can, every 14 days", () => {
-  const rule = ruleRow("solanaceous-drench");
+  const rule = ruleRow("tomato-cordon-drench");
   expect(rateMlPerL(rule.rate) * 10).toBe(25);
   expect(rateMlPerL(rule.rate)).toBe(rateMlPerL("10 mL in 4 L"));
   expect(days(rule.interval.target)).toBe(14);

@@ -1,12 +1,14 @@
 /** Which rule feeds a planting, in which stages, and the words that say why. */
 import { describe, expect, test } from "vitest";
 import type { Crop } from "../../src/crops/crop.js";
-import { day } from "../../src/dates.js";
+import { type Day, day } from "../../src/dates.js";
+import type { Planting } from "../../src/garden/garden.js";
 import { matchRules, type RuleMatch } from "../../src/rules/match.js";
 import { mergeRules } from "../../src/rules/read-rules.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
 import { loadTables } from "../../src/tables.js";
+import { given } from "../../src/values.js";
 import { aPlanting, type PlantingDiffers } from "../support/a-garden.js";
 
 const { catalogue, builtInRules } = loadTables();
@@ -21,10 +23,16 @@ function cropOf(key: string): Crop {
   return crop;
 }
 
-function match(differs: PlantingDiffers, rules: readonly FeedRule[] = builtInRules): RuleMatch {
-  const planting = aPlanting(differs);
+function match(
+  differs: PlantingDiffers,
+  rules: readonly FeedRule[] = builtInRules,
+  more: Partial<Planting> & { lastPick?: Day } = {},
+): RuleMatch {
+  const { lastPick, ...wishes } = more;
+  const planting = { ...aPlanting(differs), ...wishes };
   const crop = cropOf(planting.crop);
-  return matchRules(planting, crop, plantingLife(planting, crop, place), rules);
+  const life = plantingLife(planting, crop, place);
+  return matchRules(planting, crop, { ...life, ...given({ lastPick }) }, rules);
 }
 
 const spans = ({ spans: found }: RuleMatch): string[] =>
@@ -45,6 +53,7 @@ function aRule(differs: Partial<FeedRule> = {}): FeedRule {
     highestRateMlPerL: 5,
     limitsReason: "a test says so",
     stopBeforeHarvestDays: 0,
+    stopBeforeLastPickDays: 0,
     evidence: "common-practice",
     byDefault: true,
     reason: "because",
@@ -55,10 +64,10 @@ function aRule(differs: Partial<FeedRule> = {}): FeedRule {
 }
 
 // Tomato planted out on 20 May: flowering 17 June, fruit-set 26 June, fruit-growth 3 July,
-// ripening 25 July, harvest 1 August.
+// ripening 25 July, harvest from 1 to 30 August.
 describe("the stages that are fed", () => {
   test("are one span where one rule covers neighbours", () => {
-    expect(spans(match({}))).toEqual(["solanaceous-drench drench 2027-06-17 2027-07-24"]);
+    expect(spans(match({}))).toEqual(["tomato-cordon-drench drench 2027-06-17 2027-08-30"]);
   });
 
   test("are several where a stage between them is not fed", () => {
@@ -100,6 +109,22 @@ describe("the stages that are fed", () => {
     expect(spans(match({}, [rule]))).toEqual([
       "r drench 2027-07-25 2027-07-28",
       "r drench 2027-08-01 2027-08-30",
+    ]);
+  });
+
+  test("end so many days before the last pick as the rule says: a fruit fed later is never picked", () => {
+    const rule = aRule({ stages: ["fruit-growth", "harvest"], stopBeforeLastPickDays: 14 });
+    // The harvest ends on 30 August: the last 14 days before it stay free.
+    expect(spans(match({}, [rule]))).toEqual([
+      "r drench 2027-07-03 2027-07-24",
+      "r drench 2027-08-01 2027-08-15",
+    ]);
+    expect(spans(match({}, [rule], { lastPick: day("2027-08-20") }))).toEqual([
+      "r drench 2027-07-03 2027-07-24",
+      "r drench 2027-08-01 2027-08-05",
+    ]);
+    expect(spans(match({ removed: "2027-07-20" }, [rule]))).toEqual([
+      "r drench 2027-07-03 2027-07-05",
     ]);
   });
 
@@ -147,10 +172,80 @@ describe("the rule that wins", () => {
   });
 
   test("from a grower's file takes the place of a built-in one with its id", () => {
-    const own = aRule({ id: "solanaceous-drench", own: true, stages: ["flowering"] });
+    const own = aRule({ id: "tomato-cordon-drench", own: true, stages: ["flowering"] });
     expect(spans(match({}, mergeRules(builtInRules, [own])))).toEqual([
-      "solanaceous-drench drench 2027-06-17 2027-06-25",
+      "tomato-cordon-drench drench 2027-06-17 2027-06-25",
     ]);
+  });
+});
+
+describe("a rule for a habit", () => {
+  const bush = aRule({ id: "bush", habit: "bush" });
+  const cordon = aRule({ id: "cordon", habit: "cordon" });
+  const any = aRule({ id: "any" });
+  const winner = (rules: readonly FeedRule[], more: Partial<Planting> = {}): unknown =>
+    match({}, rules, more).spans[0]?.rule.id;
+
+  test("is for plantings that grow so, or for the usual habit of the crop", () => {
+    expect(winner([bush, cordon])).toBe("cordon");
+    expect(winner([bush, cordon], { habit: "cordon" })).toBe("cordon");
+    expect(winner([bush, cordon], { habit: "bush" })).toBe("bush");
+    expect(winner([bush])).toBeUndefined();
+  });
+
+  test("comes before one for all of the crop, and after the grower's own", () => {
+    expect(winner([any, cordon])).toBe("cordon");
+    expect(winner([any, bush])).toBe("any");
+    expect(
+      winner([cordon, aRule({ id: "own", crops: [], groups: ["solanaceous"], own: true })]),
+    ).toBe("own");
+  });
+
+  test("feeds bush tomatoes until their fruit has set, peppers and courgettes in the harvest too", () => {
+    expect(spans(match({}, builtInRules, { habit: "bush" }))).toEqual([
+      "tomato-bush-drench drench 2027-06-17 2027-07-02",
+    ]);
+    const pepper = match({ crop: "sweet-pepper" }, builtInRules, { lastPick: day("2027-10-10") });
+    expect(pepper.spans).toHaveLength(1);
+    expect(pepper.spans[0]?.rule.id).toBe("solanaceous-drench");
+  });
+});
+
+describe("through: harvest", () => {
+  const through = { through: "harvest" } as const;
+
+  test("goes on with the rule to the end of the harvest, in the stages that it does not name too", () => {
+    expect(spans(match({}, [aRule({ stages: ["flowering", "fruit-set"] })], through))).toEqual([
+      "r drench 2027-06-17 2027-08-30",
+    ]);
+  });
+
+  test("begins no earlier than the rule's first stage", () => {
+    expect(spans(match({}, [aRule({ stages: ["fruit-growth"] })], through))).toEqual([
+      "r drench 2027-07-03 2027-08-30",
+    ]);
+  });
+
+  test("holds against a rule's stop before the last pick, not against that before harvest", () => {
+    const toLast = aRule({ stages: ["flowering", "harvest"], stopBeforeLastPickDays: 14 });
+    expect(spans(match({}, [toLast], through))).toEqual(["r drench 2027-06-17 2027-08-30"]);
+    const toHarvest = aRule({ stages: ["flowering"], stopBeforeHarvestDays: 3 });
+    expect(spans(match({}, [toHarvest], through))).toEqual(["r drench 2027-06-17 2027-07-28"]);
+  });
+
+  test("does not feed after the harvest", () => {
+    const planting = { ...aPlanting(), ...through };
+    const crop = cropOf("tomato");
+    const life = plantingLife(planting, crop, place);
+    const after = { from: day("2027-08-31"), to: day("2027-09-20"), bbch: "97", origin: "a test" };
+    const spansWith = [...life.spans, { stage: "after-harvest" as const, ...after }];
+    const matched = matchRules(planting, crop, { ...life, spans: spansWith }, [aRule()]);
+    expect(spans(matched)).toEqual(["r drench 2027-06-17 2027-08-30"]);
+  });
+
+  test("does not feed what no rule feeds unasked", () => {
+    const lettuce = { crop: "lettuce", transplanted: undefined, sown: "2027-04-01" };
+    expect(match(lettuce, builtInRules, through).spans).toEqual([]);
   });
 });
 
@@ -229,7 +324,8 @@ describe("the reason", () => {
   test("tells when the planting never comes into a stage that is fed", () => {
     expect(match({ removed: "2027-06-01" })).toEqual({
       spans: [],
-      reason: "not fed: it is not in a stage that is fed (flowering, fruit-set, fruit-growth)",
+      reason:
+        "not fed: it is not in a stage that is fed (flowering, fruit-set, fruit-growth, ripening, harvest)",
     });
   });
 });

@@ -5,11 +5,13 @@ import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.
 import {
   cropWords,
   evidenceWords,
+  fedFromTo,
   figures,
   routeNames,
   shortDate,
   shortDay,
   stageWords,
+  whyFedSo,
 } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
@@ -32,6 +34,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     </summary>
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
+      ${planting.feeding && html`<p>${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}</p>`}
       ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${stagesBody(planting)}${feedingsBody(plan, planting)}
     </div>
   </details>`;

@@ -13,6 +13,7 @@ import type {
 import {
   cautionsFor,
   dayOfSeason,
+  fedFromTo,
   fillWithStock,
   fullDate,
   humilityCautions,
@@ -22,6 +23,7 @@ import {
   otherFeedOnSheet,
   plantingWords,
   shortDay,
+  whyFedSo,
 } from "../../words/index.js";
 import { hasBottles } from "../bottle-lives.js";
 import { documentOf } from "../document.js";
@@ -67,9 +69,27 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
             .filter(({ stages }) => stages.length === 0)
             .map((planting) => html`<p>${plantName(planting)}: ${planting.reason}</p>`)}
         </section>
-        ${roundsTable(plan)} ${makingTable(plan)}
+        ${roundsTable(plan)} ${makingTable(plan)} ${fedList(plan)}
       </main>`,
   });
+}
+
+/** When each planting is fed first and last, and why it ends there. */
+function fedList({ plantings }: Plan): Html | undefined {
+  const lines = plantings.flatMap((planting) =>
+    planting.feeding === undefined
+      ? []
+      : [
+          html`<p>
+            ${plantName(planting)}: ${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}
+          </p>`,
+        ],
+  );
+  if (lines.length === 0) return undefined;
+  return html`<section aria-labelledby="fed-head">
+    <h2 id="fed-head">Fed from when until when</h2>
+    ${lines}
+  </section>`;
 }
 
 function sheetCautions(plan: Plan): readonly string[] {

@@ -1,0 +1,87 @@
+/** From a planting's first feeding to its last, and why that is the last. */
+import { addDays, type Day, within } from "../dates.js";
+import type { FeedingCourse } from "../days/index.js";
+import type { Garden, Planting } from "../garden/index.js";
+import type { NotGiven } from "../log/index.js";
+import type { LifeToFeed, Sighting } from "../rules/index.js";
+import { type FeedingSpan, feedingDaysOf, type Round } from "../season/index.js";
+import { type PlantingLife, stageNearest } from "../stages/index.js";
+import { type FeedingEnd, keyThatChanges, whyItEnds } from "../words/index.js";
+
+interface FedPlanting {
+  readonly planting: Planting;
+  readonly life: LifeToFeed & Pick<PlantingLife, "lastPickBy">;
+  readonly sightings: readonly Sighting[];
+}
+
+/**
+ * @param courses as they are from the garden, with those that signs opened
+ * @param rounds of the plan
+ * @param notGiven published, and not given all the same
+ */
+export function feedingSpan(
+  need: FedPlanting,
+  courses: readonly FeedingCourse[],
+  rounds: readonly Round[],
+  notGiven: readonly NotGiven[],
+  season: Garden["season"],
+): FeedingSpan | undefined {
+  const days = feedingDaysOf(rounds, need.planting.id);
+  const [first, last] = [days[0], days.at(-1)];
+  const own = courses.filter(({ planting }) => planting.id === need.planting.id);
+  const isOf = ({ course }: FeedingCourse): boolean =>
+    last !== undefined && within(last, { from: course.first.earliest, to: course.coverTo });
+  const of = own.findLast(isOf) ?? own.at(-1);
+  if (first === undefined || last === undefined || of === undefined) return undefined;
+  const end = byNumber(need, of, rounds, notGiven) ?? byDay(need, of, season.to);
+  return { first, last, why: whyItEnds(end), key: keyThatChanges[end.kind] };
+}
+
+/** It has as many feedings as it was to have. */
+function byNumber(
+  { planting, sightings }: FedPlanting,
+  { course, route, openedBySignOn }: FeedingCourse,
+  rounds: readonly Round[],
+  notGiven: readonly NotGiven[],
+): FeedingEnd | undefined {
+  const { first, coverTo, feedings } = course;
+  if (feedings === undefined) return undefined;
+  const inCourse = (day: Day): boolean => within(day, { from: first.earliest, to: coverTo });
+  const fed = feedingDaysOf(rounds, planting.id, route).filter(inCourse).length;
+  const missed = Math.max(0, feedings - fed);
+  const passed = notGiven.filter(
+    (one) => one.planting === planting.id && one.route === route && inCourse(one.day),
+  );
+  const sighting = sightings.find(({ seen }) => seen.on === openedBySignOn);
+  if (sighting !== undefined)
+    return { kind: "sign", feedings: fed, name: sighting.sign.name, on: sighting.seen.on };
+  return passed.length >= missed ? { kind: "feedings", feedings, missed } : undefined;
+}
+
+/** There are no days left in which it could be fed. */
+function byDay(
+  { planting, life }: FedPlanting,
+  { course: { coverTo }, spans }: FeedingCourse,
+  seasonEnd: Day,
+): FeedingEnd {
+  const rule = spans.at(-1)?.rule;
+  const { stopBeforeHarvestDays = 0, stopBeforeLastPickDays = 0 } = rule ?? {};
+  const end = life.spans.at(-1)?.to ?? coverTo;
+  const lastPick = life.lastPick ?? life.spans.findLast(({ stage }) => stage === "harvest")?.to;
+  const pick = lastPick ?? end;
+  const isStop = (on: Day, days: number): boolean => days > 0 && coverTo === addDays(on, -days - 1);
+  if (isStop(life.harvestFrom, stopBeforeHarvestDays))
+    return { kind: "before-harvest", on: life.harvestFrom, days: stopBeforeHarvestDays };
+  if (isStop(pick, stopBeforeLastPickDays))
+    return { kind: "before-last-pick", on: pick, days: stopBeforeLastPickDays };
+  if (planting.removed !== undefined && coverTo === addDays(planting.removed, -1))
+    return { kind: "removed", on: planting.removed };
+  if (coverTo === lastPick && life.lastPickBy !== undefined)
+    return { kind: life.lastPickBy, on: lastPick };
+  if (coverTo === lastPick && coverTo < seasonEnd) return { kind: "harvest", on: lastPick };
+  if (coverTo === seasonEnd) return { kind: "season", on: seasonEnd };
+  const stage = stageNearest(life.spans, coverTo)?.stage;
+  return stage === undefined
+    ? { kind: "season", on: seasonEnd }
+    : { kind: "stage", stage, on: coverTo };
+}
