@@ -2,9 +2,6 @@
 import {
   assembleRounds,
   canDemands,
-  type FeedDays,
-  keepingGaps,
-  otherFeedDays,
   otherFeedMixes,
   seasonStock,
   type StockSide,
@@ -17,30 +14,13 @@ import {
   type PlaceWeather,
 } from "./climate/index.js";
 import { type Day, type DaySpan, within } from "./dates.js";
-import {
-  allowedDays,
-  chooseDays,
-  type FeedingCourse,
-  feedingCourses,
-  keepDays,
-  type Schedule,
-  together,
-} from "./days/index.js";
+import { feedingDays, type FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
-  fedAsPlanned,
-  firstPublished,
   futureRecords,
   type GivenFeeding,
-  keepsLog,
-  notToday,
-  type Past,
   passedWithout,
-  pastOf,
-  reopened,
-  resumed,
-  settledToday,
   unknownBatches,
 } from "./log/index.js";
 import {
@@ -123,7 +103,7 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const days = feedingDays(garden, needs, told, extraRounds, today);
+  const days = feedingDays(garden, needs, { ...told, place, extraRounds }, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
@@ -146,48 +126,6 @@ function standingOf(
   today: Day,
 ): Standing {
   return standingBatches(garden, published, timesOfMaking(garden.stock, tables.making), today);
-}
-
-interface FeedingDays {
-  /** As they are from the garden alone, and as they go on from what was given. */
-  readonly courses: readonly FeedingCourse[];
-  readonly ahead: readonly FeedingCourse[];
-  readonly past: Past;
-  /** Days on which anything could be fed since the season was planned. */
-  readonly couldFeed: readonly Day[];
-  readonly schedule: Schedule;
-  readonly otherFeeds: FeedDays;
-}
-
-/** Second step: what was published or written down is past, today's round is settled, the rest is chosen. */
-function feedingDays(
-  garden: Garden,
-  needs: readonly PlantingNeed[],
-  { published, standing }: Told,
-  extraRounds: number,
-  today: Day,
-): FeedingDays {
-  const isPastTold = published !== undefined || keepsLog(garden);
-  const seasonDays = allowedDays(garden);
-  const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
-  const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = pastOf(garden, usual, published, today, standing.canPour);
-  const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const courses = reopened(
-    usual,
-    needs,
-    (those) => (isPastTold ? past : fedAsPlanned(keepingGaps(those, otherFeeds, allowed), allowed)),
-    garden.season,
-  );
-  const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
-  const ahead = notToday(apart, past.notGiven, today);
-  const settled = settledToday(ahead, past.todays, today);
-  const problem = { allowedDays: allowed, courses: settled.after.map(({ course }) => course) };
-  const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
-  const schedule = together([settled.schedule, chosen]);
-  const since = published && (firstPublished(published, garden.season) ?? today);
-  const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
-  return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
 
 interface PouredRounds {

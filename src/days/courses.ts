@@ -44,7 +44,7 @@ export function feedingCourses(
         from: span.from,
         ...intervalFor(planting, span.rule),
       })),
-      ...given({ feedings: planting.through === undefined ? last.rule.feedings : undefined }),
+      ...given({ feedings: mostFeedings(planting, inSeason) }),
       coverTo: last.to,
     };
     return [{ course, planting, route: first.route, spans: inSeason }];
@@ -60,6 +60,13 @@ function unbrokenRuns(spans: readonly FedSpan[]): FedSpan[][] {
     else runs.push([span]);
   }
   return runs;
+}
+
+/** As many as the most generous of its rules has it; no limit where one of them has none. */
+function mostFeedings({ through }: Planting, spans: readonly FedSpan[]): number | undefined {
+  const limits = spans.map(({ rule }) => rule.feedings ?? Infinity);
+  const most = through === "harvest" ? Infinity : Math.max(...limits);
+  return most === Infinity ? undefined : most;
 }
 
 /** Around a wish this many days either way: a week in all, so that one feeding day a week serves it. */

@@ -11,7 +11,6 @@ const terms: Readonly<Record<string, readonly unknown[]>> = {
   habits,
   routes,
   acids,
-  habits,
   "end of feeding": ["harvest"],
   "kinds of cover": covers,
   "wishes for warmth": warmthWishes,
