@@ -37,6 +37,7 @@ function aBedPlace(season: DaySpan): fc.Arbitrary<GardenFile["beds"][number]> {
         name: fc.constantFrom("South bed", "Größe 2", "菜园", 'by the "wall"; east, back\\slash'),
         area: fc.constantFrom("4 m2", "40 ft²", "½ m2", "1.5 sq yd"),
         water: fc.constantFrom("12 L", "2 L per plant", "4 L per m2", "1 gal per 10 ft2", "3½ gal"),
+        cover: aCover(season),
         plantings: fc.array(aPlantingFile(season), { maxLength: 4 }),
       },
       { requiredKeys: ["id", "plantings"] },
@@ -53,6 +54,16 @@ function aBedPlace(season: DaySpan): fc.Arbitrary<GardenFile["beds"][number]> {
         })),
       };
     });
+}
+
+function aCover(season: DaySpan): fc.Arbitrary<NonNullable<GardenFile["beds"][number]["cover"]>> {
+  const dated = fc.tuple(dayWithin(season), fc.nat(300)).map(([from, days]) => ({
+    kind: "tunnel" as const,
+    from,
+    to: addDays(from, days),
+    warmer: "4 F",
+  }));
+  return fc.oneof(fc.constantFrom("glass" as const, "fleece" as const), dated);
 }
 
 const isFed = (crop: Crop): boolean =>
@@ -162,13 +173,20 @@ function aPlantingRest(crop: Crop): fc.Arbitrary<Partial<PlantingFile>> {
         interval: ownInterval(crop),
         level: fc.constantFrom(0.5, 0.75, 1, 1.25, 1.5, 2),
         feed: fc.constantFrom(true, false, "drench", "foliar", "both"),
+        row: fc.constantFrom(...crop.lengths.map(({ id }) => id)),
+        warmth: fc.constantFrom("auto", "on", "off"),
+        raised_at: fc.constantFrom("18 C", "68 °F"),
+        habit: fc.constantFrom("bush", "cordon"),
+        through: fc.constant("harvest"),
       },
       { requiredKeys: [] },
     )
     .map(
-      ({ level, interval, ...planting }) =>
+      ({ level, interval, habit, through, ...planting }) =>
         ({
           ...planting,
+          ...(habit !== undefined && crop.usualHabit !== undefined ? { habit } : {}),
+          ...(through !== undefined && planting.feed !== false ? { through } : {}),
           ...(level !== undefined && planting.rate === undefined ? { level } : {}),
           ...(interval === undefined ? {} : { interval }),
           ...(planting.water?.includes("per plant") || planting.spray?.includes("per plant")
