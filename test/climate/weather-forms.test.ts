@@ -144,6 +144,15 @@ describe("weather is the same", () => {
   });
 });
 
+test("NOAA's values that failed a check are missing, as the second part of their attributes tells", () => {
+  const text = `"STATION","DATE","TMAX","TMAX_ATTRIBUTES","TMIN","TMIN_ATTRIBUTES"
+"XX000000001","2027-05-01","172",",,S","65",",,S"
+"XX000000001","2027-05-02","-17",",I,S","65","H,,S"
+"XX000000001","2027-05-03","192",",,S","85",",,S"
+`;
+  expect(daysIn(text)[1]).toBe("2027-05-02 7.5 18.2 -");
+});
+
 describe("units are never guessed", () => {
   test.each([
     [
