@@ -16,7 +16,7 @@ import type { Plan } from "./season/index.js";
 import type { Tables } from "./tables.js";
 import { given } from "./values.js";
 
-/** Texts of the files that a garden file names. */
+/** Texts of the files that a garden file names; problems call them as it does. */
 export interface NamedTexts {
   /** The grower's own rule file. */
   readonly ownRules?: string;

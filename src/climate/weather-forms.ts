@@ -24,11 +24,6 @@ export interface WeatherForm {
   readonly trace?: number;
 }
 
-const ofUnits = (words: string, element: Element, units: Readonly<Record<string, WeatherUnit>>) =>
-  Object.fromEntries(
-    Object.entries(units).map(([unit, is]) => [words.replace("*", unit), [element, is]] as const),
-  );
-
 const plainForm: WeatherForm = {
   name: "the plain form",
   date: ["date"],
@@ -98,9 +93,12 @@ const forms: readonly WeatherForm[] = [
     date: ["time"],
     columns: {
       // Fahrenheit and inches: from memory.
-      ...ofUnits("temperature_2m_min (*)", "min", { c: "C", f: "F" }),
-      ...ofUnits("temperature_2m_max (*)", "max", { c: "C", f: "F" }),
-      ...ofUnits("precipitation_sum (*)", "rain", { mm: "mm", inch: "in" }),
+      "temperature_2m_min (c)": ["min", "C"],
+      "temperature_2m_min (f)": ["min", "F"],
+      "temperature_2m_max (c)": ["max", "C"],
+      "temperature_2m_max (f)": ["max", "F"],
+      "precipitation_sum (mm)": ["rain", "mm"],
+      "precipitation_sum (inch)": ["rain", "in"],
     },
   },
 ];
