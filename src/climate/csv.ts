@@ -58,6 +58,6 @@ function closingQuote(text: string, open: number): number {
 
 function endOf(sticky: RegExp, text: string, from: number): number {
   sticky.lastIndex = from;
-  sticky.exec(text);
+  sticky.test(text);
   return sticky.lastIndex;
 }

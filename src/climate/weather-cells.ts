@@ -58,15 +58,16 @@ const inBaseUnit: Readonly<Record<WeatherUnit, (value: number) => number>> = {
 const farthestC = 60;
 const mostRainMm = 700;
 
-/** In degC or mm; undefined where it is missing, or wrong. */
+/** In degC or mm; undefined where it is missing, has failed a check of the service, or is wrong. */
 export function valueOf(
   row: CsvRow,
-  { index, element, unit, name }: Column,
+  { index, element, unit, name, checkIndex }: Column,
   { separator, form }: Header,
   report: Report,
 ): number | undefined {
   const text = cellOf(row, index);
-  if (text === "") return undefined;
+  const [, failedCheck = ""] = cellOf(row, checkIndex).split(",");
+  if (text === "" || failedCheck.trim() !== "") return undefined;
   const place = row.offsets[index] ?? 0;
   // Where commas part no cells they are those of decimals.
   const plain = separator === ";" ? text.replace(",", ".") : text;

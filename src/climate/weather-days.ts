@@ -20,7 +20,7 @@ interface ToldRow extends WeatherRow {
 }
 
 interface WarmRow extends ToldRow {
-  readonly temperatures: NonNullable<WeatherRow["temperatures"]>;
+  readonly temperatures: Exclude<WeatherRow["temperatures"], undefined>;
 }
 
 /** Longer gaps can't be told from the days around them. */
@@ -108,7 +108,7 @@ function filled({ before, after, days }: Gap, told: ReadonlyMap<Day, ToldRow>): 
     };
     const day = addDays(before.day, i + 1);
     const { kind, offset } = after;
-    return { day, kind, offset, temperatures, ...given({ rainMm: told.get(day)?.rainMm }) };
+    return { day, kind, offset, temperatures, rainMm: told.get(day)?.rainMm };
   });
 }
 

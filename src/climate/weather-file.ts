@@ -1,16 +1,16 @@
 /** Text of a weather file -> what it tells of each day, or every problem with its place. */
 import type { Day } from "../dates.js";
 import type { Result } from "../problem.js";
-import { given } from "../values.js";
 import { csvRows } from "./csv.js";
 import { cellOf, dayOf, isWhole, valueOf } from "./weather-cells.js";
 import { columnsOf, headerOf } from "./weather-header.js";
 import { problemList, type Report, type WeatherText } from "./weather-problems.js";
 
+/** Temperatures are both told or neither, in degC. */
 export interface WeatherRow {
   readonly day: Day;
-  readonly temperatures?: { readonly minC: number; readonly maxC: number };
-  readonly rainMm?: number;
+  readonly temperatures: { readonly minC: number; readonly maxC: number } | undefined;
+  readonly rainMm: number | undefined;
   /** Where in the text it stands. */
   readonly offset: number;
 }
@@ -53,9 +53,9 @@ function rowsOf(text: string, since: Day, report: Report): WeatherRow[] {
       report("day-twice", place, `${day} is there twice`, "keep one of its rows");
       continue;
     }
-    const [min, max, rain] = [columns.min, columns.max, columns.rain].map((column) =>
-      column === undefined ? undefined : valueOf(row, column, header, report),
-    );
+    const min = valueOf(row, columns.min, header, report);
+    const max = valueOf(row, columns.max, header, report);
+    const rainMm = columns.rain && valueOf(row, columns.rain, header, report);
     if (min !== undefined && max !== undefined && max < min)
       report(
         "max-below-min",
@@ -65,7 +65,7 @@ function rowsOf(text: string, since: Day, report: Report): WeatherRow[] {
       );
     const isBoth = min !== undefined && max !== undefined;
     const temperatures = isBoth ? { minC: min, maxC: max } : undefined;
-    rows.set(day, { day, offset: row.offsets[0] ?? 0, ...given({ temperatures, rainMm: rain }) });
+    rows.set(day, { day, temperatures, rainMm, offset: row.offsets[0] ?? 0 });
   }
   return [...rows.values()];
 }

@@ -12,19 +12,17 @@ export interface WeatherForm {
   readonly date: readonly [string] | readonly [year: string, month: string, day: string];
   /** By the column's name as {@link plainName} gives it; of one element at most one may be there. */
   readonly columns: Readonly<Record<string, readonly [Element, WeatherUnit]>>;
-  /** Some column's name is to hold this, too. */
-  readonly mark?: RegExp;
+  /**
+   * What the name of the column beside a value's ends with: the second of its parts, between commas,
+   * tells which check the value has failed. Some column has one.
+   */
+  readonly checks?: string;
   readonly station?: string;
   /** Stands for a value that is missing, besides an empty cell. */
   readonly missing?: number;
   /** Stands for rain too little to measure. */
   readonly trace?: number;
 }
-
-const ofUnits = (words: string, element: Element, units: Readonly<Record<string, WeatherUnit>>) =>
-  Object.fromEntries(
-    Object.entries(units).map(([unit, is]) => [words.replace("*", unit), [element, is]] as const),
-  );
 
 const plainForm: WeatherForm = {
   name: "the plain form",
@@ -41,10 +39,11 @@ const plainForm: WeatherForm = {
 const forms: readonly WeatherForm[] = [
   {
     // The order form's files have these columns too, in a unit that they don't tell, and no attributes.
+    // Those are the flags of measurement, quality and source (GHCN-Daily readme; `readme-by_station`).
     name: "NOAA's daily access file",
     date: ["date"],
     columns: { tmin: ["min", "0.1 C"], tmax: ["max", "0.1 C"], prcp: ["rain", "0.1 mm"] },
-    mark: /^(?:tmin|tmax|prcp)_attributes$/,
+    checks: "_attributes",
     station: "station",
   },
   plainForm,
@@ -94,9 +93,12 @@ const forms: readonly WeatherForm[] = [
     date: ["time"],
     columns: {
       // Fahrenheit and inches: from memory.
-      ...ofUnits("temperature_2m_min (*)", "min", { c: "C", f: "F" }),
-      ...ofUnits("temperature_2m_max (*)", "max", { c: "C", f: "F" }),
-      ...ofUnits("precipitation_sum (*)", "rain", { mm: "mm", inch: "in" }),
+      "temperature_2m_min (c)": ["min", "C"],
+      "temperature_2m_min (f)": ["min", "F"],
+      "temperature_2m_max (c)": ["max", "C"],
+      "temperature_2m_max (f)": ["max", "F"],
+      "precipitation_sum (mm)": ["rain", "mm"],
+      "precipitation_sum (inch)": ["rain", "in"],
     },
   },
 ];
@@ -114,10 +116,9 @@ export function plainName(name: string): string {
 export function formOf(header: readonly string[]): WeatherForm | "no-unit" | undefined {
   const names = header.map(plainName);
   const form = forms.find(
-    ({ date, columns, mark }) =>
+    ({ date, columns, checks = "" }) =>
       date.every((name) => names.includes(name)) &&
-      names.some((name) => Object.hasOwn(columns, name)) &&
-      (mark === undefined || names.some((name) => mark.test(name))),
+      names.some((name) => Object.hasOwn(columns, name) && names.includes(name + checks)),
   );
   const isBare = names.includes("tmin") || names.includes("tmax");
   // Columns in capitals are the order form's, even where others were cut off.

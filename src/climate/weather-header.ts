@@ -39,7 +39,7 @@ export function headerOf(text: string, report: Report): Header | undefined {
         "no-unit",
         row.offsets[row.cells.findIndex((name) => /^t(?:min|max)$/i.test(name))] ?? at,
         "nothing in the file tells the unit of its temperatures: the same columns come in tenths of degC, in degC and in degF",
-        "take the file with the *_ATTRIBUTES columns, which is in tenths, or call the columns date, tmin_c, tmax_c and rain_mm, or tmin_f, tmax_f and rain_in, and remove the others",
+        "take the file with the *_ATTRIBUTES columns, which is in tenths, or call the columns date, tmin_c, tmax_c and rain_mm, or tmin_f, tmax_f and rain_in",
       );
       return undefined;
     }
@@ -62,6 +62,8 @@ export interface Column {
   readonly element: Element;
   readonly unit: WeatherUnit;
   readonly name: string;
+  /** Of the column that tells which check a value has failed; -1 for none. */
+  readonly checkIndex: number;
 }
 
 export interface Columns {
@@ -79,7 +81,8 @@ export function columnsOf({ cells, offsets, form }: Header, report: Report): Col
     const [element, unit] = Object.hasOwn(form.columns, plain) ? (form.columns[plain] ?? []) : [];
     if (element === undefined || unit === undefined) continue;
     const [name, before] = [cells[index] ?? "", found[element]];
-    found[element] ??= { index, element, unit, name };
+    const checkIndex = form.checks === undefined ? -1 : names.indexOf(plain + form.checks);
+    found[element] ??= { index, element, unit, name, checkIndex };
     if (before === undefined) continue;
     const message = `the columns \`${before.name}\` and \`${name}\` tell the same`;
     report("column-twice", offsets[index] ?? 0, message, "keep one of the two");

@@ -153,10 +153,10 @@ describe("seen and forecast together", () => {
   });
 });
 
-test("a file of 5 MB is read to its end, however it is spoilt", () => {
-  // Each would take hours if a row looked at all the rows after it.
+test("a file of 2 MB is read to its end, however it is spoilt", () => {
+  // Each would take minutes if a row looked at all the rows after it.
   for (const row of ["x\n", '"\n', "\n", '"",'])
     expect(
-      problemsOfWeather({ seen: rows("2027-05-01", "x") + row.repeat(5e6 / row.length) }).length,
+      problemsOfWeather({ seen: rows("2027-05-01", "x") + row.repeat(2e6 / row.length) }).length,
     ).toBeGreaterThan(0);
 });

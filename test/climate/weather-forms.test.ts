@@ -76,11 +76,11 @@ const forms: Readonly<Record<string, string>> = {
 
 "Legend"
 "M","Missing"
-"Date/Time","Year","Month","Day","Data Quality","Max Temp (Â°C)","Max Temp (°C)","Max Temp Flag","Min Temp (°C)","Min Temp Flag","Total Precip (mm)","Total Precip Flag"
-"2027-05-01","2027","05","01","","x","17.2","","6.5","","0.4",""
-"2027-05-02","2027","05","02","","x","18.0","","-0.3","","0.0","T"
-"2027-05-03","2027","05","03","","x","15.5","","5.9","","12.2",""
-"2027-05-04","2027","05","04","","x","16.0","","7.0","","","M"
+"Date/Time","Year","Month","Day","Data Quality","Max Temp (°C)","Max Temp Flag","Min Temp (°C)","Min Temp Flag","Total Precip (mm)","Total Precip Flag"
+"2027-05-01","2027","05","01","","17.2","","6.5","","0.4",""
+"2027-05-02","2027","05","02","","18.0","","-0.3","","0.0","T"
+"2027-05-03","2027","05","03","","15.5","","5.9","","12.2",""
+"2027-05-04","2027","05","04","","16.0","","7.0","","","M"
 `,
   "KNMI's daily file": `# This file of invented values is "as it comes, with comments
 # STN      LON(east)   LAT(north)  ALT(m)  NAME
@@ -142,6 +142,15 @@ describe("weather is the same", () => {
   test("without rain", () => {
     expect(daysIn("date,tmax,tmin\n2027-05-01,17.2,6.5\n")).toEqual(["2027-05-01 6.5 17.2 -"]);
   });
+});
+
+test("NOAA's values that failed a check are missing, as the second part of their attributes tells", () => {
+  const text = `"STATION","DATE","TMAX","TMAX_ATTRIBUTES","TMIN","TMIN_ATTRIBUTES"
+"XX000000001","2027-05-01","172",",,S","65",",,S"
+"XX000000001","2027-05-02","-17",",I,S","65","H,,S"
+"XX000000001","2027-05-03","192",",,S","85",",,S"
+`;
+  expect(daysIn(text)[1]).toBe("2027-05-02 7.5 18.2 -");
 });
 
 describe("units are never guessed", () => {
