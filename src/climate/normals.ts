@@ -47,25 +47,35 @@ export interface NearestPoint {
 // IUGG 1980, mean radius of the earth.
 const earthKm = 6371.0088;
 
-/** By great circle, so right across the date line and at the poles; the first of several. */
+/**
+ * By great circle, so right across the date line and at the poles; the first of several. Where the
+ * height is known, a point as much higher or lower as is far counts as one that lies as far away:
+ * the valley's next town says more of a garden than the summit above it.
+ */
 export function nearestPoint(
-  { latitudes, longitudes }: Normals,
+  { latitudes, longitudes, heightsM, about: { values } }: Normals,
   latitudeDeg: number,
   longitudeDeg: number,
+  elevationM?: number,
 ): NearestPoint {
   const latitude = radians(latitudeDeg);
   const [cosine, longitude] = [Math.cos(latitude), radians(longitudeDeg)];
-  let [index, least] = [0, Infinity];
+  const kmPerM = values.far_km.value / values.far_height_m.value;
+  let nearest: NearestPoint = { index: 0, distanceKm: Infinity };
+  let least = Infinity;
   latitudes.forEach((hundredths, i) => {
-    const other = radians(hundredths / 100);
-    // Haversine: it keeps its precision where two points lie close together.
-    const north = Math.sin((other - latitude) / 2) ** 2;
-    if (north >= least) return;
+    const north = radians(hundredths / 100) - latitude;
+    if (Math.abs(north) * earthKm > least) return;
     const east = radians((longitudes[i] ?? 0) / 100) - longitude;
-    const haversine = north + cosine * Math.cos(other) * Math.sin(east / 2) ** 2;
-    if (haversine < least) [index, least] = [i, haversine];
+    // Haversine: it keeps its precision where two points lie close together.
+    const haversine =
+      Math.sin(north / 2) ** 2 + cosine * Math.cos(latitude + north) * Math.sin(east / 2) ** 2;
+    const distanceKm = 2 * earthKm * Math.asin(Math.min(1, Math.sqrt(haversine)));
+    const higherM = elevationM === undefined ? 0 : (heightsM[i] ?? 0) - elevationM;
+    const away = distanceKm + kmPerM * Math.abs(higherM);
+    if (away < least) [nearest, least] = [{ index: i, distanceKm }, away];
   });
-  return { index, distanceKm: 2 * earthKm * Math.asin(Math.min(1, Math.sqrt(least))) };
+  return nearest;
 }
 
 function radians(degrees: number): number {

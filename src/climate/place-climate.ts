@@ -34,7 +34,7 @@ export interface PlaceWarning {
 export function placeClimate(normals: Normals, place: Place, measures: PlaceMeasures): ToldClimate {
   const { latitudeDeg, longitudeDeg, elevationM } = place;
   const { means, values } = normals.about;
-  const { index, distanceKm } = nearestPoint(normals, latitudeDeg, longitudeDeg);
+  const { index, distanceKm } = nearestPoint(normals, latitudeDeg, longitudeDeg, elevationM);
   const at = (column: Column): number => column[index] ?? 0;
   const name = normals.names[index] ?? "";
   const pointM = at(normals.heightsM);

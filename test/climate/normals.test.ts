@@ -111,4 +111,16 @@ describe("the nearest point", () => {
     // 0.12 degrees north and 0.03 east: 13.34 km and 2.0 km.
     expect(distanceKm).toBeCloseTo(13.49, 1);
   });
+
+  test("of a garden of known height is none on the summit above it", () => {
+    // 1,655 m high, at the foot of the Rocky Mountains.
+    const boulder = [40.01, -105.27] as const;
+    const nameOf = (elevationM?: number): [string | undefined, number | undefined] => {
+      const { index } = nearestPoint(normals, ...boulder, elevationM);
+      return [normals.names[index], normals.heightsM[index]];
+    };
+    expect(nameOf()).toEqual(["Boulder 14 W", 2996]);
+    expect(nameOf(2996)).toEqual(["Boulder 14 W", 2996]);
+    expect(Math.abs((nameOf(1655)[1] ?? 0) - 1655)).toBeLessThan(200);
+  });
 });
