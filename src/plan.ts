@@ -16,18 +16,20 @@ import {
   chooseDays,
   type FeedingCourse,
   feedingCourses,
+  holding,
   keepDays,
   type Schedule,
+  stretched,
   together,
 } from "./days/index.js";
 import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
-  fedAsPlanned,
   firstPublished,
   futureRecords,
   type GivenFeeding,
   keepsLog,
+  lessMissed,
   notToday,
   type Past,
   passedWithout,
@@ -35,6 +37,9 @@ import {
   reopened,
   resumed,
   settledToday,
+  standingAsPlanned,
+  standingAsTold,
+  steadyFeedings,
   unknownBatches,
 } from "./log/index.js";
 import {
@@ -53,6 +58,7 @@ import {
   windowWarnings,
 } from "./notes/index.js";
 import {
+  followsWarmth,
   type NeedTables,
   plannedPlanting,
   type PlantingNeed,
@@ -63,6 +69,7 @@ import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
 import {
   type FeedingSpan,
+  gardenInPlan,
   type Plan,
   publishedWith,
   type Round,
@@ -70,7 +77,6 @@ import {
 } from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
-import { given } from "./values.js";
 
 export interface PlanTables extends StockTables, NeedTables {}
 
@@ -97,7 +103,7 @@ export interface PlanOptions {
 export function planSeason(
   garden: Garden,
   tables: PlanTables,
-  { today, published: before, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
+  { today, published: before, place, extraRounds = garden.feeding.extraRounds ?? 0 }: PlanOptions,
 ): Result<Plan, Finding> {
   const needs = plantingNeeds(garden, tables);
   const findings = [
@@ -110,7 +116,8 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const days = feedingDays(garden, needs, told, extraRounds, today);
+  const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
+  const days = feedingDays(garden, needs, moving, told, extraRounds, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
@@ -146,10 +153,15 @@ interface FeedingDays {
   readonly otherFeeds: FeedDays;
 }
 
-/** Second step: what was published or written down is past, today's round is settled, the rest is chosen. */
+/**
+ * Second step: what was published or written down is past, today's round is settled, the rest is chosen.
+ *
+ * @param moving those that each day's weather may shift
+ */
 function feedingDays(
   garden: Garden,
   needs: readonly PlantingNeed[],
+  moving: readonly PlantingNeed[],
   { published, standing }: Told,
   extraRounds: number,
   today: Day,
@@ -160,19 +172,25 @@ function feedingDays(
   const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
   const past = pastOf(garden, usual, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const courses = reopened(
-    usual,
-    needs,
-    (those) => (isPastTold ? past : fedAsPlanned(keepingGaps(those, otherFeeds, allowed), allowed)),
-    garden.season,
+  const since = published && (firstPublished(published, garden.season) ?? today);
+  const untoldTo = since ?? (isPastTold ? today : undefined);
+  const apart = (those: readonly FeedingCourse[]): FeedingCourse[] =>
+    keepingGaps(those, otherFeeds, allowed);
+  const standOn = isPastTold ? standingAsTold(past, untoldTo) : standingAsPlanned(apart, allowed);
+  const courses = reopened(usual, needs, standOn, garden.season);
+  const steady = steadyFeedings(
+    moving.map(({ planting }) => planting.id),
+    published,
+    past,
   );
-  const apart = keepingGaps(resumed(courses, past.given), otherFeeds, allowed);
-  const ahead = notToday(apart, past.notGiven, today);
+  const begun = notToday(apart(stretched(courses, steady, today)), past.notGiven, today);
+  const owed = lessMissed(begun, { past, untoldTo, allowed, today });
+  const ahead = resumed(owed, past.given);
   const settled = settledToday(ahead, past.todays, today);
-  const problem = { allowedDays: allowed, courses: settled.after.map(({ course }) => course) };
+  const held = holding(settled.after, steady, allowed, today);
+  const problem = { allowedDays: allowed, courses: held.map(({ course }) => course) };
   const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
   const schedule = together([settled.schedule, chosen]);
-  const since = published && (firstPublished(published, garden.season) ?? today);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
   return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
@@ -237,7 +255,7 @@ function planOf(
   return {
     planVersion: 1,
     today,
-    garden: gardenOf(garden),
+    garden: gardenInPlan(garden),
     plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id), spanOf(need))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
@@ -268,22 +286,5 @@ function planOf(
       ...stockSide.assumptions,
     ],
     totals: seasonTotals(rounds),
-  };
-}
-
-function gardenOf(garden: Garden): Plan["garden"] {
-  const { id, name, timezone, season, amounts, canL, sprayerL, feeding, calendar } = garden;
-  const { timeOfDay, durationMin } = feeding;
-  return {
-    id,
-    name,
-    timezone,
-    season,
-    amounts,
-    canL,
-    sprayerL,
-    ...given({ timeOfDay }),
-    durationMin,
-    calendar,
   };
 }

@@ -68,6 +68,11 @@ function onlyListed({ cropWord }: Planting, { season }: Garden): StagesAndRules 
   return { life, match: { spans: [], reason } };
 }
 
+/** Whether warmth moves any of its stages. */
+export function followsWarmth({ life }: PlantingNeed): boolean {
+  return life.spans.some(({ warmth }) => warmth?.isFollowed === true);
+}
+
 /** As the plan tells it. */
 export function plannedPlanting(
   { bed, planting, life, match, rules }: PlantingNeed,

@@ -15,10 +15,7 @@ export interface FeedingCourse {
   readonly openedBySignOn?: Day;
 }
 
-/**
- * One course for each unbroken run of fed spans of one route, cut to the season. It has as many feedings
- * as the rule at its end allows.
- */
+/** One course for each unbroken run of fed spans of one route, cut to the season. */
 export function feedingCourses(
   planting: Planting,
   spans: readonly FedSpan[],
@@ -44,7 +41,7 @@ export function feedingCourses(
         from: span.from,
         ...intervalFor(planting, span.rule),
       })),
-      ...given({ feedings: planting.through === undefined ? last.rule.feedings : undefined }),
+      ...given({ feedings: mostFeedings(planting, inSeason) }),
       coverTo: last.to,
     };
     return [{ course, planting, route: first.route, spans: inSeason }];
@@ -60,6 +57,11 @@ function unbrokenRuns(spans: readonly FedSpan[]): FedSpan[][] {
     else runs.push([span]);
   }
   return runs;
+}
+
+/** As many as the rule at its end has it: one for the first weeks alone says nothing of the rest. */
+function mostFeedings({ through }: Planting, spans: readonly FedSpan[]): number | undefined {
+  return through === "harvest" ? undefined : spans.at(-1)?.rule.feedings;
 }
 
 /** Around a wish this many days either way: a week in all, so that one feeding day a week serves it. */

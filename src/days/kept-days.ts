@@ -1,8 +1,17 @@
 /** Published days, for the choice of days to keep. */
 import type { Day } from "../dates.js";
 import type { Published } from "../published/index.js";
+import type { FedLine } from "../season/index.js";
+import { grouped } from "../values.js";
 import type { FeedingCourse } from "./courses.js";
 import type { ScheduleProblem } from "./schedule-problem.js";
+
+/** Each planting's published feedings, by day. */
+export function feedingsOf({ rounds }: Pick<Published, "rounds">): FedLine[] {
+  return rounds.flatMap(({ day, mixes }) =>
+    mixes.flatMap(({ route, fed }) => fed.map(({ planting }) => ({ planting, route, day }))),
+  );
+}
 
 /**
  * The problem with the published days from today on.
@@ -18,13 +27,10 @@ export function keepDays(
 ): ScheduleProblem {
   if (published === undefined) return problem;
   const ahead = published.rounds.filter(({ day }) => day >= today);
-  const lines = new Map<string, Day[]>();
-  for (const { day, mixes } of ahead)
-    for (const { route, fed } of mixes)
-      for (const { planting } of fed) {
-        const line = `${planting}/${route}`;
-        lines.set(line, [...(lines.get(line) ?? []), day]);
-      }
+  const lines = grouped(
+    feedingsOf({ rounds: ahead }),
+    ({ planting, route }) => `${planting}/${route}`,
+  );
   const lineOf = new Map(courses.map((c) => [c.course.id, `${c.planting.id}/${c.route}`]));
   return {
     ...problem,
@@ -32,9 +38,9 @@ export function keepDays(
     keepExtraRounds: extraRounds,
     courses: problem.courses.map((course) => ({
       ...course,
-      keepDays: (lines.get(lineOf.get(course.id) ?? "") ?? []).filter(
-        (day) => day <= course.coverTo,
-      ),
+      keepDays: (lines.get(lineOf.get(course.id) ?? "") ?? [])
+        .map(({ day }) => day)
+        .filter((day) => day <= course.coverTo),
     })),
   };
 }

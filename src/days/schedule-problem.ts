@@ -19,7 +19,8 @@
  * Feasible: every feeding lies on an allowed day that the course does not avoid, at or before
  * `coverTo`, and never before its window opens (feeding sooner than the shortest gap may harm). It
  * may lie after its window's latest day; then it is late. No course has more than its `feedings`.
- * A course with `heldDays` is fed on each of them, and on no other day before the last of them.
+ * A course with `heldDays` is fed on each of them, done before or not, and on no other day before the
+ * last of them.
  *
  * Unmet: a feeding on day d is late by d - latest days if that is positive. A course that stops
  * undone leaves its next window unserved, which is as late as a feeding on the day after `coverTo`.

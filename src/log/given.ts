@@ -57,20 +57,32 @@ export function resumed(
   given: readonly GivenFeeding[],
 ): FeedingCourse[] {
   return courses.map((course) => {
-    const days = given
-      .filter((g) => isOf(g, course) && g.day <= course.course.coverTo)
-      .map((g) => g.day);
+    const days = daysGiven(course, given);
     if (days.length === 0) return course;
-    return { ...course, course: after(course.course, days.reduce(later)) };
+    return { ...course, course: after(course.course, days) };
   });
 }
 
-function after(course: Course, lastFed: Day): Course {
-  if (lastFed >= course.first.earliest) return { ...course, lastFed };
+/** The days up to its end on which its planting was given what is its. */
+export function daysGiven(course: FeedingCourse, given: readonly GivenFeeding[]): Day[] {
+  const own = given.filter((g) => isOf(g, course) && g.day <= course.course.coverTo);
+  return [...new Set(own.map((g) => g.day))];
+}
+
+function after(course: Course, days: readonly Day[]): Course {
+  const lastFed = days.reduce(later);
+  const inCourse = days.filter((day) => day >= course.first.earliest);
+  if (inCourse.length > 0) return { ...owingLess(course, inCourse.length), lastFed };
   // Given before the course begins: the first feeding keeps its distance from it.
   const shortestDays = course.phases[0]?.shortestDays ?? 0;
   const earliest = later(course.first.earliest, addDays(lastFed, shortestDays));
   return { ...course, first: { earliest, latest: later(earliest, course.first.latest) } };
+}
+
+/** The course with so many feedings less to come, where they are counted. */
+export function owingLess(course: Course, feedings: number): Course {
+  if (course.feedings === undefined) return course;
+  return { ...course, feedings: Math.max(0, course.feedings - feedings) };
 }
 
 interface DayOfCourse {

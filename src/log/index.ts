@@ -11,6 +11,7 @@ export {
 export { firstPublished, passedWithout } from "./passed-windows.js";
 export { type NotGiven, type Past, pastOf } from "./past.js";
 export { type PastFeedDay, pastOfFeed } from "./past-of-feed.js";
+export { lessMissed } from "./progress.js";
 export { notToday, settledToday } from "./settled-today.js";
 export {
   dayBefore,
@@ -20,6 +21,7 @@ export {
   keepsLog,
   unknownBatches,
 } from "./records.js";
-export { fedAsPlanned, reopened } from "./reopened.js";
+export { reopened, standingAsPlanned, standingAsTold } from "./reopened.js";
 export { heldAlready } from "./repeats.js";
 export { daysAround, fedDays, feedsOfDay, roundOf, type WhatOf } from "./rounds-near.js";
+export { steadyFeedings } from "./steady-feedings.js";

@@ -14,6 +14,7 @@ function garden(
   courses: number,
   daysPerWeek: number,
   gaps: "any" | "usual",
+  countedShare = 0,
 ): ReturnType<typeof randomProblem> {
   return randomProblem(courses + daysPerWeek, {
     courses,
@@ -22,6 +23,7 @@ function garden(
     holes: 1,
     fedShare: 0.2,
     avoidShare: 0.2,
+    countedShare,
     ...(gaps === "usual" && { gaps: usualGaps }),
   });
 }
@@ -56,6 +58,15 @@ describe("12 courses, 40 weeks, more days a week", () => {
         chooseDays(problem);
       });
     }
+});
+
+describe("12 courses, 40 weeks, half of them with a limit of feedings", () => {
+  for (const daysPerWeek of [2, 3, 7]) {
+    const problem = garden(12, daysPerWeek, "usual", 0.5);
+    bench(`${daysPerWeek} days, usual gaps`, () => {
+      chooseDays(problem);
+    });
+  }
 });
 
 describe.each([

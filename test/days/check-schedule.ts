@@ -19,7 +19,10 @@ export function faultsOf(problem: ScheduleProblem, schedule: Schedule): string[]
       faults.push(`${course.id}: ${what}`);
     };
     let window = firstWindow(course);
-    for (const f of schedule.feedings.filter((f) => f.course === course.id)) {
+    const own = schedule.feedings.filter((f) => f.course === course.id);
+    const held = course.heldDays ?? [];
+    if (held.some((d, i) => own[i]?.day !== d)) say(`not fed as held: ${held.join()}`);
+    for (const [i, f] of own.entries()) {
       if (!window) say(`fed on ${f.day} though done`);
       if (!allowed.has(f.day)) say(`${f.day} is not allowed`);
       if (course.avoidDays?.includes(f.day)) say(`${f.day} is avoided`);
@@ -35,7 +38,8 @@ export function faultsOf(problem: ScheduleProblem, schedule: Schedule): string[]
           lateDays: daysBetween(window.latest, f.day),
         });
       window = windowAfter(course, f.day);
-      if (window.latest > course.coverTo) window = undefined;
+      const isDone = window.latest > course.coverTo || i + 1 === course.feedings;
+      if (isDone && i + 1 >= held.length) window = undefined;
     }
     if (window)
       unmet.push({
@@ -55,18 +59,19 @@ export function faultsOf(problem: ScheduleProblem, schedule: Schedule): string[]
   return faults;
 }
 
-interface Window {
+export interface Window {
   readonly earliest: Day;
   readonly latest: Day;
 }
 
-function windowAfter(course: Course, day: Day): Window {
+export function windowAfter(course: Course, day: Day): Window {
   const phase = course.phases.filter((p) => p.from <= day).at(-1) ?? course.phases[0];
   if (!phase) throw new Error("no phase");
   return { earliest: addDays(day, phase.shortestDays), latest: addDays(day, phase.longestDays) };
 }
 
-function firstWindow(course: Course): Window | undefined {
+export function firstWindow(course: Course): Window | undefined {
+  if (course.feedings === 0) return undefined;
   if (course.lastFed !== undefined) {
     const window = windowAfter(course, course.lastFed);
     return window.latest > course.coverTo ? undefined : window;

@@ -1,9 +1,10 @@
 import { expect, it } from "vitest";
 import { addDays, type Day } from "../../src/dates.js";
 import { chooseDays } from "../../src/days/choose-days.js";
-import type { ScheduleProblem } from "../../src/days/schedule-problem.js";
+import type { Course, ScheduleProblem } from "../../src/days/schedule-problem.js";
+import { faultsOf, firstWindow, windowAfter } from "./check-schedule.js";
 import { tryAll } from "./judge-brute.js";
-import { dice, randomProblem } from "./random-problem.js";
+import { type Dice, dice, randomProblem } from "./random-problem.js";
 
 function daysByCourse(problem: ScheduleProblem): Map<string, Day[]> {
   const schedule = chooseDays(problem);
@@ -14,9 +15,10 @@ function daysByCourse(problem: ScheduleProblem): Map<string, Day[]> {
   );
 }
 
-function smallProblem(seed: number): ScheduleProblem {
+function smallProblem(seed: number, countedShare = 0): ScheduleProblem {
   const roll = dice(seed);
   const problem = randomProblem(seed, {
+    countedShare,
     courses: roll(1, 4),
     weeks: roll(4, 9),
     daysPerWeek: roll(1, 4),
@@ -27,20 +29,63 @@ function smallProblem(seed: number): ScheduleProblem {
   return { ...problem, allowedDays: problem.allowedDays.slice(0, 12) };
 }
 
-it("gives the one best schedule, day for day, of all that there are (400 small problems)", () => {
-  for (let seed = 1; seed <= 400; seed++) {
-    const problem = smallProblem(seed);
+/** A few feedings of some courses held, each on any day that it could be fed on. */
+function withHeldDays(problem: ScheduleProblem, roll: Dice): ScheduleProblem {
+  const courses = problem.courses.map((course): Course => {
+    const heldDays: Day[] = [];
+    const most = Math.min(roll(0, 3), course.feedings ?? Infinity);
+    let window = firstWindow(course);
+    for (let n = 0; n < most && window !== undefined; n++) {
+      const { earliest } = window;
+      const days = problem.allowedDays.filter(
+        (d) => d >= earliest && d <= course.coverTo && !course.avoidDays?.includes(d),
+      );
+      const day = days[roll(0, Math.min(3, days.length - 1))];
+      if (day === undefined) break;
+      heldDays.push(day);
+      window = windowAfter(course, day);
+    }
+    return { ...course, heldDays };
+  });
+  return { ...problem, courses };
+}
+
+function lateDays(problem: ScheduleProblem): number {
+  return chooseDays(problem).unmet.reduce((sum, u) => sum + u.lateDays, 0);
+}
+
+it.each([
+  ["courses without limit", 1, 0],
+  ["courses that owe only so many feedings", 2001, 0.7],
+])(
+  "gives the one best schedule, day for day, of all that there are (400 of %s)",
+  (_, from, share) => {
+    for (let seed = from; seed < from + 400; seed++) {
+      const problem = smallProblem(seed, share);
+      const answer = tryAll(problem);
+      expect(daysByCourse(problem), `seed ${seed}`).toEqual(answer.days);
+      expect(lateDays(problem), `seed ${seed}`).toBe(answer.lateDays);
+    }
+  },
+);
+
+it("feeds on held days, and the best around them (400 small problems)", () => {
+  for (let seed = 3001; seed <= 3400; seed++) {
+    const problem = withHeldDays(smallProblem(seed, 0.5), dice(seed + 1));
     const answer = tryAll(problem);
+    expect(faultsOf(problem, chooseDays(problem)), `seed ${seed}`).toEqual([]);
     expect(daysByCourse(problem), `seed ${seed}`).toEqual(answer.days);
-    const late = chooseDays(problem).unmet.reduce((sum, u) => sum + u.lateDays, 0);
-    expect(late, `seed ${seed}`).toBe(answer.lateDays);
+    expect(lateDays(problem), `seed ${seed}`).toBe(answer.lateDays);
   }
 });
 
-it("keeps published rounds and feedings as the wishes rank them (400 small problems)", () => {
-  for (let seed = 1001; seed <= 1400; seed++) {
+it.each([
+  ["courses without limit", 1001, 0],
+  ["counted ones", 4001, 0.5],
+])("keeps published rounds and feedings as the wishes rank them (400 of %s)", (_, from, share) => {
+  for (let seed = from; seed < from + 400; seed++) {
     const roll = dice(seed);
-    const plain = smallProblem(seed);
+    const plain = smallProblem(seed, share);
     // Any days at all: some allowed, some not, some out of a course's reach.
     const some = (share: number): Day[] =>
       plain.allowedDays

@@ -20,9 +20,12 @@ it.each([
   { courses: 200, daysPerWeek: 7, gaps: "usual", fewest: [45, 54, 54] },
   { courses: 1000, daysPerWeek: 2, gaps: "any", fewest: [80] },
   { courses: 1000, daysPerWeek: 3, gaps: "usual", fewest: [84] },
+  { courses: 40, daysPerWeek: 2, gaps: "any", countedShare: 0.7, fewest: [48, 44, 40] },
+  { courses: 40, daysPerWeek: 3, gaps: "any", countedShare: 0.7, fewest: [46, 45, 45] },
+  { courses: 200, daysPerWeek: 2, gaps: "any", countedShare: 0.7, fewest: [72, 69, 65] },
 ])(
-  "is within 2 % of the fewest rounds for $courses courses, $daysPerWeek days a week, $gaps gaps",
-  ({ courses, daysPerWeek, gaps, fewest }) => {
+  "is within 2 % of the fewest rounds for $courses courses, $daysPerWeek days a week, $gaps gaps, $countedShare counted",
+  ({ courses, daysPerWeek, gaps, countedShare = 0, fewest }) => {
     fewest.forEach((least, i) => {
       const seed = i + 1;
       const problem = randomProblem(seed * 1000 + courses + daysPerWeek, {
@@ -32,6 +35,7 @@ it.each([
         holes: seed - 1,
         fedShare: 0.2,
         avoidShare: 0.2,
+        countedShare,
         ...(gaps === "usual" && { gaps: usualGaps }),
       });
       const schedule = chooseDays(problem);

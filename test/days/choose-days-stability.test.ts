@@ -19,6 +19,7 @@ function gardenOf(seed: number): ScheduleProblem {
     holes: roll(0, 2),
     fedShare: 0.2,
     avoidShare: 0.2,
+    countedShare: 0.3,
   });
 }
 

@@ -1,4 +1,4 @@
-import { expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { addDays, day, type Day, eachDay } from "../../src/dates.js";
 import { chooseDays } from "../../src/days/choose-days.js";
 import type { Course, ScheduleProblem } from "../../src/days/schedule-problem.js";
@@ -158,6 +158,56 @@ it("keeps a course off the days it avoids", () => {
   expect(days).toEqual(["05-04", "05-13", "05-20"]);
 });
 
+describe("a course that owes only so many feedings", () => {
+  const counted = (feedings: number, change: Partial<Course> = {}): ScheduleProblem => ({
+    allowedDays: daily(200),
+    courses: [weekly("a", { feedings, coverTo: addDays(may1, 180), ...change })],
+  });
+
+  test("has them all, at the rule's interval, where its end lies far off, and no more", () => {
+    expect(daysOf(counted(4), "a")).toEqual(["05-01", "05-08", "05-15", "05-22"]);
+    expect(chooseDays(counted(4)).unmet).toEqual([]);
+  });
+
+  test("has fewer where its end comes first, as without the limit", () => {
+    const near = { coverTo: addDays(may1, 27) };
+    expect(daysOf(counted(4, near), "a")).toEqual(["05-04", "05-12", "05-20"]);
+  });
+
+  test("has none where it owes none", () => {
+    expect(chooseDays(counted(0))).toEqual({ feedings: [], unmet: [] });
+    expect(chooseDays(counted(0, { lastFed: may1 }))).toEqual({ feedings: [], unmet: [] });
+  });
+
+  test("goes on from a feeding already given", () => {
+    expect(daysOf(counted(2, { lastFed: may1 }), "a")).toEqual(["05-08", "05-15"]);
+  });
+
+  test("is fed late rather than robbed of one, and not late after its last", () => {
+    // Away from the 6th to the 29th.
+    const allowedDays = daily(200).filter((d) => d < "2027-05-06" || d > "2027-05-29");
+    const two = { ...counted(2), allowedDays };
+    expect(daysOf(two, "a")).toEqual(["05-04", "05-30"]);
+    expect(chooseDays(two).unmet).toMatchObject([{ fedOn: "2027-05-30", lateDays: 17 }]);
+    const one = { ...counted(1), allowedDays };
+    expect(daysOf(one, "a")).toEqual(["05-01"]);
+    expect(chooseDays(one).unmet).toEqual([]);
+  });
+
+  test("keeps its number where another course has rounds to share", () => {
+    const problem = { ...counted(4), courses: [...counted(4).courses, weekly("b")] };
+    expect(daysOf(problem, "a")).toHaveLength(4);
+    expect(faultsOf(problem, chooseDays(problem))).toEqual([]);
+  });
+});
+
+it("feeds on held days, late or needless as they are, and on none between them", () => {
+  const heldDays = [addDays(may1, 5), addDays(may1, 26)];
+  const problem = { allowedDays: daily(40), courses: [weekly("a", { heldDays })] };
+  expect(daysOf(problem, "a")).toEqual(["05-06", "05-27"]);
+  expect(chooseDays(problem).unmet).toMatchObject([{ lateDays: 2 }, { lateDays: 12 }]);
+});
+
 it("handles gaps that span more than 31 and more than 63 allowed days", () => {
   const course = (id: string, longestDays: number): Course =>
     weekly(id, {
@@ -182,6 +232,7 @@ it("tells the truth about itself on gardens of every kind", () => {
       holes: seed % 4,
       fedShare: 0.3,
       avoidShare: 0.3,
+      countedShare: 0.4,
       ...(seed % 2 === 0 && { gaps: usualGaps }),
     });
     expect(faultsOf(problem, chooseDays(problem)), `seed ${seed}`).toEqual([]);

@@ -4,7 +4,7 @@
  */
 import { dayNumber } from "../../src/dates.js";
 import type { Course, ScheduleProblem } from "../../src/days/schedule-problem.js";
-import { stepsOf } from "./judge-ilp.js";
+import { endOf, stepsOf } from "./judge-ilp.js";
 
 interface Way {
   readonly days: readonly number[];
@@ -74,13 +74,16 @@ export function tryAll(problem: ScheduleProblem): BruteAnswer {
 function published(course: Course, dayNos: readonly number[]): number[] {
   const last = dayNumber(course.coverTo);
   const avoided = (course.avoidDays ?? []).map(dayNumber);
+  const held = (course.heldDays ?? []).map(dayNumber);
   return (course.keepDays ?? [])
     .map(dayNumber)
-    .filter((d) => dayNos.includes(d) && d <= last && !avoided.includes(d));
+    .filter((d) => dayNos.includes(d) && d <= last && !avoided.includes(d))
+    .filter((d) => held.includes(d) || held.every((h) => h < d));
 }
 
 function waysOf(course: Course, dayNos: readonly number[]): Way[] {
   const steps = stepsOf(course, dayNos);
+  const end = endOf(course, dayNos.length);
   const keep = published(course, dayNos);
   const ways: Way[] = [];
   const target = (from: number): number =>
@@ -90,20 +93,21 @@ function waysOf(course: Course, dayNos: readonly number[]): Way[] {
     for (const step of steps) {
       if (step.from !== at) continue;
       const late = way.late + step.late;
-      if (step.to === dayNos.length) {
+      if (step.to === end) {
         ways.push({ ...way, late });
         continue;
       }
-      const day = dayNos[step.to] as number;
+      const i = step.to % dayNos.length;
+      const day = dayNos[i] as number;
       const before =
         at >= 0
-          ? (dayNos[at] as number)
+          ? (dayNos[at % dayNos.length] as number)
           : course.lastFed === undefined
             ? undefined
             : dayNumber(course.lastFed);
       go(step.to, {
-        days: [...way.days, step.to],
-        bits: way.bits | (1 << step.to),
+        days: [...way.days, i],
+        bits: way.bits | (1 << i),
         late,
         unpublished: way.unpublished + (keep.length > 0 && !keep.includes(day) ? 1 : 0),
         off: way.off + (before === undefined ? 0 : (day - before - target(before)) ** 2),

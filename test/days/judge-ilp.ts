@@ -3,7 +3,8 @@
  * alone and solved by HiGHS (npm `highs`, MIT). It shares no code with the program but dates.
  *
  * A course is a path: start -> feeding -> ... -> end, over the allowed days; x[d] says whether day d
- * is a round; a path may only enter days that are.
+ * is a round; a path may only enter days that are. Where feedings are counted, a place on the path is a
+ * day and how many feedings came before it.
  */
 import highsModule from "highs";
 import { dayNumber } from "../../src/dates.js";
@@ -15,9 +16,9 @@ const loadHighs = highsModule as unknown as typeof highsModule.default;
 let loaded: ReturnType<typeof loadHighs> | undefined;
 
 interface Step {
-  /** -1 for the start. */
+  /** A place: the day, and the number of days more for each feeding that is counted before it. -1 for the start. */
   readonly from: number;
-  /** Number of days for the end. */
+  /** A place, or `endOf` the course. */
   readonly to: number;
   /** Late days, and for each late window a little more. */
   readonly late: number;
@@ -30,11 +31,20 @@ function lateness(days: number): number {
   return days > 0 ? days + lateWindow : 0;
 }
 
+/** After all places. */
+export function endOf({ feedings }: Course, dayCount: number): number {
+  return Math.max(1, feedings ?? 1) * dayCount;
+}
+
 /** Every feasible step of a course with its lateness, as the statement says. */
 export function stepsOf(course: Course, days: readonly number[]): Step[] {
   const last = dayNumber(course.coverTo);
   const avoided = (course.avoidDays ?? []).map(dayNumber);
-  const canFeed = days.map((d) => d <= last && !avoided.includes(d));
+  const held = (course.heldDays ?? []).map(dayNumber);
+  const isFree = (d: number): boolean => held.includes(d) || held.every((h) => h < d);
+  const canFeed = days.map((d) => d <= last && !avoided.includes(d) && isFree(d));
+  const skipsHeld = (from: number, to: number): boolean => held.some((h) => from < h && h < to);
+  const end = endOf(course, days.length);
   const after = (d: number): { opens: number; closes: number } => {
     const begun = course.phases.filter((p) => dayNumber(p.from) <= d);
     const phase = begun.at(-1) ?? course.phases[0];
@@ -42,34 +52,44 @@ export function stepsOf(course: Course, days: readonly number[]): Step[] {
     return { opens: d + phase.shortestDays, closes: d + phase.longestDays };
   };
   const steps: Step[] = [];
-  const stepsFrom = (from: number, w: { opens: number; closes: number }): void => {
-    days.forEach((d, to) => {
-      if (to > from && canFeed[to] && d >= w.opens)
-        steps.push({ from, to, late: lateness(d - w.closes) });
+  const stepsFrom = (
+    from: { place: number; day: number; ahead: number },
+    w: { opens: number; closes: number },
+  ): void => {
+    days.forEach((d, i) => {
+      if (d > from.day && canFeed[i] && d >= w.opens && !skipsHeld(from.day, d))
+        steps.push({ from: from.place, to: from.ahead + i, late: lateness(d - w.closes) });
     });
     // Stopping: as late as a feeding on the day after the last one to be covered.
-    steps.push({ from, to: days.length, late: lateness(last + 1 - w.closes) });
+    if (!skipsHeld(from.day, Infinity))
+      steps.push({ from: from.place, to: end, late: lateness(last + 1 - w.closes) });
   };
-  if (course.lastFed !== undefined) stepsFrom(-1, after(dayNumber(course.lastFed)));
-  else if (dayNumber(course.first.earliest) > last)
-    steps.push({ from: -1, to: days.length, late: 0 });
+  const start = { place: -1, day: -Infinity, ahead: 0 };
+  if (course.feedings === 0) steps.push({ from: -1, to: end, late: 0 });
+  else if (course.lastFed !== undefined) stepsFrom(start, after(dayNumber(course.lastFed)));
+  else if (dayNumber(course.first.earliest) > last) steps.push({ from: -1, to: end, late: 0 });
   else
-    stepsFrom(-1, {
+    stepsFrom(start, {
       opens: dayNumber(course.first.earliest),
       closes: Math.min(dayNumber(course.first.latest), last),
     });
-  days.forEach((d, from) => {
-    if (canFeed[from]) stepsFrom(from, after(d));
-  });
+  for (let before = 0; before < end; before += days.length)
+    days.forEach((d, i) => {
+      const place = before + i;
+      const ahead = course.feedings === undefined ? 0 : before + days.length;
+      if (!canFeed[i]) return;
+      if (ahead === end) steps.push({ from: place, to: end, late: 0 });
+      else stepsFrom({ place, day: d, ahead }, after(d));
+    });
   return steps;
 }
 
 /** Shortest way to the end by late days; also the steps that lie on some shortest way. */
-function punctual(steps: readonly Step[], dayCount: number): { late: number; steps: Step[] } {
-  const fromStart = new Array<number>(dayCount + 2).fill(Infinity);
-  const toEnd = new Array<number>(dayCount + 2).fill(Infinity);
+function punctual(steps: readonly Step[], end: number): { late: number; steps: Step[] } {
+  const fromStart = new Array<number>(end + 2).fill(Infinity);
+  const toEnd = new Array<number>(end + 2).fill(Infinity);
   fromStart[0] = 0;
-  toEnd[dayCount + 1] = 0;
+  toEnd[end + 1] = 0;
   const byStart = [...steps].sort((a, b) => a.from - b.from);
   for (const s of byStart)
     fromStart[s.to + 1] = Math.min(at(fromStart, s.to + 1), at(fromStart, s.from + 1) + s.late);
@@ -105,13 +125,14 @@ export async function judge(
   const n = days.length;
   const all = problem.courses.map((c) => {
     const steps = stepsOf(c, days);
-    return options.weigh ? { late: 0, steps } : punctual(steps, n);
+    const end = endOf(c, n);
+    return { end, ...(options.weigh ? { late: 0, steps } : punctual(steps, end)) };
   });
   const objective: string[] = days.map((_, d) => `x${d}`);
   const rows: string[] = [];
-  all.forEach(({ steps }, c) => {
-    const into: string[][] = Array.from({ length: n + 1 }, () => []);
-    const outOf: string[][] = Array.from({ length: n + 1 }, () => []);
+  all.forEach(({ steps, end }, c) => {
+    const into: string[][] = Array.from({ length: end + 1 }, () => []);
+    const outOf: string[][] = Array.from({ length: end + 1 }, () => []);
     steps.forEach((s, k) => {
       const y = `y${c}_${k}`;
       into[s.to]?.push(y);
@@ -119,12 +140,14 @@ export async function judge(
       if (options.weigh && s.late > 0) objective.push(`${(s.late / lateWindow) * (n + 1)} ${y}`);
     });
     rows.push(`${(outOf[0] ?? []).join(" + ")} = 1`);
+    for (let place = 0; place < end; place++) {
+      const enter = into[place] ?? [];
+      const leave = outOf[place + 1] ?? [];
+      if (enter.length > 0) rows.push(`${enter.join(" + ")} - ${leave.join(" - ")} = 0`);
+    }
     for (let d = 0; d < n; d++) {
-      const enter = into[d] ?? [];
-      const leave = outOf[d + 1] ?? [];
-      if (enter.length === 0) continue;
-      rows.push(`${enter.join(" + ")} - ${leave.join(" - ")} = 0`);
-      rows.push(`${enter.join(" + ")} - x${d} <= 0`);
+      const enter = into.slice(0, end).flatMap((ways, place) => (place % n === d ? ways : []));
+      if (enter.length > 0) rows.push(`${enter.join(" + ")} - x${d} <= 0`);
     }
   });
   const text = [

@@ -13,6 +13,8 @@ export interface ProblemShape {
   /** Share of courses with a feeding already given, and with days to avoid. */
   readonly fedShare?: number;
   readonly avoidShare?: number;
+  /** Share of courses that owe at most 0 to 6 feedings. */
+  readonly countedShare?: number;
 }
 
 export type Gap = readonly [shortestDays: number, targetDays: number, longestDays: number];
@@ -59,7 +61,13 @@ export function randomProblem(seed: number, shape: ProblemShape): ScheduleProble
   const courses = Array.from({ length: shape.courses }, (_, i) =>
     randomCourse(`c${String(i).padStart(4, "0")}`, roll, from, length, shape),
   );
-  return { allowedDays, courses };
+  // Dice of their own: the same garden with and without.
+  const count = dice(seed + 0x10000);
+  const isCounted = (): boolean => count(1, 100) <= 100 * (shape.countedShare ?? 0);
+  return {
+    allowedDays,
+    courses: courses.map((c) => (isCounted() ? { ...c, feedings: count(0, 6) } : c)),
+  };
 }
 
 function randomCourse(
