@@ -2,44 +2,19 @@
 import {
   assembleRounds,
   canDemands,
-  type FeedDays,
-  keepingGaps,
-  otherFeedDays,
   otherFeedMixes,
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
 import type { PlaceWeather } from "./climate/index.js";
 import { type Day, within } from "./dates.js";
-import {
-  allowedDays,
-  chooseDays,
-  type FeedingCourse,
-  feedingCourses,
-  holding,
-  keepDays,
-  type Schedule,
-  stretched,
-  together,
-} from "./days/index.js";
+import { feedingDays, type FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
 import {
   asScheduled,
-  firstPublished,
   futureRecords,
   type GivenFeeding,
-  keepsLog,
-  lessMissed,
-  notToday,
-  type Past,
   passedWithout,
-  pastOf,
-  reopened,
-  resumed,
-  settledToday,
-  standingAsPlanned,
-  standingAsTold,
-  steadyFeedings,
   unknownBatches,
 } from "./log/index.js";
 import {
@@ -58,7 +33,6 @@ import {
   windowWarnings,
 } from "./notes/index.js";
 import {
-  followsWarmth,
   type NeedTables,
   plannedPlanting,
   type PlantingNeed,
@@ -69,7 +43,6 @@ import { type Published, type Renamed, withNewIds } from "./published/index.js";
 import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
 import {
   type FeedingSpan,
-  gardenInPlan,
   type Plan,
   publishedWith,
   type Round,
@@ -77,6 +50,7 @@ import {
 } from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
+import { given } from "./values.js";
 
 export interface PlanTables extends StockTables, NeedTables {}
 
@@ -116,8 +90,7 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
-  const days = feedingDays(garden, needs, moving, told, extraRounds, today);
+  const days = feedingDays(garden, needs, { ...told, place, extraRounds }, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
@@ -140,59 +113,6 @@ function standingOf(
   today: Day,
 ): Standing {
   return standingBatches(garden, published, timesOfMaking(garden.stock, tables.making), today);
-}
-
-interface FeedingDays {
-  /** As they are from the garden alone, and as they go on from what was given. */
-  readonly courses: readonly FeedingCourse[];
-  readonly ahead: readonly FeedingCourse[];
-  readonly past: Past;
-  /** Days on which anything could be fed since the season was planned. */
-  readonly couldFeed: readonly Day[];
-  readonly schedule: Schedule;
-  readonly otherFeeds: FeedDays;
-}
-
-/**
- * Second step: what was published or written down is past, today's round is settled, the rest is chosen.
- *
- * @param moving those that each day's weather may shift
- */
-function feedingDays(
-  garden: Garden,
-  needs: readonly PlantingNeed[],
-  moving: readonly PlantingNeed[],
-  { published, standing }: Told,
-  extraRounds: number,
-  today: Day,
-): FeedingDays {
-  const isPastTold = published !== undefined || keepsLog(garden);
-  const seasonDays = allowedDays(garden);
-  const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
-  const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
-  const past = pastOf(garden, usual, published, today, standing.canPour);
-  const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const since = published && (firstPublished(published, garden.season) ?? today);
-  const untoldTo = since ?? (isPastTold ? today : undefined);
-  const apart = (those: readonly FeedingCourse[]): FeedingCourse[] =>
-    keepingGaps(those, otherFeeds, allowed);
-  const standOn = isPastTold ? standingAsTold(past, untoldTo) : standingAsPlanned(apart, allowed);
-  const courses = reopened(usual, needs, standOn, garden.season);
-  const steady = steadyFeedings(
-    moving.map(({ planting }) => planting.id),
-    published,
-    past,
-  );
-  const begun = notToday(apart(stretched(courses, steady, today)), past.notGiven, today);
-  const owed = lessMissed(begun, { past, untoldTo, allowed, today });
-  const ahead = resumed(owed, past.given);
-  const settled = settledToday(ahead, past.todays, today);
-  const held = holding(settled.after, steady, allowed, today);
-  const problem = { allowedDays: allowed, courses: held.map(({ course }) => course) };
-  const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
-  const schedule = together([settled.schedule, chosen]);
-  const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
-  return { courses, ahead, past, couldFeed, schedule, otherFeeds };
 }
 
 interface PouredRounds {
@@ -255,7 +175,7 @@ function planOf(
   return {
     planVersion: 1,
     today,
-    garden: gardenInPlan(garden),
+    garden: gardenOf(garden),
     plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id), spanOf(need))),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
@@ -286,5 +206,22 @@ function planOf(
       ...stockSide.assumptions,
     ],
     totals: seasonTotals(rounds),
+  };
+}
+
+function gardenOf(garden: Garden): Plan["garden"] {
+  const { id, name, timezone, season, amounts, canL, sprayerL, feeding, calendar } = garden;
+  const { timeOfDay, durationMin } = feeding;
+  return {
+    id,
+    name,
+    timezone,
+    season,
+    amounts,
+    canL,
+    sprayerL,
+    ...given({ timeOfDay }),
+    durationMin,
+    calendar,
   };
 }

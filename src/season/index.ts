@@ -1,4 +1,3 @@
-export { gardenInPlan } from "./garden-in-plan.js";
 export { type FedLine, publishedWith } from "./published-with.js";
 export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {

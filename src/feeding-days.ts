@@ -1,0 +1,86 @@
+/** The second step of a plan: on which days each planting is fed. */
+import { type FeedDays, keepingGaps, otherFeedDays } from "./cans/index.js";
+import type { PlaceWeather } from "./climate/index.js";
+import type { Day } from "./dates.js";
+import {
+  allowedDays,
+  chooseDays,
+  type FeedingCourse,
+  feedingCourses,
+  holding,
+  keepDays,
+  type Schedule,
+  stretched,
+  together,
+} from "./days/index.js";
+import type { Garden } from "./garden/index.js";
+import {
+  firstPublished,
+  keepsLog,
+  lessMissed,
+  notToday,
+  type Past,
+  pastOf,
+  reopened,
+  resumed,
+  settledToday,
+  standingAsPlanned,
+  standingAsTold,
+  steadyFeedings,
+} from "./log/index.js";
+import { followsWarmth, type PlantingNeed } from "./planting-needs.js";
+import type { Published } from "./published/index.js";
+import type { Standing } from "./stock/index.js";
+
+export interface FeedingDays {
+  /** As they are from the garden alone, and as they go on from what was given. */
+  readonly courses: readonly FeedingCourse[];
+  readonly ahead: readonly FeedingCourse[];
+  readonly past: Past;
+  /** Days on which anything could be fed since the season was planned. */
+  readonly couldFeed: readonly Day[];
+  readonly schedule: Schedule;
+  readonly otherFeeds: FeedDays;
+}
+
+interface Known {
+  readonly published: Published | undefined;
+  readonly standing: Standing;
+  readonly place: PlaceWeather | undefined;
+  /** Above the fewest, to keep published days. */
+  readonly extraRounds: number;
+}
+
+/** What was published or written down is past, today's round is settled, the rest is chosen. */
+export function feedingDays(
+  garden: Garden,
+  needs: readonly PlantingNeed[],
+  { published, standing, place, extraRounds }: Known,
+  today: Day,
+): FeedingDays {
+  const isPastTold = published !== undefined || keepsLog(garden);
+  const seasonDays = allowedDays(garden);
+  const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
+  const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
+  const past = pastOf(garden, usual, published, today, standing.canPour);
+  const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
+  const apart = (those: readonly FeedingCourse[]): FeedingCourse[] =>
+    keepingGaps(those, otherFeeds, allowed);
+  const since = published && (firstPublished(published, garden.season) ?? today);
+  const untoldTo = since ?? (isPastTold ? today : undefined);
+  const standOn = isPastTold ? standingAsTold(past, untoldTo) : standingAsPlanned(apart, allowed);
+  const courses = reopened(usual, needs, standOn, garden.season);
+  const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
+  const ids = moving.map(({ planting }) => planting.id);
+  const steady = steadyFeedings(ids, published, past);
+  const begun = notToday(apart(stretched(courses, steady, today)), past.notGiven, today);
+  const owed = lessMissed(begun, { past, untoldTo, allowed, today });
+  const ahead = resumed(owed, past.given);
+  const settled = settledToday(ahead, past.todays, today);
+  const held = holding(settled.after, steady, allowed, today);
+  const problem = { allowedDays: allowed, courses: held.map(({ course }) => course) };
+  const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
+  const schedule = together([settled.schedule, chosen]);
+  const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
+  return { courses, ahead, past, couldFeed, schedule, otherFeeds };
+}
