@@ -15,7 +15,6 @@ import {
 } from "./days/index.js";
 import type { Garden } from "./garden/index.js";
 import {
-  fedAsPlanned,
   firstPublished,
   keepsLog,
   lessMissed,
@@ -25,6 +24,8 @@ import {
   reopened,
   resumed,
   settledToday,
+  standingAsPlanned,
+  standingAsTold,
   steadyFeedings,
 } from "./log/index.js";
 import { followsWarmth, type PlantingNeed } from "./planting-needs.js";
@@ -63,20 +64,17 @@ export function feedingDays(
   const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
   const past = pastOf(garden, usual, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);
-  const courses = reopened(
-    usual,
-    needs,
-    (those) => (isPastTold ? past : fedAsPlanned(keepingGaps(those, otherFeeds, allowed), allowed)),
-    garden.season,
-  );
+  const apart = (those: readonly FeedingCourse[]): FeedingCourse[] =>
+    keepingGaps(those, otherFeeds, allowed);
   const since = published && (firstPublished(published, garden.season) ?? today);
+  const untoldTo = since ?? (isPastTold ? today : undefined);
+  const standOn = isPastTold ? standingAsTold(past, untoldTo) : standingAsPlanned(apart, allowed);
+  const courses = reopened(usual, needs, standOn, garden.season);
   const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
   const ids = moving.map(({ planting }) => planting.id);
   const steady = steadyFeedings(ids, published, past);
-  const begun = keepingGaps(stretched(courses, steady, today), otherFeeds, allowed);
-  const apart = notToday(begun, past.notGiven, today);
-  const untoldTo = since ?? (isPastTold ? today : undefined);
-  const owed = lessMissed(apart, { past, untoldTo, allowed, today });
+  const begun = notToday(apart(stretched(courses, steady, today)), past.notGiven, today);
+  const owed = lessMissed(begun, { past, untoldTo, allowed, today });
   const ahead = resumed(owed, past.given);
   const settled = settledToday(ahead, past.todays, today);
   const held = holding(settled.after, steady, allowed, today);

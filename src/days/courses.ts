@@ -15,10 +15,7 @@ export interface FeedingCourse {
   readonly openedBySignOn?: Day;
 }
 
-/**
- * One course for each unbroken run of fed spans of one route, cut to the season. It has as many feedings
- * as the rule at its end allows.
- */
+/** One course for each unbroken run of fed spans of one route, cut to the season. */
 export function feedingCourses(
   planting: Planting,
   spans: readonly FedSpan[],
@@ -62,11 +59,9 @@ function unbrokenRuns(spans: readonly FedSpan[]): FedSpan[][] {
   return runs;
 }
 
-/** As many as the most generous of its rules has it; no limit where one of them has none. */
+/** As many as the rule at its end has it: one for the first weeks alone says nothing of the rest. */
 function mostFeedings({ through }: Planting, spans: readonly FedSpan[]): number | undefined {
-  const limits = spans.map(({ rule }) => rule.feedings ?? Infinity);
-  const most = through === "harvest" ? Infinity : Math.max(...limits);
-  return most === Infinity ? undefined : most;
+  return through === "harvest" ? undefined : spans.at(-1)?.rule.feedings;
 }
 
 /** Around a wish this many days either way: a week in all, so that one feeding day a week serves it. */

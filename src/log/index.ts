@@ -21,7 +21,7 @@ export {
   keepsLog,
   unknownBatches,
 } from "./records.js";
-export { fedAsPlanned, reopened } from "./reopened.js";
+export { reopened, standingAsPlanned, standingAsTold } from "./reopened.js";
 export { heldAlready } from "./repeats.js";
 export { daysAround, fedDays, feedsOfDay, roundOf, type WhatOf } from "./rounds-near.js";
 export { steadyFeedings } from "./steady-feedings.js";

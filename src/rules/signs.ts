@@ -100,7 +100,7 @@ function heldTo(seen: SignSeen, sign: Sign): Day {
 export type SignEffect =
   | { readonly kind: "unknown-on-crop" | "not-fed" | "same-rate" }
   | { readonly kind: "at-highest"; readonly rateMlPerL: number }
-  /** Until then the planting is in no stage in which the sign changes the feed, or is not fed in any. */
+  /** Until then the planting is in no stage that the sign speaks of, or is not fed in any. */
   | { readonly kind: "no-stage" | "no-feeding"; readonly until: Day }
   | {
       readonly kind: "rate";
@@ -129,13 +129,15 @@ export function signEffect(
   if (fed.length === 0) return { kind: "not-fed" };
   if (stepOf(sign) === 1) return { kind: "same-rate" };
   const until = heldTo(seen, sign);
-  const first = firstChange(seen.on, until, sign, spans, fed);
-  if (first === undefined) return { kind: "no-stage", until };
+  const inStage = spans.filter(({ stage }) => sign.stages.includes(stage));
+  if (!inStage.some((span) => span.from <= until && seen.on <= span.to))
+    return { kind: "no-stage", until };
+  const first = firstChange(seen.on, until, inStage, fed);
+  const isFed = fedDays.some(
+    (day) => within(day, { from: seen.on, to: until }) && stageOn(inStage, day) !== undefined,
+  );
+  if (first === undefined || !isFed) return { kind: "no-feeding", until };
   const { day: from, rule } = first;
-  const isFedStage = (day: Day): boolean =>
-    sign.stages.some((stage) => stage === stageOn(spans, day)?.stage);
-  if (!fedDays.some((day) => within(day, { from, to: until }) && isFedStage(day)))
-    return { kind: "no-feeding", until };
   const before = sightings.filter((s) => s.seen.on < seen.on && s.sign.key !== sign.key);
   const withIt = [...before, ...sightings.filter((s) => s.seen === seen)];
   const rateOn = (holding: readonly Sighting[]): number =>
@@ -146,16 +148,18 @@ export function signEffect(
   return { kind: "rate", fromMlPerL, toMlPerL, isHighest, from, until };
 }
 
-/** The first day of the sign's time on which the planting is in a fed stage that the sign speaks of. */
+/**
+ * The first day of the sign's time on which the planting is fed in a stage that the sign speaks of.
+ *
+ * @param spans those stages
+ */
 function firstChange(
   from: Day,
   to: Day,
-  sign: Sign,
   spans: readonly StageSpan[],
   fed: readonly FedSpan[],
 ): { readonly day: Day; readonly rule: FeedRule } | undefined {
   const found = spans
-    .filter(({ stage }) => sign.stages.includes(stage))
     .flatMap((span) =>
       fed.map((f) => ({
         day: later(from, later(span.from, f.from)),

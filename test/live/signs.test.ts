@@ -113,9 +113,10 @@ test("a sign on a planting that is not fed says so", () => {
   expect(planOn(today, differs).notes[0]?.message).toContain("it is not fed, so no rate changes");
 });
 
-test("a sign seen after the last stage that is fed says that nothing changes", () => {
-  const plan = planOn("2027-09-10", { signs: [seen("blossom-end-rot", "2027-09-10")] });
-  expect(plan.notes[0]?.message).toMatch(/until 2027-10-08 it is in no stage/);
+test("a sign seen when no feeding comes any more says that nothing changes", () => {
+  const plan = planOn("2027-09-10", { signs: [seen("white-crust", "2027-09-10")] });
+  expect(plan.notes[0]?.message).toMatch(/no feeding comes until 2027-10-22, so no rate changes/);
+  expect(plan.rounds).toEqual(planOn("2027-09-10").rounds);
 });
 
 test("a sign seen before its stages counts from the first of them", () => {

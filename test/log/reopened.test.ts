@@ -1,8 +1,10 @@
 /** A sign after the feeding of a planting has ended: how many more, from when until when. */
 import { describe, expect, test } from "vitest";
-import { addDays, type Day, day } from "../../src/dates.js";
+import { addDays, day } from "../../src/dates.js";
+import { chooseDays } from "../../src/days/choose-days.js";
 import { type FeedingCourse, feedingCourses } from "../../src/days/courses.js";
-import { fedAsPlanned, reopened } from "../../src/log/reopened.js";
+import { reopened, standingAsPlanned, standingAsTold } from "../../src/log/reopened.js";
+import type { NotGiven } from "../../src/log/past.js";
 import { matchRules } from "../../src/rules/match.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import { sightingsOn } from "../../src/rules/signs.js";
@@ -24,13 +26,14 @@ interface Told {
   sign?: string;
   rule?: Partial<FeedRule>;
   lastPick?: string;
+  untoldTo?: string;
 }
 
 /** Tomatoes that flower from 17 June, and are picked from 1 August to the last pick. */
-function coursesOf({ given = [], missed = [], seen, sign, rule, lastPick }: Told): FeedingCourse[] {
+function coursesOf({ given = [], missed = [], seen, sign, rule, ...told }: Told): FeedingCourse[] {
   const life = {
     ...plantingLife(planting, crop as NonNullable<typeof crop>, { season, ...place }),
-    lastPick: day(lastPick ?? "2027-10-10"),
+    lastPick: day(told.lastPick ?? "2027-10-10"),
   };
   const last = life.spans.at(-1);
   const spans = life.spans.map((span) => (span === last ? { ...span, to: life.lastPick } : span));
@@ -49,13 +52,21 @@ function coursesOf({ given = [], missed = [], seen, sign, rule, lastPick }: Told
     })),
     signs,
   );
-  const fed = (days: readonly string[]): { planting: string; day: Day }[] =>
-    days.map((on) => ({ planting: "toms", day: day(on) }));
+  const past = {
+    given: given.map((on) => ({ planting: "toms", day: day(on) })),
+    notGiven: missed.map((on): NotGiven => ({
+      planting: "toms",
+      bed: "south",
+      route: "drench",
+      day: day(on),
+      why: "log",
+    })),
+  };
   return [
     ...reopened(
       feedingCourses(planting, matched.spans, season),
       [{ planting, life: whole, sightings }],
-      () => ({ given: fed(given), notGiven: fed(missed) }),
+      standingAsTold(past, told.untoldTo === undefined ? undefined : day(told.untoldTo)),
       season,
     ),
   ];
@@ -93,6 +104,20 @@ describe("after all feedings of a course", () => {
     const [given, missed] = [four.slice(0, 2), four.slice(2)];
     expect(ids(coursesOf({ given, missed, seen: ["2027-08-20"] }))).toHaveLength(2);
     expect(ids(coursesOf({ given, seen: ["2027-08-20"] }))).toEqual(["toms/drench"]);
+  });
+
+  test("one made up for is no feeding less", () => {
+    const given = ["2027-06-20", "2027-07-04", "2027-07-21"];
+    const missed = ["2027-07-18"];
+    expect(ids(coursesOf({ given, missed, seen: ["2027-07-25"] }))).toEqual(["toms/drench"]);
+    const all = { given: [...given, "2027-08-04"], missed };
+    expect(ids(coursesOf({ ...all, seen: ["2027-08-20"] }))).toHaveLength(2);
+  });
+
+  test("those whose weeks went by before anything was told count too", () => {
+    const given = ["2027-07-25", "2027-08-08"];
+    expect(ids(coursesOf({ given, seen: ["2027-08-20"], untoldTo: "2027-07-20" }))).toHaveLength(2);
+    expect(ids(coursesOf({ given, seen: ["2027-08-20"] }))).toHaveLength(1);
   });
 
   test("one given on the day of the sign is still of the course, so nothing opens", () => {
@@ -154,25 +179,17 @@ describe("a second sign", () => {
 });
 
 test("where nobody tells what was given, what is planned counts, and stays", () => {
-  const allowed = Array.from({ length: 150 }, (_, n) => addDays(day("2027-06-01"), n));
-  const matched = matchRules(planting, crop, plantingLife(planting, crop, { season, ...place }), [
-    usualRule,
-  ]);
-  const courses = feedingCourses(planting, matched.spans, season);
-  const planned = fedAsPlanned(courses, allowed);
-  expect(planned.isPlanned).toBe(true);
-  expect(planned.given.map(({ planting: id, route }) => [id, route])).toEqual(
-    planned.given.map(() => ["toms", "drench"]),
-  );
-  const days = planned.given.map((fed) => fed.day);
-  expect(days.length).toBeGreaterThan(2);
-  const seen = sightingsOn(
-    planting,
-    crop,
-    [{ on: day("2027-08-25"), planting: "toms", sign: "blossom-end-rot", path: [] }],
-    signs,
-  );
   const life = { ...plantingLife(planting, crop, { season, ...place }), lastPick: season.to };
-  const [ended] = reopened(courses, [{ planting, life, sightings: seen }], () => planned, season);
+  const rule = { ...usualRule, stopBeforeLastPickDays: 0 };
+  const courses = feedingCourses(planting, matchRules(planting, crop, life, [rule]).spans, season);
+  const allowed = Array.from({ length: 150 }, (_, n) => addDays(day("2027-06-01"), n));
+  const seen = { on: day("2027-08-25"), planting: "toms", sign: "blossom-end-rot", path: [] };
+  const sightings = sightingsOn(planting, crop, [seen], signs);
+  const planned = chooseDays({ allowedDays: allowed, courses: courses.map((one) => one.course) });
+  const days = planned.feedings.map((feeding) => feeding.day);
+  expect(days).toHaveLength(4);
+  const standing = standingAsPlanned((those) => those, allowed);
+  const [ended, opened] = reopened(courses, [{ planting, life, sightings }], standing, season);
   expect(ended?.course).toMatchObject({ heldDays: days, coverTo: days.at(-1) });
+  expect(opened?.course.first.earliest).toBe("2027-08-25");
 });
