@@ -35,7 +35,7 @@ function checkProblems(
   const lineCount = (text: string): number => text.split(/\r\n|\n|\r/).length;
   const lines = {
     "garden.yaml": lineCount(new TextDecoder().decode(garden)),
-    "my-rules.yaml": lineCount(rules ?? ""),
+    "rules.yaml": lineCount(rules ?? ""),
   };
   for (const problem of problems) {
     const { file, at, message, mend } = problem;
