@@ -1,6 +1,5 @@
 export {
   type DayWeather,
-  type DegreeDayMethod,
   degreeDayMethods,
   type MonthlyMeans,
   type PlaceClimate,
@@ -24,4 +23,4 @@ export { weatherOn } from "./weather-on.js";
 export type { Normals } from "./normals.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";
 export { unpackNormals } from "./unpack-normals.js";
-export { weatherDays, type WeatherDays, type WeatherTexts } from "./weather-days.js";
+export { weatherDays, type WeatherDays } from "./weather-days.js";

@@ -14,14 +14,8 @@ import { mixesOf, type Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
 import { warmthAdvice } from "./warmth-advice.js";
 import { frostAdvice } from "./frost-advice.js";
+import type { Advice } from "./advice-type.js";
 import { wasteAdvice } from "./waste-advice.js";
-
-export interface Advice {
-  readonly code: string;
-  /** Ids of the plantings it is about; empty for the whole garden. */
-  readonly plantings: readonly string[];
-  readonly message: string;
-}
 
 /** A drier or wetter watering than this share of the other's is uneven: common practice, no source. */
 const unevenRatio = 2;

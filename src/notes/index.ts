@@ -1,6 +1,7 @@
 export { leftWithoutDay, noLongerNeeded, takenAsMade } from "./batch-notes.js";
 export { missedOf, takenAsGiven, takenForRenamed } from "./past-notes.js";
-export { type Advice, gardenAdvice } from "./advice.js";
+export type { Advice } from "./advice-type.js";
+export { gardenAdvice } from "./advice.js";
 export {
   type BatchReport,
   type BatchToMake,

@@ -2,7 +2,7 @@
 import type { PlannedPlanting } from "../season/index.js";
 import type { StageSpan } from "../stages/index.js";
 import { shortDate, stageWords } from "../words/index.js";
-import type { Advice } from "./advice.js";
+import type { Advice } from "./advice-type.js";
 
 export function warmthAdvice(plantings: readonly PlannedPlanting[]): Advice[] {
   return plantings.flatMap((planting) => [...notReached(planting), ...heldBack(planting)]);

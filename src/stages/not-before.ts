@@ -7,6 +7,16 @@ import type { Place } from "./place.js";
 import type { StageSpan } from "./stage-span.js";
 import type { WarmStart } from "./warm-starts.js";
 
+/** Nothing of it matters to the stages. */
+const bare = {
+  waterL: 0,
+  sprayL: 0,
+  sprayIsUsual: true,
+  level: 1,
+  feed: "by-rule",
+  seen: [],
+} as const;
+
 type LifeOf = (
   planting: Planting,
   crop: Crop,
@@ -30,8 +40,21 @@ export function notBeforeOther(
   );
   if (!other || own === undefined || isSeen || place.here?.wish === "off") return starts;
   const plantedOut = planting.transplanted ?? addDays(begin.day, crop.transplantAgeDays);
-  const bare = withoutTimes(planting);
-  const twin = lifeOf({ ...bare, transplanted: plantedOut, seen: [] }, other, place);
+  const { id, name, bed, path } = planting;
+  const twin = lifeOf(
+    {
+      ...bare,
+      id,
+      name,
+      bed,
+      path,
+      crop: other.key,
+      cropWord: other.name,
+      transplanted: plantedOut,
+    },
+    other,
+    place,
+  );
   const from = twin.spans.find(({ stage }) => stage === "flowering")?.from;
   if (from === undefined || from <= own.day) return starts;
   const shiftDays = daysBetween(own.day, from);
@@ -43,17 +66,4 @@ export function notBeforeOther(
     before = later(day, before);
     return { ...start, day: before, moved };
   });
-}
-
-/** The same bed, without this planting's own dates and wishes. */
-function withoutTimes({
-  sown,
-  daysToHarvest,
-  removed,
-  pickedUntil,
-  row,
-  ...rest
-}: Planting): Planting {
-  void [sown, daysToHarvest, removed, pickedUntil, row];
-  return rest;
 }

@@ -15,8 +15,6 @@ import type { Place } from "./place.js";
 import type { StageSpan } from "./stage-span.js";
 import { type WarmStart, warmStarts } from "./warm-starts.js";
 
-export type LastPickBy = "picked-until" | "frost" | "removed" | "season";
-
 export interface PlantingLife {
   /** In order, without holes; the last day of the last one is the end of its life in the bed. */
   readonly spans: readonly StageSpan[];

@@ -29,11 +29,6 @@ function garden(): KeptGarden {
   return plot;
 }
 
-async function total(plot: KeptGarden, today: string): Promise<number> {
-  const { given, ahead } = await plot.days(today, "toms");
-  return given.length + ahead.length;
-}
-
 describe("a planting that is fed four times", () => {
   test("has four feedings at the rule's interval, and not one more to the end of its season", async () => {
     const plot = garden();

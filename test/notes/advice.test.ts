@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type Advice, gardenAdvice } from "../../src/notes/advice.js";
+import type { Advice } from "../../src/notes/advice-type.js";
+import { gardenAdvice } from "../../src/notes/advice.js";
 import { loadTables } from "../../src/tables.js";
 import { aGarden, type GardenDiffers, gardenText, planFile, planted } from "../support/a-garden.js";
 

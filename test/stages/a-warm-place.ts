@@ -8,11 +8,9 @@ import { loadTables } from "../../src/tables.js";
 
 const { catalogue } = loadTables();
 
-export function cropWith(key: string, warmth?: Partial<CropWarmth>): Crop {
+export function cropWith(key: string, warmth: Partial<CropWarmth>): Crop {
   const found = catalogue.crops.find((c) => c.key === key);
   if (found === undefined) throw new Error(`no crop ${key}`);
-  const { warmth: own, ...bare } = found;
-  if (warmth === undefined) return bare;
   const none: CropWarmth = {
     method: "single-sine",
     baseC: 10,
@@ -21,7 +19,7 @@ export function cropWith(key: string, warmth?: Partial<CropWarmth>): Crop {
     sums: [],
     rows: [],
   };
-  return { ...bare, warmth: { ...none, ...warmth } };
+  return { ...found, warmth: { ...none, ...warmth } };
 }
 
 export function aPlant(crop: Crop, times: Partial<Planting> = {}): Planting {
@@ -42,10 +40,10 @@ export function aPlant(crop: Crop, times: Partial<Planting> = {}): Planting {
   };
 }
 
-export const seasonOf2027 = { from: day("2027-03-01"), to: day("2027-10-31") };
+const seasonOf2027 = { from: day("2027-03-01"), to: day("2027-10-31") };
 
 /** Every day as warm as another, covers and all. */
-export function evenWarmth(temperatureC: number): Warmth {
+function evenWarmth(temperatureC: number): Warmth {
   const perDay = (thresholds: Thresholds, on: Day, warmer: readonly Warmer[] = []): number => {
     const added = warmer
       .filter(({ from, to }) => (from ?? on) <= on && on <= (to ?? on))
@@ -71,6 +69,15 @@ export function evenWarmth(temperatureC: number): Warmth {
   };
 }
 
+/** 50 degrees north, with no error of the means. */
+export const climateForTests = {
+  means: { maxC: [], minC: [] },
+  origin: "a place for tests",
+  errorC: 0,
+  daySdC: 0,
+  latitudeDeg: 50,
+};
+
 /** At 20 degrees C all year, 50 degrees north, with no error of the means and no frost. */
 export function aWarmPlace(
   differs: Partial<Here> = {},
@@ -81,13 +88,7 @@ export function aWarmPlace(
     hemisphere: "north",
     season,
     here: {
-      climate: {
-        means: { maxC: [], minC: [] },
-        origin: "a place for tests",
-        errorC: 0,
-        daySdC: 0,
-        latitudeDeg: 50,
-      },
+      climate: climateForTests,
       warmth: evenWarmth(temperatureC),
       wish: "auto",
       raisedAtC: 20,

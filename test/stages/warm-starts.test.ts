@@ -6,7 +6,7 @@ import type { Planting } from "../../src/garden/garden.js";
 import type { Place } from "../../src/stages/place.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
 import type { StageSpan } from "../../src/stages/stage-span.js";
-import { aPlant, aWarmPlace, cropWith } from "./a-warm-place.js";
+import { aPlant, aWarmPlace, climateForTests, cropWith } from "./a-warm-place.js";
 
 const source = "for a test";
 const flower: StageSum = {
@@ -85,8 +85,7 @@ describe("a tomato with a sum from planting out", () => {
   });
 
   test("widens the band by the error of the means", () => {
-    const place = aWarmPlace();
-    const climate = { ...place.here!.climate, errorC: 5 };
+    const climate = { ...climateForTests, errorC: 5 };
     const { earliest, latest } = flowering(tomato(), {}, aWarmPlace({ climate }))?.warmth ?? {};
     expect([earliest, latest]).toEqual(["2027-05-26", "2027-07-18"]);
   });
@@ -148,7 +147,7 @@ describe("who follows warmth", () => {
     const place = aWarmPlace({}, 20, season);
     expect(on(tomato(), { transplanted: day("2027-11-20") }, place)).toBe(false);
     expect(on(tomato(), { transplanted: day("2028-03-20") }, place)).toBe(true);
-    const tropical = { ...place.here!.climate, latitudeDeg: -1.3 };
+    const tropical = { ...climateForTests, latitudeDeg: -1.3 };
     const nairobi = aWarmPlace({ climate: tropical }, 20, season);
     expect(on(tomato(), { transplanted: day("2027-11-20") }, nairobi)).toBe(true);
   });
