@@ -67,7 +67,7 @@ function aRule(differs: Partial<FeedRule> = {}): FeedRule {
 // ripening 25 July, harvest from 1 to 30 August.
 describe("the stages that are fed", () => {
   test("are one span where one rule covers neighbours", () => {
-    expect(spans(match({}))).toEqual(["tomato-cordon-drench drench 2027-06-17 2027-08-30"]);
+    expect(spans(match({}))).toEqual(["tomato-cordon-drench drench 2027-06-17 2027-08-01"]);
   });
 
   test("are several where a stage between them is not fed", () => {
