@@ -7,7 +7,7 @@ import {
   climateOfPlace,
   dayText,
   doneWords,
-  fedFromTo,
+  fedSpans,
   feedingInRow,
   fillOfWater,
   fromAll,
@@ -16,7 +16,6 @@ import {
   otherFeedInRow,
   stockInRow,
   tooLittleStock,
-  whyFedSo,
 } from "../words/index.js";
 import { loadTables } from "../tables.js";
 import { withMend } from "./report.js";
@@ -26,9 +25,10 @@ import { listed, page, table, tabled, type TextStyle } from "./terminal-text.js"
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
   const notFed = plan.plantings.filter((planting) => !planting.fed);
-  const fed = plan.plantings.flatMap(({ id, cropName, feeding }) =>
-    feeding === undefined ? [] : [[id, cropName, `${fedFromTo(feeding)} ${whyFedSo(feeding)}`]],
-  );
+  const fed = fedSpans(plan.plantings).map(({ plantings, text }) => {
+    const crops = [...new Set(plantings.map(({ cropName }) => cropName))];
+    return `${plantings.map(({ id }) => id).join(", ")} (${crops.join(", ")}): ${text}`;
+  });
   return page([
     [
       style.heading(garden.name),
@@ -53,7 +53,7 @@ export function planText(plan: Plan, style: TextStyle): string {
     listed("Warnings", plan.warnings.map(withMend), style),
     listed("Advice", [wasteAdvice(plan, loadTables()) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
-    fed.length === 0 ? "" : tabled("Fed", fed, style),
+    listed("Fed", fed, style),
     notFed.length === 0
       ? ""
       : tabled(

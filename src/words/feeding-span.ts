@@ -2,7 +2,8 @@
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import type { StageName } from "../crops/index.js";
-import type { FeedingSpan } from "../season/index.js";
+import type { FeedingSpan, PlannedPlanting } from "../season/index.js";
+import { grouped } from "../values.js";
 import { shortDate } from "./days.js";
 import { stageWords } from "./plants.js";
 
@@ -73,6 +74,21 @@ export function fedFromTo({ first, last }: FeedingSpan): string {
 /** The two sentences behind it. */
 export function whyFedSo({ why, key }: FeedingSpan): string {
   return `${why} \`${key}\` changes that.`;
+}
+
+/** What is said of fed plantings, each once, with all of which it is true. */
+export function fedSpans(
+  plantings: readonly PlannedPlanting[],
+): { readonly plantings: readonly PlannedPlanting[]; readonly text: string }[] {
+  const told = plantings.flatMap((planting) =>
+    planting.feeding === undefined
+      ? []
+      : [{ planting, text: `${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}` }],
+  );
+  return [...grouped(told, ({ text }) => text)].map(([text, those]) => ({
+    plantings: those.map(({ planting }) => planting),
+    text,
+  }));
 }
 
 /** `2 feedings more than the calendar tells`, of those to come. */

@@ -85,6 +85,7 @@ export {
 } from "./feedings.js";
 export {
   fedFromTo,
+  fedSpans,
   type FeedingEnd,
   keyThatChanges,
   moreOrFewer,

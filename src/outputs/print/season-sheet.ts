@@ -14,7 +14,7 @@ import {
   cautionsFor,
   climateOfPlace,
   dayOfSeason,
-  fedFromTo,
+  fedSpans,
   fillWithStock,
   fullDate,
   humilityCautions,
@@ -24,7 +24,6 @@ import {
   otherFeedOnSheet,
   plantingWords,
   shortDay,
-  whyFedSo,
 } from "../../words/index.js";
 import { hasBottles } from "../bottle-lives.js";
 import { documentOf } from "../document.js";
@@ -78,14 +77,11 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
 
 /** When each planting is fed first and last, and why it ends there. */
 function fedList({ plantings }: Plan): Html | undefined {
-  const lines = plantings.flatMap((planting) =>
-    planting.feeding === undefined
-      ? []
-      : [
-          html`<p>
-            ${plantName(planting)}: ${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}
-          </p>`,
-        ],
+  const lines = fedSpans(plantings).map(
+    ({ plantings: those, text }) =>
+      html`<p>
+        ${those.map((planting, i) => html`${i > 0 && ", "}${plantName(planting)}`)}: ${text}
+      </p>`,
   );
   if (lines.length === 0) return undefined;
   return html`<section aria-labelledby="fed-head">
