@@ -89,6 +89,7 @@ function hereOf(
     wish,
     raisedAtC: raisedAtC ?? usual.raised_at_c,
     mostShiftDays: climate.most_shift_days,
+    rowBandShare: climate.row_band_percent / 100,
     cover: [],
     cropOf: (key) => findCrop(key, catalogue),
   };

@@ -33,12 +33,14 @@ export interface HeatMark {
  * the whole life; before the first of other sums there is no mark.
  *
  * @param scale how much longer or shorter this variety's life is than the published lengths
+ * @param rowBandShare how far off a table's row may be at least, as a share of it
  */
 export function heatScale(
   crop: Crop,
   warmth: CropWarmth,
   lengths: StageLengths,
   scale: number,
+  rowBandShare: number,
 ): HeatScale {
   const { stages } = crop.course;
   const row = warmth.rows.find(({ row: id }) => id === lengths.id) ?? warmth.rows[0];
@@ -59,7 +61,7 @@ export function heatScale(
         after.mark,
         onward / ((along[after.index] ?? 0) - (along[before.index] ?? 0)),
       );
-    return row && further(before.mark, onward, row);
+    return row && further(before.mark, onward, row, rowBandShare);
   });
   return { from, marks: marks.map((mark) => mark && scaled(mark, scale)) };
 }
@@ -106,13 +108,13 @@ function between(a: HeatMark, b: HeatMark, share: number): HeatMark {
   };
 }
 
-/** Rows of one crop differ in their totals: by as much, in proportion, the way onward may. */
-function further(mark: HeatMark, onward: number, row: RowSums): HeatMark {
+/** Rows of one crop differ in their totals: the way onward may by as much, in proportion, and a share at least. */
+function further(mark: HeatMark, onward: number, row: RowSums, rowBandShare: number): HeatMark {
   const total = periods.reduce((sum, name) => sum + row[name], 0);
   return {
     degreeDays: mark.degreeDays + onward,
-    least: mark.least + (onward * Math.min(row.leastTotal, total)) / total,
-    most: mark.most + (onward * Math.max(row.mostTotal, total)) / total,
+    least: mark.least + onward * Math.min(row.leastTotal / total, 1 - rowBandShare),
+    most: mark.most + onward * Math.max(row.mostTotal / total, 1 + rowBandShare),
     source: mark.degreeDays === 0 ? row.source : `${mark.source}; onward ${row.source}`,
   };
 }

@@ -20,6 +20,8 @@ export interface Here {
   readonly raisedAtC: number;
   /** Warmth moves a date by no more, since no sum is known better. */
   readonly mostShiftDays: number;
+  /** A table's row is known in degree days to this share of it, at best. */
+  readonly rowBandShare: number;
   /** What the bed's cover adds. */
   readonly cover: readonly Warmer[];
   readonly cropOf: (key: string) => Crop | undefined;

@@ -37,7 +37,7 @@ export function warmDays(
   starts: readonly Start[],
   { here, season }: WarmPlace,
 ): (WarmDay | undefined)[] {
-  const { marks, from } = heatScale(crop, crop.warmth, lengths, scale);
+  const { marks, from } = heatScale(crop, crop.warmth, lengths, scale, here.rowBandShare);
   const { stages } = crop.course;
   const whole = heatZero(planting, crop, begin, lengths, here, marks, starts, from);
   const { errorC } = here.climate;

@@ -93,6 +93,7 @@ export function aWarmPlace(
       wish: "auto",
       raisedAtC: 20,
       mostShiftDays: 28,
+      rowBandShare: 0.25,
       cover: [],
       cropOf: () => undefined,
       ...differs,
