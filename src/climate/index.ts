@@ -10,6 +10,7 @@ export {
 } from "./climate.js";
 export { type ClimateConstants, climateConstants } from "./constants.js";
 export {
+  type FirstFrost,
   type FrostDays,
   type FrostEstimate,
   frostOf,

@@ -1,5 +1,5 @@
 /** Tender crops that go out while frost is still to be expected. */
-import type { LastFrost } from "../climate/index.js";
+import type { FirstFrost, LastFrost } from "../climate/index.js";
 import type { Crop, CropCatalogue } from "../crops/index.js";
 import { addDays, type Day, later } from "../dates.js";
 import type { Bed, Garden, Planting } from "../garden/index.js";
@@ -27,10 +27,13 @@ export function frostAdvice(
       if (out === undefined) return [];
       const life = lifeSpan(planned.find(({ id }) => id === planting.id)?.stages ?? []);
       const to = life === undefined ? out.day : later(life.to, out.day);
-      const what = frost.allYear
-        ? frostInAnyMonth(bed, out, to, today)
-        : frostAfter(bed, out, frost.lastSpring, today);
-      return what === undefined ? [] : [{ id: planting.id, what }];
+      const told = frost.allYear
+        ? [frostInAnyMonth(bed, out, to, today)]
+        : [
+            frostAfter(bed, out, frost.lastSpring, today),
+            frostBefore(bed, to, frost.firstAutumn, today),
+          ];
+      return told.flatMap((what) => (what === undefined ? [] : [{ id: planting.id, what }]));
     }),
   );
   return [...grouped(told, ({ what }) => what)].map(([what, those]) => {
@@ -66,6 +69,19 @@ function frostAfter(
   return last.by === "own"
     ? `${how} on ${day}, before the last frost of spring on ${last.day} (${last.why}): ${toDo}`
     : `${how} on ${day}, and in one spring of ten frost comes after ${last.oneInTen}: ${toDo} (the last frost is on ${last.day} by ${last.why}; \`frost: { last: ... }\` takes your own day)`;
+}
+
+/** Where the estimate is too rough to end the plan's picking, it is said at least. */
+function frostBefore(
+  bed: Bed,
+  to: Day,
+  first: FirstFrost | undefined,
+  today: Day,
+): string | undefined {
+  if (first === undefined || first.endsPicking || first.day >= to || today > first.day)
+    return undefined;
+  if (isCovered(bed, first.day, to)) return undefined;
+  return `planned to stand until ${to}, and in half of the years frost has come by ${first.day} (${first.why}): \`frost: { first: ... }\` or \`picked_until\` ends it sooner`;
 }
 
 function frostInAnyMonth(
