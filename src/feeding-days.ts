@@ -28,7 +28,7 @@ import {
   standingAsTold,
   steadyFeedings,
 } from "./log/index.js";
-import { followsWarmth, type PlantingNeed } from "./planting-needs.js";
+import type { PlantingNeed } from "./planting-needs.js";
 import type { Published } from "./published/index.js";
 import type { Standing } from "./stock/index.js";
 
@@ -70,7 +70,7 @@ export function feedingDays(
   const untoldTo = since ?? (isPastTold ? today : undefined);
   const standOn = isPastTold ? standingAsTold(past, untoldTo) : standingAsPlanned(apart, allowed);
   const courses = reopened(usual, needs, standOn, garden.season);
-  const moving = place && place.days.size > 0 ? needs.filter(followsWarmth) : [];
+  const moving = place && place.days.size > 0 ? needs.filter(({ life }) => life.isByWarmth) : [];
   const ids = moving.map(({ planting }) => planting.id);
   const steady = steadyFeedings(ids, published, past);
   const begun = notToday(apart(stretched(courses, steady, today)), past.notGiven, today);

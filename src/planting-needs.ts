@@ -141,13 +141,8 @@ function stagesAndRules(
 function onlyListed({ cropWord }: Planting, { season }: Garden): StagesAndRules {
   const reason = `not fed, as the garden file says (\`feed: false\`); \`${cropWord}\` is no crop that is known`;
   const last = { day: season.to, by: "season" as const };
-  const life = { spans: [], harvestFrom: season.to, last, assumptions: [] };
+  const life = { spans: [], harvestFrom: season.to, last, isByWarmth: false, assumptions: [] };
   return { life, match: { spans: [], reason } };
-}
-
-/** Whether warmth moves any of its stages. */
-export function followsWarmth({ life }: PlantingNeed): boolean {
-  return life.spans.some(({ warmth }) => warmth?.isFollowed === true);
 }
 
 /** As the plan tells it. */

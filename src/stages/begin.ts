@@ -10,6 +10,8 @@ export interface Begin {
   /** Day 0 of the stage lengths. */
   readonly day: Day;
   readonly isBloom?: boolean;
+  /** Full bloom that warmth brought. */
+  readonly isByWarmth?: boolean;
   /** What was derived, as a tail of the origin. */
   readonly how?: string;
   readonly sownInNursery?: Day;
@@ -62,6 +64,7 @@ function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {
   return {
     day: usual,
     isBloom: true,
+    isByWarmth: byWarmth !== undefined,
     assumption:
       byWarmth?.assumption ??
       `${planting.id}: full bloom on ${usual}, usual for ${crop.name} in temperate gardens, as no \`bloom\` of this season is given`,

@@ -64,6 +64,6 @@ export function notBeforeOther(
     if (i < at) return { ...start, day: start.day < from ? start.day : from };
     const day = start.warmth?.isFollowed && i > at ? start.day : addDays(start.day, shiftDays);
     before = later(day, before);
-    return { ...start, day: before, moved };
+    return { ...start, day: before, moved, isByWarmth: true };
   });
 }

@@ -22,6 +22,8 @@ export interface PlantingLife {
   readonly harvestFrom: Day;
   /** Its last day in the bed, which for what is picked again and again is that of the last pick. */
   readonly last: LastDay;
+  /** Warmth has moved some of its days: they follow the weather. */
+  readonly isByWarmth: boolean;
   /** Defaults used, in words for the grower. */
   readonly assumptions: readonly string[];
 }
@@ -56,6 +58,7 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
     ),
     harvestFrom: earlier(harvest?.from ?? last.day, planting.removed ?? last.day),
     last,
+    isByWarmth: begin.isByWarmth === true || starts.some((start) => start.isByWarmth),
     assumptions: begin.assumption === undefined ? [] : [begin.assumption],
   };
 }

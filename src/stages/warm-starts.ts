@@ -11,6 +11,8 @@ import { type WarmDay, warmDays } from "./warm-days.js";
 /** A start with what warmth says of it. */
 export interface WarmStart extends Start {
   readonly warmth?: StageWarmth;
+  /** Its day follows the weather, be it through another crop's. */
+  readonly isByWarmth?: true;
 }
 
 /**
@@ -57,7 +59,7 @@ function warmStart(
     ...(isFollowed && held !== by.day ? { isHeldBack: true } : {}),
   };
   return warmth.isFollowed && held !== undefined
-    ? { day: held, moved: "by warmth", warmth }
+    ? { day: held, moved: "by warmth", warmth, isByWarmth: true }
     : { ...start, warmth };
 }
 
