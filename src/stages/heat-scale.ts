@@ -24,7 +24,7 @@ export interface HeatMark {
   readonly most: number;
   readonly dayLengthH?: number;
   /** Who says so. */
-  readonly source: string;
+  readonly sources: readonly string[];
 }
 
 /**
@@ -79,17 +79,16 @@ function fixedMarks(
 ): FixedMark[] {
   const zero = { degreeDays: 0, least: 0, most: 0 };
   if (sums.length === 0)
-    return row === undefined ? [] : [{ index: 0, mark: { ...zero, source: row.source } }];
+    return row === undefined ? [] : [{ index: 0, mark: { ...zero, sources: [] } }];
   const index = (name: string): number => stages.findIndex(({ stage }) => stage === name);
   const published = sums.map(
     ({ stage, degreeDays, least, most, dayLengthH, source }): FixedMark => ({
       index: index(stage),
-      mark: { degreeDays, least, most, source, ...given({ dayLengthH }) },
+      mark: { degreeDays, least, most, sources: [source], ...given({ dayLengthH }) },
     }),
   );
   const start = from === "sowing" ? 0 : index(from);
-  const mark = { ...zero, source: published[0]?.mark.source ?? "" };
-  return [...(start < 0 ? [] : [{ index: start, mark }]), ...published];
+  return [...(start < 0 ? [] : [{ index: start, mark: { ...zero, sources: [] } }]), ...published];
 }
 
 function rowDegreeDays({ period, share }: CourseStage, row: RowSums): number {
@@ -104,7 +103,7 @@ function between(a: HeatMark, b: HeatMark, share: number): HeatMark {
     degreeDays: part("degreeDays"),
     least: part("least"),
     most: part("most"),
-    source: b.source,
+    sources: b.sources,
   };
 }
 
@@ -115,7 +114,7 @@ function further(mark: HeatMark, onward: number, row: RowSums, rowBandShare: num
     degreeDays: mark.degreeDays + onward,
     least: mark.least + onward * Math.min(row.leastTotal / total, 1 - rowBandShare),
     most: mark.most + onward * Math.max(row.mostTotal / total, 1 + rowBandShare),
-    source: mark.degreeDays === 0 ? row.source : `${mark.source}; onward ${row.source}`,
+    sources: [...mark.sources, row.source],
   };
 }
 

@@ -32,7 +32,7 @@ export interface StageWarmth {
   /** From where it counts, in words: `planting out on 2027-05-20`. */
   readonly after: string;
   /** Who published the sum, or what it was reckoned from. */
-  readonly source: string;
+  readonly sources: readonly string[];
 }
 
 /** The stage on a day, if the planting is in the bed then. */

@@ -61,7 +61,7 @@ export function warmDays(
       degreeDays: Math.round(mark.degreeDays - zero.mark.degreeDays),
       baseC: crop.warmth.baseC,
       after: zero.what,
-      source: mark.source,
+      sources: mark.sources,
     };
   });
 

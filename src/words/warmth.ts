@@ -36,6 +36,6 @@ function bandWords({ earliest, latest }: StageWarmth): string {
 
 /** Who published the sums that the stages follow, each once. */
 export function warmthSources(stages: readonly Pick<StageSpan, "warmth">[]): string[] {
-  const followed = stages.flatMap(({ warmth }) => (warmth?.isFollowed ? [warmth.source] : []));
+  const followed = stages.flatMap(({ warmth }) => (warmth?.isFollowed ? warmth.sources : []));
   return [...new Set(followed)];
 }

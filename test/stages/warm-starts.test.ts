@@ -80,7 +80,7 @@ describe("a tomato with a sum from planting out", () => {
       degreeDays: 200,
       baseC: 10,
       after: "planting out on 2027-05-20",
-      source: "for a test",
+      sources: ["for a test"],
     });
   });
 
