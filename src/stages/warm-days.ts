@@ -102,7 +102,14 @@ function heatZero(
   const plantedOut =
     transplanted ?? (crop.countedFrom === "transplanting" ? begin.day : addDays(begin.day, age));
   if (from === "transplanting")
-    return { day: plantedOut, mark: none, what: `planting out on ${plantedOut}` };
+    return {
+      day: plantedOut,
+      mark: none,
+      what:
+        transplanted === undefined && crop.countedFrom === "sowing"
+          ? `its usual age at planting out, on ${plantedOut}`
+          : `planting out on ${plantedOut}`,
+    };
   if (transplanted === undefined)
     return { day: begin.day, mark: none, what: `sowing on ${begin.day}` };
   const indoorDays = Math.min(
