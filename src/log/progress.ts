@@ -42,9 +42,10 @@ function missedIn(one: FeedingCourse, { past, untoldTo, allowed, today }: Behind
     due = nextWindow({ ...course, lastFed: day });
   };
   const passUntold = (before: Day): void => {
-    for (; untoldTo !== undefined && due.to < earlier(before, untoldTo); goOnFrom(due.to)) {
+    while (untoldTo !== undefined && due.to < earlier(before, untoldTo)) {
       if (due.to >= course.coverTo) return;
       count++;
+      goOnFrom(due.to);
     }
   };
   /** The last day on which the feeding missed last can be made up for. */
