@@ -128,7 +128,7 @@ describe("days", () => {
 
   test("that do not come at all leave a warning, and no feeding", () => {
     const away = [{ from: "2027-06-01", to: "2027-08-31" }];
-    const plan = aSeason({ feeding: { away } });
+    const plan = aSeason({ ...planted({ picked_until: "2027-08-22" }), feeding: { away } });
     expect(plan.rounds).toEqual([]);
     expect(codes(plan)).toEqual(["window-not-served toms"]);
     expect(plan.warnings[0]?.message).toBe(

@@ -6,6 +6,7 @@ import type { Published } from "../published/index.js";
 import type { PlanWarning, SeasonStock } from "../season/index.js";
 import {
   bottlesInHand,
+  bottlesInOrder,
   checkBatches,
   type Dose,
   type Emptied,
@@ -22,7 +23,7 @@ import {
   waterReport,
   wayOfMaking,
 } from "../stock/index.js";
-import { byText, given } from "../values.js";
+import { given } from "../values.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
@@ -159,12 +160,18 @@ function stockSideOf(
   };
 }
 
+/** On a day on which several bottles were poured from, the ledger goes from one to the next in order. */
 function lastPoured(
   taken: readonly Taken[],
   bottles: readonly StockBottle[],
 ): StockBottle | undefined {
-  const last = [...taken].sort((a, b) => byText(a.day, b.day)).findLast(({ batch }) => batch);
-  return bottles.find(({ id }) => id === last?.batch);
+  const named = taken.filter(({ batch }) => batch !== undefined);
+  const lastDay = named
+    .map(({ day }) => day)
+    .sort()
+    .at(-1);
+  const ofDay = new Set(named.filter(({ day }) => day === lastDay).map(({ batch }) => batch));
+  return bottlesInOrder(bottles).findLast(({ id }) => ofDay.has(id));
 }
 
 /** What the demands want of stock, and what their cans take of a bottle. */

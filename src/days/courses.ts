@@ -15,13 +15,19 @@ export interface FeedingCourse {
   readonly openedBySignOn?: Day;
 }
 
-/** One course for each unbroken run of fed spans of one route, cut to the season. */
+/**
+ * One course for each unbroken run of fed spans of one route, cut to the season. A rule that feeds only
+ * so many times counts its own feedings alone: it has a course of its own.
+ */
 export function feedingCourses(
   planting: Planting,
   spans: readonly FedSpan[],
   season: DaySpan,
 ): FeedingCourse[] {
-  return unbrokenRuns(spans).flatMap((run, i): FeedingCourse[] => {
+  const runs = unbrokenRuns(spans).flatMap((run) =>
+    planting.through === "harvest" ? [run] : byLimit(run, planting),
+  );
+  return runs.flatMap((run, i): FeedingCourse[] => {
     const inSeason = run
       .map((span) => ({
         ...span,
@@ -59,7 +65,30 @@ function unbrokenRuns(spans: readonly FedSpan[]): FedSpan[][] {
   return runs;
 }
 
-/** As many as the rule at its end has it: one for the first weeks alone says nothing of the rest. */
+/**
+ * Apart where the number of feedings changes. The course before ends as long before the next one as its
+ * gap is short; where it has no day left for that, it stays joined, under the number of the next.
+ */
+function byLimit(run: readonly FedSpan[], planting: Planting): FedSpan[][] {
+  const parts: FedSpan[][] = [];
+  for (const span of run) {
+    const part = parts.at(-1);
+    const last = part?.at(-1);
+    if (part === undefined || last === undefined) parts.push([span]);
+    else if (last.rule.feedings === span.rule.feedings) part.push(span);
+    else {
+      const to = addDays(span.from, -intervalFor(planting, last.rule).shortestDays);
+      if (to < last.from) part.push(span);
+      else {
+        part[part.length - 1] = { ...last, to };
+        parts.push([span]);
+      }
+    }
+  }
+  return parts;
+}
+
+/** As many as the rule at its end has it. */
 function mostFeedings({ through }: Planting, spans: readonly FedSpan[]): number | undefined {
   return through === "harvest" ? undefined : spans.at(-1)?.rule.feedings;
 }

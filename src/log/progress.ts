@@ -34,6 +34,8 @@ function missedIn(one: FeedingCourse, { past, untoldTo, allowed, today }: Behind
   const given = daysGiven(one, past.given).filter(isIn);
   const missed = past.notGiven
     .filter((line) => line.planting === planting.id && line.route === route)
+    // What was prevented today may still be given today.
+    .filter(({ day, why }) => day < today || why === "log")
     .map(({ day }) => day)
     .filter(isIn);
   let count = 0;
@@ -42,9 +44,10 @@ function missedIn(one: FeedingCourse, { past, untoldTo, allowed, today }: Behind
     due = nextWindow({ ...course, lastFed: day });
   };
   const passUntold = (before: Day): void => {
-    for (; untoldTo !== undefined && due.to < earlier(before, untoldTo); goOnFrom(due.to)) {
+    while (untoldTo !== undefined && due.to < earlier(before, untoldTo)) {
       if (due.to >= course.coverTo) return;
       count++;
+      goOnFrom(due.to);
     }
   };
   /** The last day on which the feeding missed last can be made up for. */
@@ -52,7 +55,10 @@ function missedIn(one: FeedingCourse, { past, untoldTo, allowed, today }: Behind
   for (const day of [...new Set([...given, ...missed])].sort()) {
     const isGiven = given.includes(day);
     const isAgain = open !== undefined && day <= open;
-    if (isAgain && !isGiven) continue;
+    if (isAgain && !isGiven) {
+      goOnFrom(day);
+      continue;
+    }
     if (open !== undefined && !isAgain) count++;
     passUntold(day);
     open = isGiven ? undefined : due.to;

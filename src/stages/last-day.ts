@@ -28,9 +28,11 @@ export function lastDay(
   const ends: LastDay[] = [];
   if (removed !== undefined) ends.push({ day: addDays(removed, -1), by: "removed" });
   if (!crop.course.pickedRepeatedly) ends.push({ day: byLengths, by: "lengths" });
-  else if (pickedUntil === undefined)
-    ends.push({ day: later(place.season.to, alive), by: "season" });
-  else ends.push({ day: pickedUntil, by: "picked-until" });
+  else if (pickedUntil !== undefined) ends.push({ day: pickedUntil, by: "picked-until" });
+  // What was over before the season began is of an earlier year.
+  else if (later(byLengths, alive) < place.season.from)
+    ends.push({ day: byLengths, by: "lengths" });
+  else ends.push({ day: later(place.season.to, alive), by: "season" });
   const frost =
     pickedUntil === undefined && crop.tender ? place.firstFrostAfter?.(alive) : undefined;
   if (frost !== undefined) ends.push({ day: frost, by: "frost" });

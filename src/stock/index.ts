@@ -25,6 +25,7 @@ export {
 } from "./chemistry/index.js";
 export {
   bottlesInHand,
+  bottlesInOrder,
   checkBatches,
   type Emptied,
   ledgerMl,

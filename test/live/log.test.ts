@@ -62,7 +62,7 @@ describe("the next feeding", () => {
   test("of a later course does not count one given in an earlier as its own", () => {
     const ownRules = `version: 1
 rules:
-  - id: twice
+  - id: tomato-cordon-drench
     crops: [tomato]
     stages: [flowering, harvest]
     disorder: blossom-end rot
@@ -209,7 +209,7 @@ describe("a missed round", () => {
   });
 
   test("too late to mend is still told", () => {
-    const plan = planOn("2027-09-30", { log });
+    const plan = planOn("2027-09-30", { ...growing({ picked_until: "2027-10-05" }), log });
     expect(aheadDays(plan)).toEqual([]);
     expect(plan.notes[0]?.message).toContain("no day is left for it");
   });
@@ -253,7 +253,11 @@ describe("what cannot be, or has no place", () => {
     (on) => {
       const log = [toms(on, { stock: "25 mL" })];
       const plan = planOn("2027-10-25", {
-        ...growing({ transplanted: "2027-05-20", days_to_harvest: undefined }),
+        ...growing({
+          transplanted: "2027-05-20",
+          days_to_harvest: undefined,
+          picked_until: "2027-10-10",
+        }),
         log,
       });
       expect(givenDays(plan)).toEqual([on]);

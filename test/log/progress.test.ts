@@ -23,6 +23,7 @@ const course: FeedingCourse = {
 interface Behind {
   readonly given?: readonly string[];
   readonly missed?: readonly string[];
+  readonly why?: NotGiven["why"];
   readonly today: string;
   readonly untoldTo?: string;
   /** Without these days nothing can be made up for on them. */
@@ -31,13 +32,13 @@ interface Behind {
 
 /** How many feedings it owes from today on. */
 function owed(
-  { given = [], missed = [], today, untoldTo, away = [] }: Behind,
+  { given = [], missed = [], why = "log", today, untoldTo, away = [] }: Behind,
   of = course,
 ): number | undefined {
   const line = { planting: "toms", route: "drench" as const };
   const past = {
     given: given.map((d) => ({ ...line, day: day(d) })),
-    notGiven: missed.map((d): NotGiven => ({ ...line, bed: "south", day: day(d), why: "log" })),
+    notGiven: missed.map((d): NotGiven => ({ ...line, bed: "south", day: day(d), why })),
   };
   const allowed = [...eachDay({ from: day(today), to: day("2027-10-31") })].filter(
     (d) => !away.includes(d) && !missed.includes(d),
@@ -112,6 +113,19 @@ describe("a feeding that was missed", () => {
     const missed = ["2027-06-15", "2027-06-29"];
     expect(owed({ missed, today: "2027-07-03" })).toBe(3);
     expect(owed({ missed, today: "2027-07-04" })).toBe(2);
+  });
+
+  test("once more has it counted from the later day", () => {
+    const missed = ["2027-06-12", "2027-06-17", "2027-06-29"];
+    expect(owed({ missed, today: "2027-07-05" })).toBe(3);
+    expect(owed({ missed, today: "2027-07-06" })).toBe(2);
+  });
+
+  test("for want of stock counts no sooner than the day is over", () => {
+    const missed = ["2027-06-15", "2027-07-10"];
+    expect(owed({ missed, why: "no-stock", today: "2027-07-10" })).toBe(3);
+    expect(owed({ missed, why: "no-stock", today: "2027-07-11" })).toBe(2);
+    expect(owed({ missed, why: "log", today: "2027-07-10" })).toBe(2);
   });
 
   test("of another planting is none of its", () => {

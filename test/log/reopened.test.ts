@@ -31,14 +31,9 @@ interface Told {
 
 /** Tomatoes that flower from 17 June, and are picked from 1 August to the last pick. */
 function coursesOf({ given = [], missed = [], seen, sign, rule, ...told }: Told): FeedingCourse[] {
-  const life = {
-    ...plantingLife(planting, crop as NonNullable<typeof crop>, { season, ...place }),
-    lastPick: day(told.lastPick ?? "2027-10-10"),
-  };
-  const last = life.spans.at(-1);
-  const spans = life.spans.map((span) => (span === last ? { ...span, to: life.lastPick } : span));
-  const whole = { ...life, spans };
-  const matched = matchRules(planting, crop as NonNullable<typeof crop>, whole, [
+  const picked = { ...planting, pickedUntil: day(told.lastPick ?? "2027-10-10") };
+  const life = plantingLife(picked, crop as NonNullable<typeof crop>, { season, ...place });
+  const matched = matchRules(picked, crop as NonNullable<typeof crop>, life, [
     { ...usualRule, ...rule },
   ]);
   const sightings = sightingsOn(
@@ -65,7 +60,7 @@ function coursesOf({ given = [], missed = [], seen, sign, rule, ...told }: Told)
   return [
     ...reopened(
       feedingCourses(planting, matched.spans, season),
-      [{ planting, life: whole, sightings }],
+      [{ planting, life, sightings }],
       standingAsTold(past, told.untoldTo === undefined ? undefined : day(told.untoldTo)),
       season,
     ),
@@ -179,7 +174,7 @@ describe("a second sign", () => {
 });
 
 test("where nobody tells what was given, what is planned counts, and stays", () => {
-  const life = { ...plantingLife(planting, crop, { season, ...place }), lastPick: season.to };
+  const life = plantingLife(planting, crop, { season, ...place });
   const rule = { ...usualRule, stopBeforeLastPickDays: 0 };
   const courses = feedingCourses(planting, matchRules(planting, crop, life, [rule]).spans, season);
   const allowed = Array.from({ length: 150 }, (_, n) => addDays(day("2027-06-01"), n));

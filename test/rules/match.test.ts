@@ -1,14 +1,13 @@
 /** Which rule feeds a planting, in which stages, and the words that say why. */
 import { describe, expect, test } from "vitest";
 import type { Crop } from "../../src/crops/crop.js";
-import { type Day, day } from "../../src/dates.js";
+import { day } from "../../src/dates.js";
 import type { Planting } from "../../src/garden/garden.js";
 import { matchRules, type RuleMatch } from "../../src/rules/match.js";
 import { mergeRules } from "../../src/rules/read-rules.js";
 import type { FeedRule } from "../../src/rules/rule.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
 import { loadTables } from "../../src/tables.js";
-import { given } from "../../src/values.js";
 import { aPlanting, type PlantingDiffers } from "../support/a-garden.js";
 
 const { catalogue, builtInRules } = loadTables();
@@ -26,13 +25,11 @@ function cropOf(key: string): Crop {
 function match(
   differs: PlantingDiffers,
   rules: readonly FeedRule[] = builtInRules,
-  more: Partial<Planting> & { lastPick?: Day } = {},
+  more: Partial<Planting> = {},
 ): RuleMatch {
-  const { lastPick, ...wishes } = more;
-  const planting = { ...aPlanting(differs), ...wishes };
+  const planting = { ...aPlanting(differs), ...more };
   const crop = cropOf(planting.crop);
-  const life = plantingLife(planting, crop, place);
-  return matchRules(planting, crop, { ...life, ...given({ lastPick }) }, rules);
+  return matchRules(planting, crop, plantingLife(planting, crop, place), rules);
 }
 
 const spans = ({ spans: found }: RuleMatch): string[] =>
@@ -64,10 +61,12 @@ function aRule(differs: Partial<FeedRule> = {}): FeedRule {
 }
 
 // Tomato planted out on 20 May: flowering 17 June, fruit-set 26 June, fruit-growth 3 July,
-// ripening 25 July, harvest from 1 to 30 August.
+// ripening 25 July, harvest from 1 August, here to 30 August.
+const picked = { picked_until: "2027-08-30" };
+
 describe("the stages that are fed", () => {
   test("are one span where one rule covers neighbours", () => {
-    expect(spans(match({}))).toEqual(["tomato-cordon-drench drench 2027-06-17 2027-08-01"]);
+    expect(spans(match(picked))).toEqual(["tomato-cordon-drench drench 2027-06-17 2027-08-01"]);
   });
 
   test("are several where a stage between them is not fed", () => {
@@ -106,7 +105,7 @@ describe("the stages that are fed", () => {
 
   test("go on in the harvest itself where the rule feeds it", () => {
     const rule = aRule({ stages: ["ripening", "harvest"], stopBeforeHarvestDays: 3 });
-    expect(spans(match({}, [rule]))).toEqual([
+    expect(spans(match(picked, [rule]))).toEqual([
       "r drench 2027-07-25 2027-07-28",
       "r drench 2027-08-01 2027-08-30",
     ]);
@@ -114,17 +113,18 @@ describe("the stages that are fed", () => {
 
   test("end so many days before the last pick as the rule says: a fruit fed later is never picked", () => {
     const rule = aRule({ stages: ["fruit-growth", "harvest"], stopBeforeLastPickDays: 14 });
-    // The harvest ends on 30 August: the last 14 days before it stay free.
-    expect(spans(match({}, [rule]))).toEqual([
+    // The last pick is on 30 August: the 14 days before it stay free.
+    expect(spans(match(picked, [rule]))).toEqual([
       "r drench 2027-07-03 2027-07-24",
       "r drench 2027-08-01 2027-08-15",
     ]);
-    expect(spans(match({}, [rule], { lastPick: day("2027-08-20") }))).toEqual([
+    expect(spans(match({ picked_until: "2027-08-20" }, [rule]))).toEqual([
       "r drench 2027-07-03 2027-07-24",
       "r drench 2027-08-01 2027-08-05",
     ]);
+    // Taken out on 20 July, it is picked on the 19th for the last time.
     expect(spans(match({ removed: "2027-07-20" }, [rule]))).toEqual([
-      "r drench 2027-07-03 2027-07-05",
+      "r drench 2027-07-03 2027-07-04",
     ]);
   });
 
@@ -205,7 +205,7 @@ describe("a rule for a habit", () => {
     expect(spans(match({}, builtInRules, { habit: "bush" }))).toEqual([
       "tomato-bush-drench drench 2027-06-17 2027-07-02",
     ]);
-    const pepper = match({ crop: "sweet-pepper" }, builtInRules, { lastPick: day("2027-10-10") });
+    const pepper = match({ crop: "sweet-pepper", picked_until: "2027-10-10" });
     expect(pepper.spans).toHaveLength(1);
     expect(pepper.spans[0]?.rule.id).toBe("solanaceous-drench");
   });
@@ -215,26 +215,26 @@ describe("through: harvest", () => {
   const through = { through: "harvest" } as const;
 
   test("goes on with the rule to the end of the harvest, in the stages that it does not name too", () => {
-    expect(spans(match({}, [aRule({ stages: ["flowering", "fruit-set"] })], through))).toEqual([
+    expect(spans(match(picked, [aRule({ stages: ["flowering", "fruit-set"] })], through))).toEqual([
       "r drench 2027-06-17 2027-08-30",
     ]);
   });
 
   test("begins no earlier than the rule's first stage", () => {
-    expect(spans(match({}, [aRule({ stages: ["fruit-growth"] })], through))).toEqual([
+    expect(spans(match(picked, [aRule({ stages: ["fruit-growth"] })], through))).toEqual([
       "r drench 2027-07-03 2027-08-30",
     ]);
   });
 
   test("holds against a rule's stop before the last pick, not against that before harvest", () => {
     const toLast = aRule({ stages: ["flowering", "harvest"], stopBeforeLastPickDays: 14 });
-    expect(spans(match({}, [toLast], through))).toEqual(["r drench 2027-06-17 2027-08-30"]);
+    expect(spans(match(picked, [toLast], through))).toEqual(["r drench 2027-06-17 2027-08-30"]);
     const toHarvest = aRule({ stages: ["flowering"], stopBeforeHarvestDays: 3 });
-    expect(spans(match({}, [toHarvest], through))).toEqual(["r drench 2027-06-17 2027-07-28"]);
+    expect(spans(match(picked, [toHarvest], through))).toEqual(["r drench 2027-06-17 2027-07-28"]);
   });
 
   test("does not feed after the harvest", () => {
-    const planting = { ...aPlanting(), ...through };
+    const planting = { ...aPlanting(picked), ...through };
     const crop = cropOf("tomato");
     const life = plantingLife(planting, crop, place);
     const after = { from: day("2027-08-31"), to: day("2027-09-20"), bbch: "97", origin: "a test" };
