@@ -24,7 +24,7 @@ describe("the example in the middle of its season", () => {
 
   test("is checked and explained as of that day", async () => {
     expect((await cli(["check", file, ...today])).stdout).toContain(
-      "no problems, 11 rounds planned",
+      "no problems, 14 rounds planned",
     );
     const why = await cli(["why", file, "toms", ...today]);
     expect(why.stdout).toContain("17 days after the feeding before");
