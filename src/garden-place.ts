@@ -92,7 +92,7 @@ function climateOf(
     return {
       ...nothing,
       assumptions: [
-        "dates of the calendar, not of the place's warmth, as `location:` has no longitude (`longitude:`)",
+        "dates by the calendar, not by the place's warmth: `location:` has no `longitude:`",
       ],
     };
   if (normals === undefined) return nothing;

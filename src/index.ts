@@ -22,7 +22,7 @@
  * const planned = planGarden(text, loadTables(), { today: "2027-04-01", normals });
  * if (!planned.ok) throw new Error(planned.problems.map((p) => p.message).join("\n"));
  * console.log(planned.value.rounds.map((round) => round.day).join(" "));
- * // 2027-06-26 2027-07-10
+ * // 2027-07-03 2027-07-17 2027-07-31 2027-08-14
  * console.log(planned.value.garden.climate?.origin);
  * // Dublin, 13 km away and 54 m higher; CRU CL 2.0, means of 1961-1990 with the warming to 1979-2013
  * const calendar = calendarText(planned.value);

@@ -81,7 +81,7 @@ describe("a plan", () => {
 
   test("says once that there is no longitude, and not where that does not matter", () => {
     expect(said({ location: { latitude: 53.3 } })).toEqual([
-      "dates of the calendar, not of the place's warmth, as `location:` has no longitude (`longitude:`)",
+      "dates by the calendar, not by the place's warmth: `location:` has no `longitude:`",
     ]);
     expect(said({})).toEqual([]);
     expect(said({ location: { latitude: 53.3 }, climate: "off" })).toEqual([]);

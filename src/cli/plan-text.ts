@@ -20,7 +20,7 @@ import {
 import { loadTables } from "../tables.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
-import { listed, page, table, tabled, type TextStyle } from "./terminal-text.js";
+import { listed, page, table, tabled, type TextStyle, wrap } from "./terminal-text.js";
 
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
@@ -33,7 +33,7 @@ export function planText(plan: Plan, style: TextStyle): string {
     [
       style.heading(garden.name),
       `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
-      ...(garden.climate ? [climateOfPlace(garden.climate)] : []),
+      ...(garden.climate ? wrap(climateOfPlace(garden.climate), style.width) : []),
       [
         counted(totals.rounds, "round"),
         counted(totals.feedings, "feeding"),

@@ -61,7 +61,9 @@ function plantingText(
 }
 
 function originWords(stage: StageSpan, amounts: Amounts): string {
-  return [stage.origin, warmthWords(stage, amounts) ?? []].flat().join(": ");
+  return [stage.origin, warmthWords(stage, amounts) ?? []]
+    .flat()
+    .join(stage.warmth?.isFollowed ? ": " : "; ");
 }
 
 function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): string {

@@ -34,7 +34,7 @@ export function feedingSpan(
   const of = own.findLast(isOf) ?? own.at(-1);
   if (first === undefined || last === undefined || of === undefined) return undefined;
   const end = byNumber(need, of, rounds, notGiven) ?? byDay(need, of, season.to);
-  return { first, last, why: whyItEnds(end), key: keyThatChanges[end.kind] };
+  return { first, last, why: whyItEnds(end), key: keyThatChanges(end) };
 }
 
 /** It has as many feedings as it was to have. */
@@ -60,7 +60,7 @@ function byNumber(
 
 /** There are no days left in which it could be fed. */
 function byDay(
-  { planting, life }: FedPlanting,
+  { life }: FedPlanting,
   { course: { coverTo }, spans }: FeedingCourse,
   seasonEnd: Day,
 ): FeedingEnd {
@@ -70,12 +70,13 @@ function byDay(
   const isStop = (on: Day, days: number): boolean => days > 0 && coverTo === addDays(on, -days - 1);
   if (isStop(life.harvestFrom, stopBeforeHarvestDays))
     return { kind: "before-harvest", on: life.harvestFrom, days: stopBeforeHarvestDays };
+  const pick =
+    by === "removed"
+      ? ({ kind: by, on: addDays(lastDay, 1) } as const)
+      : ({ kind: by === "lengths" ? "harvest" : by, on: lastDay } as const);
   if (isStop(lastDay, stopBeforeLastPickDays))
-    return { kind: "before-last-pick", on: lastDay, days: stopBeforeLastPickDays };
-  if (planting.removed !== undefined && coverTo === addDays(planting.removed, -1))
-    return { kind: "removed", on: planting.removed };
-  if (coverTo === lastDay && by !== "lengths") return { kind: by, on: lastDay };
-  if (coverTo === lastDay && coverTo < seasonEnd) return { kind: "harvest", on: lastDay };
+    return { kind: "before-last-pick", pick, days: stopBeforeLastPickDays };
+  if (coverTo === lastDay && (by !== "lengths" || coverTo < seasonEnd)) return pick;
   if (coverTo === seasonEnd) return { kind: "season", on: seasonEnd };
   const stage = stageNearest(life.spans, coverTo)?.stage;
   return stage === undefined

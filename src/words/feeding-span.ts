@@ -12,14 +12,14 @@ export type FeedingEnd =
   | { readonly kind: "feedings"; readonly feedings: number; readonly missed: number }
   | { readonly kind: "sign"; readonly feedings: number; readonly name: string; readonly on: Day }
   | { readonly kind: "stage"; readonly stage: StageName; readonly on: Day }
-  | {
-      readonly kind: "before-harvest" | "before-last-pick";
-      readonly on: Day;
-      readonly days: number;
-    }
-  | { readonly kind: OfPlanting; readonly on: Day };
+  | { readonly kind: "before-harvest"; readonly on: Day; readonly days: number }
+  | { readonly kind: "before-last-pick"; readonly pick: LastPick; readonly days: number }
+  | LastPick;
 
-type OfPlanting = "picked-until" | "harvest" | "frost" | "removed" | "season";
+interface LastPick {
+  readonly kind: "picked-until" | "harvest" | "frost" | "removed" | "season";
+  readonly on: Day;
+}
 
 /** A sentence. */
 export function whyItEnds(end: FeedingEnd): string {
@@ -36,29 +36,42 @@ export function whyItEnds(end: FeedingEnd): string {
     case "before-harvest":
       return `Harvest begins on ${shortDate(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
     case "before-last-pick":
-      return `The last pick is on ${shortDate(end.on)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
-    case "picked-until":
-      return `The last pick is on ${shortDate(end.on)}.`;
-    case "harvest":
-      return `Its harvest ends on ${shortDate(end.on)}, by the usual lengths of its stages.`;
-    case "frost":
-      return `The first frost, which ends it, is expected about ${shortDate(end.on)}.`;
-    case "removed":
-      return `It is removed on ${shortDate(end.on)}.`;
+      return `${lastPick(end.pick)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
     case "season":
       return `The season ends on ${shortDate(end.on)}.`;
+    default:
+      return `${lastPick(end)}.`;
+  }
+}
+
+function lastPick({ kind, on }: LastPick): string {
+  switch (kind) {
+    case "season":
+    case "picked-until":
+      return `The last pick is on ${shortDate(on)}`;
+    case "harvest":
+      return `Its harvest ends on ${shortDate(on)}, by the usual lengths of its stages`;
+    case "frost":
+      return `The first frost, which ends it, is expected about ${shortDate(on)}`;
+    case "removed":
+      return `It is removed on ${shortDate(on)}`;
   }
 }
 
 /** The key of the garden file that changes it, as it is written. */
-export const keyThatChanges: Readonly<Record<FeedingEnd["kind"], string>> = {
+export function keyThatChanges(end: FeedingEnd): string {
+  if (end.kind !== "before-last-pick") return keys[end.kind];
+  // Within the season the grower may stop picking sooner.
+  return end.pick.kind === "season" ? "picked_until" : keys[end.pick.kind];
+}
+
+const keys: Readonly<Record<Exclude<FeedingEnd["kind"], "before-last-pick">, string>> = {
   feedings: "through: harvest",
   stage: "through: harvest",
   sign: "signs",
   "before-harvest": "days_to_harvest",
-  "before-last-pick": "picked_until",
   "picked-until": "picked_until",
-  harvest: "picked_until",
+  harvest: "days_to_harvest",
   frost: "frost",
   removed: "removed",
   season: "season",

@@ -15,11 +15,10 @@ export function warmthWords(
       ? "not reached by warmth here: the calendar's date stands"
       : `by warmth ${shortDate(earliest)} at the earliest, and perhaps not at all: the calendar's date stands`;
   const counted = `${heatText(warmth, amounts)} after ${warmth.after}, somewhere ${bandWords(warmth)}`;
-  if (!isFollowed) return `by warmth ${shortDate(day)}: ${counted}`;
-  const held = isHeldBack
-    ? `, but that would be ${shortDate(day)}, and it moves a date by 28 days at most`
-    : "";
-  return `${counted}; by the calendar ${shortDate(calendar)}${held}`;
+  if (!isFollowed) return `by warmth ${shortDate(day)}, ${counted}`;
+  return isHeldBack
+    ? `${counted}; that is ${shortDate(day)}, but warmth moves a date by 28 days at most, and by the calendar it is ${shortDate(calendar)}`
+    : `${counted}; by the calendar ${shortDate(calendar)}`;
 }
 
 /** `281 degree days above 7 degrees C` */

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, rmSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { ChangeFacts } from "../../src/cli/changes-text.js";
 import { gardenText, planted } from "../support/a-garden.js";
@@ -27,10 +27,27 @@ async function factsOf(before: string, after: string): Promise<readonly ChangeFa
 }
 
 describe("changes", () => {
-  test("are none where nothing changed, on any day", async () => {
+  test("are none where nothing changed, on any day of a kept calendar", async () => {
+    const file = scratchFile("garden.ics", "");
+    rmSync(file);
+    const made = { stdin: usual, today: "2027-03-01" };
+    expect((await cli(["calendar", "-", "--out", file], made)).code).toBe(0);
+    for (const today of ["2027-03-02", "2027-06-22", "2027-06-23", "2027-07-30", "2027-10-30"])
+      expect(await cli(["changes", file, "-"], { stdin: usual, today }), today).toEqual({
+        code: 0,
+        stdout: "Nothing changes.\n",
+        stderr: "",
+      });
+  });
+
+  test("are none from a printed copy before the first bottle is begun and after the last round", async () => {
     const argv = ["changes", await calendarOf(usual), "-"];
-    const told = await cli(argv, { stdin: usual, today: "2027-08-01" });
-    expect(told).toEqual({ code: 0, stdout: "Nothing changes.\n", stderr: "" });
+    for (const today of ["2027-03-01", "2027-09-01"])
+      expect(await cli(argv, { stdin: usual, today }), today).toEqual({
+        code: 0,
+        stdout: "Nothing changes.\n",
+        stderr: "",
+      });
     expect(await factsOf(usual, usual)).toEqual([]);
   });
 

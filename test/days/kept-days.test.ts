@@ -46,12 +46,12 @@ describe("an earlier plan kept", () => {
   const othersMoved = (plan: Plan, changed: string): string[] =>
     fed.filter((id) => id !== changed && daysFed(plan, id).join() !== daysFed(before, id).join());
 
-  test("one planting set out a week sooner moves feedings of others, unless their days are kept", () => {
-    const sooner = later("toms", -7);
-    expect(othersMoved(planOf(sooner), "toms")).not.toEqual([]);
+  test("one planting set out two weeks sooner moves feedings of others, unless their days are kept", () => {
+    const sooner = later("cukes", -14);
+    expect(othersMoved(planOf(sooner), "cukes")).not.toEqual([]);
     const kept = planOf(sooner, before.published);
-    expect(othersMoved(kept, "toms")).toEqual([]);
-    expect(daysFed(kept)).not.toEqual(daysFed(before));
+    expect(othersMoved(kept, "cukes")).toEqual([]);
+    expect(daysFed(kept, "cukes")).not.toEqual(daysFed(before, "cukes"));
   });
 
   test("costs no round, and over many edits keeps far more feedings than planning afresh", () => {
@@ -61,6 +61,8 @@ describe("an earlier plan kept", () => {
         const free = planOf(later(id, days));
         const kept = planOf(later(id, days), before.published);
         expect(kept.totals.rounds, `${id} ${days}`).toBe(free.totals.rounds);
+        // Fewer rounds than before are worth moving others for.
+        if (free.totals.rounds < before.totals.rounds) continue;
         afresh += othersMoved(free, id).length;
         keeping += othersMoved(kept, id).length;
       }
@@ -74,7 +76,7 @@ describe("an earlier plan kept", () => {
   test("of a calendar its days alone", () => {
     const told = daysTold(earlierOf(textOf(before)));
     expect(told.rounds.map(({ day }) => day)).toEqual(before.rounds.map(({ day }) => day));
-    const kept = planOf(later("toms", -7), told);
-    expect(othersMoved(kept, "toms")).toEqual([]);
+    const kept = planOf(later("cukes", -14), told);
+    expect(othersMoved(kept, "cukes")).toEqual([]);
   });
 });

@@ -9,7 +9,8 @@ describe("the weather files of a garden", () => {
   test("are named as they are written", () => {
     const weather = { seen: "weather.csv", forecast: "weather/next week.csv" };
     expect(aGarden({ location, weather }).weather).toEqual(weather);
-    expect(aGarden({ climate, weather: { seen: "a.txt" } }).weather).toEqual({ seen: "a.txt" });
+    const own = { location: { latitude: 53.1 }, climate, weather: { seen: "a.txt" } };
+    expect(aGarden(own).weather).toEqual({ seen: "a.txt" });
     expect(aGarden({ location }).weather).toBeUndefined();
   });
 
