@@ -32,7 +32,7 @@ export function warmStarts(
   if (here === undefined || warmth === undefined || crop.perennial) return starts;
   const wish = planting.warmth ?? here.wish;
   const isWished = wish === "on" || (wish === "auto" && warmth.auto);
-  const isFollowed = isWished && !overwinters(starts, here, place.hemisphere);
+  const isFollowed = isWished && !overwinters(planting, starts, here, place.hemisphere);
   const isSeen = (i: number): boolean =>
     planting.seen.some(({ stage }) => stage === crop.course.stages[i]?.stage);
   const days = warmDays(planting, { ...crop, warmth }, course, starts, { here, season });
@@ -94,15 +94,20 @@ function inOrder(
 
 const tropicDeg = 23.4;
 
-/** Where there is a winter, and the middle of it lies between the first stage and the last one. */
+/**
+ * Where there is a winter, and the middle of it lies between the first stage in the bed and the last
+ * one: in the tray it is warm.
+ */
 function overwinters(
+  { transplanted }: Planting,
   starts: readonly Start[],
   { climate }: Here,
   half: Place["hemisphere"],
 ): boolean {
-  const [first, last] = [starts[0]?.day, starts.at(-1)?.day];
-  if (first === undefined || last === undefined || Math.abs(climate.latitudeDeg) < tropicDeg)
+  const [begin, last] = [starts[0]?.day, starts.at(-1)?.day];
+  if (begin === undefined || last === undefined || Math.abs(climate.latitudeDeg) < tropicDeg)
     return false;
+  const first = transplanted === undefined ? begin : later(begin, transplanted);
   const midwinter = half === "south" ? "07-15" : "01-15";
   const years = [first, last].map((day) => Number(day.slice(0, 4)));
   return years

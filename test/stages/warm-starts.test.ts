@@ -147,6 +147,8 @@ describe("who follows warmth", () => {
     const place = aWarmPlace({}, 20, season);
     expect(on(tomato(), { transplanted: day("2027-11-20") }, place)).toBe(false);
     expect(on(tomato(), { transplanted: day("2028-03-20") }, place)).toBe(true);
+    // Young plants stood indoors over midwinter.
+    expect(on(tomato(), { transplanted: day("2028-02-01") }, place)).toBe(true);
     const tropical = { ...climateForTests, latitudeDeg: -1.3 };
     const nairobi = aWarmPlace({ climate: tropical }, 20, season);
     expect(on(tomato(), { transplanted: day("2027-11-20") }, nairobi)).toBe(true);
