@@ -15,9 +15,11 @@ const { catalogue, frost } = loadTables();
 // The last frost is on 20 April in the median, and after 10 May in one spring of ten.
 const dublin = placeClimate({ latitudeDeg: 53.3, longitudeDeg: -6.3 });
 
-function withFrost(plan: Plan, estimate: FrostEstimate | undefined): Plan {
+/** That of spring alone, unless it is autumn that is asked for. */
+function withFrost(plan: Plan, estimate: FrostEstimate | undefined, isAutumn = false): Plan {
+  const { lastSpring, firstAutumn } = estimate?.around(plan.garden.season) ?? {};
   const known = estimate && {
-    ...estimate.around(plan.garden.season),
+    ...given(isAutumn ? { firstAutumn } : { lastSpring }),
     ...(estimate.allYear ? { allYear: true as const } : {}),
   };
   return { ...plan, garden: { ...plan.garden, ...given({ frost: known }) } };
@@ -134,4 +136,36 @@ test("a hardy crop needs none, nor a place without frost, nor one that is not kn
   expect(adviceFor(out("2027-04-01"), nairobi)).toEqual([]);
   const plan = planFile(gardenText(out("2027-04-01")));
   expect(plan.ok && frostAdvice(aGarden(out("2027-04-01")), plan.value, catalogue)).toEqual([]);
+});
+
+describe("what is to stand into the autumn", () => {
+  function autumnAdvice(differs: GardenDiffers, climate = dublin, today?: Day): string[] {
+    const plan = planFile(gardenText(differs), undefined, today);
+    if (!plan.ok) throw new Error("no plan");
+    const garden = aGarden(differs);
+    const told = withFrost(plan.value, frostOf(climate, garden.frost, frost), true);
+    return frostAdvice(garden, told, catalogue).map(({ message }) => message);
+  }
+  const season = { from: "2027-03-01", to: "2027-12-15" };
+
+  test("is told the day of the first frost where the estimate is too rough to end it", () => {
+    const [told, ...others] = autumnAdvice({ season, ...out("2027-05-20") });
+    expect(others).toEqual([]);
+    expect(told).toMatch(
+      /^toms: planned to stand until 2027-12-15, and in half of the years frost has come by 2027-1\d-\d\d \(an estimate from simulation: .*\): `frost: \{ first: ... \}` or `picked_until` ends it sooner$/,
+    );
+  });
+
+  test("is not told where it ends before, or the frost is past", () => {
+    const early = {
+      season,
+      ...planted({ transplanted: "2027-05-20", picked_until: "2027-09-30" }),
+    };
+    expect(autumnAdvice(early)).toEqual([]);
+    expect(autumnAdvice({ season, ...out("2027-05-20") }, dublin, day("2027-12-10"))).toEqual([]);
+  });
+
+  test("ends with the grower's own day, and nothing is to be said", () => {
+    expect(autumnAdvice({ season, frost: { first: "10-20" }, ...out("2027-05-20") })).toEqual([]);
+  });
 });
