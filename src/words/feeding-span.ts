@@ -13,7 +13,7 @@ export type FeedingEnd =
   | { readonly kind: "sign"; readonly feedings: number; readonly name: string; readonly on: Day }
   | { readonly kind: "stage"; readonly stage: StageName; readonly on: Day }
   | {
-      readonly kind: "before-harvest" | "before-last-pick";
+      readonly kind: "before-harvest" | "before-last-pick" | "before-removal";
       readonly on: Day;
       readonly days: number;
     }
@@ -37,6 +37,8 @@ export function whyItEnds(end: FeedingEnd): string {
       return `Harvest begins on ${shortDate(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
     case "before-last-pick":
       return `The last pick is on ${shortDate(end.on)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
+    case "before-removal":
+      return `The last pick before it is removed is on ${shortDate(end.on)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
     case "picked-until":
       return `The last pick is on ${shortDate(end.on)}.`;
     case "harvest":
@@ -57,6 +59,7 @@ export const keyThatChanges: Readonly<Record<FeedingEnd["kind"], string>> = {
   sign: "signs",
   "before-harvest": "days_to_harvest",
   "before-last-pick": "picked_until",
+  "before-removal": "removed",
   "picked-until": "picked_until",
   harvest: "picked_until",
   frost: "frost",
