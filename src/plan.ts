@@ -184,7 +184,7 @@ function planOf(
   const fed = new Set(ahead.map(({ planting }) => planting.id));
   const isPassed = passedWithout(past, published, garden.season, today);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
-    feedingSpan(need, courses, rounds, past.notGiven, garden.season);
+    feedingSpan(need, courses, ahead, rounds, garden.season);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,

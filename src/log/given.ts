@@ -51,21 +51,35 @@ function isOf(given: GivenFeeding, course: FeedingCourse): boolean {
   );
 }
 
-/** Courses that go on from what was really given. */
+/** Courses that go on from what was really given, also after the end of the last of a planting. */
 export function resumed(
   courses: readonly FeedingCourse[],
   given: readonly GivenFeeding[],
 ): FeedingCourse[] {
   return courses.map((course) => {
-    const days = daysGiven(course, given);
+    const days = daysGiven(course, given, !isLast(course, courses));
     if (days.length === 0) return course;
     return { ...course, course: after(course.course, days) };
   });
 }
 
-/** The days up to its end on which its planting was given what is its. */
-export function daysGiven(course: FeedingCourse, given: readonly GivenFeeding[]): Day[] {
-  const own = given.filter((g) => isOf(g, course) && g.day <= course.course.coverTo);
+function isLast(
+  { planting, route, course }: FeedingCourse,
+  all: readonly FeedingCourse[],
+): boolean {
+  return !all.some(
+    (one) =>
+      one.planting.id === planting.id && one.route === route && one.course.coverTo > course.coverTo,
+  );
+}
+
+/** The days on which its planting was given what is its, as a rule up to its end. */
+export function daysGiven(
+  course: FeedingCourse,
+  given: readonly GivenFeeding[],
+  toItsEnd = true,
+): Day[] {
+  const own = given.filter((g) => isOf(g, course) && (!toItsEnd || g.day <= course.course.coverTo));
   return [...new Set(own.map((g) => g.day))];
 }
 

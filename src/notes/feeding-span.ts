@@ -2,7 +2,6 @@
 import { addDays, type Day, within } from "../dates.js";
 import type { FeedingCourse } from "../days/index.js";
 import type { Garden, Planting } from "../garden/index.js";
-import type { NotGiven } from "../log/index.js";
 import type { Sighting } from "../rules/index.js";
 import { type FeedingSpan, feedingDaysOf, type Round } from "../season/index.js";
 import { type PlantingLife, stageNearest } from "../stages/index.js";
@@ -16,14 +15,14 @@ interface FedPlanting {
 
 /**
  * @param courses as they are from the garden, with those that signs opened
+ * @param ahead the same, with what they still owe
  * @param rounds of the plan
- * @param notGiven published, and not given all the same
  */
 export function feedingSpan(
   need: FedPlanting,
   courses: readonly FeedingCourse[],
+  ahead: readonly FeedingCourse[],
   rounds: readonly Round[],
-  notGiven: readonly NotGiven[],
   season: Garden["season"],
 ): FeedingSpan | undefined {
   const days = feedingDaysOf(rounds, need.planting.id);
@@ -33,7 +32,7 @@ export function feedingSpan(
     last !== undefined && within(last, { from: course.first.earliest, to: course.coverTo });
   const of = own.findLast(isOf) ?? own.at(-1);
   if (first === undefined || last === undefined || of === undefined) return undefined;
-  const end = byNumber(need, of, rounds, notGiven) ?? byDay(need, of, season.to);
+  const end = byNumber(need, of, ahead, rounds) ?? byDay(need, of, season.to);
   return { first, last, why: whyItEnds(end), key: keyThatChanges(end) };
 }
 
@@ -41,21 +40,29 @@ export function feedingSpan(
 function byNumber(
   { planting, sightings }: FedPlanting,
   { course, route, openedBySignOn }: FeedingCourse,
+  ahead: readonly FeedingCourse[],
   rounds: readonly Round[],
-  notGiven: readonly NotGiven[],
 ): FeedingEnd | undefined {
-  const { first, coverTo, feedings } = course;
+  const { id, first, coverTo, feedings } = course;
   if (feedings === undefined) return undefined;
   const inCourse = (day: Day): boolean => within(day, { from: first.earliest, to: coverTo });
   const fed = feedingDaysOf(rounds, planting.id, route).filter(inCourse).length;
-  const missed = Math.max(0, feedings - fed);
-  const passed = notGiven.filter(
-    (one) => one.planting === planting.id && one.route === route && inCourse(one.day),
-  );
+  const toCome = feedingDaysOf(rounds.map(lessGiven), planting.id, route).filter(inCourse).length;
+  const owed = ahead.find((one) => one.course.id === id)?.course.feedings ?? 0;
   const sighting = sightings.find(({ seen }) => seen.on === openedBySignOn);
   if (sighting !== undefined)
     return { kind: "sign", feedings: fed, name: sighting.sign.name, on: sighting.seen.on };
-  return passed.length >= missed ? { kind: "feedings", feedings, missed } : undefined;
+  return toCome < owed
+    ? undefined
+    : { kind: "feedings", feedings, missed: Math.max(0, feedings - fed) };
+}
+
+function lessGiven(round: Round): Round {
+  const beds = round.beds.map((bed) => ({
+    ...bed,
+    mixes: bed.mixes.filter(({ given }) => given !== true),
+  }));
+  return { ...round, beds };
 }
 
 /** There are no days left in which it could be fed. */

@@ -209,9 +209,18 @@ describe("a missed round", () => {
   });
 
   test("too late to mend is still told", () => {
-    const plan = planOn("2027-09-30", { ...growing({ picked_until: "2027-10-05" }), log });
+    const plan = planOn("2027-09-30", { ...growing({ picked_until: "2027-08-20" }), log });
     expect(aheadDays(plan)).toEqual([]);
     expect(plan.notes[0]?.message).toContain("no day is left for it");
+  });
+
+  test("and three more leave none of the four, and the plan says so", () => {
+    const plan = planOn("2027-09-30", { log });
+    expect(aheadDays(plan)).toEqual([]);
+    expect(plan.plantings[0]?.feeding).toMatchObject({
+      why: "The rule gives 4 feedings, and 3 of them passed without.",
+      key: "through: harvest",
+    });
   });
 
   test("is none where the window is still open", () => {

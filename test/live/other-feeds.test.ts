@@ -109,7 +109,7 @@ describe("the gap that calcium keeps", () => {
   const near = (a: string, b: string): boolean => Math.abs(daysBetween(day(a), day(b))) < gapDays;
 
   test("is kept from every day of a feed that settles it", () => {
-    const plan = planOn("2027-03-01", { feeds: [salts] });
+    const plan = planOn("2027-03-01", { feeds: [salts], stock: { keep: "fridge" } });
     const feedDays = daysOf(plan, "salts");
     expect(aheadDays(plan).length).toBeGreaterThan(2);
     for (const on of aheadDays(plan)) expect(feedDays.some((f) => near(f, on))).toBe(false);

@@ -23,7 +23,7 @@ const file = scratchFile(
     },
   }),
 );
-const today = "2027-06-01";
+const today = "2027-05-25";
 
 async function told(command: string, ...more: string[]): Promise<string> {
   const { stdout, stderr, code } = await cli([command, file, ...more], { today });

@@ -94,7 +94,7 @@ test("a shortage is told in spoons and cups", async () => {
     stock: { keep: "shelf" },
     log: [],
   });
-  const { stdout } = await cli(["check", "-"], { stdin: short, today: "2027-06-20" });
+  const { stdout } = await cli(["check", "-"], { stdin: short, today: "2027-06-29" });
   expect(stdout).toMatch(/too little stock on .* lacks \d.*(tsp|tbsp|cups?):/);
 });
 
