@@ -92,7 +92,7 @@ function climateOf(
     return {
       ...nothing,
       assumptions: [
-        "dates by the calendar, not by the place's warmth: `location:` has no `longitude:`",
+        "dates by the calendar, not by the place's warmth: `location:` has no longitude (`longitude:`)",
       ],
     };
   if (normals === undefined) return nothing;

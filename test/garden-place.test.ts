@@ -81,7 +81,7 @@ describe("a plan", () => {
 
   test("says once that there is no longitude, and not where that does not matter", () => {
     expect(said({ location: { latitude: 53.3 } })).toEqual([
-      "dates by the calendar, not by the place's warmth: `location:` has no `longitude:`",
+      "dates by the calendar, not by the place's warmth: `location:` has no longitude (`longitude:`)",
     ]);
     expect(said({})).toEqual([]);
     expect(said({ location: { latitude: 53.3 }, climate: "off" })).toEqual([]);

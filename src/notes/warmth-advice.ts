@@ -12,11 +12,15 @@ function notReached({ id, cropName, stages }: PlannedPlanting): Advice[] {
   const isAnyFollowed = stages.some(({ warmth }) => warmth?.isFollowed);
   const cold = stages.filter(({ warmth }) => warmth !== undefined && warmth.day === undefined);
   if (!isAnyFollowed || cold.length === 0) return [];
+  const isMoved = cold.some(({ from, warmth }) => from !== warmth?.calendar);
+  const stands = isMoved
+    ? "the calendar counts on from the stage before"
+    : "the calendar's dates stand";
   return [
     {
       code: "not-reached-by-warmth",
       plantings: [id],
-      message: `${id} (${cropName}): ${named(cold)} not reached by warmth here before the season ends; the calendar's dates stand, so go by what you see (\`seen:\`)`,
+      message: `${id} (${cropName}): ${named(cold)} not reached by warmth here before the season ends; ${stands}, so go by what you see (\`seen:\`)`,
     },
   ];
 }

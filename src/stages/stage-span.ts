@@ -31,6 +31,8 @@ export interface StageWarmth {
   readonly baseC: number;
   /** From where it counts, in words: `planting out on 2027-05-20`. */
   readonly after: string;
+  /** What a plant raised indoors had before that day, and in how many days; counted besides. */
+  readonly indoors?: { readonly degreeDays: number; readonly days: number };
   /** Who published the sum, or what it was reckoned from. */
   readonly sources: readonly string[];
 }

@@ -19,6 +19,7 @@ interface HeatZero {
   readonly day: Day;
   readonly mark: Pick<HeatMark, "degreeDays" | "least" | "most">;
   readonly what: string;
+  readonly indoors?: NonNullable<StageWarmth["indoors"]>;
 }
 
 type WarmCrop = Crop & { readonly warmth: CropWarmth };
@@ -44,7 +45,9 @@ export function warmDays(
   const zeros = stages.map(({ stage }, i): HeatZero | undefined => {
     const seen = planting.seen.find((sighting) => sighting.stage === stage)?.on;
     const mark = marks[i];
-    return seen && mark && { day: seen, mark, what: `${stage} seen on ${seen}` };
+    return (
+      seen && mark && { day: seen, mark, what: `${stage.replaceAll("-", " ")} seen on ${seen}` }
+    );
   });
   return marks.map((mark, i) => {
     const zero = zeros.slice(0, i).findLast((one) => one !== undefined) ?? whole;
@@ -61,6 +64,7 @@ export function warmDays(
       degreeDays: Math.round(mark.degreeDays - zero.mark.degreeDays),
       baseC: crop.warmth.baseC,
       after: zero.what,
+      ...given({ indoors: zero.indoors }),
       sources: mark.sources,
     };
   });
@@ -97,7 +101,11 @@ function heatZero(
   const stageAt = crop.course.stages.findIndex(({ stage }) => stage === from);
   const stageStart = starts[stageAt];
   if (stageStart !== undefined)
-    return { day: stageStart.day, mark: none, what: `${from} on ${stageStart.day}` };
+    return {
+      day: stageStart.day,
+      mark: none,
+      what: `${from.replaceAll("-", " ")} on ${stageStart.day}`,
+    };
   const age = crop.transplantAgeDays;
   const plantedOut =
     transplanted ?? (crop.countedFrom === "transplanting" ? begin.day : addDays(begin.day, age));
@@ -124,7 +132,8 @@ function heatZero(
   return {
     day: transplanted,
     mark: { degreeDays: credit, least: credit, most: credit },
-    what: `planting out on ${transplanted}, with ${Math.round(credit)} from ${indoorDays} days indoors`,
+    what: `planting out on ${transplanted}`,
+    indoors: { degreeDays: Math.round(credit), days: indoorDays },
   };
 }
 

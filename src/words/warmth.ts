@@ -5,16 +5,25 @@ import { shortDate } from "./days.js";
 
 /** Undefined where warmth says nothing of the stage. */
 export function warmthWords(
-  { warmth }: Pick<StageSpan, "warmth">,
+  { from, warmth }: Pick<StageSpan, "from" | "warmth">,
   amounts: Amounts,
 ): string | undefined {
   if (warmth === undefined) return undefined;
   const { day, earliest, calendar, isFollowed, isHeldBack } = warmth;
-  if (day === undefined)
+  if (day === undefined) {
+    const stands =
+      from === calendar
+        ? "the calendar's date stands"
+        : `by the calendar ${shortDate(calendar)}, moved as far as the stage before it`;
     return earliest === undefined
-      ? "not reached by warmth here: the calendar's date stands"
-      : `by warmth ${shortDate(earliest)} at the earliest, and perhaps not at all: the calendar's date stands`;
-  const counted = `${heatText(warmth, amounts)} after ${warmth.after}, somewhere ${bandWords(warmth)}`;
+      ? `not reached by warmth here: ${stands}`
+      : `by warmth ${shortDate(earliest)} at the earliest, and perhaps not at all: ${stands}`;
+  }
+  const { after, indoors } = warmth;
+  const raised = indoors
+    ? `, on top of ${degreeDaysText(indoors.degreeDays, amounts)} from ${indoors.days} days indoors`
+    : "";
+  const counted = `${heatText(warmth, amounts)} after ${after}${raised}, somewhere ${bandWords(warmth)}`;
   if (!isFollowed) return `by warmth ${shortDate(day)}, ${counted}`;
   return isHeldBack
     ? `${counted}; that is ${shortDate(day)}, but warmth moves a date by 28 days at most, and by the calendar it is ${shortDate(calendar)}`
@@ -23,9 +32,15 @@ export function warmthWords(
 
 /** `281 degree days above 7 degrees C` */
 function heatText({ degreeDays, baseC }: StageWarmth, amounts: Amounts): string {
-  return amounts === "us"
-    ? `${Math.round(degreeDays * 1.8)} degree days above ${decimal(baseC * 1.8 + 32, 0)} degrees F`
-    : `${degreeDays} degree days above ${decimal(baseC, 1)} degrees C`;
+  const base =
+    amounts === "us"
+      ? `${decimal(baseC * 1.8 + 32, 0)} degrees F`
+      : `${decimal(baseC, 1)} degrees C`;
+  return `${degreeDaysText(degreeDays, amounts)} degree days above ${base}`;
+}
+
+function degreeDaysText(degreeDaysC: number, amounts: Amounts): string {
+  return String(Math.round(amounts === "us" ? degreeDaysC * 1.8 : degreeDaysC));
 }
 
 function bandWords({ earliest, latest }: StageWarmth): string {
