@@ -19,6 +19,12 @@ const counted =
 const words = (differs: Partial<StageWarmth> = {}, amounts: "metric" | "us" = "metric") =>
   warmthWords({ warmth: { ...followed, ...differs } }, amounts);
 
+function without(...keys: ("day" | "earliest" | "latest")[]): StageWarmth {
+  const open = { ...followed };
+  for (const key of keys) Reflect.deleteProperty(open, key);
+  return open;
+}
+
 describe("a stage that follows warmth", () => {
   test("tells what was counted, from where, how sure it is, and the calendar's date", () => {
     expect(words()).toBe(`${counted}; by the calendar 17 Jun`);
@@ -35,8 +41,7 @@ describe("a stage that follows warmth", () => {
   });
 
   test("may have an open end on either side", () => {
-    const { earliest: _earliest, ...upTo } = followed;
-    const { latest: _latest, ...from } = followed;
+    const [upTo, from] = [without("earliest"), without("latest")];
     expect(warmthWords({ warmth: from }, "metric")).toContain(
       "somewhere from 14 Jun to the season's end or later;",
     );
@@ -49,8 +54,7 @@ test("a stage that stays on the calendar tells what warmth would say", () => {
 });
 
 test("a stage that warmth doesn't reach tells whether it might", () => {
-  const { day: _day, ...perhaps } = followed;
-  const { earliest: _earliest, ...never } = perhaps;
+  const [perhaps, never] = [without("day"), without("day", "earliest")];
   expect(warmthWords({ warmth: never }, "metric")).toBe(
     "not reached by warmth here: the calendar's date stands",
   );
