@@ -44,6 +44,27 @@ describe("a course", () => {
     ]);
   });
 
+  test("of its own has a rule that feeds only so many times, a gap after the rule before it", () => {
+    const spans = [
+      span("2027-05-20", "2027-06-16", { rule: other }),
+      span("2027-06-17", "2027-07-24", { rule: { ...rule, feedings: 4 } }),
+    ];
+    const [before, counted, ...none] = feedingCourses(aPlanting(), spans, season);
+    expect(none).toEqual([]);
+    expect(before?.course).toMatchObject({ id: "toms/drench", coverTo: "2027-06-12" });
+    expect(before?.course).not.toHaveProperty("feedings");
+    expect(counted?.course).toMatchObject({
+      id: "toms/drench/2",
+      first: { earliest: "2027-06-17", latest: "2027-06-27" },
+      feedings: 4,
+    });
+    // Through the harvest nothing is counted; and in four days there is no room for a gap of five.
+    const through = aPlanting({ through: "harvest" });
+    expect(feedingCourses(through, spans, season)).toHaveLength(1);
+    const short = [span("2027-06-13", "2027-06-16", { rule: other }), ...spans.slice(1)];
+    expect(feedingCourses(aPlanting(), short, season)).toHaveLength(1);
+  });
+
   test("is one for each route, and one more after a hole", () => {
     const foliar: Route = "foliar";
     const spans = [

@@ -364,6 +364,9 @@ describe("the last day", () => {
 
   test("of what is picked again and again is the season's, for want of better", () => {
     expect(tomato({})).toEqual({ day: "2027-10-31", by: "season" });
+    // What was over before the season began is of an earlier year.
+    expect(life("tomato", { transplanted: day("2026-05-20") }).last.by).toBe("lengths");
+    expect(life("tomato", { transplanted: day("2026-05-20") }).last.day < "2026-12-31").toBe(true);
     expect(tomato({ removed: day("2027-09-10") })).toEqual({ day: "2027-09-09", by: "removed" });
   });
 

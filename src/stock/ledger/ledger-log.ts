@@ -10,7 +10,7 @@
 import { addDays, type Day, earlier } from "../../dates.js";
 import type { BatchInHand, StockSettings } from "../../garden/index.js";
 import type { FilePath, Finding } from "../../problem.js";
-import { byText } from "../../values.js";
+import { byText, grouped } from "../../values.js";
 import type { StockBottle } from "../making-problem.js";
 import { type MakingRules, useByOf } from "../making-rules.js";
 import { bottlesInOrder, ledgerMl, ledgerSum } from "./ledger.js";
@@ -65,7 +65,7 @@ export function bottlesInHand(
       return { batch, id, readyOn, useBy: lastDayOf(batch, rules), leftMl, overMl: 0 };
     }),
   );
-  for (const one of [...taken].sort((a, b) => byText(a.day, b.day))) {
+  for (const one of wholeAgain(taken).sort((a, b) => byText(a.day, b.day))) {
     const named = filled.find((f) => f.id === one.batch);
     if (one.batch === undefined) pourInTurn(filled, one);
     else if (named !== undefined) {
@@ -82,6 +82,19 @@ export function bottlesInHand(
     return { id, readyOn, useBy, leftMl: isGone ? 0 : leftMl, strengthGPerL: strengthOf(batch) };
   });
   return { bottles, emptied, findings };
+}
+
+/** Shares of what was published are one amount once more, as it was rounded then. */
+function wholeAgain(taken: readonly Taken[]): Taken[] {
+  const shares = taken.filter(({ path }) => path === undefined);
+  const ofDayAndBatch = grouped(shares, ({ day, batch }) => `${day} ${batch ?? ""}`);
+  return [
+    ...taken.filter(({ path }) => path !== undefined),
+    ...[...ofDayAndBatch.values()].map((parts) => ({
+      ...parts[0],
+      ml: parts.reduce((sum, { ml }) => sum + ml, 0),
+    })),
+  ];
 }
 
 /** The last day on which anything could be poured from it. */

@@ -200,6 +200,11 @@ describe("bottles in hand today", () => {
       expect(left([bottle], [on, after])).toEqual({ B1: 940 });
     });
 
+    test("comes off as one amount, whatever shares it went in", () => {
+      const shares = [1, 1, 1].map(() => asPublished("2027-06-10", 50 / 3, "B1"));
+      expect(left([batch("B1", whole.made, 1000)], shares)).toEqual({ B1: 950 });
+    });
+
     test("comes off a measured bottle from the day it was measured on", () => {
       const bottle = batch("B1", "2027-06-01", 600, { leftOn: day("2027-06-09") });
       expect(left([bottle], [before, on, after])).toEqual({ B1: 540 });

@@ -1,0 +1,98 @@
+import { describe, expect, test } from "vitest";
+import { day } from "../../src/dates.js";
+import type { FeedingSpan } from "../../src/season/season-plan.js";
+import {
+  fedFromTo,
+  fedSpans,
+  type FeedingEnd,
+  keyThatChanges,
+  moreOrFewer,
+  whyFedSo,
+  whyItEnds,
+} from "../../src/words/feeding-span.js";
+import { aPlantingInPlan } from "../support/a-plan.js";
+
+const on = day("2027-08-30");
+
+test.each<[FeedingEnd, string, string]>([
+  [{ kind: "feedings", feedings: 4, missed: 0 }, "The rule gives 4 feedings.", "through: harvest"],
+  [
+    { kind: "feedings", feedings: 4, missed: 1 },
+    "The rule gives 4 feedings, and 1 of them passed without.",
+    "through: harvest",
+  ],
+  [
+    { kind: "sign", feedings: 2, name: "blossom-end rot", on },
+    "2 more feedings came with blossom-end rot seen on 30 Aug.",
+    "signs",
+  ],
+  [
+    { kind: "stage", stage: "fruit-set", on },
+    "The rule feeds until fruit set ends, on 30 Aug.",
+    "through: harvest",
+  ],
+  [
+    { kind: "before-harvest", on, days: 3 },
+    "Harvest begins on 30 Aug, and nothing is given in the 3 days before it.",
+    "days_to_harvest",
+  ],
+  [
+    { kind: "before-last-pick", on, days: 28 },
+    "The last pick is on 30 Aug, and a feeding in the 28 days before it helps no fruit that is still picked.",
+    "picked_until",
+  ],
+  [
+    { kind: "before-removal", on, days: 28 },
+    "The last pick before it is removed is on 30 Aug, and a feeding in the 28 days before it helps no fruit that is still picked.",
+    "removed",
+  ],
+  [{ kind: "picked-until", on }, "The last pick is on 30 Aug.", "picked_until"],
+  [
+    { kind: "harvest", on },
+    "Its harvest ends on 30 Aug, by the usual lengths of its stages.",
+    "picked_until",
+  ],
+  [{ kind: "frost", on }, "The first frost, which ends it, is expected about 30 Aug.", "frost"],
+  [{ kind: "removed", on }, "It is removed on 30 Aug.", "removed"],
+  [{ kind: "season", on }, "The season ends on 30 Aug.", "season"],
+])("%j is told with the key that changes it", (end, words, key) => {
+  expect(whyItEnds(end)).toBe(words);
+  expect(keyThatChanges[end.kind]).toBe(key);
+});
+
+const span = (last: string, why = "The season ends on 31 Oct."): FeedingSpan => ({
+  first: day("2027-06-22"),
+  last: day(last),
+  why,
+  key: "season",
+});
+
+test("the first and the last feeding, or the only one", () => {
+  expect(fedFromTo(span("2027-08-01"))).toBe("Fed 22 Jun to 1 Aug.");
+  expect(fedFromTo(span("2027-06-22"))).toBe("Fed on 22 Jun.");
+  expect(whyFedSo(span("2027-08-01"))).toBe("The season ends on 31 Oct. `season` changes that.");
+});
+
+describe("the spans of several plantings", () => {
+  test("are told once where they are alike, in the order of the first of each", () => {
+    const plantings = [
+      aPlantingInPlan({ id: "a", feeding: span("2027-08-01") }),
+      aPlantingInPlan({ id: "b", feeding: span("2027-08-15") }),
+      aPlantingInPlan({ id: "basil", fed: false }),
+      aPlantingInPlan({ id: "c", feeding: span("2027-08-01") }),
+      aPlantingInPlan({ id: "d", feeding: span("2027-08-01", "It is removed on 2 Aug.") }),
+    ];
+    expect(fedSpans(plantings).map((one) => [one.plantings.map(({ id }) => id), one.text])).toEqual(
+      [
+        [["a", "c"], "Fed 22 Jun to 1 Aug. The season ends on 31 Oct. `season` changes that."],
+        [["b"], "Fed 22 Jun to 15 Aug. The season ends on 31 Oct. `season` changes that."],
+        [["d"], "Fed 22 Jun to 1 Aug. It is removed on 2 Aug. `season` changes that."],
+      ],
+    );
+  });
+});
+
+test("more or fewer than the calendar tells", () => {
+  expect(moreOrFewer(2, 3)).toBe("1 feeding more to come than the calendar tells");
+  expect(moreOrFewer(6, 4)).toBe("2 feedings fewer to come than the calendar tells");
+});
