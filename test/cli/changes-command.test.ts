@@ -1,11 +1,17 @@
-import { readFileSync, rmSync } from "node:fs";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { ChangeFacts } from "../../src/cli/changes-text.js";
 import { gardenText, planted } from "../support/a-garden.js";
-import { cli, scratchFile } from "../support/run-cli.js";
+import { cli, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const wed = { feeding: { days: ["wed"] } };
 const usual = gardenText({ id: "weir-cottage", ...wed });
+const inDublin = gardenText({
+  id: "weir-cottage",
+  ...wed,
+  location: { latitude: 53.3, longitude: -6.3, elevation: "20 m" },
+});
 const onThursdays = gardenText({ id: "weir-cottage", feeding: { days: ["thu"] } });
 const moreWater = gardenText({
   id: "weir-cottage",
@@ -27,18 +33,23 @@ async function factsOf(before: string, after: string): Promise<readonly ChangeFa
 }
 
 describe("changes", () => {
-  test("are none where nothing changed, on any day of a kept calendar", async () => {
-    const file = scratchFile("garden.ics", "");
-    rmSync(file);
-    const made = { stdin: usual, today: "2027-03-01" };
-    expect((await cli(["calendar", "-", "--out", file], made)).code).toBe(0);
-    for (const today of ["2027-03-02", "2027-06-22", "2027-06-23", "2027-07-30", "2027-10-30"])
-      expect(await cli(["changes", file, "-"], { stdin: usual, today }), today).toEqual({
-        code: 0,
-        stdout: "Nothing changes.\n",
-        stderr: "",
-      });
-  });
+  test.each([
+    ["on the calendar", usual],
+    ["that follow warmth", inDublin],
+  ])(
+    "are none where nothing changed, on any day of a kept calendar, of stages %s",
+    async (_, stdin) => {
+      const file = join(scratchFolder(), "garden.ics");
+      const made = { stdin, today: "2027-03-01" };
+      expect((await cli(["calendar", "-", "--out", file], made)).code).toBe(0);
+      for (const today of ["2027-03-02", "2027-06-22", "2027-06-23", "2027-07-30", "2027-10-30"])
+        expect(await cli(["changes", file, "-"], { stdin, today }), today).toEqual({
+          code: 0,
+          stdout: "Nothing changes.\n",
+          stderr: "",
+        });
+    },
+  );
 
   test("are none from a printed copy before the first bottle is begun and after the last round", async () => {
     const argv = ["changes", await calendarOf(usual), "-"];

@@ -118,6 +118,16 @@ describe("why", () => {
     expect(Math.abs(toldF - toldC * 1.8)).toBeLessThan(1);
   });
 
+  test("counts from what was seen, in plain words", async () => {
+    const seen = [{ stage: "fruit-set", on: "2027-06-30" }];
+    const differs = { ...dublin, ...bed({ out: "2027-05-20", water: "10 L" }, { seen }) };
+    const world = { stdin: gardenText(differs), today: "2027-07-01" };
+    const { stdout } = await cli(["why", "-", "toms"], world);
+    expect(stdout.replace(/\s+/g, " ")).toMatch(
+      /by warmth: \d+ degree days above 7 degrees C after fruit set seen on 2027-06-30,/,
+    );
+  });
+
   test("of a southern garden counts on over New Year", async () => {
     const said = await told(nelson, "why", "toms");
     expect(said).toMatch(flowering("7 degrees C", 281));
