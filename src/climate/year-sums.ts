@@ -74,8 +74,6 @@ function spreadDegreeDays(
   sdC: number,
 ): number {
   const farC = sdC * Math.sqrt(3);
-  // Winter days, of which there are many, are too cold even where they are far above their mean.
-  if (weather.maxC + byC + farC <= thresholds.baseC) return 0;
   const at = (atC: number): number => warmedDegreeDays(weather, byC + atC, thresholds);
   return (at(-farC) + 4 * at(0) + at(farC)) / 6;
 }
