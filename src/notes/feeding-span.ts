@@ -1,11 +1,17 @@
-/** From a planting's first feeding to its last, and why that is the last. */
+/** From a planting's first feeding to its last, and why these are the first and the last. */
 import { addDays, type Day, within } from "../dates.js";
 import type { FeedingCourse } from "../days/index.js";
 import type { Garden, Planting } from "../garden/index.js";
 import type { Sighting } from "../rules/index.js";
 import { type FeedingSpan, feedingDaysOf, type Round } from "../season/index.js";
-import { type PlantingLife, stageNearest } from "../stages/index.js";
-import { type FeedingEnd, keyThatChanges, whyItEnds } from "../words/index.js";
+import { type PlantingLife, stageNearest, stageOn, type StageSpan } from "../stages/index.js";
+import {
+  type FeedingBegin,
+  type FeedingEnd,
+  keyThatChanges,
+  whyItBegins,
+  whyItEnds,
+} from "../words/index.js";
 
 interface FedPlanting {
   readonly planting: Planting;
@@ -33,7 +39,29 @@ export function feedingSpan(
   const of = own.findLast(isOf) ?? own.at(-1);
   if (first === undefined || last === undefined || of === undefined) return undefined;
   const end = byNumber(need, of, ahead, rounds) ?? byDay(need, of, season.to);
-  return { first, last, why: whyItEnds(end), key: keyThatChanges(end) };
+  const begins = whyItBegins(beginOf(need, own, first));
+  return { first, last, begins, why: whyItEnds(end), key: keyThatChanges(end) };
+}
+
+/** Where the course of the first feeding has its first day. */
+function beginOf(
+  { planting, life }: FedPlanting,
+  own: readonly FeedingCourse[],
+  first: Day,
+): FeedingBegin {
+  const course = own.find(({ course: { coverTo } }) => first <= coverTo) ?? own[0];
+  const on = course?.spans[0]?.from;
+  const span = on === undefined ? undefined : stageOn(life.spans, on);
+  if (on === undefined || span === undefined) return { kind: "season" };
+  if (span.from === on) return { kind: "stage", stage: span.stage, on, how: howItCame(span) };
+  return on === planting.transplanted ? { kind: "planted-out", on } : { kind: "season" };
+}
+
+function howItCame({ origin, warmth }: StageSpan): string {
+  if (warmth?.isFollowed) return "by warmth";
+  return ["seen on", "no sooner"].some((words) => origin.startsWith(words))
+    ? origin
+    : "by the calendar";
 }
 
 /** It has as many feedings as it was to have. */

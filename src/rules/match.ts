@@ -53,15 +53,22 @@ export function matchRules(
     };
   const spans = routes.flatMap((route) => fedSpans(planting, crop, life, active, route));
   const fedBy = [...new Set(spans.map((span) => span.rule))];
-  if (fedBy.length === 0)
-    return {
-      spans,
-      reason: `not fed: it is not in a stage that is fed (${best.stages.join(", ")})`,
-    };
+  if (fedBy.length === 0) return { spans, reason: whyNever(planting, life, best) };
   return {
     spans: joined(spans),
     reason: fedBy.map((rule) => `against ${rule.disorder}: ${rule.reason}`).join(" "),
   };
+}
+
+function whyNever({ transplanted }: Planting, life: LifeToFeed, rule: FeedRule): string {
+  const inStage = life.spans.some(
+    ({ stage, to }) => rule.stages.includes(stage) && (transplanted ?? to) <= to,
+  );
+  if (!inStage) return `not fed: it is not in a stage that is fed (${rule.stages.join(", ")})`;
+  const { stopBeforeHarvestDays: harvestDays, stopBeforeLastPickDays: pickDays } = rule;
+  return pickDays > harvestDays
+    ? `not fed: its last day is ${lastPick(life)}, and a feeding in the ${pickDays} days before it helps no fruit that is still picked`
+    : `not fed: harvest begins on ${life.harvestFrom}, and nothing is given in the ${harvestDays} days before it`;
 }
 
 /** Of one route, each stage by itself. */

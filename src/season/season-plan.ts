@@ -76,11 +76,13 @@ export interface PlannedPlanting {
   readonly feeding?: FeedingSpan;
 }
 
-/** When a planting is fed first and last, and why it ends there. */
+/** When a planting is fed first and last, and why it begins and ends there. */
 export interface FeedingSpan {
   readonly first: Day;
   readonly last: Day;
-  /** In words for the grower. */
+  /** Why it is not fed before, in words for the grower. */
+  readonly begins: string;
+  /** Why it is not fed after, in words for the grower. */
   readonly why: string;
   /** Key of the garden file that changes it. */
   readonly key: string;

@@ -21,6 +21,24 @@ interface LastPick {
   readonly on: Day;
 }
 
+/** Why the first feeding of a planting is not earlier. */
+export type FeedingBegin =
+  | { readonly kind: "stage"; readonly stage: StageName; readonly on: Day; readonly how: string }
+  | { readonly kind: "planted-out"; readonly on: Day }
+  | { readonly kind: "season" };
+
+/** A sentence. */
+export function whyItBegins(begin: FeedingBegin): string {
+  switch (begin.kind) {
+    case "stage":
+      return `It begins with ${stageWords(begin.stage)}, on ${shortDate(begin.on)}, ${begin.how}.`;
+    case "planted-out":
+      return `It begins with planting out, on ${shortDate(begin.on)}.`;
+    case "season":
+      return "It begins with the season.";
+  }
+}
+
 /** A sentence. */
 export function whyItEnds(end: FeedingEnd): string {
   switch (end.kind) {
@@ -32,7 +50,7 @@ export function whyItEnds(end: FeedingEnd): string {
     case "sign":
       return `${counted(end.feedings, "more feeding")} came with ${end.name} seen on ${shortDate(end.on)}.`;
     case "stage":
-      return `The rule feeds until ${stageWords(end.stage)} ends, on ${shortDate(end.on)}.`;
+      return `The rule feeds until ${stageWords(end.stage)} ends, on ${shortDate(end.on)}, and no further feeding falls due by then.`;
     case "before-harvest":
       return `Harvest begins on ${shortDate(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
     case "before-last-pick":
@@ -47,6 +65,7 @@ export function whyItEnds(end: FeedingEnd): string {
 function lastPick({ kind, on }: LastPick): string {
   switch (kind) {
     case "season":
+      return `The season ends on ${shortDate(on)}, taken as the last pick`;
     case "picked-until":
       return `The last pick is on ${shortDate(on)}`;
     case "harvest":
@@ -84,9 +103,9 @@ export function fedFromTo({ first, last }: FeedingSpan): string {
     : `Fed ${shortDate(first)} to ${shortDate(last)}.`;
 }
 
-/** The two sentences behind it. */
-export function whyFedSo({ why, key }: FeedingSpan): string {
-  return `${why} \`${key}\` changes that.`;
+/** The sentences behind it. */
+export function whyFedSo({ begins, why, key }: FeedingSpan): string {
+  return `${begins} ${why} \`${key}\` changes that.`;
 }
 
 /** What is said of fed plantings, each once, with all of which it is true. */

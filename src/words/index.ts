@@ -86,10 +86,12 @@ export {
 export {
   fedFromTo,
   fedSpans,
+  type FeedingBegin,
   type FeedingEnd,
   keyThatChanges,
   moreOrFewer,
   whyFedSo,
+  whyItBegins,
   whyItEnds,
 } from "./feeding-span.js";
 export { figures, unbroken } from "./figures.js";

@@ -49,7 +49,7 @@ describe("in a calendar that is kept", () => {
     signed(garden, seenOn);
     const { stdout } = await cli(["changes", garden.calendar, garden.file], { today: seenOn });
     expect(stdout.replace(/\s+/g, " ")).toMatch(
-      /- toms \(tomato\): 2 feedings more to come than the calendar tells\. Fed \d+ Jun to \d+ Aug\. 2 more feedings came with blossom-end rot seen on 10 Aug\. `signs` changes that\./,
+      /- toms \(tomato\): 2 feedings more to come than the calendar tells\. Fed \d+ Jun to \d+ Aug\. It begins with flowering, on \d+ Jun, by the calendar\. 2 more feedings came with blossom-end rot seen on 10 Aug\. `signs` changes that\./,
     );
     await garden.publish(seenOn);
     const { given, ahead } = await garden.days(seenOn, "toms");

@@ -65,7 +65,7 @@ describe("rules that change in July", () => {
 
   test("are told by `changes`: how many come or go, until when it is fed now, and why", () => {
     expect(changes).toMatch(
-      /- toms \(tomato\): \d feedings? fewer to come than the calendar tells\. Fed \d+ Jun to \d+ \w{3}\. The rule gives 4 feedings\. `through: harvest` changes that\./,
+      /- toms \(tomato\): \d feedings? fewer to come than the calendar tells\. Fed \d+ Jun to \d+ \w{3}\. It begins with [^.]+\. The rule gives 4 feedings\. `through: harvest` changes that\./,
     );
     // Its rules are the same, so nothing is said of it.
     expect(changes).not.toContain("more (cucumber)");

@@ -40,7 +40,13 @@ test("are none where feedings only move to other days, or only the past differs"
 });
 
 test("tell from when until when it is fed now, or why it is not", () => {
-  const feeding = { first: day("2027-06-12"), last: day("2027-06-12"), why: "So.", key: "season" };
+  const feeding = {
+    first: day("2027-06-12"),
+    last: day("2027-06-12"),
+    begins: "There.",
+    why: "So.",
+    key: "season",
+  };
   const now = aPlan({
     today: day("2027-06-20"),
     plantings: [

@@ -4,10 +4,12 @@ import type { FeedingSpan } from "../../src/season/season-plan.js";
 import {
   fedFromTo,
   fedSpans,
+  type FeedingBegin,
   type FeedingEnd,
   keyThatChanges,
   moreOrFewer,
   whyFedSo,
+  whyItBegins,
   whyItEnds,
 } from "../../src/words/feeding-span.js";
 import { aPlantingInPlan } from "../support/a-plan.js";
@@ -28,7 +30,7 @@ test.each<[FeedingEnd, string, string]>([
   ],
   [
     { kind: "stage", stage: "fruit-set", on },
-    "The rule feeds until fruit set ends, on 30 Aug.",
+    "The rule feeds until fruit set ends, on 30 Aug, and no further feeding falls due by then.",
     "through: harvest",
   ],
   [
@@ -37,32 +39,38 @@ test.each<[FeedingEnd, string, string]>([
     "days_to_harvest",
   ],
   [
-    { kind: "before-last-pick", on, days: 28 },
+    { kind: "before-last-pick", pick: { kind: "picked-until", on }, days: 28 },
     "The last pick is on 30 Aug, and a feeding in the 28 days before it helps no fruit that is still picked.",
     "picked_until",
   ],
   [
-    { kind: "before-removal", on, days: 28 },
-    "The last pick before it is removed is on 30 Aug, and a feeding in the 28 days before it helps no fruit that is still picked.",
+    { kind: "before-last-pick", pick: { kind: "removed", on }, days: 28 },
+    "It is removed on 30 Aug, and a feeding in the 28 days before it helps no fruit that is still picked.",
     "removed",
+  ],
+  [
+    { kind: "before-last-pick", pick: { kind: "season", on }, days: 28 },
+    "The season ends on 30 Aug, taken as the last pick, and a feeding in the 28 days before it helps no fruit that is still picked.",
+    "picked_until",
   ],
   [{ kind: "picked-until", on }, "The last pick is on 30 Aug.", "picked_until"],
   [
     { kind: "harvest", on },
     "Its harvest ends on 30 Aug, by the usual lengths of its stages.",
-    "picked_until",
+    "days_to_harvest",
   ],
   [{ kind: "frost", on }, "The first frost, which ends it, is expected about 30 Aug.", "frost"],
   [{ kind: "removed", on }, "It is removed on 30 Aug.", "removed"],
   [{ kind: "season", on }, "The season ends on 30 Aug.", "season"],
 ])("%j is told with the key that changes it", (end, words, key) => {
   expect(whyItEnds(end)).toBe(words);
-  expect(keyThatChanges[end.kind]).toBe(key);
+  expect(keyThatChanges(end)).toBe(key);
 });
 
 const span = (last: string, why = "The season ends on 31 Oct."): FeedingSpan => ({
   first: day("2027-06-22"),
   last: day(last),
+  begins: "It begins with the season.",
   why,
   key: "season",
 });
@@ -70,7 +78,9 @@ const span = (last: string, why = "The season ends on 31 Oct."): FeedingSpan => 
 test("the first and the last feeding, or the only one", () => {
   expect(fedFromTo(span("2027-08-01"))).toBe("Fed 22 Jun to 1 Aug.");
   expect(fedFromTo(span("2027-06-22"))).toBe("Fed on 22 Jun.");
-  expect(whyFedSo(span("2027-08-01"))).toBe("The season ends on 31 Oct. `season` changes that.");
+  expect(whyFedSo(span("2027-08-01"))).toBe(
+    "It begins with the season. The season ends on 31 Oct. `season` changes that.",
+  );
 });
 
 describe("the spans of several plantings", () => {
@@ -84,12 +94,32 @@ describe("the spans of several plantings", () => {
     ];
     expect(fedSpans(plantings).map((one) => [one.plantings.map(({ id }) => id), one.text])).toEqual(
       [
-        [["a", "c"], "Fed 22 Jun to 1 Aug. The season ends on 31 Oct. `season` changes that."],
-        [["b"], "Fed 22 Jun to 15 Aug. The season ends on 31 Oct. `season` changes that."],
-        [["d"], "Fed 22 Jun to 1 Aug. It is removed on 2 Aug. `season` changes that."],
+        [
+          ["a", "c"],
+          "Fed 22 Jun to 1 Aug. It begins with the season. The season ends on 31 Oct. `season` changes that.",
+        ],
+        [
+          ["b"],
+          "Fed 22 Jun to 15 Aug. It begins with the season. The season ends on 31 Oct. `season` changes that.",
+        ],
+        [
+          ["d"],
+          "Fed 22 Jun to 1 Aug. It begins with the season. It is removed on 2 Aug. `season` changes that.",
+        ],
       ],
     );
   });
+});
+
+test.each<[FeedingBegin, string]>([
+  [
+    { kind: "stage", stage: "fruit-set", on, how: "by warmth" },
+    "It begins with fruit set, on 30 Aug, by warmth.",
+  ],
+  [{ kind: "planted-out", on }, "It begins with planting out, on 30 Aug."],
+  [{ kind: "season" }, "It begins with the season."],
+])("%j is where it begins", (begin, words) => {
+  expect(whyItBegins(begin)).toBe(words);
 });
 
 test("more or fewer than the calendar tells", () => {
