@@ -59,9 +59,8 @@ function beginOf(
 
 function howItCame({ origin, warmth }: StageSpan): string {
   if (warmth?.isFollowed) return "by warmth";
-  return ["seen on", "no sooner"].some((words) => origin.startsWith(words))
-    ? origin
-    : "by the calendar";
+  if (origin.startsWith("seen on")) return "as you saw it";
+  return origin.startsWith("no sooner") ? origin : "by the calendar";
 }
 
 /** It has as many feedings as it was to have. */

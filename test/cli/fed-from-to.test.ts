@@ -22,13 +22,13 @@ test.each([
   [
     "a stage that ends",
     { crop: "pumpkin", sown: "2027-05-10" },
-    /The rule feeds until fruit growth ends, on \d+ \w{3}\. `through: harvest` changes that\.$/,
+    /The rule feeds until fruit growth ends, on \d+ \w{3}, and no further feeding falls due by then\. `through: harvest` changes that\.$/,
     { through: "harvest" },
   ],
   [
     "the season's end",
     cucumber,
-    /The last pick is on 31 Oct, and a feeding in the 14 days before it .*\. `picked_until` changes that\.$/,
+    /The season ends on 31 Oct, taken as the last pick, and a feeding in the 14 days before it .*\. `picked_until` changes that\.$/,
     { picked_until: "2027-09-20" },
   ],
   [

@@ -47,7 +47,7 @@ describe("the end", () => {
       "before the last pick that its removal sets",
       { removed: "2027-08-21" },
       undefined,
-      "The last pick before it is removed is on 20 Aug, and a feeding in the 28 days before it",
+      "It is removed on 21 Aug, and a feeding in the 28 days before it",
       "removed",
     ],
     [
@@ -69,7 +69,7 @@ describe("the end", () => {
       "with a stage",
       {},
       rule("    stages: [flowering, fruit-set]"),
-      "The rule feeds until fruit set ends, on 2 Jul.",
+      "The rule feeds until fruit set ends, on 2 Jul, and no further feeding falls due by then.",
       "through: harvest",
     ],
     [
