@@ -108,15 +108,19 @@ export function whyFedSo({ begins, why, key }: FeedingSpan): string {
   return `${begins} ${why} \`${key}\` changes that.`;
 }
 
+function fedText({ feeding }: PlannedPlanting): string {
+  return feeding === undefined
+    ? "No feeding day is left for it; the warnings say why."
+    : `${fedFromTo(feeding)} ${whyFedSo(feeding)}`;
+}
+
 /** What is said of fed plantings, each once, with all of which it is true. */
 export function fedSpans(
   plantings: readonly PlannedPlanting[],
 ): { readonly plantings: readonly PlannedPlanting[]; readonly text: string }[] {
-  const told = plantings.flatMap((planting) =>
-    planting.feeding === undefined
-      ? []
-      : [{ planting, text: `${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}` }],
-  );
+  const told = plantings
+    .filter(({ fed }) => fed)
+    .map((planting) => ({ planting, text: fedText(planting) }));
   return [...grouped(told, ({ text }) => text)].map(([text, those]) => ({
     plantings: those.map(({ planting }) => planting),
     text,

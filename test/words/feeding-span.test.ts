@@ -122,6 +122,11 @@ test.each<[FeedingBegin, string]>([
   expect(whyItBegins(begin)).toBe(words);
 });
 
+test("a planting to be fed for which no day is left is told of, too", () => {
+  const [told] = fedSpans([aPlantingInPlan({ id: "late", fed: true })]);
+  expect(told?.text).toBe("No feeding day is left for it; the warnings say why.");
+});
+
 test("more or fewer than the calendar tells", () => {
   expect(moreOrFewer(2, 3)).toBe("1 feeding more to come than the calendar tells");
   expect(moreOrFewer(6, 4)).toBe("2 feedings fewer to come than the calendar tells");
