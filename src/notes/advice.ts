@@ -12,6 +12,7 @@ import {
 } from "../garden/index.js";
 import { mixesOf, type Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
+import { pickAdvice } from "./pick-advice.js";
 import { warmthAdvice } from "./warmth-advice.js";
 import { frostAdvice } from "./frost-advice.js";
 import type { Advice } from "./advice-type.js";
@@ -34,6 +35,7 @@ export function gardenAdvice(
     ...needNoFeed(plan, tables.catalogue),
     ...askStrainer(plan),
     ...warmthAdvice(plan.plantings),
+    ...pickAdvice(garden, plan),
     ...calciumInWater(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
