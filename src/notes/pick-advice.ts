@@ -5,7 +5,7 @@ import type { Plan } from "../season/index.js";
 import type { Advice } from "./advice-type.js";
 
 /** Few plants bear longer: common practice, no source. */
-const longHarvestDays = 120;
+const longHarvestDays = 150;
 
 export function pickAdvice({ beds, season }: Garden, { plantings }: Plan): Advice[] {
   const named = new Set(
