@@ -12,7 +12,7 @@ const warmth: Omit<StageWarmth, "day"> = {
   degreeDays: 281,
   baseC: 7,
   after: "planting out on 2027-05-20",
-  source: "a table",
+  sources: ["a table"],
 };
 
 function stage(name: StageName, by: Partial<StageWarmth> | undefined): StageSpan {
