@@ -3,10 +3,11 @@ import {
   type ClimateConstants,
   type FrostEstimate,
   type PlaceWeather,
+  type Warmer,
   warmthOf,
 } from "./climate/index.js";
 import { type Crop, type CropCatalogue, findCrop } from "./crops/index.js";
-import { addDays, type Day } from "./dates.js";
+import { addDays, type Day, within } from "./dates.js";
 import type { Bed, Garden, Planting, Usual } from "./garden/index.js";
 import {
   type FeedRule,
@@ -95,7 +96,9 @@ function hereOf(
   };
 }
 
-/** Under a cover it is warmer by its gain, and no frost comes in. */
+type Cover = NonNullable<Bed["cover"]>;
+
+/** Under a cover it is warmer by its gain and, while it stands, no frost comes in. */
 function placeOfBed(
   { hemisphere, season }: Garden,
   { cover }: Bed,
@@ -103,16 +106,24 @@ function placeOfBed(
   frost: FrostEstimate | undefined,
   usual: Usual,
 ): Place {
-  if (cover === undefined)
-    return {
-      hemisphere,
-      season,
-      ...given({ here }),
-      firstFrostAfter: (day) => firstFrostAfter(day, frost),
-    };
-  const { kind, from, to, warmerC = usual[`cover_${kind}_warmer_c`] } = cover;
-  const warmer = { byC: warmerC, ...given({ from, to }) };
-  return { hemisphere, season, ...given({ here: here && { ...here, cover: [warmer] } }) };
+  const under = here && cover ? { ...here, cover: [warmerUnder(cover, usual)] } : here;
+  return {
+    hemisphere,
+    season,
+    ...given({ here: under }),
+    firstFrostAfter: (day) => {
+      const first = firstFrostAfter(day, frost);
+      return first !== undefined && cover && stands(cover, first) ? undefined : first;
+    },
+  };
+}
+
+function warmerUnder({ kind, from, to, warmerC }: Cover, usual: Usual): Warmer {
+  return { byC: warmerC ?? usual[`cover_${kind}_warmer_c`], ...given({ from, to }) };
+}
+
+function stands({ from, to }: Cover, day: Day): boolean {
+  return within(day, { from: from ?? day, to: to ?? day });
 }
 
 /** The day that ends the life of tender plants, where frost is known well enough. */

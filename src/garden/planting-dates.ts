@@ -15,9 +15,11 @@ export interface Reach {
   readonly anyLater?: boolean;
 }
 
+/** @param trayDays usual age of the crop's young plants when they are planted out */
 export function checkDates(
   dates: Dates,
   reach: Reach | undefined,
+  trayDays: number,
   entry: Entry<PlantingFile>,
 ): void {
   const { sown, transplanted, bloom, removed } = dates;
@@ -32,7 +34,7 @@ export function checkDates(
     );
   const start = sown ?? transplanted;
   const startWord = sown === undefined ? "transplanted" : "sown";
-  checkSeenDays(dates, start && `${startWord} on ${start}`, reach, entry);
+  checkSeenDays(dates, trayDays, reach, entry);
   const begins = start ?? bloom;
   const beginsWord = start === undefined ? "in bloom" : startWord;
   if (removed !== undefined && begins !== undefined && removed < begins)
@@ -43,20 +45,29 @@ export function checkDates(
   if (bloom !== undefined) inReach(entry, ["bloom"], "in bloom on", bloom, reach);
 }
 
+/** What young plants showed in their trays counts too. */
+function beforeItsLife(
+  on: Day,
+  { sown, transplanted }: Dates,
+  trayDays: number,
+): string | undefined {
+  if (sown !== undefined) return on < sown ? `before it was sown on ${sown}` : undefined;
+  if (transplanted === undefined || on >= addDays(transplanted, -trayDays)) return undefined;
+  const moreThan = trayDays === 0 ? "" : `more than ${trayDays} days `;
+  return `${moreThan}before it was transplanted on ${transplanted}`;
+}
+
 function checkSeenDays(
-  { sown, transplanted, removed, seen }: Dates,
-  started: string | undefined,
+  dates: Dates,
+  trayDays: number,
   reach: Reach | undefined,
   entry: Entry<PlantingFile>,
 ): void {
-  const start = sown ?? transplanted;
+  const { removed, seen } = dates;
   for (const [i, { stage, on }] of seen.entries()) {
     const before =
-      start !== undefined && on < start
-        ? `before it was ${started ?? ""}`
-        : removed !== undefined && on >= removed
-          ? `but it was removed on ${removed}`
-          : undefined;
+      beforeItsLife(on, dates, trayDays) ??
+      (removed !== undefined && on >= removed ? `but it was removed on ${removed}` : undefined);
     if (before !== undefined)
       entry.report({
         code: "date-order",

@@ -105,7 +105,8 @@ export function validatePlanting(
     });
   // What is only listed may have stood for years.
   const anyYear = crop === undefined || crop.perennial;
-  checkDates(draft, season === undefined ? undefined : { season, anyYear }, entry);
+  const reach = season === undefined ? undefined : { season, anyYear };
+  checkDates(draft, reach, crop?.transplantAgeDays ?? 0, entry);
   if (crop) checkSeen(crop, seen, entry);
   return draft;
 }

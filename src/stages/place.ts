@@ -7,7 +7,7 @@ import type { Garden } from "../garden/index.js";
 export interface Place extends Pick<Garden, "hemisphere" | "season"> {
   /** Absent where the climate is not known, or not asked for. */
   readonly here?: Here;
-  /** The median first frost after a day; undefined where none is to be expected, or a cover keeps it off. */
+  /** The median first frost after a day; undefined where none is to be expected, or a cover stands over the bed on that day. */
   readonly firstFrostAfter?: (day: Day) => Day | undefined;
 }
 

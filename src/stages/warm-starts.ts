@@ -68,8 +68,8 @@ function nearCalendar(day: Day, calendar: Day, mostDays: number): Day {
 }
 
 /**
- * No stage before the one it follows, nor after one that was seen, which lasts a day at least. A
- * calendar stage that warmth has overtaken keeps its distance from the one that it follows.
+ * No stage before the one it follows, nor after one that was seen, which lasts a day at least. A stage
+ * that stays on the calendar keeps at least its distance there from the one before it.
  */
 function inOrder(
   starts: readonly WarmStart[],
@@ -78,12 +78,13 @@ function inOrder(
 ): WarmStart[] {
   const ordered: WarmStart[] = [];
   for (const [i, start] of starts.entries()) {
-    const before = ordered[i - 1]?.day;
-    const least =
-      before === undefined || isSeen(i) ? start.day : addDays(before, isSeen(i - 1) ? 1 : 0);
-    const isOvertaken = start.day < least && start.warmth?.isFollowed !== true;
-    const gapDays = isOvertaken ? daysBetween(calendar[i - 1]?.day ?? start.day, start.day) : 0;
-    ordered.push({ ...start, day: later(start.day, addDays(least, gapDays)) });
+    const [before, calendarBefore] = [ordered[i - 1]?.day, calendar[i - 1]?.day];
+    if (before === undefined || calendarBefore === undefined || isSeen(i)) ordered.push(start);
+    else {
+      const apart = start.warmth?.isFollowed ? 0 : daysBetween(calendarBefore, start.day);
+      const least = addDays(before, Math.max(apart, isSeen(i - 1) ? 1 : 0));
+      ordered.push({ ...start, day: later(start.day, least) });
+    }
   }
   for (let i = ordered.length - 2; i >= 0; i--) {
     const [start, next] = [ordered[i] as WarmStart, ordered[i + 1] as WarmStart];

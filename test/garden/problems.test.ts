@@ -144,7 +144,7 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
   ["removed before it was planted", garden({ water: "removed: 2027-05-01" }), "date-order 13:18"],
   [
     "a stage seen before planting",
-    garden({ water: "seen: [{ stage: flowering, on: 2027-05-01 }]" }),
+    garden({ water: "seen: [{ stage: flowering, on: 2027-04-07 }]" }),
     "date-order 13:40",
   ],
   [

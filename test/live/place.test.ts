@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { gardenText } from "../support/a-garden.js";
+import { gardenText, planted } from "../support/a-garden.js";
 import { cli, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const location = { latitude: 53.3, longitude: -6.3, elevation: "20 m" };
@@ -67,4 +67,39 @@ test("a US garden reads miles and feet", async () => {
   });
   const { stdout } = await cli(["plan", "-"], { stdin: garden });
   expect(stdout).toMatch(/\nClimate: .*, \d+ miles? away and \d+ ft (higher|lower);/);
+});
+
+describe("an apple tree whose bloom is not given", () => {
+  const tree = { id: "tree", crop: "apple", transplanted: "2012-11-20" };
+  async function told(at: object): Promise<{ readonly check: string; readonly why: string }> {
+    const stdin = gardenText({ location: at, ...planted({ ...tree, water: "10 L" }) });
+    const [check, why] = [
+      await cli(["check", "-"], { stdin }),
+      await cli(["why", "-", "tree"], { stdin }),
+    ];
+    return { check: check.stdout.replace(/\s+/g, " "), why: why.stdout.replace(/\s+/g, " ") };
+  }
+
+  test.each([
+    ["Dublin", location],
+    ["Seattle", { latitude: 47.6, longitude: -122.3, elevation: "50 m" }],
+    ["Nantes", { latitude: 47.2, longitude: -1.55, elevation: "20 m" }],
+    ["Nairobi", { latitude: -1.3, longitude: 36.8, elevation: "1700 m" }],
+  ])("blooms when usual in %s, where no winter gives the sum a meaning", async (_, at) => {
+    const { check, why } = await told(at);
+    const usual =
+      /full bloom on 2027-(05|11)-05, usual for apple in temperate gardens \(winters here are too mild for the published sum\)/;
+    expect(check).toMatch(usual);
+    expect(why).toContain("winters here are too mild");
+  });
+
+  test("blooms by warmth where there is one, told without degrees by check and why", async () => {
+    const { check, why } = await told({ latitude: 43.1, longitude: -77.6, elevation: "150 m" });
+    const words =
+      /full bloom about 2027-05-\d\d by the warmth since 2027-01-01 \(The March of spring, [^()]*; a week either way [^()]*\); 2027-05-05 is usual for apple in temperate gardens/;
+    expect(check).toMatch(words);
+    expect(words.exec(check)?.[0]).not.toMatch(/degree|degC/);
+    expect(check).toContain("write the real day (`bloom:`) when you see it");
+    expect(why).toContain("full bloom about");
+  });
 });

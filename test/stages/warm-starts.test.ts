@@ -1,11 +1,13 @@
 /** Stages that follow warmth: where they count from, how far they may move, and what stays. */
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Crop, CropWarmth, StageSum } from "../../src/crops/crop.js";
-import { day, type Day } from "../../src/dates.js";
+import { addDays, day, type Day, daysBetween } from "../../src/dates.js";
 import type { Planting } from "../../src/garden/garden.js";
 import type { Place } from "../../src/stages/place.js";
 import { plantingLife } from "../../src/stages/planting-life.js";
 import type { StageSpan } from "../../src/stages/stage-span.js";
+import { loadTables } from "../../src/tables.js";
 import { aPlant, aWarmPlace, climateForTests, cropWith } from "./a-warm-place.js";
 
 const source = "for a test";
@@ -121,6 +123,57 @@ describe("how far warmth moves a date", () => {
   test("stages keep their order where some are reached and others not", () => {
     const ordered = spans(tomato(), {}, aWarmPlace({}, 13)).map(({ from }) => from);
     expect(ordered).toEqual([...ordered].sort());
+  });
+});
+
+describe("a stage that warmth does not bring, after one that it does", () => {
+  // At 6 degree days a day fruit grows from 18 July on and ripens on 25 August.
+  const cool = (to: string) => {
+    const season = { from: day("2027-03-01"), to: day(to) };
+    return starts(tomato(), {}, aWarmPlace({}, 16, season));
+  };
+
+  test("keeps the calendar's distance from it, so that this one does not shrink to days", () => {
+    // By the calendar 5 July, and 22 days on.
+    const { "fruit-growth": growth, ripening } = cool("2027-08-24");
+    expect([growth, ripening]).toEqual(["2027-07-18", "2027-08-09"]);
+    expect(cool("2027-08-25")).toMatchObject({ "fruit-growth": growth, ripening: "2027-08-22" });
+  });
+
+  test("stays on the calendar where that leaves more than the distance", () => {
+    const { flowering: from, "fruit-set": set } = starts(
+      tomato({ rows: [{ ...row, mid: 60_000 }] }),
+    );
+    expect([from, set]).toEqual(["2027-06-08", "2027-06-26"]);
+  });
+
+  test("never makes that one shorter than by the calendar", () => {
+    const { crops } = loadTables().catalogue;
+    let met = 0;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...crops.filter(({ warmth, perennial }) => warmth && !perennial)),
+        fc.integer({ min: 6, max: 26 }),
+        fc.integer({ min: 0, max: 120 }),
+        fc.integer({ min: 100, max: 260 }),
+        fc.constantFrom("transplanted" as const, "sown" as const),
+        (crop, temperatureC, startDays, seasonDays, key) => {
+          const from = day("2027-03-01");
+          const place = aWarmPlace({}, temperatureC, { from, to: addDays(from, seasonDays) });
+          const times = { [key]: addDays(from, startDays), warmth: "on" as const };
+          const { spans: own } = plantingLife(aPlant(crop, times), crop, place);
+          for (const [i, { from: begins, stage, warmth }] of own.entries()) {
+            const next = own[i + 1];
+            if (warmth?.isFollowed !== true || next?.warmth?.isFollowed !== false) continue;
+            met += 1;
+            const usual = daysBetween(warmth.calendar, next.warmth.calendar);
+            expect(daysBetween(begins, next.from), stage).toBeGreaterThanOrEqual(usual);
+          }
+        },
+      ),
+      { numRuns: 500 },
+    );
+    expect(met).toBeGreaterThan(50);
   });
 });
 

@@ -12,12 +12,17 @@ const followed: StageWarmth = {
   degreeDays: 281,
   baseC: 7,
   after: "planting out on 2027-05-20",
-  source: "a table",
+  sources: ["a table"],
 };
 const counted =
   "281 degree days above 7 degrees C after planting out on 2027-05-20, somewhere from 14 Jun to 29 Jun";
 const words = (differs: Partial<StageWarmth> = {}, amounts: "metric" | "us" = "metric") =>
-  warmthWords({ warmth: { ...followed, ...differs } }, amounts);
+  told({ ...followed, ...differs }, amounts);
+
+/** Of a stage that stands on the calendar's date, or was moved from it. */
+function told(warmth: StageWarmth, amounts: "metric" | "us" = "metric", from = warmth.calendar) {
+  return warmthWords({ from, warmth }, amounts);
+}
 
 function without(...keys: ("day" | "earliest" | "latest")[]): StageWarmth {
   const open = { ...followed };
@@ -36,35 +41,34 @@ describe("a stage that follows warmth", () => {
 
   test("that was held back tells how far it would go", () => {
     expect(words({ day: day("2027-08-01"), isHeldBack: true })).toBe(
-      `${counted}; by the calendar 17 Jun, but that would be 1 Aug, and it moves a date by 28 days at most`,
+      `${counted}; that is 1 Aug, but warmth moves a date by 28 days at most, and by the calendar it is 17 Jun`,
     );
   });
 
   test("may have an open end on either side", () => {
     const [upTo, from] = [without("earliest"), without("latest")];
-    expect(warmthWords({ warmth: from }, "metric")).toContain(
-      "somewhere from 14 Jun to the season's end or later;",
-    );
-    expect(warmthWords({ warmth: upTo }, "metric")).toContain("somewhere up to 29 Jun;");
+    expect(told(from)).toContain("somewhere from 14 Jun to the season's end or later;");
+    expect(told(upTo)).toContain("somewhere up to 29 Jun;");
   });
 });
 
 test("a stage that stays on the calendar tells what warmth would say", () => {
-  expect(words({ isFollowed: false })).toBe(`by warmth 20 Jun: ${counted}`);
+  expect(words({ isFollowed: false })).toBe(`by warmth 20 Jun, ${counted}`);
 });
 
 test("a stage that warmth doesn't reach tells whether it might", () => {
   const [perhaps, never] = [without("day"), without("day", "earliest")];
-  expect(warmthWords({ warmth: never }, "metric")).toBe(
-    "not reached by warmth here: the calendar's date stands",
+  expect(told(never)).toBe("not reached by warmth here: the calendar's date stands");
+  expect(told(never, "metric", day("2027-06-27"))).toBe(
+    "not reached by warmth here: by the calendar 17 Jun, moved as far as the stage before it",
   );
-  expect(warmthWords({ warmth: perhaps }, "metric")).toBe(
+  expect(told(perhaps)).toBe(
     "by warmth 14 Jun at the earliest, and perhaps not at all: the calendar's date stands",
   );
 });
 
 test("of a stage without sums nothing is said", () => {
-  expect(warmthWords({}, "metric")).toBeUndefined();
+  expect(warmthWords({ from: day("2027-06-17") }, "metric")).toBeUndefined();
 });
 
 test("sources are those of stages that follow, each once", () => {
@@ -72,9 +76,9 @@ test("sources are those of stages that follow, each once", () => {
   expect(
     warmthSources([
       stage({}),
-      stage({ source: "another" }),
+      stage({ sources: ["another"] }),
       stage({}),
-      stage({ source: "unused", isFollowed: false }),
+      stage({ sources: ["unused"], isFollowed: false }),
       {},
     ]),
   ).toEqual(["a table", "another"]);
