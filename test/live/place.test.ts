@@ -38,6 +38,14 @@ describe("a garden in Dublin", () => {
   });
 });
 
+test("a garden below the sea has its climate", async () => {
+  const polder = { latitude: 52.6, longitude: 4.8, elevation: "-4 m" };
+  const stdin = gardenText({ timezone: "Europe/Amsterdam", location: polder });
+  const { code, stdout } = await cli(["plan", "-"], { stdin, columns: 200 });
+  expect(code).toBe(0);
+  expect(stdout).toMatch(/\nClimate: [^;]+ and \d+ m higher; CRU/);
+});
+
 test("check tells once of a place whose climate is not known", async () => {
   const check = async (at: object): Promise<string> =>
     (await cli(["check", "-"], { stdin: gardenText({ location: at }), columns: 200 })).stdout;
