@@ -10,7 +10,7 @@ import {
   type WeatherDays,
 } from "./climate/index.js";
 import { addDays, type Day } from "./dates.js";
-import type { Garden } from "./garden/index.js";
+import { type Garden, placeAndZone, type ZoneHalves } from "./garden/index.js";
 import type { Result } from "./problem.js";
 import { given } from "./values.js";
 
@@ -30,6 +30,11 @@ export interface PlaceSources {
   readonly weather?: { readonly seen?: string; readonly forecast?: string };
 }
 
+export interface PlaceTables {
+  readonly climate: ClimateConstants;
+  readonly zoneHalves: ZoneHalves;
+}
+
 /** The garden's climate is to be looked up in the table: the only reason to load it. */
 export function asksForNormals({ location, climate }: Garden): boolean {
   return climate === undefined && location?.longitudeDeg !== undefined;
@@ -39,17 +44,21 @@ export function asksForNormals({ location, climate }: Garden): boolean {
 export function placeOf(
   garden: Garden,
   { normals, weather }: PlaceSources,
-  constants: ClimateConstants,
+  tables: PlaceTables,
   today: Day,
 ): Result<GardenPlace> {
   const files = weatherOf(garden, weather, today);
   if (!files.ok) return files;
   const { days, assumptions } = files.value;
   const { climate, ...told } = climateOf(garden, normals);
-  const place = climate && { climate: { ...climate, daySdC: constants.day_sd_c }, days };
+  const place = climate && { climate: { ...climate, daySdC: tables.climate.day_sd_c }, days };
   return {
     ok: true,
-    value: { ...given({ place }), ...told, assumptions: [...told.assumptions, ...assumptions] },
+    value: {
+      ...given({ place }),
+      assumptions: [...told.assumptions, ...assumptions],
+      warnings: [...placeAndZone(garden, tables.zoneHalves), ...told.warnings],
+    },
   };
 }
 

@@ -55,6 +55,22 @@ test("check tells once of a place whose climate is not known", async () => {
   expect(await check(location)).not.toMatch(/longitude|height|climate is known/);
 });
 
+test("a lost minus is told by plan and check, as the time zone gives it away", async () => {
+  const timezone = "America/Chicago";
+  const said = async (command: string, longitude: number): Promise<string> => {
+    const stdin = gardenText({ timezone, location: { latitude: 41.6, longitude } });
+    const { code, stdout } = await cli([command, "-"], { stdin });
+    expect(code).toBe(0);
+    return stdout.replace(/\s+/g, " ");
+  };
+  const slip =
+    "the garden lies at 41.6 north, 93.6 east, and the time zone America/Chicago does not: check the two numbers of `location:` and their signs";
+  for (const command of ["plan", "check"]) {
+    expect((await said(command, 93.6)).split(slip)).toHaveLength(2);
+    expect(await said(command, -93.6)).not.toContain("does not: check");
+  }
+});
+
 test("own means are told as they are called, and `off` leaves the calendar", async () => {
   const own = {
     source: "Our met service",
