@@ -6,6 +6,7 @@ import {
   placeClimate,
   type PlaceWarning,
   type PlaceWeather,
+  turnedYear,
   weatherDays,
   type WeatherDays,
 } from "./climate/index.js";
@@ -92,10 +93,8 @@ function climateOf(
   if (own !== undefined) {
     const { means, source: origin } = own;
     // Measured by the grower or for the place: nobody tells an error of theirs.
-    return {
-      climate: { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) },
-      ...nothing,
-    };
+    const climate = { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) };
+    return { climate, assumptions: [], warnings: turnedYear(climate) };
   }
   if (longitudeDeg === undefined)
     return {

@@ -23,5 +23,6 @@ export { warmthOf } from "./warmth.js";
 export { weatherOn } from "./weather-on.js";
 export type { Normals } from "./normals.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";
+export { turnedYear } from "./turned-year.js";
 export { unpackNormals } from "./unpack-normals.js";
 export { weatherDays, type WeatherDays } from "./weather-days.js";

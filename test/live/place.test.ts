@@ -71,6 +71,23 @@ test("a lost minus is told by plan and check, as the time zone gives it away", a
   }
 });
 
+test("own means that are turned by half a year are warned of by plan and check", async () => {
+  const turning = (january: number): number[] =>
+    Array.from({ length: 12 }, (_, month) => 12 + january * Math.cos((month * Math.PI) / 6));
+  const said = async (command: string, january: number): Promise<string> => {
+    const [max, min] = [turning(january), turning(january).map((c) => c - 10)];
+    const climate = { source: "Our met service", temperature: "C", max, min };
+    const { stdout } = await cli([command, "-"], { stdin: gardenText({ location, climate }) });
+    return stdout.replace(/\s+/g, " ");
+  };
+  const slip =
+    "the warmest month of the means under `climate:` lies in the winter of the northern half of the earth: check both lists, which begin with January in both halves, and the sign of the latitude";
+  for (const command of ["plan", "check"]) {
+    expect((await said(command, 8)).split(slip)).toHaveLength(2);
+    expect(await said(command, -8)).not.toContain("warmest month");
+  }
+});
+
 test("own means are told as they are called, and `off` leaves the calendar", async () => {
   const own = {
     source: "Our met service",
