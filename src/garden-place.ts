@@ -4,9 +4,11 @@ import {
   type Normals,
   type PlaceClimate,
   placeClimate,
+  type PlaceMeasures,
   type PlaceWarning,
   type PlaceWeather,
   turnedYear,
+  unlikeMeans,
   weatherDays,
   type WeatherDays,
 } from "./climate/index.js";
@@ -48,17 +50,22 @@ export function placeOf(
   tables: PlaceTables,
   today: Day,
 ): Result<GardenPlace> {
-  const files = weatherOf(garden, weather, today);
-  if (!files.ok) return files;
-  const { days, assumptions } = files.value;
-  const { climate, ...told } = climateOf(garden, normals);
+  const read = weatherOf(garden, weather, today);
+  if (!read.ok) return read;
+  const { days, files, assumptions } = read.value;
+  const measures = garden.amounts === "us" ? "us" : "metric";
+  const { climate, ...told } = climateOf(garden, normals, measures);
   const place = climate && { climate: { ...climate, daySdC: tables.climate.day_sd_c }, days };
   return {
     ok: true,
     value: {
       ...given({ place }),
       assumptions: [...told.assumptions, ...assumptions],
-      warnings: [...placeAndZone(garden, tables.zoneHalves), ...told.warnings],
+      warnings: [
+        ...placeAndZone(garden, tables.zoneHalves),
+        ...told.warnings,
+        ...(place ? unlikeMeans(files, place.climate, measures) : []),
+      ],
     },
   };
 }
@@ -84,8 +91,9 @@ interface ClimateTold extends Omit<GardenPlace, "place"> {
 }
 
 function climateOf(
-  { location, climate: own, amounts }: Garden,
+  { location, climate: own }: Garden,
   normals: Normals | undefined,
+  measures: PlaceMeasures,
 ): ClimateTold {
   const nothing = { assumptions: [], warnings: [] };
   if (own === "off" || location === undefined) return nothing;
@@ -104,6 +112,5 @@ function climateOf(
       ],
     };
   if (normals === undefined) return nothing;
-  const measures = amounts === "us" ? "us" : "metric";
   return placeClimate(normals, { ...location, longitudeDeg }, measures);
 }
