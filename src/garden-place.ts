@@ -4,13 +4,16 @@ import {
   type Normals,
   type PlaceClimate,
   placeClimate,
+  type PlaceMeasures,
   type PlaceWarning,
   type PlaceWeather,
+  turnedYear,
+  unlikeMeans,
   weatherDays,
   type WeatherDays,
 } from "./climate/index.js";
 import { addDays, type Day } from "./dates.js";
-import type { Garden } from "./garden/index.js";
+import { type Garden, placeAndZone, type ZoneHalves } from "./garden/index.js";
 import type { Result } from "./problem.js";
 import { given } from "./values.js";
 
@@ -30,6 +33,11 @@ export interface PlaceSources {
   readonly weather?: { readonly seen?: string; readonly forecast?: string };
 }
 
+export interface PlaceTables {
+  readonly climate: ClimateConstants;
+  readonly zoneHalves: ZoneHalves;
+}
+
 /** The garden's climate is to be looked up in the table: the only reason to load it. */
 export function asksForNormals({ location, climate }: Garden): boolean {
   return climate === undefined && location?.longitudeDeg !== undefined;
@@ -39,17 +47,26 @@ export function asksForNormals({ location, climate }: Garden): boolean {
 export function placeOf(
   garden: Garden,
   { normals, weather }: PlaceSources,
-  constants: ClimateConstants,
+  tables: PlaceTables,
   today: Day,
 ): Result<GardenPlace> {
-  const files = weatherOf(garden, weather, today);
-  if (!files.ok) return files;
-  const { days, assumptions } = files.value;
-  const { climate, ...told } = climateOf(garden, normals);
-  const place = climate && { climate: { ...climate, daySdC: constants.day_sd_c }, days };
+  const read = weatherOf(garden, weather, today);
+  if (!read.ok) return read;
+  const { days, files, assumptions } = read.value;
+  const measures = garden.amounts === "us" ? "us" : "metric";
+  const { climate, ...told } = climateOf(garden, normals, measures);
+  const place = climate && { climate: { ...climate, daySdC: tables.climate.day_sd_c }, days };
   return {
     ok: true,
-    value: { ...given({ place }), ...told, assumptions: [...told.assumptions, ...assumptions] },
+    value: {
+      ...given({ place }),
+      assumptions: [...told.assumptions, ...assumptions],
+      warnings: [
+        ...placeAndZone(garden, tables.zoneHalves),
+        ...told.warnings,
+        ...(place ? unlikeMeans(files, place.climate, measures) : []),
+      ],
+    },
   };
 }
 
@@ -74,8 +91,9 @@ interface ClimateTold extends Omit<GardenPlace, "place"> {
 }
 
 function climateOf(
-  { location, climate: own, amounts }: Garden,
+  { location, climate: own }: Garden,
   normals: Normals | undefined,
+  measures: PlaceMeasures,
 ): ClimateTold {
   const nothing = { assumptions: [], warnings: [] };
   if (own === "off" || location === undefined) return nothing;
@@ -83,10 +101,8 @@ function climateOf(
   if (own !== undefined) {
     const { means, source: origin } = own;
     // Measured by the grower or for the place: nobody tells an error of theirs.
-    return {
-      climate: { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) },
-      ...nothing,
-    };
+    const climate = { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) };
+    return { climate, assumptions: [], warnings: turnedYear(climate) };
   }
   if (longitudeDeg === undefined)
     return {
@@ -96,6 +112,5 @@ function climateOf(
       ],
     };
   if (normals === undefined) return nothing;
-  const measures = amounts === "us" ? "us" : "metric";
   return placeClimate(normals, { ...location, longitudeDeg }, measures);
 }

@@ -60,7 +60,7 @@ export function planOfGarden(
   options: Omit<PlanOptions, "place">,
 ): Result<Plan> {
   const rules = rulesFor(garden, sources.ownRules, tables);
-  const here = placeOf(garden, sources, tables.climate, options.today);
+  const here = placeOf(garden, sources, tables, options.today);
   if (!rules.ok || !here.ok) {
     const problems = [rules, here].flatMap((one) => (one.ok ? [] : one.problems));
     return { ok: false, problems: inFileOrder(problems) };

@@ -20,7 +20,7 @@ const own = {
 };
 
 function placed(garden: Garden, sources: PlaceSources): GardenPlace {
-  const place = placeOf(garden, sources, loadTables().climate, day("2027-05-01"));
+  const place = placeOf(garden, sources, loadTables(), day("2027-05-01"));
   if (!place.ok) throw new Error(place.problems.map(({ message }) => message).join("\n"));
   return place.value;
 }

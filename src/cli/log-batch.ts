@@ -5,6 +5,7 @@ import { nearest } from "../suggest.js";
 import { given } from "../values.js";
 import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
 import { spaced } from "./log-options.js";
+import { entryRow } from "./log-text.js";
 import { stepKey, stepWordOf, type StepWord } from "./log-steps.js";
 import { type Shell, wrongUsage } from "./shell.js";
 
@@ -62,7 +63,7 @@ function undoneFeedings({ written }: LogJob): LogWish {
   if (count === 0) return { edits: [], already: "the log is empty" };
   return {
     edits: [{ kind: "take-from-log", count }],
-    taken: log.slice(-count).map(({ on, ...entry }) => [on, ...Object.values(entry).map(String)]),
+    taken: log.slice(-count).map(entryRow),
   };
 }
 

@@ -1,4 +1,5 @@
 /** What `log` tells: what was written or taken out, and when each planting is due again. */
+import type { LogEntry } from "../compiled/garden-file.js";
 import type { Day } from "../dates.js";
 import { batchStepKeys, type GardenEdit, type NewLogEntry } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
@@ -45,7 +46,8 @@ export function logText(
   ].join("\n");
 }
 
-function entryRow(entry: NewLogEntry): string[] {
+/** Day, whose, how much, and the rest. */
+export function entryRow(entry: LogEntry): string[] {
   const { on, round, planting, bed, missed, stock, batch, route, feed } = entry;
   return [
     on,

@@ -93,7 +93,7 @@ export function valueOf(
   return undefined;
 }
 
-const unitWords: Readonly<Record<WeatherUnit, string>> = {
+export const unitWords: Readonly<Record<WeatherUnit, string>> = {
   C: "degC",
   "0.1 C": "tenths of degC",
   F: "degF",

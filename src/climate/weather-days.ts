@@ -11,8 +11,16 @@ export type WeatherTexts = Readonly<Partial<Record<WeatherKind, WeatherText>>>;
 
 export interface WeatherDays {
   readonly days: ReadonlyMap<Day, DayWeather>;
+  /** What each file tells by itself. */
+  readonly files: readonly ToldFile[];
   /** What was filled, and what was left to the means, in words for the grower. */
   readonly assumptions: readonly string[];
+}
+
+export interface ToldFile {
+  readonly file: string;
+  /** With both temperatures, in the order of the file. */
+  readonly rows: readonly WarmRow[];
 }
 
 interface ToldRow extends WeatherRow {
@@ -21,6 +29,10 @@ interface ToldRow extends WeatherRow {
 
 interface WarmRow extends ToldRow {
   readonly temperatures: Exclude<WeatherRow["temperatures"], undefined>;
+}
+
+function isWarm(row: ToldRow): row is WarmRow {
+  return row.temperatures !== undefined;
 }
 
 /** Longer gaps can't be told from the days around them. */
@@ -41,19 +53,19 @@ export function weatherDays(
 ): Result<WeatherDays> {
   const problems: Problem[] = [];
   const byDay = new Map<Day, ToldRow>();
+  const files: ToldFile[] = [];
   for (const kind of ["forecast", "seen"] as const) {
     const source = texts[kind];
     const rows = source && readWeather(source, since);
     if (rows?.ok === false) problems.push(...rows.problems);
-    for (const row of rows?.ok ? rows.value : [])
-      if (row.temperatures !== undefined || !byDay.has(row.day))
-        byDay.set(row.day, { ...row, kind });
+    if (source === undefined || rows?.ok !== true) continue;
+    const told = rows.value.map((row): ToldRow => ({ ...row, kind }));
+    files.push({ file: source.file, rows: told.filter(isWarm) });
+    for (const row of told) if (isWarm(row) || !byDay.has(row.day)) byDay.set(row.day, row);
   }
   if (problems.length > 0) return { ok: false, problems: inFileOrder(problems) };
 
-  const warm = [...byDay.values()]
-    .filter((row): row is WarmRow => row.temperatures !== undefined)
-    .sort(byTheirDays);
+  const warm = [...byDay.values()].filter(isWarm).sort(byTheirDays);
   const gaps = gapsOf(warm);
   const tooLong = gaps.filter((gap) => gap.days > longestGapDays && !isBetweenKinds(gap));
   if (tooLong.length > 0) return { ok: false, problems: refused(tooLong, texts) };
@@ -68,6 +80,7 @@ export function weatherDays(
     ok: true,
     value: {
       days: new Map(all.map((row) => [row.day, weatherOf(row)])),
+      files,
       assumptions: [
         ...filledWords(short),
         ...gaps.filter((gap) => !short.includes(gap)).map(betweenWords),

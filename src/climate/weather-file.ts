@@ -1,9 +1,9 @@
 /** Text of a weather file -> what it tells of each day, or every problem with its place. */
 import type { Day } from "../dates.js";
 import type { Result } from "../problem.js";
-import { csvRows } from "./csv.js";
-import { cellOf, dayOf, isWhole, valueOf } from "./weather-cells.js";
-import { columnsOf, headerOf } from "./weather-header.js";
+import { type CsvRow, csvRows } from "./csv.js";
+import { cellOf, dayOf, isWhole, unitWords, valueOf } from "./weather-cells.js";
+import { type Column, type Columns, columnsOf, headerOf } from "./weather-header.js";
 import { problemList, type Report, type WeatherText } from "./weather-problems.js";
 
 /** Temperatures are both told or neither, in degC. */
@@ -56,16 +56,24 @@ function rowsOf(text: string, since: Day, report: Report): WeatherRow[] {
     const min = valueOf(row, columns.min, header, report);
     const max = valueOf(row, columns.max, header, report);
     const rainMm = columns.rain && valueOf(row, columns.rain, header, report);
-    if (min !== undefined && max !== undefined && max < min)
-      report(
-        "max-below-min",
-        row.offsets[columns.max.index] ?? 0,
-        `the maximum, \`${cellOf(row, columns.max.index)}\`, is below the minimum, \`${cellOf(row, columns.min.index)}\``,
-        "mend the row, or empty the two cells",
-      );
+    if (min !== undefined && max !== undefined && max < min) maxBelowMin(row, columns, report);
     const isBoth = min !== undefined && max !== undefined;
     const temperatures = isBoth ? { minC: min, maxC: max } : undefined;
     rows.set(day, { day, temperatures, rainMm, offset: row.offsets[0] ?? 0 });
   }
   return [...rows.values()];
+}
+
+function maxBelowMin(row: CsvRow, { min, max }: Columns, report: Report): void {
+  const isMixed = min.unit !== max.unit;
+  const told = ({ index, unit }: Column): string =>
+    `\`${cellOf(row, index)}\`${isMixed ? ` ${unitWords[unit]}` : ""}`;
+  report(
+    "max-below-min",
+    row.offsets[max.index] ?? 0,
+    `the maximum, ${told(max)}, is below the minimum, ${told(min)}`,
+    isMixed
+      ? `call the columns \`${min.name}\` and \`${max.name}\` by the units they are in, or mend the row`
+      : "mend the row, or empty the two cells",
+  );
 }

@@ -118,7 +118,9 @@ export class Entry<T> {
   }
 
   quantity(key: KeyOf<T>, kind: UnitKind, bounds: Bounds): number | undefined {
-    return this.#parsed(key, bounds, (text) => parseQuantity(text, kind, this.#context));
+    return this.#parsed(key, bounds, (text) =>
+      parseQuantity(text, kind, this.#context, bounds.least < 0),
+    );
   }
 
   /** A length of time in whole days. */

@@ -40,6 +40,7 @@ export {
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
 export { namedFiles } from "./named-files.js";
 export { decimal, mixedNumber } from "./numbers.js";
+export { placeAndZone } from "./place-and-zone.js";
 export {
   absurdSize,
   type Bounds,

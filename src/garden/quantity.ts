@@ -27,19 +27,26 @@ const kinds: Record<UnitKind, { readonly words: string; readonly example: string
 
 const numberAtStart = /^(\d+\s+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)\s*/;
 
-/** Text -> amount in the base unit of the kind (L, g, m, m2, days, mg/L). */
+/**
+ * Text -> amount in the base unit of the kind (L, g, m, m2, days, mg/L).
+ *
+ * @param mayBeNegative as a height below the sea
+ */
 export function parseQuantity(
   text: string,
   kind: UnitKind,
   { units, amounts }: UnitContext,
+  mayBeNegative = false,
 ): Parsed<number> {
-  const plain = plainText(text);
+  const signed = plainText(text);
+  const plain = signed.replace(/^[-−–]\s*/, "");
+  const isNegative = plain !== signed;
   const comma = commaTrouble(text);
   if (comma !== undefined) return comma;
   const { words, example } = kinds[kind];
   const refuse = (message: string, mend = `write it like ${example}`) =>
     ({ ok: false, message, mend }) as const;
-  if (/^[-−–]/.test(plain)) return refuse(`\`${text}\` is negative`);
+  if (isNegative && !mayBeNegative) return refuse(`\`${text}\` is negative`);
   const number = numberAtStart.exec(plain);
   if (!number?.[1]) return refuse(`\`${text}\` is not a number with a unit`);
   const amount = numberOf(number[1]);
@@ -49,7 +56,7 @@ export function parseQuantity(
     return refuse(`\`${text}\` has no unit`, `write the unit behind the number, like ${example}`);
   const ofKind = units.filter((u) => u.kind === kind);
   const unit = findUnit(unitName, ofKind, amounts);
-  if (unit !== undefined) return { ok: true, value: amount * unit.factor };
+  if (unit !== undefined) return { ok: true, value: amount * unit.factor * (isNegative ? -1 : 1) };
   const other = findUnit(unitName, units, amounts);
   return refuse(
     other
@@ -175,7 +182,7 @@ export function absurdSize(
   amount: number,
   { least, most, words }: Bounds,
 ): { message: string; mend: string } | undefined {
-  const isSmall = amount < least * (1 - 1e-9);
+  const isSmall = amount < least - Math.abs(least) * 1e-9;
   if (!isSmall && !(amount > most * (1 + 1e-9))) return undefined;
   return {
     message: `\`${text}\` is too ${isSmall ? "small" : "large"} to be meant`,

@@ -49,7 +49,8 @@ export function validateGarden(source: SourceFile, tables: GardenTables): Result
     : { ok: false, problems: inFileOrder(findings.map((f) => located(f, source))) };
 }
 
-const elevationBounds: Bounds = { least: 0, most: 6000, words: "0 to 6,000 m" };
+/** The shore of the Dead Sea is the lowest land. */
+const elevationBounds: Bounds = { least: -430, most: 6000, words: "-430 to 6,000 m" };
 const canBounds: Bounds = { least: 0.1, most: 1000, words: "0.1 to 1,000 L" };
 const sprayerBounds: Bounds = { least: 0.1, most: 100, words: "0.1 to 100 L" };
 

@@ -141,7 +141,7 @@ describe("seen and forecast together", () => {
 
   test("either may be alone, or neither", () => {
     expect(warmthOf({ forecast })).toHaveLength(3);
-    expect(weatherOf({})).toEqual({ days: new Map(), assumptions: [] });
+    expect(weatherOf({})).toEqual({ days: new Map(), files: [], assumptions: [] });
   });
 
   test("problems of both files come together, by file", () => {

@@ -45,6 +45,19 @@ describe("a slip is told with its place", () => {
     ]);
   });
 
+  test("and names the units of two columns that differ in them", () => {
+    expect(problemsIn("date,tmin_c,tmax_f\n2027-05-01,6.5,17.2")).toMatchObject([
+      {
+        code: "max-below-min",
+        message: "the maximum, `17.2` degF, is below the minimum, `6.5` degC",
+        mend: "call the columns `tmin_c` and `tmax_f` by the units they are in, or mend the row",
+      },
+    ]);
+    expect(problemsIn("date,tmin_c,tmax_c\n2027-05-01,17.2,6.5")).toMatchObject([
+      { message: "the maximum, `6.5`, is below the minimum, `17.2`" },
+    ]);
+  });
+
   test("with the value found, in the unit of its column, and a mend", () => {
     expect(problemsIn("date,tmin_f,tmax_c\n2027-05-01,45,65")).toMatchObject([
       {

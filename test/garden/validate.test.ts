@@ -2,7 +2,15 @@
 import { describe, expect, test } from "vitest";
 import { litersPerImperialGallon } from "../../src/garden/amounts.js";
 import { litersPerUsGallon } from "../../src/garden/us-measures.js";
-import { aGarden, aPlanting, type GardenDiffers, planted } from "../support/a-garden.js";
+import { problemLine } from "../../src/problem.js";
+import {
+  aGarden,
+  aPlanting,
+  type GardenDiffers,
+  gardenText,
+  planted,
+  problemsOf,
+} from "../support/a-garden.js";
 
 describe("the garden", () => {
   test("has its id from its name, in letters of any script", () => {
@@ -25,6 +33,25 @@ describe("the garden", () => {
       elevationM: 30.48,
     });
     expect(aGarden().location).toBeUndefined();
+  });
+
+  test.each([
+    ["-4 m", -4],
+    ["−4 m", -4],
+    ["-10 ft", -3.048],
+    ["-430 m", -430],
+  ])("may lie below the sea: %s", (elevation, elevationM) => {
+    const location = { latitude: 52.6, longitude: 4.8, elevation };
+    expect(aGarden({ location }).location?.elevationM).toBeCloseTo(elevationM, 9);
+  });
+
+  test("does not lie deeper than any land", () => {
+    const location = { latitude: 52.6, longitude: 4.8, elevation: "-440 m" };
+    expect(problemsOf(gardenText({ location })).map(problemLine)).toEqual([
+      expect.stringMatching(
+        /`-440 m` is too small to be meant: .*; -430 to 6,000 m is understood$/,
+      ),
+    ]);
   });
 
   test("spells its zone rightly", () => {

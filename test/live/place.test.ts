@@ -38,6 +38,14 @@ describe("a garden in Dublin", () => {
   });
 });
 
+test("a garden below the sea has its climate", async () => {
+  const polder = { latitude: 52.6, longitude: 4.8, elevation: "-4 m" };
+  const stdin = gardenText({ timezone: "Europe/Amsterdam", location: polder });
+  const { code, stdout } = await cli(["plan", "-"], { stdin, columns: 200 });
+  expect(code).toBe(0);
+  expect(stdout).toMatch(/\nClimate: [^;]+ and \d+ m higher; CRU/);
+});
+
 test("check tells once of a place whose climate is not known", async () => {
   const check = async (at: object): Promise<string> =>
     (await cli(["check", "-"], { stdin: gardenText({ location: at }), columns: 200 })).stdout;
@@ -45,6 +53,39 @@ test("check tells once of a place whose climate is not known", async () => {
   expect(await check({ latitude: 53.3, longitude: -6.3 })).toContain("a height of 74 m");
   expect(await check({ ...location, longitude: -30 })).toMatch(/climate is known, .* km away/);
   expect(await check(location)).not.toMatch(/longitude|height|climate is known/);
+});
+
+test("a lost minus is told by plan and check, as the time zone gives it away", async () => {
+  const timezone = "America/Chicago";
+  const said = async (command: string, longitude: number): Promise<string> => {
+    const stdin = gardenText({ timezone, location: { latitude: 41.6, longitude } });
+    const { code, stdout } = await cli([command, "-"], { stdin });
+    expect(code).toBe(0);
+    return stdout.replace(/\s+/g, " ");
+  };
+  const slip =
+    "the garden lies at 41.6 north, 93.6 east, and the time zone America/Chicago does not: check the two numbers of `location:` and their signs";
+  for (const command of ["plan", "check"]) {
+    expect((await said(command, 93.6)).split(slip)).toHaveLength(2);
+    expect(await said(command, -93.6)).not.toContain("does not: check");
+  }
+});
+
+test("own means that are turned by half a year are warned of by plan and check", async () => {
+  const turning = (january: number): number[] =>
+    Array.from({ length: 12 }, (_, month) => 12 + january * Math.cos((month * Math.PI) / 6));
+  const said = async (command: string, january: number): Promise<string> => {
+    const [max, min] = [turning(january), turning(january).map((c) => c - 10)];
+    const climate = { source: "Our met service", temperature: "C", max, min };
+    const { stdout } = await cli([command, "-"], { stdin: gardenText({ location, climate }) });
+    return stdout.replace(/\s+/g, " ");
+  };
+  const slip =
+    "the warmest month of the means under `climate:` lies in the winter of the northern half of the earth: check both lists, which begin with January in both halves, and the sign of the latitude";
+  for (const command of ["plan", "check"]) {
+    expect((await said(command, 8)).split(slip)).toHaveLength(2);
+    expect(await said(command, -8)).not.toContain("warmest month");
+  }
 });
 
 test("own means are told as they are called, and `off` leaves the calendar", async () => {

@@ -225,6 +225,13 @@ describe("log --undo", () => {
     });
   });
 
+  test("says of a round that it was missed, and whose it was, as when it was written down", async () => {
+    const path = aFile({ log: [{ on: "2027-07-31", missed: true }] });
+    const stdout = await logged(path, "2027-08-02", "--undo");
+    expect(stdout).toMatch(/2027-07-31 +all +missed *$/m);
+    expect(stdout).not.toContain("true");
+  });
+
   test("undoes what log has just written, to the byte", async () => {
     const path = aFile({ log: [{ on: "2027-05-01", planting: "toms" }] });
     const before = fileText(path);

@@ -62,6 +62,22 @@ describe("a weather file", () => {
     expect([...files]).toEqual(["next.csv", "r.yaml", "weather.csv"]);
   });
 
+  test("in another unit than its columns say is warned of by plan and check, by its name", async () => {
+    const next = [header, ...[1, 2, 3, 4, 5].map((d) => `2027-05-1${d},45,58,`), ""].join("\n");
+    const files = { "weather.csv": seen, "next.csv": next };
+    const garden = aGardenWith(files, { seen: "weather.csv", forecast: "next.csv" });
+    for (const command of ["plan", "check"]) {
+      const { code, stdout } = await cli([command, garden], { today: "2027-05-06" });
+      expect(code).toBe(0);
+      const said = stdout.replace(/\s+/g, " ").match(/the days of the weather file .*? tmax_c/g);
+      expect(said).toEqual([
+        expect.stringMatching(
+          /^the days of the weather file next\.csv are on average \d\d\.\d C warmer than the means of the place on those days: check whether its temperatures are in F or C, /,
+        ),
+      ]);
+    }
+  });
+
   test("of the garden leaves its plan the same from day to day", async () => {
     const weather = { seen: "weather.csv", forecast: "next.csv" };
     const next = [header, "2027-05-06,9,20,0", "2027-05-09,9,21,0", ""].join("\n");
