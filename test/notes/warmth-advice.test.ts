@@ -4,6 +4,7 @@ import type { StageName } from "../../src/crops/crop.js";
 import { day } from "../../src/dates.js";
 import { warmthAdvice } from "../../src/notes/warmth-advice.js";
 import type { StageSpan, StageWarmth } from "../../src/stages/stage-span.js";
+import { loadTables } from "../../src/tables.js";
 import { aPlantingInPlan } from "../support/a-plan.js";
 
 const warmth: Omit<StageWarmth, "day"> = {
@@ -56,7 +57,7 @@ describe("stages that warmth would move too far", () => {
     );
     expect(told).toMatchObject([{ code: "warmth-held-back", plantings: ["toms"] }]);
     expect(told[0]?.message).toContain(
-      "flowering, fruit set further than 28 days from the calendar (flowering to 1 Aug)",
+      `flowering, fruit set further than ${loadTables().climate.most_shift_days} days from the calendar (flowering to 1 Aug)`,
     );
   });
 
