@@ -7,12 +7,13 @@ import {
   type PlaceMeasures,
   type PlaceWarning,
   type PlaceWeather,
+  toldOfSeason,
   turnedYear,
   unlikeMeans,
   weatherDays,
   type WeatherDays,
 } from "./climate/index.js";
-import { addDays, type Day } from "./dates.js";
+import { addDays, type Day, type DaySpan } from "./dates.js";
 import { type Garden, placeAndZone, type ZoneHalves } from "./garden/index.js";
 import type { Result } from "./problem.js";
 import { given } from "./values.js";
@@ -60,7 +61,7 @@ export function placeOf(
     ok: true,
     value: {
       ...given({ place }),
-      assumptions: [...told.assumptions, ...assumptions],
+      assumptions: [...told.assumptions, ...assumptions, ...unusedFiles(files, garden.season)],
       warnings: [
         ...placeAndZone(garden, tables.zoneHalves),
         ...told.warnings,
@@ -84,6 +85,19 @@ function weatherOf(
   };
   const since = addDays(season.from, -weatherBeforeSeasonDays);
   return weatherDays(given({ seen: named("seen"), forecast: named("forecast") }), { today, since });
+}
+
+/** Left over from a year before, or still without a row. */
+function unusedFiles(files: WeatherDays["files"], season: DaySpan): string[] {
+  return files
+    .filter(
+      ({ rows }) =>
+        toldOfSeason(
+          rows.map(({ day }) => day),
+          season,
+        ) === undefined,
+    )
+    .map(({ file }) => `the weather file ${file} tells no day of this season`);
 }
 
 interface ClimateTold extends Omit<GardenPlace, "place"> {
