@@ -105,12 +105,14 @@ interface ClimateTold extends Omit<GardenPlace, "place"> {
 }
 
 function climateOf(
-  { location, climate: own }: Garden,
+  garden: Garden,
   normals: Normals | undefined,
   measures: PlaceMeasures,
 ): ClimateTold {
+  const { location, climate: own } = garden;
   const nothing = { assumptions: [], warnings: [] };
-  if (own === "off" || location === undefined) return nothing;
+  if (own === "off" || location === undefined)
+    return { ...nothing, assumptions: warmthInVain(garden) };
   const { latitudeDeg, longitudeDeg } = location;
   if (own !== undefined) {
     const { means, source: origin } = own;
@@ -118,13 +120,26 @@ function climateOf(
     const climate = { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) };
     return { climate, assumptions: [], warnings: turnedYear(climate) };
   }
-  if (longitudeDeg === undefined)
-    return {
-      ...nothing,
-      assumptions: [
-        "dates by the calendar, not by the place's warmth: `location:` has no longitude (`longitude:`)",
-      ],
-    };
+  if (longitudeDeg === undefined) {
+    const [inVain = onTheCalendar] = warmthInVain(garden);
+    return { ...nothing, assumptions: [inVain] };
+  }
   if (normals === undefined) return nothing;
   return placeClimate(normals, { ...location, longitudeDeg }, measures);
+}
+
+const onTheCalendar =
+  "dates by the calendar, not by the place's warmth: `location:` has no longitude (`longitude:`)";
+
+/** Where no climate is known; nothing where nobody wished to follow it. */
+function warmthInVain({ warmth, beds, climate, location }: Garden): string[] {
+  const wishes = [warmth, ...beds.flatMap(({ plantings }) => plantings.map((p) => p.warmth))];
+  if (!wishes.includes("on")) return [];
+  const mend =
+    climate === "off"
+      ? "leave out `climate: off`"
+      : location === undefined
+        ? "add `location:` with a latitude and a longitude"
+        : "add a longitude to `location:`";
+  return [`\`warmth: on\` needs the climate of the place: ${mend}`];
 }
