@@ -7,12 +7,13 @@ import {
   type PlaceMeasures,
   type PlaceWarning,
   type PlaceWeather,
+  toldOfSeason,
   turnedYear,
   unlikeMeans,
   weatherDays,
   type WeatherDays,
 } from "./climate/index.js";
-import { addDays, type Day } from "./dates.js";
+import { addDays, type Day, type DaySpan } from "./dates.js";
 import { type Garden, placeAndZone, type ZoneHalves } from "./garden/index.js";
 import type { Result } from "./problem.js";
 import { given } from "./values.js";
@@ -60,7 +61,7 @@ export function placeOf(
     ok: true,
     value: {
       ...given({ place }),
-      assumptions: [...told.assumptions, ...assumptions],
+      assumptions: [...told.assumptions, ...assumptions, ...unusedFiles(files, garden.season)],
       warnings: [
         ...placeAndZone(garden, tables.zoneHalves),
         ...told.warnings,
@@ -86,17 +87,32 @@ function weatherOf(
   return weatherDays(given({ seen: named("seen"), forecast: named("forecast") }), { today, since });
 }
 
+/** Left over from a year before, or still without a row. */
+function unusedFiles(files: WeatherDays["files"], season: DaySpan): string[] {
+  return files
+    .filter(
+      ({ rows }) =>
+        toldOfSeason(
+          rows.map(({ day }) => day),
+          season,
+        ) === undefined,
+    )
+    .map(({ file }) => `the weather file ${file} tells no day of this season`);
+}
+
 interface ClimateTold extends Omit<GardenPlace, "place"> {
   readonly climate?: Omit<PlaceClimate, "daySdC">;
 }
 
 function climateOf(
-  { location, climate: own }: Garden,
+  garden: Garden,
   normals: Normals | undefined,
   measures: PlaceMeasures,
 ): ClimateTold {
+  const { location, climate: own } = garden;
   const nothing = { assumptions: [], warnings: [] };
-  if (own === "off" || location === undefined) return nothing;
+  if (own === "off" || location === undefined)
+    return { ...nothing, assumptions: warmthInVain(garden) };
   const { latitudeDeg, longitudeDeg } = location;
   if (own !== undefined) {
     const { means, source: origin } = own;
@@ -104,13 +120,26 @@ function climateOf(
     const climate = { means, origin, errorC: 0, latitudeDeg, ...given({ longitudeDeg }) };
     return { climate, assumptions: [], warnings: turnedYear(climate) };
   }
-  if (longitudeDeg === undefined)
-    return {
-      ...nothing,
-      assumptions: [
-        "dates by the calendar, not by the place's warmth: `location:` has no longitude (`longitude:`)",
-      ],
-    };
+  if (longitudeDeg === undefined) {
+    const [inVain = onTheCalendar] = warmthInVain(garden);
+    return { ...nothing, assumptions: [inVain] };
+  }
   if (normals === undefined) return nothing;
   return placeClimate(normals, { ...location, longitudeDeg }, measures);
+}
+
+const onTheCalendar =
+  "dates by the calendar, not by the place's warmth: `location:` has no longitude (`longitude:`)";
+
+/** Where no climate is known; nothing where nobody wished to follow it. */
+function warmthInVain({ warmth, beds, climate, location }: Garden): string[] {
+  const wishes = [warmth, ...beds.flatMap(({ plantings }) => plantings.map((p) => p.warmth))];
+  if (!wishes.includes("on")) return [];
+  const mend =
+    climate === "off"
+      ? "leave out `climate: off`"
+      : location === undefined
+        ? "add `location:` with a latitude and a longitude"
+        : "add a longitude to `location:`";
+  return [`\`warmth: on\` needs the climate of the place: ${mend}`];
 }

@@ -10,8 +10,8 @@ import {
   type FrostEstimate,
   frostOf,
   type FrostRules,
-  type PlaceClimate,
   type PlaceWeather,
+  toldOfSeason,
 } from "./climate/index.js";
 import { type Day, type DaySpan, within } from "./dates.js";
 import { feedingDays, type FeedingDays } from "./feeding-days.js";
@@ -238,14 +238,15 @@ function gardenOf(garden: Garden, { weather, frost }: KnownPlace): Plan["garden"
     durationMin,
     calendar,
     ...given({
-      climate: weather && climateFact(weather.climate),
+      climate: weather && climateFact(weather, season),
       frost: frost && frostFact(frost, season),
     }),
   };
 }
 
-function climateFact({ origin, point, errorC }: PlaceClimate): PlanClimate {
-  return { origin, errorC, ...given({ point }) };
+function climateFact({ climate, days }: PlaceWeather, season: DaySpan): PlanClimate {
+  const { origin, point, errorC } = climate;
+  return { origin, errorC, ...given({ point, weather: toldOfSeason(days.keys(), season) }) };
 }
 
 function frostFact({ allYear, around }: FrostEstimate, season: DaySpan): PlanFrost {

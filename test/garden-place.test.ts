@@ -8,7 +8,7 @@ import {
 } from "../src/garden-place.js";
 import type { Garden } from "../src/garden/garden.js";
 import { loadNormals, loadTables } from "../src/tables.js";
-import { aGarden, aSeason, type GardenDiffers } from "./support/a-garden.js";
+import { aGarden, aSeason, type GardenDiffers, planted } from "./support/a-garden.js";
 
 const normals = await loadNormals();
 const dublin = { latitude: 53.3, longitude: -6.3, elevation: "20 m" };
@@ -86,6 +86,28 @@ describe("a plan", () => {
     expect(said({})).toEqual([]);
     expect(said({ location: { latitude: 53.3 }, climate: "off" })).toEqual([]);
     expect(said({ location: { latitude: 53.3 }, climate: own })).toEqual([]);
+  });
+
+  const off = planted({}, { id: "more", warmth: "off" });
+  const on = planted({ warmth: "on" }, { id: "more", warmth: "on" });
+  const needs = "`warmth: on` needs the climate of the place: ";
+  test.each<[what: string, differs: GardenDiffers, told: string[]]>([
+    ["no place", { warmth: "on" }, [`${needs}add \`location:\` with a latitude and a longitude`]],
+    [
+      "a latitude alone, and of two plantings",
+      { ...on, location: { latitude: 53.3 } },
+      [`${needs}add a longitude to \`location:\``],
+    ],
+    [
+      "the climate off",
+      { warmth: "on", location: dublin, climate: "off" },
+      [`${needs}leave out \`climate: off\``],
+    ],
+    ["a place", { warmth: "on", location: dublin }, []],
+    ["no wish for it", { ...off, warmth: "auto" }, []],
+  ])("says once that warmth is followed in vain: with %s", (_, differs, told) => {
+    const { assumptions } = aSeason(differs, undefined, { normals });
+    expect(assumptions.filter((line) => /warmth/.test(line))).toEqual(told);
   });
 
   test("says once that there is no height", () => {

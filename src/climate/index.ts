@@ -24,6 +24,7 @@ export { weatherOn } from "./weather-on.js";
 export type { Normals } from "./normals.js";
 export type { PlaceMeasures } from "./place-words.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";
+export { toldOfSeason } from "./told-of-season.js";
 export { turnedYear } from "./turned-year.js";
 export { unlikeMeans } from "./unlike-means.js";
 export { unpackNormals } from "./unpack-normals.js";

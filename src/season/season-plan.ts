@@ -58,7 +58,10 @@ export interface PlanFrost extends SeasonFrost {
 }
 
 /** Where the means are from, and how far they can be trusted. */
-export type PlanClimate = Pick<PlaceClimate, "origin" | "point" | "errorC">;
+export interface PlanClimate extends Pick<PlaceClimate, "origin" | "point" | "errorC"> {
+  /** First and last day of the season's years that weather files tell; absent where they tell none. */
+  readonly weather?: DaySpan;
+}
 
 export interface PlannedPlanting {
   readonly id: string;

@@ -88,6 +88,15 @@ test("own means that are turned by half a year are warned of by plan and check",
   }
 });
 
+test("warmth that is followed in vain is told by plan and check", async () => {
+  for (const command of ["plan", "check"]) {
+    const stdin = gardenText({ location: { latitude: 53.3 }, warmth: "on" });
+    const { stdout } = await cli([command, "-"], { stdin });
+    const told = "`warmth: on` needs the climate of the place: add a longitude to `location:`";
+    expect(stdout.replace(/\s+/g, " ").split(told)).toHaveLength(2);
+  }
+});
+
 test("own means are told as they are called, and `off` leaves the calendar", async () => {
   const own = {
     source: "Our met service",

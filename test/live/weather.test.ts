@@ -1,5 +1,5 @@
 /** Weather files beside a garden file, as the commands meet them. */
-import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { largestFileBytes } from "../../src/garden/decode.js";
@@ -60,6 +60,41 @@ describe("a weather file", () => {
     const { stderr } = await check(garden);
     const files = new Set(stderr.match(/^\S+?(?=:)/gm));
     expect([...files]).toEqual(["next.csv", "r.yaml", "weather.csv"]);
+  });
+
+  test("is told in the line of the climate by plan, sheet and page, to its last day", async () => {
+    const next = [header, "2027-05-06,9,20,0", "2027-05-09,9,21,0", ""].join("\n");
+    const garden = aGardenWith(
+      { "weather.csv": seen, "next.csv": next },
+      { seen: "weather.csv", forecast: "next.csv" },
+    );
+    const line = "; weather files tell 1 May to 9 May";
+    const world = { today: "2027-05-06" };
+    for (const command of ["plan", "sheet"]) {
+      const { stdout } = await cli([command, garden], world);
+      const [said = ""] = /Climate: [^<]*/.exec(stdout.replace(/\s+/g, " ")) ?? [];
+      expect(said).toContain(line);
+    }
+    const folder = scratchFolder();
+    expect((await cli(["publish", folder, garden], world)).code).toBe(0);
+    const page = readdirSync(folder, { recursive: true, encoding: "utf8" }).find((name) =>
+      /(?<!index)\.html$/.test(name),
+    );
+    expect(readFileSync(join(folder, page ?? ""), "utf8")).toContain(`${line}</p>`);
+  });
+
+  test.each([
+    ["has a header alone", ""],
+    ["is of the year before", "2026-05-01,6.5,17.2,\n"],
+    ["is older than what is read", "2020-05-01,6.5,17.2,\n"],
+  ])("that %s is told once, by its name", async (_, rows) => {
+    const garden = aGardenWith({ "weather.csv": `${header}\n${rows}` });
+    const { code, stdout } = await cli(["plan", garden], { today: "2027-05-06", columns: 200 });
+    expect(code).toBe(0);
+    const told = "the weather file weather.csv tells no day of this season";
+    expect(stdout.split(told)).toHaveLength(2);
+    expect(stdout).toMatch(/\nClimate: /);
+    expect(stdout).not.toContain("; weather files tell");
   });
 
   test("in another unit than its columns say is warned of by plan and check, by its name", async () => {
