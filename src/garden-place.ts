@@ -84,7 +84,11 @@ function weatherOf(
     return text === undefined ? undefined : { file: files?.[key] ?? "weather.csv", text };
   };
   const since = addDays(season.from, -weatherBeforeSeasonDays);
-  return weatherDays(given({ seen: named("seen"), forecast: named("forecast") }), { today, since });
+  return weatherDays(given({ seen: named("seen"), forecast: named("forecast") }), {
+    today,
+    since,
+    season: season.from,
+  });
 }
 
 /** Left over from a year before, or still without a row. */

@@ -41,15 +41,16 @@ const longestGapDays = 5;
 /**
  * Joins weather files. A day that both tell is taken as seen. Gaps of up to five days are filled with
  * a straight line between the days around them; longer ones are problems, but for one between what was
- * seen and the forecast, where the means stand in.
+ * seen and the forecast, or over the winter before the season, where the means stand in.
  *
  * @param today only names days, as seen or forecast: both count alike, so that a plan of coming days
  *   never changes because a day has passed
  * @param since earlier days are not read
+ * @param season its first day
  */
 export function weatherDays(
   texts: WeatherTexts,
-  { today, since }: { readonly today: Day; readonly since: Day },
+  { today, since, season }: Readonly<Record<"today" | "since" | "season", Day>>,
 ): Result<WeatherDays> {
   const problems: Problem[] = [];
   const byDay = new Map<Day, ToldRow>();
@@ -67,7 +68,8 @@ export function weatherDays(
 
   const warm = [...byDay.values()].filter(isWarm).sort(byTheirDays);
   const gaps = gapsOf(warm);
-  const tooLong = gaps.filter((gap) => gap.days > longestGapDays && !isBetweenKinds(gap));
+  const isOpen = (gap: Gap): boolean => isBetweenKinds(gap) || gap.before.day < season;
+  const tooLong = gaps.filter((gap) => gap.days > longestGapDays && !isOpen(gap));
   if (tooLong.length > 0) return { ok: false, problems: refused(tooLong, texts) };
 
   const short = gaps.filter((gap) => gap.days <= longestGapDays);

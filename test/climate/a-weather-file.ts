@@ -9,6 +9,8 @@ export interface Told {
   readonly forecast?: string;
   readonly today?: string;
   readonly since?: string;
+  /** First day of the season. */
+  readonly season?: string;
 }
 
 export function readTold({
@@ -16,11 +18,12 @@ export function readTold({
   forecast,
   today = "2028-01-01",
   since = "2026-01-01",
+  season = "2026-01-01",
 }: Told): Result<WeatherDays> {
   const textOf = (file: string, text: string | undefined) =>
     text === undefined ? undefined : { file, text };
   const texts = { seen: textOf("seen.csv", seen), forecast: textOf("next.csv", forecast) };
-  return weatherDays(given(texts), { today: day(today), since: day(since) });
+  return weatherDays(given(texts), { today: day(today), since: day(since), season: day(season) });
 }
 
 export function weatherOf(told: Told): WeatherDays {

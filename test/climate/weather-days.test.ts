@@ -15,6 +15,19 @@ const warmthOf = (told: Told): string[] =>
     ([d, { minC, maxC, rainMm, from }]) => `${d} ${minC} ${maxC} ${rainMm ?? "-"} ${from}`,
   );
 
+test("a file that is kept through the years has its winters from the means, and they are told", () => {
+  const rows = ["2026-10-29,4,12,0", "2026-10-30,4,12,0", "2027-04-02,5,13,0", "2027-04-03,5,13,0"];
+  const seen = `date,tmin,tmax,rain\n${rows.join("\n")}\n`;
+  const { days, assumptions } = weatherOf({ seen, season: "2027-03-01" });
+  expect(days.size).toBe(4);
+  expect(assumptions).toEqual([
+    "the weather of 2026-10-31 to 2027-04-01, which the weather files don't tell, is that of the monthly means",
+  ]);
+  expect(problemsOfWeather({ seen, season: "2026-03-01" }).map(({ code }) => code)).toEqual([
+    "weather-gap",
+  ]);
+});
+
 describe("gaps", () => {
   test("of missing rows are filled with a straight line, and told once", () => {
     const seen = rows("2027-04-29", "0,12", null, null, "6,18,1", "7,19,2", null, "9,21");
