@@ -108,7 +108,7 @@ function byDay(
     by === "removed"
       ? ({ kind: by, on: addDays(lastDay, 1) } as const)
       : ({ kind: by === "lengths" ? "harvest" : by, on: lastDay } as const);
-  if (isStop(lastDay, stopBeforeLastPickDays))
+  if (by !== "removed" && isStop(lastDay, stopBeforeLastPickDays))
     return { kind: "before-last-pick", pick, days: stopBeforeLastPickDays };
   if (coverTo === lastDay && (by !== "lengths" || coverTo < seasonEnd)) return pick;
   if (coverTo === seasonEnd) return { kind: "season", on: seasonEnd };

@@ -65,7 +65,8 @@ function whyNever({ transplanted }: Planting, life: LifeToFeed, rule: FeedRule):
     ({ stage, to }) => rule.stages.includes(stage) && (transplanted ?? to) <= to,
   );
   if (!inStage) return `not fed: it is not in a stage that is fed (${rule.stages.join(", ")})`;
-  const { stopBeforeHarvestDays: harvestDays, stopBeforeLastPickDays: pickDays } = rule;
+  const { stopBeforeHarvestDays: harvestDays } = rule;
+  const pickDays = stopBeforePickDays(rule, life);
   return pickDays > harvestDays
     ? `not fed: its last day is ${lastPick(life)}, and a feeding in the ${pickDays} days before it helps no fruit that is still picked`
     : `not fed: harvest begins on ${life.harvestFrom}, and nothing is given in the ${harvestDays} days before it`;
@@ -146,26 +147,31 @@ function winner(
 
 /** The last day of a span that the rule's stops leave: before harvest always, before the last pick as a rule. */
 function stopDay(span: StageSpan, rule: FeedRule, life: LifeToFeed, isThrough: boolean): Day {
-  const { stopBeforeHarvestDays, stopBeforeLastPickDays } = rule;
+  const { stopBeforeHarvestDays } = rule;
+  const pickDays = stopBeforePickDays(rule, life);
   const stops = [
     ...(stopBeforeHarvestDays === 0 || span.from >= life.harvestFrom
       ? []
       : [addDays(life.harvestFrom, -stopBeforeHarvestDays - 1)]),
-    ...(stopBeforeLastPickDays === 0 || isThrough
-      ? []
-      : [addDays(lastPick(life), -stopBeforeLastPickDays - 1)]),
+    ...(pickDays === 0 || isThrough ? [] : [addDays(lastPick(life), -pickDays - 1)]),
   ];
   return stops.reduce(earlier, span.to);
 }
 
 /** The last day on which the rule may feed at all, in whatever stage. */
 export function feedableTo(rule: FeedRule, life: LifeToFeed): Day {
-  const { stages, stopBeforeHarvestDays, stopBeforeLastPickDays } = rule;
-  const stopsForPick = stopBeforeLastPickDays === 0 ? 0 : stopBeforeLastPickDays + 1;
+  const { stages, stopBeforeHarvestDays } = rule;
+  const pickDays = stopBeforePickDays(rule, life);
+  const stopsForPick = pickDays === 0 ? 0 : pickDays + 1;
   const last = addDays(lastPick(life), -stopsForPick);
   return stopBeforeHarvestDays === 0 || stages.includes("harvest")
     ? last
     : earlier(last, addDays(life.harvestFrom, -stopBeforeHarvestDays - 1));
+}
+
+/** What is taken out was to be picked for longer: nobody stopped feeding it for that. */
+function stopBeforePickDays({ stopBeforeLastPickDays }: FeedRule, { last }: LifeToFeed): number {
+  return last?.by === "removed" ? 0 : stopBeforeLastPickDays;
 }
 
 function lastPick({ spans, harvestFrom, last }: LifeToFeed): Day {

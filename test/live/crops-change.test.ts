@@ -20,6 +20,11 @@ const asLogged = [
 describe("a planting taken out", () => {
   const removed = { ...growing({ removed: "2027-07-05" }), log };
 
+  test("soon after its first flowers, as by hail, keeps the feedings that it had", () => {
+    const hailed = planted({ transplanted: "2027-05-20", removed: "2027-07-05" });
+    expect(past({ ...hailed, log })).toEqual(asLogged);
+  });
+
   test("is not fed any more, and its past stays", () => {
     const plan = planOn(today, removed);
     expect(aheadDays(plan)).toEqual([]);

@@ -44,13 +44,6 @@ describe("the end", () => {
       "picked_until",
     ],
     [
-      "before the last pick that its removal sets",
-      { removed: "2027-08-21" },
-      undefined,
-      "It is removed on 21 Aug, and a feeding in the 28 days before it",
-      "removed",
-    ],
-    [
       "with the last pick",
       { picked_until: "2027-08-20", through: "harvest" },
       undefined,
@@ -59,9 +52,9 @@ describe("the end", () => {
     ],
     [
       "with its removal",
-      { removed: "2027-08-21", through: "harvest" },
+      { removed: "2027-07-05" },
       undefined,
-      "It is removed on 21 Aug.",
+      "It is removed on 5 Jul.",
       "removed",
     ],
     ["with the season", { through: "harvest" }, undefined, "The season ends on 31 Oct.", "season"],

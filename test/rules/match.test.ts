@@ -122,9 +122,9 @@ describe("the stages that are fed", () => {
       "r drench 2027-07-03 2027-07-24",
       "r drench 2027-08-01 2027-08-05",
     ]);
-    // Taken out on 20 July, it is picked on the 19th for the last time.
+    // Taken out on 20 July, which nobody knew before: what was given until then stays its feeding.
     expect(spans(match({ removed: "2027-07-20" }, [rule]))).toEqual([
-      "r drench 2027-07-03 2027-07-04",
+      "r drench 2027-07-03 2027-07-19",
     ]);
   });
 

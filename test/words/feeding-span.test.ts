@@ -44,11 +44,6 @@ test.each<[FeedingEnd, string, string]>([
     "picked_until",
   ],
   [
-    { kind: "before-last-pick", pick: { kind: "removed", on }, days: 28 },
-    "It is removed on 30 Aug, and a feeding in the 28 days before it helps no fruit that is still picked.",
-    "removed",
-  ],
-  [
     { kind: "before-last-pick", pick: { kind: "season", on }, days: 28 },
     "The season ends on 30 Aug, taken as the last pick, and a feeding in the 28 days before it helps no fruit that is still picked.",
     "picked_until",
