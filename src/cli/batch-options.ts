@@ -1,4 +1,5 @@
 /** The options of `batch` as sizes and means; what cannot be meant is wrong usage. */
+import { inBaseUnit } from "../climate/index.js";
 import {
   absurdSize,
   type Acid,
@@ -131,7 +132,7 @@ function celsius(text: string): number {
   if (!match)
     throw wrongUsage(`--temperature: \`${text}\` is no temperature: write it like 20 C or 68 F`);
   const degrees = Number(match[1]);
-  const value = match[2]?.toUpperCase() === "F" ? ((degrees - 32) * 5) / 9 : degrees;
+  const value = match[2]?.toUpperCase() === "F" ? inBaseUnit.F(degrees) : degrees;
   return inBounds("--temperature", text, value, kitchen);
 }
 

@@ -26,6 +26,7 @@ export type { PlaceMeasures } from "./place-words.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";
 export { toldOfSeason } from "./told-of-season.js";
 export { turnedYear } from "./turned-year.js";
+export { inBaseUnit } from "./units.js";
 export { unlikeMeans } from "./unlike-means.js";
 export { unpackNormals } from "./unpack-normals.js";
 export { weatherDays, type WeatherDays } from "./weather-days.js";

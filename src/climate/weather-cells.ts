@@ -1,6 +1,7 @@
 /** Cells of a weather file -> days, degC and mm. */
 import { type Day, parseDay } from "../dates.js";
 import type { CsvRow } from "./csv.js";
+import { inBaseUnit } from "./units.js";
 import type { WeatherUnit } from "./weather-forms.js";
 import type { Column, Columns, Header } from "./weather-header.js";
 import { type Report, shortened } from "./weather-problems.js";
@@ -45,15 +46,6 @@ export function dayOf(row: CsvRow, { date }: Columns, since: Day, report: Report
     );
   return day;
 }
-
-const inBaseUnit: Readonly<Record<WeatherUnit, (value: number) => number>> = {
-  C: (value) => value,
-  "0.1 C": (value) => value / 10,
-  F: (value) => ((value - 32) * 5) / 9,
-  mm: (value) => value,
-  "0.1 mm": (value) => value / 10,
-  in: (value) => value * 25.4,
-};
 
 const farthestC = 60;
 const mostRainMm = 700;

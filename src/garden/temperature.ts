@@ -1,4 +1,5 @@
 /** Temperatures as growers write them: degrees Fahrenheit are no multiple of degrees Celsius, so no unit of `units.yaml`. */
+import { inBaseUnit } from "../climate/index.js";
 import { commaMend } from "../suggest.js";
 import type { Parsed } from "./quantity.js";
 
@@ -7,7 +8,7 @@ export function parseTemperature(text: string): Parsed<number> {
   const read = parseDegrees(text, "20 C or 68 F");
   if (!read.ok) return read;
   const { degrees, isFahrenheit } = read.value;
-  return { ok: true, value: isFahrenheit ? ((degrees - 32) * 5) / 9 : degrees };
+  return { ok: true, value: isFahrenheit ? inBaseUnit.F(degrees) : degrees };
 }
 
 /** By how much warmer: `2 C`, `4 F` -> degC; 4 F are 2.2 C. */

@@ -1,4 +1,5 @@
 import { Info } from "luxon";
+import { inBaseUnit } from "../climate/index.js";
 import type { GardenFile, OwnClimate } from "../compiled/garden-file.js";
 import type { Entry } from "./fields.js";
 import type { GrowersClimate } from "./garden.js";
@@ -7,7 +8,6 @@ import type { GrowersClimate } from "./garden.js";
 const [coldestC, hottestC] = [-65, 55];
 /** Cherrapunji, the wettest place that is known, has some 2,700 mm in June (from memory). */
 const wettestMm = 3000;
-const mmPerInch = 25.4;
 
 /** The grower's own means, `off`, or nothing where the file has none or they are wrong. */
 export function validateClimate(
@@ -37,18 +37,15 @@ export function validateClimate(
       message: "the rain has no unit",
       mend: "add `rain_unit: mm` or `rain_unit: in`",
     });
-  const rainMm = rainUnit === undefined ? undefined : rain?.map(inMm[rainUnit]);
+  const rainMm = rainUnit === undefined ? undefined : rain?.map(inBaseUnit[rainUnit]);
   if (rainUnit !== undefined) checkRain(entry, rainMm, rainUnit);
   if (source === undefined || unit === undefined || max === undefined || min === undefined)
     return undefined;
-  const [maxC, minC] = [max.map(inC[unit]), min.map(inC[unit])];
+  const [maxC, minC] = [max.map(inBaseUnit[unit]), min.map(inBaseUnit[unit])];
   checkSizes(entry, { max: maxC, min: minC }, unit);
   checkOrder(entry, max, min);
   return { source, means: { maxC, minC, ...(rainMm && { rainMm }) } };
 }
-
-const inC = { C: (value: number) => value, F: (value: number) => (value - 32) / 1.8 };
-const inMm = { mm: (value: number) => value, in: (value: number) => value * mmPerInch };
 
 function monthName(index: number): string {
   return Info.months("long", { locale: "en" })[index] ?? "";
