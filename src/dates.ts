@@ -61,9 +61,18 @@ export function weekdayOf(d: Day): Weekday {
   return weekdays[index] as Weekday;
 }
 
+export function yearOf(d: Day): number {
+  return Number(d.slice(0, 4));
+}
+
 /** 1 to 12. */
 export function monthOf(d: Day): number {
   return Number(d.slice(5, 7));
+}
+
+/** Of months from 1 to 12: 4 is 10, and 10 is 4, as the seasons of the two halves of the earth are. */
+export function monthHalfYearOn(month: number): number {
+  return ((month + 5) % 12) + 1;
 }
 
 export function earlier(a: Day, b: Day): Day {

@@ -8,10 +8,12 @@ import {
   eachDay,
   earlier,
   later,
+  monthHalfYearOn,
   monthOf,
   parseDay,
   weekdayOf,
   within,
+  yearOf,
 } from "../src/dates.js";
 
 describe("parseDay", () => {
@@ -75,6 +77,17 @@ test("weekdays are right before and after 1970", () => {
 test("months are 1 to 12", () => {
   expect(monthOf(day("2027-01-31"))).toBe(1);
   expect(monthOf(day("2027-12-01"))).toBe(12);
+});
+
+test("the year is that of the day's own text", () => {
+  expect(yearOf(day("2027-12-31"))).toBe(2027);
+  expect(yearOf(day("2028-01-01"))).toBe(2028);
+});
+
+test("half a year on, months change between the halves of the earth and back", () => {
+  expect([1, 4, 6, 7, 12].map(monthHalfYearOn)).toEqual([7, 10, 12, 1, 6]);
+  for (let month = 1; month <= 12; month++)
+    expect(monthHalfYearOn(monthHalfYearOn(month))).toBe(month);
 });
 
 test("earlier and later choose one of two days", () => {

@@ -1,5 +1,5 @@
 import { FixedOffsetZone, IANAZone } from "luxon";
-import { day, type Day, dayNumber, type DaySpan } from "../dates.js";
+import { day, type Day, dayNumber, type DaySpan, yearOf } from "../dates.js";
 import { type OffsetChange, offsetChanges } from "./zone-time.js";
 
 /**
@@ -8,8 +8,8 @@ import { type OffsetChange, offsetChanges } from "./zone-time.js";
  * out: it is optional, and its text depends on the language data of the machine.
  */
 export function vtimezoneLines(timezone: string, span: DaySpan): string[] {
-  const firstYear = Number(span.from.slice(0, 4));
-  const lastYear = Number(span.to.slice(0, 4));
+  const firstYear = yearOf(span.from);
+  const lastYear = yearOf(span.to);
   // From the year before, so that an observance has begun when the first event does.
   const from = day(`${firstYear - 1}-01-01`);
   const changes = offsetChanges(timezone, from, day(`${lastYear + 1}-01-01`));

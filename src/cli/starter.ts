@@ -1,4 +1,4 @@
-import { addDays, day, type Day } from "../dates.js";
+import { addDays, day, type Day, monthOf, yearOf } from "../dates.js";
 import { hemisphereFromZone, knownZone, suggestZone, type ZoneHalves } from "../garden/index.js";
 
 export interface StarterWishes {
@@ -52,10 +52,10 @@ export function starterProblem(timezone: string): string | undefined {
 export function starterGarden(wishes: StarterWishes): string {
   const { name, timezone, today, schemaPath, calendarFile, zoneHalves, amounts } = wishes;
   const measures = starterMeasures[amounts];
-  const year = Number(today.slice(0, 4));
+  const year = yearOf(today);
   const half = hemisphereFromZone(timezone, zoneHalves);
   const isSouth = half === "south";
-  const month = Number(today.slice(5, 7));
+  const month = monthOf(today);
   // From the month in which sowing of the season is over, the next season is the one to plan.
   const from = isSouth ? (month <= 2 ? year - 1 : year) : month <= 9 ? year : year + 1;
   const on = (northMonthDay: string): string => {

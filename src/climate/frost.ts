@@ -1,9 +1,16 @@
 /** When frost is to be expected at a place: on its grower's days, else by an estimate. */
-import { addDays, type Day, day, dayFromNumber, dayNumber, type DaySpan } from "../dates.js";
+import {
+  addDays,
+  type Day,
+  day,
+  dayFromNumber,
+  dayNumber,
+  type DaySpan,
+  yearOf,
+} from "../dates.js";
 import { given } from "../values.js";
 import type { PlaceClimate } from "./climate.js";
 import { dailyFromMonthly } from "./daily-means.js";
-import { yearOf } from "./year-ring.js";
 
 /** The grower's own, `MM-DD`, never 29 February. */
 export interface FrostDays {

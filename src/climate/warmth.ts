@@ -1,8 +1,8 @@
 /** Warmth of a place over days: sums of degree days, and the day one is reached. */
-import { addDays, type Day, dayFromNumber, dayNumber, type DaySpan } from "../dates.js";
+import { addDays, type Day, dayFromNumber, dayNumber, type DaySpan, yearOf } from "../dates.js";
 import type { PlaceWeather, Thresholds, Warmer, Warmth } from "./climate.js";
 import { type Added, sumsOfYears } from "./year-sums.js";
-import { indexInYear, yearOf } from "./year-ring.js";
+import { indexInYear } from "./year-ring.js";
 
 /** Days of one year on which the same degrees are added. */
 interface Piece {

@@ -1,8 +1,8 @@
 /** The weather of any day: of the files, else that which the means give. */
-import { type Day, monthOf } from "../dates.js";
+import { type Day, monthOf, yearOf } from "../dates.js";
 import type { DayWeather, PlaceWeather } from "./climate.js";
 import { dailyFromMonthly } from "./daily-means.js";
-import { daysInMonth, indexInYear, isLeapYear, onRing, yearOf } from "./year-ring.js";
+import { daysInMonth, indexInYear, isLeapYear, onRing } from "./year-ring.js";
 
 /** Rain of a day from the means is its share of the month's. */
 export function weatherOn(place: PlaceWeather, d: Day): DayWeather {

@@ -1,5 +1,5 @@
 /** Days of the year as a ring of 365, on which means lie. */
-import { type Day, dayNumber, monthOf } from "../dates.js";
+import { type Day, dayNumber, monthOf, yearOf } from "../dates.js";
 
 /** Of a common year, January first. */
 export const monthLengths: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
@@ -7,10 +7,6 @@ export const monthLengths: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 
 export const daysInCommonYear = 365;
 
 const leapDay = 59;
-
-export function yearOf(d: Day): number {
-  return Number(d.slice(0, 4));
-}
 
 export function isLeapYear(year: number): boolean {
   return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);

@@ -1,9 +1,9 @@
 /** Degree days of a place, summed through each year from New Year on. */
-import { type Day, eachDay } from "../dates.js";
+import { type Day, eachDay, yearOf } from "../dates.js";
 import type { DayWeather, PlaceWeather, Thresholds } from "./climate.js";
 import { degreeDays } from "./degree-days.js";
 import { weatherOn } from "./weather-on.js";
-import { isLeapYear, yearOf } from "./year-ring.js";
+import { isLeapYear } from "./year-ring.js";
 
 /** Degrees added to days from the means, and to days of the weather files. */
 export interface Added {

@@ -7,7 +7,7 @@ import type {
   OtherFeed,
   Planting,
 } from "../compiled/garden-file.js";
-import { type Day, day, parseDay } from "../dates.js";
+import { type Day, day, parseDay, yearOf } from "../dates.js";
 
 /** What goes over into the next year. */
 export interface CarriedOver {
@@ -22,7 +22,7 @@ export interface CarriedOver {
 
 /** The same day a year later; 28 February for the 29th. */
 export function yearLater(on: Day): Day {
-  const moved = `${Number(on.slice(0, 4)) + 1}${on.slice(4)}`;
+  const moved = `${yearOf(on) + 1}${on.slice(4)}`;
   return parseDay(moved) ?? day(`${moved.slice(0, 8)}28`);
 }
 

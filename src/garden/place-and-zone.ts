@@ -1,6 +1,7 @@
 /** Slips in the two numbers of `location:` that the garden's time zone gives away. */
 import { IANAZone } from "luxon";
 import type { PlaceWarning } from "../climate/index.js";
+import { yearOf } from "../dates.js";
 import type { Garden } from "./garden.js";
 import { hemisphereFromZone, type ZoneHalves } from "./hemisphere.js";
 
@@ -19,7 +20,7 @@ export function placeAndZone(
 ): PlaceWarning[] {
   if (location === undefined) return [];
   const { latitudeDeg, longitudeDeg } = location;
-  const meridianDeg = meridianOf(timezone, Number(season.from.slice(0, 4)));
+  const meridianDeg = meridianOf(timezone, yearOf(season.from));
   const offDeg =
     longitudeDeg === undefined || meridianDeg === undefined
       ? 0

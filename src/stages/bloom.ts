@@ -1,7 +1,16 @@
 /** Full bloom of a perennial whose own day is not known: by the warmth since New Year, else when usual. */
 import type { MonthlyMeans } from "../climate/index.js";
 import type { Crop } from "../crops/index.js";
-import { addDays, type Day, day, dayNumber, later, parseDay } from "../dates.js";
+import {
+  addDays,
+  type Day,
+  day,
+  dayNumber,
+  later,
+  monthHalfYearOn,
+  parseDay,
+  yearOf,
+} from "../dates.js";
 import type { Planting } from "../garden/index.js";
 import type { Place } from "./place.js";
 
@@ -51,8 +60,8 @@ function coldestMonthC({ maxC, minC }: MonthlyMeans): number {
 /** The usual bloom that falls in the season or, failing that, is nearest to its beginning. */
 function usualBloom(crop: Crop, { hemisphere, season }: Omit<Place, "here">): Day {
   const [month, dayOfMonth] = (crop.usualBloomNorth ?? "05-01").split("-").map(Number);
-  const shifted = hemisphere === "south" ? (((month ?? 5) + 5) % 12) + 1 : (month ?? 5);
-  const year = Number(season.from.slice(0, 4));
+  const shifted = hemisphere === "south" ? monthHalfYearOn(month ?? 5) : (month ?? 5);
+  const year = yearOf(season.from);
   const pad = (n: number): string => String(n).padStart(2, "0");
   const candidates = [year - 1, year, year + 1, year + 2].flatMap(
     (y) => parseDay(`${y}-${pad(shifted)}-${pad(Math.min(dayOfMonth ?? 1, 28))}`) ?? [],

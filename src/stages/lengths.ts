@@ -1,6 +1,6 @@
 /** Which row of stage lengths a planting follows, and where its stages begin in it. */
 import type { CourseStage, Crop, StageLengths } from "../crops/index.js";
-import { addDays, type Day, daysBetween, monthOf } from "../dates.js";
+import { addDays, type Day, daysBetween, monthHalfYearOn, monthOf } from "../dates.js";
 import type { Garden, Planting } from "../garden/index.js";
 
 /**
@@ -15,7 +15,7 @@ export function nearestLengths(
 ): StageLengths {
   const own = crop.lengths.find(({ id }) => id === chosen);
   if (own !== undefined) return own;
-  const month = hemisphere === "south" ? ((monthOf(begin) + 5) % 12) + 1 : monthOf(begin);
+  const month = hemisphere === "south" ? monthHalfYearOn(monthOf(begin)) : monthOf(begin);
   const monthsAway = (row: StageLengths): number =>
     row.plantedMonths.length === 0
       ? 0

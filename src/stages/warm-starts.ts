@@ -1,6 +1,6 @@
 /** First days of stages that follow warmth, and what it says of those that don't. */
 import type { Crop, StageLengths } from "../crops/index.js";
-import { addDays, type Day, daysBetween, earlier, later, parseDay } from "../dates.js";
+import { addDays, type Day, daysBetween, earlier, later, parseDay, yearOf } from "../dates.js";
 import type { Planting } from "../garden/index.js";
 import type { Begin } from "./begin.js";
 import type { Start } from "./calendar-starts.js";
@@ -110,7 +110,7 @@ function overwinters(
     return false;
   const first = transplanted === undefined ? begin : later(begin, transplanted);
   const midwinter = half === "south" ? "07-15" : "01-15";
-  const years = [first, last].map((day) => Number(day.slice(0, 4)));
+  const years = [first, last].map(yearOf);
   return years
     .flatMap((year) => parseDay(`${year}-${midwinter}`) ?? [])
     .some((day) => first < day && day < last);
