@@ -8,6 +8,7 @@ const floors = [
   ["garden"],
   ["stages", "published"],
   ["rules", "stock"],
+  ["calcium"],
   ["season"],
   ["words", "days"],
   ["log"],

@@ -1,5 +1,6 @@
 /** Shapes of the room's data files: `uptake.yaml`, `amendments.yaml`, `soil-tests.yaml`, `calcium-limits.yaml`. */
-import type { Extract } from "./garden-keys.js";
+import type { StageName } from "../crops/index.js";
+import type { AmendmentKind, Extract, Fineness, SoilKind } from "../garden/index.js";
 import type { Range } from "./range.js";
 
 export interface CalciumTables {
@@ -30,7 +31,7 @@ export interface AmendmentTable {
 }
 
 interface AmendmentRow {
-  readonly what: string;
+  readonly what: AmendmentKind;
   readonly name: string;
   readonly calcium_g_per_kg: Range;
   readonly acts: "by-fineness" | YearShares;
@@ -38,7 +39,7 @@ interface AmendmentRow {
 }
 
 interface FinenessRow extends YearShares {
-  readonly fineness: "fine" | "medium" | "coarse";
+  readonly fineness: Fineness;
 }
 
 /** Per cent of all the calcium in it. */
@@ -70,14 +71,15 @@ export interface CalciumLimits {
   readonly calcium_in_hardness: Value;
   readonly calcium_share_of_hardness: Range;
   readonly soil_density_kg_per_l: Value;
+  readonly soil_depth_cm: Value;
   readonly potting_mix_density_kg_per_l: Range;
   readonly most_season_water_l_per_m2: Value;
   readonly old_test_years: Value;
   readonly new_this_season_days: Value;
   readonly might_help: {
     readonly disorders: readonly string[];
-    readonly stages: readonly string[];
-    readonly soils: readonly string[];
+    readonly stages: readonly StageName[];
+    readonly soils: readonly SoilKind[];
   };
   readonly soil_decides: { readonly disorders: readonly string[] };
 }
