@@ -55,7 +55,7 @@ export function calciumSums(
     if (crop === undefined) return [];
     const { id } = planting;
     const { season, sourceWater } = garden;
-    const extent = extentOf(planting, crop);
+    const extent = extentOf(planting, bed, crop);
     const lastDay = life.last?.day ?? lifeSpan(life.spans)?.to ?? season.to;
     const published = publishedNeed(crop, extent, calcium, catalogue);
     const feed = spread(exactly(feedG.get(id) ?? 0), extent);

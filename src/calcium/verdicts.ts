@@ -4,7 +4,7 @@ import type { Bed, Garden, Planting, Route } from "../garden/index.js";
 import { type FeedRule, matchRules, type LifeToFeed, type RuleMatch } from "../rules/index.js";
 import { given } from "../values.js";
 import { judgement } from "./deciding-fact.js";
-import { type Extent, extentOf } from "./extent.js";
+import { extentOf } from "./extent.js";
 import type { CalciumFacts, Judgement } from "./judgement.js";
 import { publishedNeed } from "./need.js";
 import type { CalciumTables } from "./tables.js";
@@ -89,7 +89,7 @@ function factsOf(
   usualWaterL: number | undefined,
   { calcium, catalogue }: VerdictTables,
 ): CalciumFacts {
-  const extent: Extent = extentOf(planting, crop);
+  const extent = extentOf(planting, bed, crop);
   return {
     acidSoil: crop.acidSoil === true,
     soil: bed.soil ?? {},
