@@ -41,7 +41,9 @@ function supposed({ soil, water, usualWaterL, areaM2 }: CalciumFacts, tables: Ta
       fact: "water-hardness",
       others: hasSource
         ? []
-        : [0, Infinity].map((hardnessMgPerL) => ({ water: { hardnessMgPerL } })),
+        : [0, limits.very_hard_water_mg_per_l.value].map((hardnessMgPerL) => ({
+            water: { hardnessMgPerL },
+          })),
     },
     {
       fact: "ph-in-water",

@@ -5,7 +5,14 @@
  * America Journal 71(2):259, 2007).
  */
 import type { StageName } from "../crops/index.js";
-import type { Extract, Soil, SoilKind, SoilTest, SourceWater } from "../garden/index.js";
+import {
+  type Extract,
+  type Soil,
+  type SoilKind,
+  type SoilTest,
+  type SourceWater,
+  withoutDust,
+} from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
 import { type Range, scaled } from "./range.js";
 import { extractOf } from "./soil.js";
@@ -111,7 +118,8 @@ function soilHasEnough(
 /** Undefined where it is below the limit of its own extract, or where that has none. */
 function muchIn(test: SoilTest, extracts: Tables["extracts"]): MuchCalcium | undefined {
   const row = extractOf(test, extracts);
-  const { calciumPpm = 0 } = test;
+  // A limit that was written in another unit is the limit still.
+  const calciumPpm = withoutDust(test.calciumPpm ?? 0);
   if (row?.enough_ppm === undefined || calciumPpm < row.enough_ppm) return undefined;
   return {
     calciumPpm,

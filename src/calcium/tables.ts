@@ -68,6 +68,7 @@ export interface CalciumLimits {
   readonly enough_ph: Value;
   readonly soft_water_hardness_mg_per_l: Value;
   readonly soft_water_calcium_mg_per_l: Value;
+  readonly very_hard_water_mg_per_l: Value;
   readonly calcium_in_hardness: Value;
   readonly calcium_share_of_hardness: Range;
   readonly soil_density_kg_per_l: Value;

@@ -1,5 +1,5 @@
 /** The calcium of the water that is poured from tap or well; rain brings none. */
-import type { SourceWater } from "../garden/index.js";
+import { type SourceWater, withoutDust } from "../garden/index.js";
 import { type CalciumAmount, type Extent, spread } from "./extent.js";
 import { exactly, type Range, scaled } from "./range.js";
 import type { CalciumLimits } from "./tables.js";
@@ -41,7 +41,7 @@ export function isSoft(
 ): boolean | undefined {
   if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return undefined;
   return (
-    (calciumMgPerL ?? 0) < limits.soft_water_calcium_mg_per_l.value &&
-    (hardnessMgPerL ?? 0) < limits.soft_water_hardness_mg_per_l.value
+    withoutDust(calciumMgPerL ?? 0) < limits.soft_water_calcium_mg_per_l.value &&
+    withoutDust(hardnessMgPerL ?? 0) < limits.soft_water_hardness_mg_per_l.value
   );
 }
