@@ -1,6 +1,14 @@
 import { nearest } from "../suggest.js";
 import { given } from "../values.js";
-import type { Crop, CropWarmth, LifeCourse, RowSums, StageLengths, StageSum } from "./crop.js";
+import type {
+  Crop,
+  CropWarmth,
+  LifeCourse,
+  PlantArea,
+  RowSums,
+  StageLengths,
+  StageSum,
+} from "./crop.js";
 
 /** The crops that are known, with their lengths and life courses joined to them. */
 export interface CropCatalogue {
@@ -18,12 +26,16 @@ type SnakeCase<Text extends string> = Text extends `${infer First}${infer Rest}`
 /** A row of `crops.yaml`: the crop with the key of its life course. */
 export interface CropRow extends Omit<
   InFile<Crop>,
-  "also" | "course" | "packet_days_from" | "lengths" | "warmth"
+  "also" | "course" | "packet_days_from" | "lengths" | "warmth" | "area_m2_per_plant"
 > {
   readonly also?: Crop["also"];
   readonly course: string;
   readonly packet_days_from?: Crop["packetDaysFrom"];
+  readonly spacing?: { readonly plant_cm: ClosestToWidest; readonly row_cm: ClosestToWidest };
+  readonly spacing_source?: string;
 }
+
+type ClosestToWidest = readonly [number, number];
 
 /** A row of `life-courses.yaml`. */
 export type LifeCourseRow = InFile<LifeCourse>;
@@ -85,6 +97,7 @@ function cropOf(row: CropRow, course: LifeCourse, lengths: readonly StageLengths
     lengths,
     tender: row.tender,
     ...given({ usualHabit: row.usual_habit }),
+    ...given({ acidSoil: row.acid_soil, areaM2PerPlant: plantArea(row) }),
     waterLPerPlant: row.water_l_per_plant,
     sprayLPerPlant: row.spray_l_per_plant,
     ...given({ disorder: row.disorder }),
@@ -94,6 +107,20 @@ function cropOf(row: CropRow, course: LifeCourse, lengths: readonly StageLengths
     sourceStatus: row.source_status,
   };
 }
+
+function plantArea({ spacing, spacing_source: source }: CropRow): PlantArea | undefined {
+  if (spacing === undefined || source === undefined) return undefined;
+  const [plantLow, plantHigh] = spacing.plant_cm;
+  const [rowLow, rowHigh] = spacing.row_cm;
+  return {
+    low: (plantLow * rowLow) / cm2PerM2,
+    usual: (((plantLow + plantHigh) / 2) * ((rowLow + rowHigh) / 2)) / cm2PerM2,
+    high: (plantHigh * rowHigh) / cm2PerM2,
+    source,
+  };
+}
+
+const cm2PerM2 = 10_000;
 
 function lengthsOf(row: StageLengthRow): StageLengths {
   return {

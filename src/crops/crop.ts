@@ -45,6 +45,10 @@ export interface Crop {
   readonly tender: boolean;
   /** Where it is grown in either way, the usual one. */
   readonly usualHabit?: Habit;
+  /** Grows in sour soil and is never limed. */
+  readonly acidSoil?: true;
+  /** Ground that one plant has at published spacing, between plants times between rows. */
+  readonly areaM2PerPlant?: PlantArea;
   /** Default water in one feeding, L per plant. */
   readonly waterLPerPlant: number;
   /** Default spray liquid in one foliar feeding, L per plant. */
@@ -56,6 +60,14 @@ export interface Crop {
   readonly reason: string;
   readonly source: string;
   readonly sourceStatus: "read" | "weak source" | "from memory";
+}
+
+/** m2 of one plant: at the closest spacing, at the widest, and in the middle of both. */
+export interface PlantArea {
+  readonly low: number;
+  readonly usual: number;
+  readonly high: number;
+  readonly source: string;
 }
 
 export const habits = ["bush", "cordon"] as const;

@@ -88,6 +88,14 @@ describe.each(cropRows.map((crop) => [crop.key, crop] as const))("%s", (_, crop)
     expect(crop.water_l_per_plant).toBeLessThanOrEqual(crop.perennial ? 20 : 4);
   });
 
+  test("tells how much ground a plant has where a rule feeds it", () => {
+    if (rules.length > 0) expect(crop.spacing).toBeDefined();
+    const [plant, row] = [crop.spacing?.plant_cm ?? [1, 1], crop.spacing?.row_cm ?? [1, 1]];
+    expect(plant[0]).toBeLessThanOrEqual(plant[1]);
+    expect(row[0]).toBeLessThanOrEqual(row[1]);
+    expect(plant[0]).toBeLessThanOrEqual(row[1]);
+  });
+
   test("claims no source it does not name", () => {
     expect(crop.source === "common practice, no source").toBe(crop.source_status === "from memory");
   });
