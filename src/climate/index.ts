@@ -21,7 +21,7 @@ export {
 export { referenceEvapotranspirationMm } from "./evapotranspiration.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";
-export { usualWeatherOn, weatherOn } from "./weather-on.js";
+export { weatherOn } from "./weather-on.js";
 export type { Normals } from "./normals.js";
 export type { PlaceMeasures } from "./place-words.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";
