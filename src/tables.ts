@@ -1,6 +1,7 @@
 /** The project's own data: `scripts/compile-data.js` checks the files and makes modules of them. */
 import climate from "./compiled/climate-constants.js";
 import constants from "./compiled/constants.js";
+import cropCoefficients from "./compiled/crop-coefficients.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
 import frost from "./compiled/frost.js";
@@ -16,6 +17,7 @@ import units from "./compiled/units.js";
 import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import warmth from "./compiled/warmth.js";
+import wateringFactorRows from "./compiled/watering-factors.js";
 import halves from "./compiled/zone-halves.js";
 import {
   type ClimateConstants,
@@ -31,8 +33,9 @@ import { problemLine } from "./problem.js";
 import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
 import { schemaCheck } from "./schema-check.js";
 import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock/index.js";
+import { wateringFactors, type WateringTables } from "./watering/index.js";
 
-export interface Tables extends GardenTables, RuleTables, StockTables {
+export interface Tables extends GardenTables, RuleTables, StockTables, WateringTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
   readonly climate: ClimateConstants;
@@ -60,6 +63,8 @@ const tables: Tables = madeWhenAsked<Tables>({
   signs: () => signs.signs,
   climate: () => climateConstants(climate.constants),
   frost: () => frost,
+  cropCoefficients: () => cropCoefficients,
+  wateringFactors: () => wateringFactors(wateringFactorRows.factors),
 });
 
 /** All tables. One that does not fit with the others, our own bug, throws when it is asked for. */

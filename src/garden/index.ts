@@ -23,9 +23,11 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type CoverKind,
   type Garden,
   type KeptIn,
   type LogEntry,
+  type Mulch,
   type OtherFeed,
   type Planting,
   type PourStyle,
@@ -35,6 +37,7 @@ export {
   type SourceWater,
   type StockSettings,
   type Strainer,
+  type WateringWish,
   type WeatherFiles,
 } from "./garden.js";
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";

@@ -40,7 +40,8 @@ function dayAt(
 ): Day {
   const before = marks.findLast((mark) => mark.offset <= offset);
   const after = marks.find((mark) => mark.offset > offset);
-  if (before === undefined) return addDays(after?.day as Day, Math.round(offset - (after?.offset ?? 0)));
+  if (before === undefined)
+    return addDays(after?.day as Day, Math.round(offset - (after?.offset ?? 0)));
   if (after === undefined) return addDays(before.day, Math.round(offset - before.offset));
   const share = (offset - before.offset) / (after.offset - before.offset);
   const [from, to] = [dayNumber(before.day), dayNumber(after.day)];

@@ -6,14 +6,21 @@ export const wateringKeys = [
   "cover_tunnel_et_percent",
   "wetting_rain_mm",
 ] as const;
-export type WateringFactors = Readonly<Record<(typeof wateringKeys)[number], number>>;
+export interface Factor {
+  readonly value: number;
+  readonly source: string;
+}
+export type WateringFactors = Readonly<Record<(typeof wateringKeys)[number], Factor>>;
 
-/** Rows of the data file -> values by key. Throws where one is missing: our own bug. */
-export function wateringFactors(rows: readonly { key: string; value: number }[]): WateringFactors {
-  const entries = wateringKeys.map((key) => {
-    const row = rows.find((r) => r.key === key);
+/** Rows of the data file by their keys. Throws where one is missing: our own bug. */
+export function wateringFactors(
+  rows: readonly ({ readonly key: string } & Factor)[],
+): WateringFactors {
+  const byKey = new Map(rows.map((row) => [row.key, row]));
+  const entries = wateringKeys.map((key): [keyof WateringFactors, Factor] => {
+    const row = byKey.get(key);
     if (row === undefined) throw new Error(`watering-factors.yaml: ${key} is missing`);
-    return [key, row.value] as const;
+    return [key, { value: row.value, source: row.source }];
   });
-  return Object.fromEntries(entries) as WateringFactors;
+  return Object.fromEntries(entries) as Record<keyof WateringFactors, Factor>;
 }

@@ -1,8 +1,5 @@
 /** Shapes of what beds need to be watered with, week by week. */
-import type { Day, DaySpan } from "../dates.js";
-
-/** What a bed is to get: by the weather, or the same amount each week. */
-export type WateringWish = "auto" | { readonly perWeekL: number } | { readonly perWeekMm: number };
+import type { DaySpan } from "../dates.js";
 
 /** A week, Monday to Sunday; amounts are those of its days on which anything grows. */
 export interface WateringWeek extends DaySpan {
@@ -36,7 +33,10 @@ export interface UnknownWatering {
   readonly why: string;
 }
 
-/** A bed's water. Its weeks are the sums of its plantings', those in `unknown` left out. */
+/**
+ * A bed's water. By the weather its weeks are the sums of its plantings', those in `unknown` left out;
+ * an amount is the grower's, and is shared among what grows by its ground.
+ */
 export interface BedWatering extends Weeks {
   readonly bed: string;
   readonly bedName: string;
@@ -54,10 +54,4 @@ export interface DryGap extends DaySpan {
   readonly days: number;
   /** It would be shorter, were the grower there. */
   readonly isAway: boolean;
-}
-
-/** Days of growth in the bed outdoors. */
-export interface GrowingSpan {
-  readonly from: Day;
-  readonly to: Day;
 }
