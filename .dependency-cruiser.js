@@ -7,7 +7,7 @@ const floors = [
   ["crops"],
   ["garden"],
   ["stages", "published"],
-  ["rules", "stock"],
+  ["rules", "stock", "watering"],
   ["calcium"],
   ["season"],
   ["words", "days"],

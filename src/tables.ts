@@ -3,6 +3,7 @@ import amendments from "./compiled/amendments.js";
 import calciumLimits from "./compiled/calcium-limits.js";
 import climate from "./compiled/climate-constants.js";
 import constants from "./compiled/constants.js";
+import cropCoefficients from "./compiled/crop-coefficients.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
 import frost from "./compiled/frost.js";
@@ -20,6 +21,7 @@ import uptake from "./compiled/uptake.js";
 import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import warmth from "./compiled/warmth.js";
+import wateringFactorRows from "./compiled/watering-factors.js";
 import halves from "./compiled/zone-halves.js";
 import {
   type ClimateConstants,
@@ -36,8 +38,9 @@ import { problemLine } from "./problem.js";
 import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
 import { schemaCheck } from "./schema-check.js";
 import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock/index.js";
+import { wateringFactors, type WateringTables } from "./watering/index.js";
 
-export interface Tables extends GardenTables, RuleTables, StockTables {
+export interface Tables extends GardenTables, RuleTables, StockTables, WateringTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
   readonly climate: ClimateConstants;
@@ -66,6 +69,8 @@ const tables: Tables = madeWhenAsked<Tables>({
   signs: () => signs.signs,
   climate: () => climateConstants(climate.constants),
   frost: () => frost,
+  cropCoefficients: () => cropCoefficients,
+  wateringFactors: () => wateringFactors(wateringFactorRows.factors),
   calcium: () => ({
     uptake,
     amendments,

@@ -25,11 +25,13 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type CoverKind,
   type Extract,
   type Fineness,
   type Garden,
   type KeptIn,
   type LogEntry,
+  type Mulch,
   type OtherFeed,
   type Planting,
   type PourStyle,
@@ -42,6 +44,7 @@ export {
   type SourceWater,
   type StockSettings,
   type Strainer,
+  type WateringWish,
   type WeatherFiles,
 } from "./garden.js";
 export { hemisphereFromZone, type ZoneHalves, zoneHalves } from "./hemisphere.js";
