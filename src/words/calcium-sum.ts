@@ -1,12 +1,13 @@
 /** Where the calcium of a planting comes from, each part a whole phrase with its arithmetic. */
-import type {
-  AmendedCalcium,
-  CalciumAmount,
-  PlantingCalcium,
-  PublishedNeed,
-  Range,
-  SoilCalcium,
-  WaterCalcium,
+import {
+  type AmendedCalcium,
+  type CalciumAmount,
+  type PlantingCalcium,
+  type PublishedNeed,
+  type Range,
+  type SoilCalcium,
+  summed,
+  type WaterCalcium,
 } from "../calcium/index.js";
 import { type Amounts, calciumIn, rateMeasures, squareFeetPerM2 } from "../garden/index.js";
 import { fullDate } from "./days.js";
@@ -110,4 +111,24 @@ export function waterAgainstFeed(sums: readonly PlantingCalcium[]): string | und
   const feedG = total((one) => one.feedG);
   const times = { low: waterG.low / feedG, high: waterG.high / feedG };
   return `In the season your water brings ${gramsBetween(waterG)} of calcium to what is fed, ${between(times)} times the ${gramsBetween({ low: feedG, high: feedG })} of the feed`;
+}
+
+/** Its parts in g, each as narrow as a column can be; empty where one is not known. */
+export function summedInRow(sum: PlantingCalcium): Readonly<Record<string, string>> {
+  const { need, soil, water, amendments, feed, sharePercent } = sum;
+  const dugIn = amendments.flatMap(({ thisSeason }) => thisSeason.wholeG ?? []);
+  const share = sharePercent && `${narrow(sharePercent)} %`;
+  return {
+    "takes up": need?.wholeG ? narrow(need.wholeG) : "unknown",
+    soil: soil?.wholeG ? narrow(soil.wholeG) : "",
+    water: water?.wholeG ? narrow(water.wholeG) : "",
+    "dug in": dugIn.length === 0 ? "" : narrow(summed(dugIn)),
+    feed: narrow(feed.wholeG ?? { low: 0, high: 0 }),
+    "is of it": share ?? "",
+  };
+}
+
+/** `30-64` */
+function narrow(range: Range): string {
+  return between(range).replace(" to ", "-");
 }

@@ -35,6 +35,7 @@ export {
   broughtByFeed,
   broughtByWater,
   heldBySoil,
+  summedInRow,
   takenUp,
   waterAgainstFeed,
 } from "./calcium-sum.js";
@@ -121,7 +122,13 @@ export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
-export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
+export {
+  gramsBetween,
+  percentBetween,
+  verdictsInRow,
+  verdictTitles,
+  verdictWords,
+} from "./verdicts.js";
 export {
   dryGapInShort,
   dryGapWords,
@@ -130,6 +137,7 @@ export {
   unknownWater,
   waterByMonth,
   waterOfWeek,
+  weekInRow,
   weeklyWater,
 } from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";

@@ -21,6 +21,22 @@ export const verdictTitles: Readonly<Record<Judgement["kind"], string>> = {
   "cannot-tell": "cannot tell",
 };
 
+const inRow: Readonly<Record<Judgement["kind"], string>> = {
+  "unlikely-whatever-the-soil": "unlikely",
+  "lime-first": "lime first",
+  "unlikely-soil-has-enough": "unlikely: soil has enough",
+  "unlikely-water-covers-it": "unlikely: water covers it",
+  "might-help": "might help",
+  "cannot-tell": "cannot tell",
+};
+
+/** `might help`, `cannot tell`; by its route where routes differ. */
+export function verdictsInRow(verdicts: readonly FeedingVerdict[]): string {
+  const texts = new Set(verdicts.map(({ judgement }) => inRow[judgement.kind]));
+  if (texts.size <= 1) return [...texts].join("");
+  return verdicts.map(({ route, judgement }) => `${route}: ${inRow[judgement.kind]}`).join("; ");
+}
+
 /** `Soil drench against blossom-end rot: might help. ...` */
 export function verdictWords(verdict: FeedingVerdict, amounts: Amounts): string {
   const { route, disorder, judgement } = verdict;

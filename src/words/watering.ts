@@ -55,6 +55,15 @@ export function thisWeeksWater(
   return week && `this week ${waterOfWeek(week, amounts)}`;
 }
 
+/** `66 L (round 18 L)`, or nothing where nothing grows there this week. */
+export function weekInRow(weeks: readonly WateringWeek[], today: Day, amounts: Amounts): string {
+  const week = weeks.find((one) => within(today, one));
+  if (week === undefined) return "";
+  const inRounds = weeklyWater(week.roundL ?? 0, amounts);
+  const whole = weeklyWater(week.waterL, amounts);
+  return inRounds === "none" ? whole : `${whole} (round ${inRounds})`;
+}
+
 /** `66 L, 18 L of it in the rounds`, `none: the rain is enough` */
 export function waterOfWeek(
   { waterL, rainMm, roundL = 0 }: WateringWeek,
