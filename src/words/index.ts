@@ -122,6 +122,7 @@ export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
+export { seasonWater, seasonWaterWords } from "./season-water.js";
 export {
   gramsBetween,
   percentBetween,
