@@ -1,3 +1,4 @@
+import type { PlantingCalcium } from "../calcium/index.js";
 import type { Day } from "../dates.js";
 import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
@@ -9,6 +10,7 @@ import {
   fedFromTo,
   stageWords,
   stockInShort,
+  sumInFull,
   warmthSources,
   warmthWords,
   whiteComesThrough,
@@ -27,7 +29,7 @@ export function reasonsText(
 }
 
 function plantingText(
-  { planting, feedings }: PlantingReasons,
+  { planting, calcium, feedings }: PlantingReasons,
   on: Day | undefined,
   amounts: Amounts,
   style: TextStyle,
@@ -40,8 +42,12 @@ function plantingText(
       .join("\n");
   const reason = inset(planting.reason);
   const span = feeding === undefined ? [] : [inset(`${fedFromTo(feeding)} ${whyFedSo(feeding)}`)];
+  // A day is asked about its feedings; the sum is of a season.
+  const sum = calcium && on === undefined ? [calciumText(calcium, amounts, style)] : [];
   if (feedings.length > 0)
-    return [title, ...span, ...feedings.map((f) => feedingText(f, amounts, style))].join("\n");
+    return [title, ...span, ...feedings.map((f) => feedingText(f, amounts, style)), ...sum].join(
+      "\n",
+    );
   const none = planting.fed
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";
@@ -57,7 +63,12 @@ function plantingText(
   const sources = warmthSources(planting.stages).flatMap((source) =>
     wrap(`warmth: ${source}`, style.width - 2).map((line) => `  ${line}`),
   );
-  return [title, reason, none, stages, ...sources].filter(Boolean).join("\n");
+  return [title, reason, none, stages, ...sources, ...sum].filter(Boolean).join("\n");
+}
+
+function calciumText(sum: PlantingCalcium, amounts: Amounts, style: TextStyle): string {
+  const title = style.heading("  Where its calcium comes from in the season");
+  return `${title}\n${table(sumInFull(sum, amounts), "    ", style.width)}`;
 }
 
 function originWords(stage: StageSpan, amounts: Amounts): string {

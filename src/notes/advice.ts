@@ -4,11 +4,13 @@ import { daysBetween, earlier, later } from "../dates.js";
 import { type Amounts, type Garden, volumeText } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
+import { grouped } from "../values.js";
 import { pickAdvice } from "./pick-advice.js";
 import { warmthAdvice } from "./warmth-advice.js";
 import { frostAdvice } from "./frost-advice.js";
 import type { Advice } from "./advice-type.js";
 import { wasteAdvice } from "./waste-advice.js";
+import { verdictAdvice } from "./verdict-advice.js";
 import { waterAdvice } from "./water-advice.js";
 
 /** A drier or wetter watering than this share of the other's is uneven: common practice, no source. */
@@ -30,6 +32,7 @@ export function gardenAdvice(
     ...warmthAdvice(plan.plantings),
     ...pickAdvice(garden, plan),
     ...waterAdvice(garden, plan),
+    ...verdictAdvice(plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
     ...frostAdvice(garden, plan, tables.catalogue).map((told) => ({
@@ -42,14 +45,16 @@ export function gardenAdvice(
   ];
 }
 
+/** Plantings of one crop for one reason in one line. */
 function needNoFeed(plan: Plan, catalogue: CropCatalogue): Advice[] {
-  return plan.plantings
-    .filter((p) => catalogue.crops.some((c) => c.key === p.crop && c.disorder === undefined))
-    .map((p) => ({
-      code: "needs-no-feed",
-      plantings: [p.id],
-      message: `${p.id} (${p.cropName}): ${p.reason}`,
-    }));
+  const without = plan.plantings.filter((p) =>
+    catalogue.crops.some((c) => c.key === p.crop && c.disorder === undefined),
+  );
+  const groups = grouped(without, ({ cropName, reason }) => `(${cropName}): ${reason}`);
+  return [...groups].map(([why, those]) => {
+    const plantings = those.map(({ id }) => id);
+    return { code: "needs-no-feed", plantings, message: `${plantings.join(", ")} ${why}` };
+  });
 }
 
 /** One question for all bottles whose strength rests on an answer. */
@@ -90,13 +95,16 @@ function unevenWater(garden: Garden, plan: Plan): Advice[] {
   });
 }
 
+/** Where the garden file tells of watering, the longest dry gap says it. */
 function dryWhileAway(garden: Garden, plan: Plan): Advice[] {
+  const toldByWatering = new Set((plan.watering ?? []).map(({ bed }) => bed));
   return garden.feeding.away.flatMap((away) => {
     const days = daysBetween(away.from, away.to) + 1;
     if (days < longAwayDays) return [];
     const meanwhile = plan.plantings.filter(
       (p) =>
         p.fed &&
+        !toldByWatering.has(p.bed) &&
         p.stages.some(
           (span) =>
             fedStages(plan, p.rules).has(span.stage) &&
@@ -128,11 +136,14 @@ const aWeek: Readonly<Record<Amounts, string>> = {
 function evenWaterFirst(plan: Plan): Advice[] {
   const fed = plan.plantings.filter((p) => p.fed);
   if (fed.length === 0) return [];
+  const howMuch = plan.watering?.some(({ weeks }) => weeks.length > 0)
+    ? "as much a week as the plan tells,"
+    : `about ${aWeek[plan.garden.amounts]} a week`;
   return [
     {
       code: "even-water",
       plantings: fed.map((p) => p.id),
-      message: `water evenly, about ${aWeek[plan.garden.amounts]} a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
+      message: `water evenly, ${howMuch} as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
     },
   ];
 }

@@ -36,6 +36,7 @@ export {
   broughtByWater,
   heldBySoil,
   summedInRow,
+  sumInFull,
   takenUp,
   waterAgainstFeed,
 } from "./calcium-sum.js";
@@ -122,9 +123,11 @@ export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
-export { seasonWater, seasonWaterWords } from "./season-water.js";
+export { seasonWater } from "./season-water.js";
 export {
+  cannotTellWords,
   gramsBetween,
+  namesOf,
   percentBetween,
   verdictsInRow,
   verdictTitles,

@@ -1,6 +1,5 @@
 /** A season's water beside a season's feed: what each brings of calcium. */
-import { exactly, type PlantingCalcium, type Range, summed } from "../calcium/index.js";
-import { gramsBetween } from "./verdicts.js";
+import { type PlantingCalcium, type Range, summed } from "../calcium/index.js";
 
 /** Of the plantings that are fed. */
 export interface SeasonWater {
@@ -23,9 +22,4 @@ export function seasonWater(calcium: readonly PlantingCalcium[]): SeasonWater {
     waterG: summed(known.flatMap(({ water }) => water?.wholeG ?? [])),
     feedG: summed(known.flatMap(({ feed }) => feed.wholeG ?? [])).low,
   };
-}
-
-/** `the water poured on toms brings 12 to 18 g of calcium and the feed 0.53 g` */
-export function seasonWaterWords({ known, waterG, feedG }: SeasonWater): string {
-  return `the water poured on ${known.join(", ")} brings ${gramsBetween(waterG)} of calcium and the feed ${gramsBetween(exactly(feedG))}`;
 }

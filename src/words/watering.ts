@@ -5,6 +5,7 @@ import type { PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
 import type { DryGap, WateringWeek } from "../watering/index.js";
 import { nameOfMonth, shortDate, shortDay } from "./days.js";
+import { unbroken } from "./figures.js";
 
 /** Nobody pours a week's water nearer: `38 L`, `10 1/2 gal`, or `none`. */
 export function weeklyWater(liters: number, amounts: Amounts): string {
@@ -27,7 +28,7 @@ export function waterByMonth(weeks: readonly WateringWeek[], amounts: Amounts): 
     if (last?.text === text) last.months.push(month);
     else runs.push({ text, months: [month] });
   }
-  return runs.map((run) => `${monthsInShort(run.months)} ${run.text}`).join(", ");
+  return runs.map((run) => unbroken(`${monthsInShort(run.months)} ${run.text}`)).join(", ");
 }
 
 function monthOfWeek(week: WateringWeek): number {

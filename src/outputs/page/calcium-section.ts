@@ -2,13 +2,7 @@
 import { decimal, pouredText, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
 import { byText, given, grouped } from "../../values.js";
-import {
-  cropWords,
-  figures,
-  fullVessel,
-  seasonWater,
-  seasonWaterWords,
-} from "../../words/index.js";
+import { cropWords, figures, fullVessel, waterAgainstFeed } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, joined } from "../html.js";
 import { allMixes } from "../plan-facts.js";
@@ -91,9 +85,8 @@ function notes({ calcium }: Plan, cans: readonly CanCalcium[]): Html {
       What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
       compare.
     </p>`;
-  const water = seasonWater(calcium);
-  if (water.known.length > 0)
-    return html`<p class="note">In the season ${seasonWaterWords(water)}.</p>`;
+  const compared = waterAgainstFeed(calcium);
+  if (compared !== undefined) return html`<p class="note">${compared}.</p>`;
   return html`<p class="note">
     What the tap water brings in the season is not known: write <code>watering: auto</code> on the
     beds to see it beside the feed.
