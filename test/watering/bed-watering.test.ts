@@ -161,7 +161,7 @@ describe("cannot tell", () => {
   });
 
   test("of an orchard, and why", () => {
-    const apple = grown("apple", { established: true, areaM2: 4 } as never);
+    const apple = grown("apple", { established: true, areaM2: 4 });
     expect(watered({}, [apple]).unknown[0]?.why).toContain("green tips");
   });
 
