@@ -8,6 +8,7 @@ const floors = [
   ["garden"],
   ["stages", "published"],
   ["rules", "stock", "watering"],
+  ["calcium"],
   ["season"],
   ["words", "days"],
   ["log"],

@@ -1,4 +1,6 @@
 /** The project's own data: `scripts/compile-data.js` checks the files and makes modules of them. */
+import amendments from "./compiled/amendments.js";
+import calciumLimits from "./compiled/calcium-limits.js";
 import climate from "./compiled/climate-constants.js";
 import constants from "./compiled/constants.js";
 import cropCoefficients from "./compiled/crop-coefficients.js";
@@ -12,8 +14,10 @@ import making from "./compiled/making.js";
 import rulesCheck from "./compiled/rules-check.js";
 import rules from "./compiled/rules.js";
 import signs from "./compiled/signs.js";
+import soilTests from "./compiled/soil-tests.js";
 import stageLengths from "./compiled/stage-lengths.js";
 import units from "./compiled/units.js";
+import uptake from "./compiled/uptake.js";
 import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import warmth from "./compiled/warmth.js";
@@ -26,6 +30,7 @@ import {
   type Normals,
   unpackNormals,
 } from "./climate/index.js";
+import type { CalciumTables } from "./calcium/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
@@ -40,6 +45,7 @@ export interface Tables extends GardenTables, RuleTables, StockTables, WateringT
   readonly builtInRules: readonly FeedRule[];
   readonly climate: ClimateConstants;
   readonly frost: FrostRules;
+  readonly calcium: CalciumTables;
 }
 
 const tables: Tables = madeWhenAsked<Tables>({
@@ -65,6 +71,12 @@ const tables: Tables = madeWhenAsked<Tables>({
   frost: () => frost,
   cropCoefficients: () => cropCoefficients,
   wateringFactors: () => wateringFactors(wateringFactorRows.factors),
+  calcium: () => ({
+    uptake,
+    amendments,
+    extracts: soilTests.extracts,
+    limits: calciumLimits,
+  }),
 });
 
 /** All tables. One that does not fit with the others, our own bug, throws when it is asked for. */
