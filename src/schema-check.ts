@@ -45,6 +45,10 @@ const quantityFormats = new Set([
   "rate",
   "temperature",
   "temperature-difference",
+  "soil-content",
+  "density",
+  "spread",
+  "watering",
 ]);
 
 export function schemaCheck(check: CompiledCheck): SchemaCheck {

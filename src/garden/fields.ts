@@ -12,8 +12,10 @@ import {
   parsePercent,
   parseQuantity,
   parseRate,
+  parseSpread,
   parseWater,
   rateBounds,
+  type SpreadAmount,
   type UnitContext,
   type WaterAmount,
 } from "./quantity.js";
@@ -21,6 +23,7 @@ import { parseTemperature, parseTemperatureDifference } from "./temperature.js";
 import type { UnitKind } from "./units.js";
 
 const waterBounds: Bounds = { least: 0.001, most: 10_000, words: "1 mL to 10,000 L" };
+const spreadBounds: Bounds = { least: 1, most: 10_000_000, words: "1 g to 10 t" };
 const minutesBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
 interface ReadContext extends UnitContext {
@@ -157,6 +160,12 @@ export class Entry<T> {
   water(key: KeyOf<T>): WaterAmount | undefined {
     const parse = (text: string) => parseWater(text, this.#context);
     return this.#parsed(key, waterBounds, parse, ({ liters }) => liters);
+  }
+
+  /** A mass for the whole of something, or for each m2 of it. */
+  spread(key: KeyOf<T>): SpreadAmount | undefined {
+    const parse = (text: string) => parseSpread(text, this.#context);
+    return this.#parsed(key, spreadBounds, parse, ({ grams }) => grams);
   }
 
   /** `18:30` -> minutes after midnight. */

@@ -22,6 +22,37 @@ export type Strainer = (typeof strainers)[number];
 export const keptIn = ["fridge", "shelf"] as const;
 export type KeptIn = (typeof keptIn)[number];
 
+export const soilKinds = ["loam", "sand", "clay", "potting-mix"] as const;
+export type SoilKind = (typeof soilKinds)[number];
+export const mulches = ["straw", "wood-chips", "leaves", "compost", "grass", "black-film"] as const;
+export type Mulch = (typeof mulches)[number];
+/** What a laboratory draws the calcium out of the soil with; figures of two of them cannot be compared. */
+export const extracts = [
+  "mehlich-3",
+  "ammonium-acetate",
+  "modified-morgan",
+  "mehlich-1",
+  "saturated",
+  "other",
+] as const;
+export type Extract = (typeof extracts)[number];
+export const amendmentKinds = [
+  "limestone",
+  "dolomite",
+  "gypsum",
+  "wood-ash",
+  "bone-meal",
+  "eggshell",
+  "oyster-shell",
+  "rock-phosphate",
+  "calcium-nitrate",
+  "superphosphate",
+] as const;
+export type AmendmentKind = (typeof amendmentKinds)[number];
+export const grades = ["fine", "medium", "coarse"] as const;
+export type Fineness = (typeof grades)[number];
+export const feedWishes = ["always", "might-help"] as const;
+
 export interface Garden {
   /** Names the garden in calendar UIDs: stays when the name changes. */
   readonly id: string;
@@ -48,6 +79,9 @@ export interface Garden {
   /** The sprayer's size is the usual one, not the grower's word. */
   readonly sprayerIsUsual: boolean;
   readonly sourceWater?: SourceWater;
+  readonly watering: WateringDays;
+  /** Whether a verdict that the feed cannot be expected to help takes feedings away. */
+  readonly feedWhen: (typeof feedWishes)[number];
   readonly feeding: FeedingDays;
   readonly calendar: CalendarWishes;
   readonly stock: StockSettings;
@@ -104,6 +138,16 @@ export interface SourceWater {
   readonly alkalinityMgPerL?: number;
   /** mg/L of calcium itself, when the grower has it from a water report. */
   readonly calciumMgPerL?: number;
+}
+
+export interface WateringDays {
+  readonly days: readonly Weekday[];
+  /** `HH:MM` in the garden's zone; without it watering days are all-day events. */
+  readonly timeOfDay?: string;
+  /** They stand in the calendar. */
+  readonly inCalendar: boolean;
+  /** As those of rounds. */
+  readonly remindersMinBefore: readonly number[];
 }
 
 export interface FeedingDays {
@@ -199,7 +243,43 @@ export interface Bed {
   readonly name: string;
   readonly areaM2?: number;
   readonly cover?: Cover;
+  /** The garden's, where the bed does not say otherwise. */
+  readonly soil?: Soil;
+  readonly amendments: readonly Amendment[];
+  /** Water it wants a week, rain and rounds counted in; absent where the file does not say. */
+  readonly watering?: WateringWish;
   readonly plantings: readonly Planting[];
+}
+
+/** L a week for the whole bed, or mm (L per m2) of it; `auto` is reckoned from weather and crops. */
+export type WateringWish = "auto" | { readonly weeklyL: number } | { readonly weeklyMm: number };
+
+export interface Soil {
+  readonly kind?: SoilKind;
+  readonly mulch?: Mulch;
+  readonly test?: SoilTest;
+}
+
+/** At least one of calcium and pH is there. */
+export interface SoilTest {
+  readonly on: Day;
+  /** There wherever calcium is. */
+  readonly extract?: Extract;
+  /** mg per kg of dry soil; in a saturated extract, mg/L of it. */
+  readonly calciumPpm?: number;
+  readonly ph?: number;
+  readonly phIn: "water" | "cacl2";
+  /** As given; see the usual depth. */
+  readonly depthCm?: number;
+  readonly densityKgPerL?: number;
+}
+
+export interface Amendment {
+  readonly on: Day;
+  readonly what: AmendmentKind;
+  /** To the whole bed. */
+  readonly amountG: number;
+  readonly fineness?: Fineness;
 }
 
 export interface Planting {
@@ -213,6 +293,8 @@ export interface Planting {
   readonly cropWord: string;
   readonly variety?: string;
   readonly plants?: number;
+  /** Its own, or its bed's where nothing else grows there. */
+  readonly areaM2?: number;
   readonly sown?: Day;
   readonly transplanted?: Day;
   /** Already growing when the season begins; a day if the grower gave one. */

@@ -23,12 +23,14 @@ const kinds: Record<UnitKind, { readonly words: string; readonly example: string
   time: { words: "a number of days", example: "14 days or 2 weeks" },
   hardness: { words: "a hardness", example: "120 mg/L, 7 dH or 12 gpg" },
   concentration: { words: "a concentration", example: "5 g/L or 40 mg/L" },
+  "soil-content": { words: "calcium in soil", example: "850 ppm, 1700 lb/acre or 4.2 meq/100 g" },
+  density: { words: "a density", example: "1.2 kg/L" },
 };
 
 const numberAtStart = /^(\d+\s+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)\s*/;
 
 /**
- * Text -> amount in the base unit of the kind (L, g, m, m2, days, mg/L).
+ * Text -> amount in the base unit of the kind (L, g, m, m2, days, mg/L, mg/kg, kg/L).
  *
  * @param mayBeNegative as a height below the sea
  */
@@ -115,6 +117,27 @@ export function parseWater(text: string, context: UnitContext): Parsed<WaterAmou
   if (!area.ok || area.value === 0)
     return { ok: false, message: `\`per ${below}\` is neither plants nor an area`, mend };
   return amount("m2", area.value);
+}
+
+export interface SpreadAmount {
+  readonly grams: number;
+  readonly per: "whole" | "m2";
+}
+
+/** `500 g`, `50 g per m2`, `2 lb per 100 ft2`. */
+export function parseSpread(text: string, context: UnitContext): Parsed<SpreadAmount> {
+  const comma = commaTrouble(text);
+  if (comma !== undefined) return comma;
+  const [above, below] = splitPer(text);
+  const mend = "write it like 500 g, 50 g per m2 or 2 lb per 100 ft2";
+  const mass = parseQuantity(above ?? text, "mass", context);
+  if (!mass.ok) return { ...mass, mend };
+  if (below === undefined || /^bed$/i.test(below))
+    return { ok: true, value: { grams: mass.value, per: "whole" } };
+  const area = parseQuantity(withNumber(below), "area", context);
+  if (!area.ok || area.value === 0)
+    return { ok: false, message: `\`per ${below}\` is no area`, mend };
+  return { ok: true, value: { grams: mass.value / area.value, per: "m2" } };
 }
 
 /** `94 %` -> 0.94. */

@@ -2,7 +2,15 @@
 import type { Amounts } from "./garden.js";
 
 export type UnitKind =
-  "volume" | "mass" | "length" | "area" | "time" | "hardness" | "concentration";
+  | "volume"
+  | "mass"
+  | "length"
+  | "area"
+  | "time"
+  | "hardness"
+  | "concentration"
+  | "soil-content"
+  | "density";
 
 export interface Unit {
   /** As we print it. */
@@ -12,7 +20,7 @@ export interface Unit {
   readonly kind: UnitKind;
   /** A name shared by two systems means the one of the garden's amounts. */
   readonly system: "any" | "us" | "imperial";
-  /** Times this gives the base unit: L, g, m, m2, days, mg/L as CaCO3, mg/L. */
+  /** Times this gives the base unit: L, g, m, m2, days, mg/L as CaCO3, mg/L, mg/kg, kg/L. */
   readonly factor: number;
 }
 

@@ -2,15 +2,18 @@ import type { Bed as BedFile, BedCover } from "../compiled/garden-file.js";
 import type { DaySpan } from "../dates.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
-import type { Bed } from "./garden.js";
+import type { Bed, Soil } from "./garden.js";
 import { validateCover } from "./validate-cover.js";
 import { areaBounds, validatePlanting } from "./validate-planting.js";
+import { validateAmendments, validateSoil } from "./validate-soil.js";
+import { validateWatering } from "./validate-watering.js";
 import type { Validation } from "./validation.js";
 import { watered } from "./water.js";
 
 /** Beds with their plantings; what a wrong part leaves out is reported, never guessed. */
 export function validateBeds(
   beds: readonly Entry<BedFile>[],
+  gardensSoil: Soil,
   season: DaySpan | undefined,
   validation: Validation,
 ): Bed[] {
@@ -36,6 +39,14 @@ export function validateBeds(
     const areaM2 = entry.quantity("area", "area", areaBounds);
     const cover = validateCover(entry.raw.cover, entry.inner("cover") as Entry<BedCover>, season);
     const plantings = watered(drafts, entry, areaM2, validation);
-    return { id, name: entry.text("name") ?? id, ...given({ areaM2, cover }), plantings };
+    const soil = { ...gardensSoil, ...validateSoil(entry.inner("soil"), season) };
+    return {
+      id,
+      name: entry.text("name") ?? id,
+      ...given({ areaM2, cover, watering: validateWatering(entry, plantings) }),
+      ...(Object.keys(soil).length > 0 ? { soil } : {}),
+      amendments: validateAmendments(entry.entries("amendments"), areaM2, season),
+      plantings,
+    };
   });
 }

@@ -25,7 +25,7 @@ export const raisedBounds: Bounds = { least: 5, most: 40, words: "5 to 40 C (41 
 const intervalBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
 
 /** A planting before its water is known, which can depend on its bed. */
-export type PlantingDraft = Omit<Planting, "waterL" | "sprayL" | "sprayIsUsual"> & {
+export type PlantingDraft = Omit<Planting, "areaM2" | "waterL" | "sprayL" | "sprayIsUsual"> & {
   readonly waterGiven: WaterAmount | undefined;
   readonly sprayGiven: WaterAmount | undefined;
   readonly areaM2: number | undefined;

@@ -110,7 +110,7 @@ export function validateCalendarFile(entry: Entry<Calendar>): string | undefined
   return undefined;
 }
 
-function reminderMinBefore(
+export function reminderMinBefore(
   entry: Entry<Reminder>,
   timeOfDay: string | undefined,
 ): number | undefined {
@@ -143,6 +143,6 @@ function minutesOf(clock: string): number {
   return Number(hours) * 60 + Number(minutes);
 }
 
-function clockText(minutes: number): string {
+export function clockText(minutes: number): string {
   return Duration.fromObject({ minutes }).toFormat("hh:mm");
 }

@@ -9,7 +9,7 @@ import { type Finding, inFileOrder, type Result } from "../problem.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import { Entry } from "./fields.js";
-import { type Garden, type Planting, warmthWishes } from "./garden.js";
+import { feedWishes, type Garden, type Planting, warmthWishes } from "./garden.js";
 import { hemisphereOf } from "./hemisphere.js";
 import type { Bounds } from "./quantity.js";
 import { located, type SourceFile } from "./read.js";
@@ -24,7 +24,9 @@ import {
   validateSourceWater,
 } from "./validate-settings.js";
 import { raisedBounds } from "./validate-planting.js";
+import { validateSoil } from "./validate-soil.js";
 import { validateStock } from "./validate-stock.js";
+import { validateWateringDays } from "./validate-watering.js";
 import { validateWeather } from "./validate-weather.js";
 import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
@@ -68,7 +70,8 @@ function gardenOf(
   const latitudeDeg = location.number("latitude");
   const elevationM = location.quantity("elevation", "length", elevationBounds);
   const climate = validateClimate(file, latitudeDeg);
-  const beds = validateBeds(file.entries("beds"), season, validation);
+  const soil = validateSoil(file.inner("soil"), season);
+  const beds = validateBeds(file.entries("beds"), soil, season, validation);
   const canL = file.quantity("can", "volume", canBounds);
   const usualCanL = usual[`can_${amounts}_l`];
   if (raw.can === undefined)
@@ -130,6 +133,8 @@ function gardenOf(
     sprayerL: sprayerL ?? (amounts === "us" ? usual.sprayer_us_l : usual.sprayer_l),
     sprayerIsUsual: raw.sprayer === undefined,
     ...given({ sourceWater }),
+    watering: validateWateringDays(file.inner("watering"), feeding, validation),
+    feedWhen: file.among(feedWishes, "feed_when") ?? "always",
     feeding,
     calendar,
     stock,

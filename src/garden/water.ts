@@ -2,6 +2,7 @@
 import type { Bed as BedFile } from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
 import type { FilePath } from "../problem.js";
+import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import type { Entry } from "./fields.js";
 import type { Amounts, Planting } from "./garden.js";
@@ -109,7 +110,13 @@ function plantingWater(
         message: `${planting.id} would get ${Math.round(liters)} L of ${key} in one feeding`,
         mend: `check the water, the plants and the area; up to ${mostL} L is understood`,
       });
-  return { ...planting, waterL, sprayL, sprayIsUsual: sprayGiven === undefined };
+  return {
+    ...planting,
+    ...given({ areaM2 }),
+    waterL,
+    sprayL,
+    sprayIsUsual: sprayGiven === undefined,
+  };
 }
 
 /** The usual water of a crop as it is measured: in US measures by the quarter cup, the cup, the pint. */

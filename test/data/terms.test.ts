@@ -2,7 +2,18 @@ import { readdirSync, readFileSync } from "node:fs";
 import { format } from "prettier";
 import { expect, test } from "vitest";
 import { habits, stageNames } from "../../src/crops/crop.js";
-import { acids, covers, routes, warmthWishes } from "../../src/garden/garden.js";
+import {
+  acids,
+  amendmentKinds,
+  covers,
+  extracts,
+  feedWishes,
+  grades,
+  mulches,
+  routes,
+  soilKinds,
+  warmthWishes,
+} from "../../src/garden/garden.js";
 import { readSchema } from "./data-files.js";
 
 /** What is said in many schemas and stands once, in the code. */
@@ -14,6 +25,12 @@ const terms: Readonly<Record<string, readonly unknown[]>> = {
   "end of feeding": ["harvest"],
   "kinds of cover": covers,
   "wishes for warmth": warmthWishes,
+  "wishes for feeding": feedWishes,
+  "kinds of soil": soilKinds,
+  "kinds of mulch": mulches,
+  "extracts of soil": extracts,
+  "amendments of soil": amendmentKinds,
+  "grades of fineness": grades,
   "feed wishes": [true, false, ...routes, "both"],
 };
 

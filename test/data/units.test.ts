@@ -34,6 +34,8 @@ test("each kind has its base unit", () => {
     time: "day",
     hardness: "mg/L",
     concentration: "mg/L",
+    "soil-content": "ppm",
+    density: "kg/L",
   };
   for (const [kind, unit] of Object.entries(base))
     expect(units.find((u) => u.kind === kind && u.unit === unit)?.factor, kind).toBe(1);
