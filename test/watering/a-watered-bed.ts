@@ -7,7 +7,8 @@ import { loadTables } from "../../src/tables.js";
 import type { Grown } from "../../src/watering/growing.js";
 import { aPlant } from "../stages/a-warm-place.js";
 
-export const { catalogue, cropCoefficients, wateringFactors } = loadTables();
+const { catalogue } = loadTables();
+export const { cropCoefficients, wateringFactors } = loadTables();
 export const tables = { cropCoefficients, wateringFactors };
 
 export const season = { from: day("2027-03-01"), to: day("2027-10-31") };

@@ -162,7 +162,7 @@ describe("cannot tell", () => {
 
   test("of an orchard, and why", () => {
     const apple = grown("apple", { established: true, areaM2: 4 });
-    expect(watered({}, [apple]).unknown[0]?.why).toContain("green tips");
+    expect(watered({}, [apple]).unknown[0]?.why).toContain("from their first leaves");
   });
 
   test("of what is only listed", () => {
