@@ -235,8 +235,8 @@ describe("mulch and covers", () => {
     const cover = { kind: "glass" } as const;
     const { weeks, assumptions } = watered({ cover }, [tomatoes], aPlace({ rainMm: 50 }));
     expect(weeks.every(({ rainMm }) => rainMm === 0)).toBe(true);
-    expect(litres(weeks)).toBeCloseTo(0.64 * season1, 6);
-    expect(assumptions.join()).toMatch(/under glass .* 64 % .*Amiri/);
+    expect(litres(weeks)).toBeCloseTo(0.68 * season1, 6);
+    expect(assumptions.join()).toMatch(/under glass .* 68 % .*Amiri/);
   });
 
   test("fleece lets all through", () => {
