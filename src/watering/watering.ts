@@ -45,8 +45,6 @@ export interface BedWatering extends Weeks {
   readonly unknown: readonly UnknownWatering[];
   /** What was taken as usual, in words for the grower. */
   readonly assumptions: readonly string[];
-  /** The longest time without water; absent where nothing grows. */
-  readonly dryGap?: DryGap;
 }
 
 /** Days on end without water while something grows in the bed. */
