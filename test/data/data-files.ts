@@ -11,6 +11,7 @@ import {
 } from "../../src/crops/catalogue.js";
 import type { StageName } from "../../src/crops/crop.js";
 import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
+import { parseTemperature } from "../../src/garden/temperature.js";
 import type { UnitKind, UnitTable } from "../../src/garden/units.js";
 
 export interface RuleRow {
@@ -27,6 +28,7 @@ export interface RuleRow {
   readonly highest_rate: string;
   readonly stop_before_harvest: string;
   readonly stop_before_last_pick?: string;
+  readonly highest_temperature?: string;
   readonly feedings?: number;
   readonly habit?: "bush" | "cordon";
   readonly limits_reason: string;
@@ -122,6 +124,12 @@ export function amount(quantity: string, kind: UnitKind): number {
 
 export function rateMlPerL(rate: string): number {
   const parsed = parseRate(rate, { units, amounts: "metric" });
+  if (!parsed.ok) throw new Error(parsed.message);
+  return parsed.value;
+}
+
+export function temperatureC(text: string): number {
+  const parsed = parseTemperature(text);
   if (!parsed.ok) throw new Error(parsed.message);
   return parsed.value;
 }

@@ -1,6 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { type Habit, habits } from "../../src/crops/crop.js";
-import { amount, courseRows, cropRows, cropsOf, days, rateMlPerL, ruleRows } from "./data-files.js";
+import {
+  amount,
+  courseRows,
+  cropRows,
+  cropsOf,
+  days,
+  rateMlPerL,
+  ruleRows,
+  temperatureC,
+} from "./data-files.js";
 
 const stockCalciumGPerL = 17.75;
 
@@ -115,6 +124,16 @@ describe.each(ruleRows.map((rule) => [rule.id, rule] as const))("%s", (_, rule) 
     const eatenPartWet = rule.route === "foliar" && rule.disorder !== "empty pods (pops)";
     if (eatenPartWet) expect(days(rule.stop_before_harvest)).toBeGreaterThanOrEqual(3);
     if (rule.stages.includes("harvest")) expect(days(rule.stop_before_harvest)).toBe(0);
+  });
+
+  test("names the highest temperature of a spray, and whose word it is", () => {
+    if (rule.route === "drench") expect(rule.highest_temperature).toBeUndefined();
+    else {
+      const highestC = temperatureC(rule.highest_temperature ?? "");
+      // Of the two published limits the stricter holds where there is none for the crop.
+      expect(Math.round(highestC)).toBe(rule.source.includes("85 F") ? 29 : 27);
+      expect(rule.source).toMatch(/80 F|85 F|highest temperature: common practice, no source/i);
+    }
   });
 
   test("tells a published ground from common practice", () => {

@@ -1,7 +1,7 @@
 /** Rules against the published programmes that they lean on. Sources stand in the titles. */
 import { describe, expect, test } from "vitest";
 import { addDays, type Day, daysBetween, parseDay } from "../../src/dates.js";
-import { amount, days, rateMlPerL, ruleRow } from "../data/data-files.js";
+import { amount, days, rateMlPerL, ruleRow, temperatureC } from "../data/data-files.js";
 
 const day = (text: string): Day => parseDay(text) as Day;
 
@@ -57,6 +57,11 @@ describe("apple-foliar", () => {
   test("since no trial is of this stock, the evidence for it is not called published", () => {
     expect(rule.evidence).toBe("common-practice");
   });
+});
+
+test("Lopez (Michigan State): strawberries are sprayed below 80 F (26.7 C); Healthy Fruit 7(17), 1999: apples not at 85 F (29.4 C) or higher", () => {
+  expect(temperatureC(ruleRow("strawberry-foliar").highest_temperature ?? "")).toBeCloseTo(26.7, 1);
+  expect(temperatureC(ruleRow("apple-foliar").highest_temperature ?? "")).toBeCloseTo(29.4, 1);
 });
 
 test("Raese and Drake on Anjou pears: 60.5 g of calcium in 100 L, 14 times what pear-foliar brings; PNW Handbook: rates below those for apple", () => {
