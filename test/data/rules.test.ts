@@ -11,6 +11,7 @@ import {
   temperatureC,
 } from "./data-files.js";
 
+const headBrassicas = ["cabbage", "chinese-cabbage", "cauliflower", "brussels-sprouts", "broccoli"];
 const stockCalciumGPerL = 17.75;
 
 test("the trade's base rate is 10 mL of stock in 4 L of water, and most rules keep to it", () => {
@@ -62,6 +63,18 @@ test("no crop is fed twice without being asked for", () => {
         rulesFor(crop, habit).filter((rule) => rule.by_default).length,
         crop.key,
       ).toBeLessThanOrEqual(1);
+});
+
+test("advised against are those alone that trials or extension found useless", () => {
+  const rules = ruleRows.filter(({ evidence }) => evidence === "advised-against");
+  expect(rules.map((rule) => [rule.id, ...cropsOf(rule).map(({ key }) => key)])).toEqual([
+    ["leafy-head-drench", "lettuce", "chicory"],
+    ["head-brassica-drench", ...headBrassicas],
+    ["head-brassica-foliar", ...headBrassicas],
+    ["pome-fruit-drench", "apple", "pear"],
+    ["peanut-drench", "peanut"],
+    ["peanut-foliar", "peanut"],
+  ]);
 });
 
 describe.each(ruleRows.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => {

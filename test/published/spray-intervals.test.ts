@@ -1,7 +1,7 @@
 /** Rules against the published programmes that they lean on. Sources stand in the titles. */
 import { describe, expect, test } from "vitest";
 import { addDays, type Day, daysBetween, parseDay } from "../../src/dates.js";
-import { amount, days, rateMlPerL, ruleRow, temperatureC } from "../data/data-files.js";
+import { amount, cropRows, days, rateMlPerL, ruleRow, temperatureC } from "../data/data-files.js";
 
 const day = (text: string): Day => parseDay(text) as Day;
 
@@ -100,6 +100,18 @@ test("Hartz and others, HortScience 42(7):1681: soil and leaf calcium unrelated 
 
 test("Rutgers 2013: lettuce is susceptible 1 to 3 weeks before harvest, so a drench that is asked for comes weekly", () => {
   expect(days(ruleRow("leafy-head-drench").interval.target)).toBe(7);
+});
+
+test("Cubeta and others 2000, Everaarts 2001: tipburn of cabbage follows potash and transport, not the soil's calcium, so its kin are fed only when asked for", () => {
+  const { crops, evidence, by_default: byDefault, reason } = ruleRow("head-brassica-drench");
+  expect({ evidence, byDefault }).toEqual({ evidence: "advised-against", byDefault: false });
+  expect(crops).toContain("cabbage");
+  expect(reason).toMatch(/six field trials.* pH 5\.3 to 6\.6/s);
+});
+
+test("North Carolina State University (Cubeta), Crucifer nutrient disorders: tipburn commonly occurs on broccoli too", () => {
+  expect(ruleRow("head-brassica-drench").crops).toContain("broccoli");
+  expect(cropRows.find(({ key }) => key === "broccoli")?.disorder).toBe("tipburn");
 });
 
 test("University of Delaware, Weekly Crop Update: foliar calcium not shown effective against tipburn of brassicas", () => {
