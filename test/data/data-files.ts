@@ -44,6 +44,7 @@ export interface SignRow {
   readonly also?: readonly string[];
   readonly crops?: readonly string[];
   readonly groups?: readonly string[];
+  readonly first_in_group?: Readonly<Record<string, readonly string[]>>;
   readonly first_advice: readonly string[];
   readonly level_steps: number;
   readonly level_factor: number;
