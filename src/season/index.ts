@@ -1,4 +1,5 @@
 export { type FedLine, publishedWith } from "./published-with.js";
+export { leavesSolid } from "./leaves-solid.js";
 export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
   BedRound,
