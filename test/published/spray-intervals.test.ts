@@ -1,7 +1,7 @@
 /** Rules against the published programmes that they lean on. Sources stand in the titles. */
 import { describe, expect, test } from "vitest";
 import { addDays, type Day, daysBetween, parseDay } from "../../src/dates.js";
-import { amount, cropRows, days, rateMlPerL, ruleRow, temperatureC } from "../data/data-files.js";
+import { amount, days, rateMlPerL, ruleRow, temperatureC } from "../data/data-files.js";
 
 const day = (text: string): Day => parseDay(text) as Day;
 
@@ -114,11 +114,6 @@ test("Cubeta and others 2000, Everaarts 2001: tipburn of cabbage follows potash 
   expect({ evidence, byDefault }).toEqual({ evidence: "advised-against", byDefault: false });
   expect(crops).toContain("cabbage");
   expect(reason).toMatch(/six field trials.* pH 5\.3 to 6\.6/s);
-});
-
-test("North Carolina State University (Cubeta), Crucifer nutrient disorders: tipburn commonly occurs on broccoli too", () => {
-  expect(ruleRow("head-brassica-drench").crops).toContain("broccoli");
-  expect(cropRows.find(({ key }) => key === "broccoli")?.disorder).toBe("tipburn");
 });
 
 test("University of Delaware, Weekly Crop Update: foliar calcium not shown effective against tipburn of brassicas", () => {
