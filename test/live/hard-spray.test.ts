@@ -76,6 +76,17 @@ describe("a tree sprayed at twice the rule's rate", () => {
   });
 });
 
+test.each([
+  ["metric", "heat not in air above 29.4 degrees C, in which sprayed leaves may burn"],
+  ["us", "heat not in air above 85 degrees F, in which sprayed leaves may burn"],
+])("`why` tells in %s measures above which heat a spray burns leaves", async (amounts, told) => {
+  const file = scratchFile(`${amounts}.yaml`, gardenText(garden("50 mg/L", {}, { amounts })));
+  const of = async (planting: string): Promise<string> =>
+    (await cli(["why", file, planting], { today })).stdout.replace(/\s+/g, " ");
+  expect(await of("tree")).toContain(told);
+  expect(await of("toms")).not.toContain("leaves may burn");
+});
+
 test("the grower reads it in plan and check, and asks for no fixed limit", async () => {
   const file = scratchFile("garden.yaml", gardenText(garden("200 mg/L", { level: 2 })));
   for (const command of ["plan", "check"]) {
