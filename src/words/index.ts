@@ -121,7 +121,7 @@ export {
 } from "./making.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
-export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
