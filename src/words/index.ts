@@ -134,6 +134,7 @@ export {
   verdictWords,
 } from "./verdicts.js";
 export {
+  dryBeforeSign,
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,

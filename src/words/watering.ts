@@ -91,6 +91,12 @@ export function dryGapWords({ from, to, days, isAway }: DryGap): string {
   return `without water for ${counted(days, "day")} (${span})${mend}`;
 }
 
+/** The first advice where a sign was seen: evenness, by the days on which the bed gets water. */
+export function dryBeforeSign({ from, to, days }: DryGap): string {
+  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
+  return `Water first: up to that day the bed was without water for ${counted(days, "day")} at the longest (${span}), by your watering days, the rounds and the rain that is known.`;
+}
+
 /** `lettuce: cannot tell, since how much ground it has is not known (`area:`, or `plants:`)` */
 export function unknownWater(names: readonly string[], why: string): string {
   return `${names.join(", ")}: cannot tell, since ${why}`;
