@@ -73,7 +73,7 @@ describe("what is said of the tap", () => {
 
   test("is what a season of it brings beside the feed", () => {
     expect(words(aMix({ tapCalciumMgPerL: 48 }), [{ ...fed, water }])).toContain(
-      "In the season the water poured on toms brings 16 to 24 g of calcium and the feed 0.5 g.",
+      "In the season your water brings 16 to 24 g of calcium to what is fed, 32 to 48 times the 0.5 g of the feed.",
     );
   });
 
