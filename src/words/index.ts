@@ -134,6 +134,7 @@ export {
   verdictWords,
 } from "./verdicts.js";
 export {
+  bedsInWords,
   dryBeforeSign,
   dryGapInShort,
   dryGapWords,

@@ -78,6 +78,15 @@ export function waterOfWeek(
   return `${whole}, ${inRounds} of it in the rounds`;
 }
 
+/** Beds of which the same holds, by name, or together where it holds for many. */
+export function bedsInWords(names: readonly string[], ofBeds: number): string {
+  if (names.length <= mostBeds) return names.join(", ");
+  return names.length === ofBeds ? `all ${ofBeds} beds` : `${names.length} of ${ofBeds} beds`;
+}
+
+/** So many can be named one by one. */
+const mostBeds = 4;
+
 /** `20 days, 8 Jul to 27 Jul, while you are away` */
 export function dryGapInShort({ from, to, days, isAway }: DryGap): string {
   const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;

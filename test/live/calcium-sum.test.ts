@@ -28,7 +28,7 @@ const sandy = (differs: object = {}, planting: object = tomatoes): string =>
   });
 
 test("tap water that covers the need is told in plan, check and why, season against season", async () => {
-  expect(await read(hard, "plan")).toMatch(/toms 30-64 \d+-\d+ .* % unlikely: water covers it/);
+  expect(await read(hard, "plan")).toMatch(/toms 30-68 \d+-\d+ .* % unlikely: water covers it/);
   const check = await read(hard, "check");
   expect(check).toMatch(
     /toms: Soil drench against blossom-end rot: unlikely to help: the water covers it\. In a usual season/,
