@@ -65,6 +65,7 @@ import {
   plannedWatering,
   wantedOf,
   type WaterAndCalciumTables,
+  wateringAssumptions,
 } from "./water-and-calcium.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
@@ -230,7 +231,7 @@ function planOf(
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
-      ...new Set(expected.waterings.flatMap(({ assumptions }) => assumptions)),
+      ...wateringAssumptions(expected),
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),
