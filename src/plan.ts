@@ -26,8 +26,10 @@ import {
 import {
   emptiedNotes,
   feedingSpan,
+  forecastWarnings,
   leftWithoutDay,
   missedOf,
+  movedNotes,
   noLongerNeeded,
   outsideSeason,
   signNotes,
@@ -103,7 +105,7 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const days = feedingDays(garden, needs, { ...told, place, extraRounds }, today);
+  const days = feedingDays(garden, needs, { ...told, place, extraRounds, tables }, today);
   const poured = pouredRounds(garden, needs, days, told, tables, today);
   if (!poured.ok) return poured;
   return {
@@ -175,7 +177,7 @@ function pouredRounds(
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { courses, ahead, couldFeed, past, schedule }: FeedingDays,
+  { courses, ahead, couldFeed, past, schedule, moves, threatened }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
   known: KnownPlace,
@@ -185,6 +187,8 @@ function planOf(
   const isPassed = passedWithout(past, published, garden.season, today);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
     feedingSpan(need, courses, ahead, rounds, garden.season);
+  const { early } = past;
+  const toTell = publishedWith(published, rounds, stockSide.stock.making, { early, moves }, today);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
@@ -196,6 +200,7 @@ function planOf(
     stock: stockSide.stock,
     warnings: [
       ...told.warnings,
+      ...forecastWarnings(threatened, garden),
       ...stockSide.warnings,
       ...unknownBatches(garden, published),
       ...noLongerNeeded(stockSide.stock.making),
@@ -205,11 +210,12 @@ function planOf(
     notes: [
       ...needs.flatMap((need) => signNotes(need, garden, courses, rounds)),
       ...told.notes,
+      ...movedNotes(toTell, garden.amounts, today),
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),
     ],
     ...missedOf(past.notGiven, garden),
-    published: publishedWith(published, rounds, stockSide.stock.making, past.early, today),
+    published: toTell,
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),

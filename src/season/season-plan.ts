@@ -24,7 +24,7 @@ export interface Plan {
   /** Bottles in hand, batches to make, and which bottle each feeding is poured from. */
   readonly stock?: SeasonStock;
   readonly warnings: readonly PlanWarning[];
-  /** What the log and the signs changed, and why. */
+  /** What the log, the signs and the forecast changed, and why. */
   readonly notes: readonly PlanNote[];
   /** Published feedings that were not given, by day. */
   readonly missed?: readonly MissedFeedings[];
@@ -266,7 +266,7 @@ export interface PlanWarning {
 
 /** What changed in the plan because of something that happened. */
 export interface PlanNote {
-  readonly code: "sign" | "missed" | "log";
+  readonly code: "sign" | "missed" | "log" | "weather";
   /** Absent where it concerns no single one. */
   readonly planting?: string;
   readonly day: Day;

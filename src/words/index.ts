@@ -113,3 +113,4 @@ export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
 export { warmthSources, warmthWords } from "./warmth.js";
+export { rainText, temperatureText } from "./weather.js";

@@ -21,7 +21,7 @@ function withPlan(
   rounds: readonly Round[],
   making: Partial<StockPlan> = {},
 ): Published {
-  return publishedWith(earlier, rounds, aSeasonStock(making).making, [], today);
+  return publishedWith(earlier, rounds, aSeasonStock(making).making, { early: [], moves: [] }, today);
 }
 
 describe("a round to come", () => {
