@@ -49,6 +49,8 @@ export interface FeedingDays {
   readonly moves: readonly RoundMove[];
   readonly threatened: readonly ThreatenedRound[];
   readonly otherFeeds: FeedDays;
+  /** As it would be without its moves; absent where it has none. */
+  readonly stayed?: FeedingDays;
 }
 
 interface Known {
@@ -94,9 +96,13 @@ export function feedingDays(
   const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
   const harmOf = forecastHarm(garden.beds, place, tables);
   const terms = { harmOf, allowed, published, held: ids, today };
-  const { schedule: kept, moves } = movedByForecast(chosen, held, terms);
-  const schedule = together([settled.schedule, kept]);
-  const threatened = threatenedRounds(schedule, held, harmOf, today);
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
-  return { courses, ahead, past, couldFeed, schedule, moves, threatened, otherFeeds };
+  const daysWith = (days: Schedule, moves: readonly RoundMove[]): FeedingDays => {
+    const schedule = together([settled.schedule, days]);
+    const threatened = threatenedRounds(schedule, held, harmOf, today);
+    return { courses, ahead, past, couldFeed, schedule, moves, threatened, otherFeeds };
+  };
+  const stayed = daysWith(chosen, []);
+  const { schedule: moved, moves } = movedByForecast(chosen, held, terms);
+  return moves.length === 0 ? stayed : { ...daysWith(moved, moves), stayed };
 }
