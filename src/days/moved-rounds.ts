@@ -1,12 +1,13 @@
 /**
- * Rounds that a forecast moves: later, inside their windows, once, and without moving another.
+ * Rounds that a forecast moves: inside their windows, once, and without moving another.
  *
  * This alone of what is planned for coming days depends on today: forecasts are made for the next
  * days, and a round that has been moved for one is not moved again, whatever the next one says.
  */
-import { addDays, type Day, dayNumber, within } from "../dates.js";
+import { addDays, type Day, dayNumber, daysBetween, within } from "../dates.js";
 import type { ForecastHarm, Published } from "../published/index.js";
 import type { RoundMove } from "../season/index.js";
+import { byText } from "../values.js";
 import { together } from "./choose-days.js";
 import type { FeedingCourse } from "./courses.js";
 import type { HarmOf } from "./forecast-harm.js";
@@ -21,16 +22,16 @@ interface MoveTerms {
   readonly harmOf: HarmOf;
   readonly allowed: readonly Day[];
   readonly published: Published | undefined;
-  /** Plantings whose stages follow the weather: their feedings stay in the days just ahead. */
+  /** Plantings whose stages follow the weather: in the days just ahead no feeding of theirs moves. */
   readonly held: readonly string[];
   readonly today: Day;
 }
 
 /**
- * The schedule with rounds moved off the days on which the forecast would harm them, each to the next
- * allowed day of the seven after today that harms none of what moves. A round moves whole, or to
- * another round's day with just what is harmed, so that there are no more rounds than before. Where
- * no day will do it stays.
+ * The schedule with rounds moved off the days on which the forecast would harm them, each to the
+ * nearest allowed day of the seven after today that harms none of what moves; of two as near to the
+ * later. A round moves whole, or to another round's day with just what is harmed, so that there are no
+ * more rounds than before. Where no day will do it stays.
  *
  * @param schedule what was chosen for the courses
  */
@@ -44,8 +45,7 @@ export function movedByForecast(
   const moves: RoundMove[] = [];
   const isSettled = (day: Day): boolean =>
     moves.some(({ to }) => to === day) || isToStay(day, published);
-  const isHeld = ({ planting }: FeedingCourse, day: Day): boolean =>
-    day <= lastNear && held.includes(planting.id);
+  const isHeld = ({ planting }: FeedingCourse): boolean => held.includes(planting.id);
 
   let now = schedule;
   for (const from of free) {
@@ -53,10 +53,12 @@ export function movedByForecast(
     const harmed = all.filter((one) => harmOf(one, from) !== undefined);
     const [worst] = harmsOf(harmed, from, harmOf);
     if (worst === undefined || isSettled(from)) continue;
-    for (const to of free.filter((day) => day > from && !isSettled(day))) {
+    for (const to of nearest(free, from)) {
       const part = fedBy(now, courses, to).length > 0;
       const moving = part ? harmed : all;
-      if (moving.some((one) => isHeld(one, from) || harmOf(one, to) !== undefined)) continue;
+      const isNear = from <= lastNear || to <= lastNear;
+      if (isSettled(to) || (isNear && moving.some(isHeld))) continue;
+      if (moving.some((one) => harmOf(one, to) !== undefined)) continue;
       const then = withMoved(now, moving, from, to);
       if (then === undefined) continue;
       moves.push({ to, moved: { from, harm: worst.harm, ...(part ? { part } : {}) } });
@@ -65,6 +67,11 @@ export function movedByForecast(
     }
   }
   return { schedule: now, moves };
+}
+
+function nearest(days: readonly Day[], from: Day): Day[] {
+  const off = (day: Day): number => Math.abs(daysBetween(from, day));
+  return days.filter((day) => day !== from).sort((a, b) => off(a) - off(b) || byText(b, a));
 }
 
 /** A forecast has moved it; or only its day is known: it is being worked out as it was. */

@@ -33,23 +33,23 @@ export function forecastWarnings(
   return threatened.map(({ day, harm, courses, all }): PlanWarning => {
     const names = new Set(courses.map(({ planting }) => nameOf.get(planting.bed)));
     const whose = courses.length === all.length ? "" : ` (${[...names].join(", ")})`;
-    const round = `the round of ${shortDay(day)}${whose}`;
     if (harm.kind === "heat") {
       const [maxC, limitC] = [harm.maxC, harm.limitC].map((c) => temperatureText(c, amounts));
       return {
         code: "heat-forecast",
         day,
-        message: `up to ${maxC} is expected on ${shortDay(day)}, and leaves sprayed above ${limitC} may burn: ${round} stays, as no other day was found for it`,
-        mend: "spray in the cool of the morning or the evening, or on another day and write it down",
+        message: `up to ${maxC} is expected on ${shortDay(day)}, the day of a round${whose}: leaves that are sprayed above ${limitC} may burn`,
+        mend: "spray in the cool of the morning or the evening, or on another day and write that down",
       };
     }
     const isSprayed = courses.every(({ route }) => vesselOf(route) === "sprayer");
-    const when = harm.on === day ? "the day" : "the day after";
+    const when =
+      harm.on === day ? "the day of a round" : `the day after the round of ${shortDay(day)}`;
     return {
       code: "rain-forecast",
       day,
-      message: `${rainText(harm.mm, amounts)} of rain is forecast for ${shortDay(harm.on)}, ${when} of ${round}`,
-      mend: `feed after the rain and write it down, or leave the round and expect some of it washed ${isSprayed ? "off" : "down"}`,
+      message: `${rainText(harm.mm, amounts)} of rain is forecast for ${shortDay(harm.on)}, ${when}${whose}`,
+      mend: `feed after the rain and write that down, or leave the round and expect some of it washed ${isSprayed ? "off" : "down"}`,
     };
   });
 }
