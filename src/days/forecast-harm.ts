@@ -46,7 +46,7 @@ export function forecastHarm(
     // A day's rain may all fall after the feeding.
     const [today, next] = [rainOn(course, day), rainOn(course, addDays(day, 1))];
     const rain = today.mm > next.mm ? today : next;
-    if (rain.mm >= (isSprayed ? climate.spray_rain_mm : climate.drench_rain_mm))
+    if (rain.mm > (isSprayed ? climate.spray_rain_mm : climate.drench_rain_mm))
       return { kind: "rain", ...rain };
     const limitC = ruleOn(course, day).highestTemperatureC;
     const outdoors = forecastOn(day);
