@@ -15,6 +15,7 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
+export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
 export {
   type Acid,
@@ -25,6 +26,7 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type Cover,
   type CoverKind,
   type Extract,
   type Fineness,
@@ -62,6 +64,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
+export { parseTemperature } from "./temperature.js";
 export type { UnitKind } from "./units.js";
 export { litersPerUsGallon, mlPerCup, mlPerTeaspoon } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";
