@@ -16,6 +16,7 @@ export {
   withoutDust,
 } from "./amounts.js";
 export { decodeText, largestFileBytes } from "./decode.js";
+export { eggSize } from "./egg-sizes.js";
 export {
   type Acid,
   type Amounts,
@@ -23,6 +24,7 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type EggSize,
   type Garden,
   type KeptIn,
   type LogEntry,
