@@ -130,7 +130,7 @@ describe("crops", () => {
     ["tomato", "habit bush or cordon, usually cordon"],
     ["tomato", "frost tender: frost ends it"],
     ["tomato", "a plant has 0.63 m2 (0.28 to 1.1): secondary garden page"],
-    ["grape", "a plant has 5.9 m2 (5 to 6.7): Iowa State"],
+    ["grape", "a plant has 5.8 m2 (5 to 6.7): Iowa State"],
     ["blueberry", "soil sour: never limed"],
     ["collards", "Not fed: gypsum in the soil and calcium sprays did not lessen tipburn"],
     ["kale", "frost not ended by the first frost"],

@@ -80,7 +80,7 @@ describe("level US tablespoons", () => {
     expect(shellPowderPerTablespoonG.value).toBeLessThan(2.71 * mlPerTablespoon);
   });
 
-  test("of citric acid: Eisenman, The Home Winemaker's Manual, 4.9 g to the teaspoon; freefoodtips.com, 15 g", () => {
+  test("of citric acid: Eisenman, The Home Winemaker's Manual, 4.9 g to the teaspoon; a kitchen page, 15 g", () => {
     expect(citricPerTablespoonG.value).toBeCloseTo(3 * 4.9, 1);
     expect(Math.abs(citricPerTablespoonG.value / 15 - 1)).toBeLessThan(0.03);
   });
