@@ -40,7 +40,6 @@ import {
 } from "./notes/index.js";
 import {
   type KnownPlace,
-  type NeedTables,
   plannedPlanting,
   type PlantingNeed,
   plantingNeeds,
@@ -58,10 +57,19 @@ import {
   seasonTotals,
 } from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
+import {
+  dryGaps,
+  type Expected,
+  expectedOf,
+  plannedCalcium,
+  plannedWatering,
+  wantedOf,
+  type WaterAndCalciumTables,
+} from "./water-and-calcium.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
 
-export interface PlanTables extends StockTables, NeedTables {
+export interface PlanTables extends StockTables, WaterAndCalciumTables {
   readonly frost: FrostRules;
 }
 
@@ -92,7 +100,9 @@ export function planSeason(
 ): Result<Plan, Finding> {
   const frost = frostOf(place?.climate, garden.frost, tables.frost);
   const known = given({ weather: place, frost });
-  const needs = plantingNeeds(garden, tables, known);
+  const ruled = plantingNeeds(garden, tables, known);
+  const expected = expectedOf(garden, ruled, place, tables);
+  const needs = wantedOf(garden, ruled, expected);
   const findings = [
     ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
@@ -108,7 +118,7 @@ export function planSeason(
   if (!poured.ok) return poured;
   return {
     ok: true,
-    value: planOf(garden, needs, days, poured.value, told, known, today),
+    value: planOf(garden, needs, days, poured.value, told, { ...known, expected }, tables, today),
   };
 }
 
@@ -178,13 +188,16 @@ function planOf(
   { courses, ahead, couldFeed, past, schedule }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
-  known: KnownPlace,
+  { expected, ...known }: KnownPlace & { readonly expected: Expected },
+  tables: PlanTables,
   today: Day,
 ): Plan {
   const fed = new Set(ahead.map(({ planting }) => planting.id));
   const isPassed = passedWithout(past, published, garden.season, today);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
     feedingSpan(need, courses, ahead, rounds, garden.season);
+  const gapOf = dryGaps(garden, needs, rounds, known.weather, tables);
+  const watering = plannedWatering(garden, expected, rounds, gapOf);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
@@ -194,6 +207,8 @@ function planOf(
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
+    ...(watering.length > 0 ? { watering } : {}),
+    calcium: plannedCalcium(garden, needs, expected, rounds, tables),
     warnings: [
       ...told.warnings,
       ...stockSide.warnings,
@@ -213,6 +228,7 @@ function planOf(
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
+      ...new Set(expected.waterings.flatMap(({ assumptions }) => assumptions)),
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),

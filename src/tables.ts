@@ -1,6 +1,9 @@
 /** The project's own data: `scripts/compile-data.js` checks the files and makes modules of them. */
+import amendments from "./compiled/amendments.js";
+import calciumLimits from "./compiled/calcium-limits.js";
 import climate from "./compiled/climate-constants.js";
 import constants from "./compiled/constants.js";
+import cropCoefficients from "./compiled/crop-coefficients.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
 import eggSizes from "./compiled/egg-sizes.js";
@@ -12,11 +15,14 @@ import making from "./compiled/making.js";
 import rulesCheck from "./compiled/rules-check.js";
 import rules from "./compiled/rules.js";
 import signs from "./compiled/signs.js";
+import soilTests from "./compiled/soil-tests.js";
 import stageLengths from "./compiled/stage-lengths.js";
 import units from "./compiled/units.js";
+import uptake from "./compiled/uptake.js";
 import usZones from "./compiled/us-zones.js";
 import usual from "./compiled/usual.js";
 import warmth from "./compiled/warmth.js";
+import wateringFactorRows from "./compiled/watering-factors.js";
 import halves from "./compiled/zone-halves.js";
 import {
   type ClimateConstants,
@@ -25,6 +31,7 @@ import {
   type Normals,
   unpackNormals,
 } from "./climate/index.js";
+import type { CalciumTables } from "./calcium/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
@@ -32,12 +39,14 @@ import { problemLine } from "./problem.js";
 import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
 import { schemaCheck } from "./schema-check.js";
 import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock/index.js";
+import { wateringFactors, type WateringTables } from "./watering/index.js";
 
-export interface Tables extends GardenTables, RuleTables, StockTables {
+export interface Tables extends GardenTables, RuleTables, StockTables, WateringTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
   readonly climate: ClimateConstants;
   readonly frost: FrostRules;
+  readonly calcium: CalciumTables;
 }
 
 const tables: Tables = madeWhenAsked<Tables>({
@@ -62,6 +71,14 @@ const tables: Tables = madeWhenAsked<Tables>({
   signs: () => signs.signs,
   climate: () => climateConstants(climate.constants),
   frost: () => frost,
+  cropCoefficients: () => cropCoefficients,
+  wateringFactors: () => wateringFactors(wateringFactorRows.factors),
+  calcium: () => ({
+    uptake,
+    amendments,
+    extracts: soilTests.extracts,
+    limits: calciumLimits,
+  }),
 });
 
 /** All tables. One that does not fit with the others, our own bug, throws when it is asked for. */

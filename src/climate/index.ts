@@ -18,6 +18,7 @@ export {
   type LastFrost,
   type SeasonFrost,
 } from "./frost.js";
+export { referenceEvapotranspirationMm } from "./evapotranspiration.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";
 export { weatherOn } from "./weather-on.js";

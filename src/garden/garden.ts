@@ -269,7 +269,7 @@ export interface Bed {
   /** The garden's, where the bed does not say otherwise. */
   readonly soil?: Soil;
   readonly amendments: readonly Amendment[];
-  /** Water it wants a week, rain and rounds counted in; absent where the file does not say. */
+  /** Water poured on it a week, that of rounds counted in; absent where the file does not say. */
   readonly watering?: WateringWish;
   readonly plantings: readonly Planting[];
 }

@@ -17,6 +17,7 @@ export type {
   PlannedPlanting,
   PlanNote,
   PlanTotals,
+  PlanWatering,
   PlanWarning,
   Round,
   SaidInLog,

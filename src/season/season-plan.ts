@@ -2,6 +2,7 @@
  * The plan of a season: one plain value, JSON as it stands. Every output (calendar, sheet, labels,
  * page) is a pure function of it. `schemas/plan.schema.json` documents it for other programs.
  */
+import type { PlantingCalcium } from "../calcium/index.js";
 import type { PlaceClimate, SeasonFrost } from "../climate/index.js";
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
@@ -9,6 +10,7 @@ import type { Amounts, CalendarWishes, LogEntry, Route } from "../garden/index.j
 import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
+import type { BedWatering, DryGap } from "../watering/index.js";
 import type { Pour, SeasonStock } from "./stock-side.js";
 
 export interface Plan {
@@ -23,6 +25,10 @@ export interface Plan {
   readonly rules: readonly FeedRule[];
   /** Bottles in hand, batches to make, and which bottle each feeding is poured from. */
   readonly stock?: SeasonStock;
+  /** Of beds whose watering the garden file tells; absent where it tells none. */
+  readonly watering?: readonly PlanWatering[];
+  /** Where the calcium of each planting comes from, and what can be expected of the feed. */
+  readonly calcium: readonly PlantingCalcium[];
   readonly warnings: readonly PlanWarning[];
   /** What the log and the signs changed, and why. */
   readonly notes: readonly PlanNote[];
@@ -50,6 +56,15 @@ export interface PlanGarden {
   readonly climate?: PlanClimate;
   /** About its season; absent where none is to be expected, or nothing is known. */
   readonly frost?: PlanFrost;
+}
+
+/** Litres a week for a bed, with what its rounds bring of it. */
+export interface PlanWatering extends Omit<
+  BedWatering,
+  "plantings" | "usualWeeks" | "assumptions"
+> {
+  /** The longest time without water; absent where nothing grows, or every day is a watering day. */
+  readonly dryGap?: DryGap;
 }
 
 export interface PlanFrost extends SeasonFrost {

@@ -1,3 +1,4 @@
+export type { GrowthPeriods } from "./growth-periods.js";
 export type { LastDay } from "./last-day.js";
 export type { Here, Place } from "./place.js";
 export { plantingLife, type PlantingLife } from "./planting-life.js";

@@ -9,6 +9,7 @@ import { given } from "../values.js";
 import { type Begin, beginOfCount } from "./begin.js";
 import { movedBySightings } from "./calendar-starts.js";
 import { type LastDay, lastDay } from "./last-day.js";
+import { type GrowthPeriods, growthPeriods } from "./growth-periods.js";
 import { harvestScale, nearestLengths, offsetDays, originText } from "./lengths.js";
 import { notBeforeOther } from "./not-before.js";
 import type { Place } from "./place.js";
@@ -18,6 +19,8 @@ import { type WarmStart, warmStarts } from "./warm-starts.js";
 export interface PlantingLife {
   /** In order, without holes; the last day of the last one is the end of its life in the bed. */
   readonly spans: readonly StageSpan[];
+  /** Absent where the crop is not known. */
+  readonly periods?: GrowthPeriods;
   /** First day of harvest, or the day on which it is removed if that comes first. */
   readonly harvestFrom: Day;
   /** Its last day in the bed, which for what is picked again and again is that of the last pick. */
@@ -47,6 +50,7 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
   const lifeEnd = addDays(zero, lifeDays - 1 + shiftDays);
   const last = lastDay(planting, crop, place, begin.day, later(lifeEnd, lastStart?.day ?? lifeEnd));
   const origin = originText(crop, lengths, scale, planting.daysToHarvest) + (begin.how ?? "");
+  const standsUntil = crop.course.pickedRepeatedly ? later(lifeEnd, last.day) : lifeEnd;
   const spans = withNursery(spansOf(crop, starts, last.day, origin), begin);
   const harvest = spans.find((span) => span.stage === "harvest");
   return {
@@ -56,6 +60,7 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
       crop.perennial ? (planting.sown ?? planting.transplanted) : undefined,
       last,
     ),
+    periods: growthPeriods(crop, lengths, scale, starts, standsUntil),
     harvestFrom: earlier(harvest?.from ?? last.day, planting.removed ?? last.day),
     last,
     isByWarmth: begin.isByWarmth === true || starts.some((start) => start.isByWarmth),

@@ -112,4 +112,5 @@ export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
+export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
 export { warmthSources, warmthWords } from "./warmth.js";

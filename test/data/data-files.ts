@@ -63,6 +63,7 @@ export const dataFiles = {
   "src/rules/rules.yaml": "rules",
   "src/rules/signs.yaml": "signs",
   "src/garden/units.yaml": "units",
+  "src/watering/crop-coefficients.yaml": "crop-coefficients",
 } as const;
 
 function text(path: string): string {

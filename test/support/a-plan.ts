@@ -23,6 +23,7 @@ export function aPlan(
     today: day("2027-01-01"),
     plantings: [aPlantingInPlan()],
     rules: [],
+    calcium: [],
     warnings: [],
     notes: [],
     assumptions: [],

@@ -1,0 +1,12 @@
+export { bedWatering, growingSpans } from "./bed-watering.js";
+export type { WateringTables } from "./by-weather.js";
+export { longestDryGap } from "./dry-gap.js";
+export { wateringFactors } from "./factors.js";
+export type {
+  BedWatering,
+  DryGap,
+  PlantingWatering,
+  UnknownWatering,
+  WateringWeek,
+} from "./watering.js";
+export { lessRounds } from "./weeks.js";
