@@ -64,6 +64,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
+export { parseTemperature } from "./temperature.js";
 export type { UnitKind } from "./units.js";
 export { litersPerUsGallon, mlPerCup, mlPerTeaspoon } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";

@@ -110,7 +110,8 @@ export {
 } from "./making.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
-export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
+export { seasonWater, seasonWaterWords } from "./season-water.js";
 export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
 export { warmthSources, warmthWords } from "./warmth.js";
