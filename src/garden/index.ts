@@ -15,6 +15,7 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
+export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
 export { eggSize } from "./egg-sizes.js";
 export {
@@ -26,6 +27,7 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type Cover,
   type CoverKind,
   type EggSize,
   type Extract,

@@ -115,3 +115,4 @@ export { plain } from "./say.js";
 export { seasonWater, seasonWaterWords } from "./season-water.js";
 export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
 export { warmthSources, warmthWords } from "./warmth.js";
+export { rainText, temperatureText } from "./weather.js";
