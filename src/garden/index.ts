@@ -17,6 +17,7 @@ export {
 } from "./amounts.js";
 export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
+export { eggSize } from "./egg-sizes.js";
 export {
   type Acid,
   type Amendment,
@@ -28,6 +29,7 @@ export {
   type CalendarWishes,
   type Cover,
   type CoverKind,
+  type EggSize,
   type Extract,
   type Fineness,
   type Garden,
