@@ -16,7 +16,9 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
+export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
+export { eggSize } from "./egg-sizes.js";
 export {
   type Acid,
   type Amendment,
@@ -26,7 +28,9 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type Cover,
   type CoverKind,
+  type EggSize,
   type Extract,
   type Fineness,
   type Garden,
