@@ -126,7 +126,6 @@ export { plain } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
   cannotTellWords,
-  gramsBetween,
   namesOf,
   percentBetween,
   verdictsInRow,
@@ -139,7 +138,6 @@ export {
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,
-  thisWeeksWater,
   unknownWater,
   waterByMonth,
   waterOfWeek,

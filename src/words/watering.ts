@@ -46,16 +46,6 @@ function monthsInShort(months: readonly number[]): string {
   return last === undefined ? first : `${first} ${others.length === 1 ? "and" : "to"} ${last}`;
 }
 
-/** `this week 66 L, 18 L of it in the rounds`; undefined where nothing grows there this week. */
-export function thisWeeksWater(
-  weeks: readonly WateringWeek[],
-  today: Day,
-  amounts: Amounts,
-): string | undefined {
-  const week = weeks.find((one) => within(today, one));
-  return week && `this week ${waterOfWeek(week, amounts)}`;
-}
-
 /** `66 L (round 18 L)`, or nothing where nothing grows there this week. */
 export function weekInRow(weeks: readonly WateringWeek[], today: Day, amounts: Amounts): string {
   const week = weeks.find((one) => within(today, one));
