@@ -53,7 +53,7 @@ test("on sand with rain water the feed might help, only then", async () => {
   expect(await days(sandy({}, lettuce))).toBeGreaterThan(0);
   expect(await days(sandy({ feed_when: "might-help" }, lettuce))).toBe(0);
   expect(await read(sandy({ feed_when: "might-help" }, lettuce), "plan")).toMatch(
-    /Not fed toms celery not fed, as `feed_when: might-help` asks: Soil drench against blackheart: cannot tell\./,
+    /Not fed - toms \(celery\): not fed, as `feed_when: might-help` asks: Soil drench against blackheart: cannot tell\./,
   );
 });
 
