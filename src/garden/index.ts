@@ -3,6 +3,7 @@ export {
   counted,
   enoughStockText,
   litersPerImperialGallon,
+  litersPerVolume,
   pouredText,
   rateIn,
   rateMeasures,
@@ -64,7 +65,7 @@ export {
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
 export type { UnitKind } from "./units.js";
-export { litersPerUsGallon, mlPerCup, mlPerTeaspoon } from "./us-measures.js";
+export { litersPerUsGallon, mlPerCup, mlPerTeaspoon, squareFeetPerM2 } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";

@@ -30,6 +30,15 @@ export {
   whiteComesThrough,
 } from "./calcium.js";
 export {
+  amountOfCalcium,
+  broughtByAmendment,
+  broughtByFeed,
+  broughtByWater,
+  heldBySoil,
+  takenUp,
+  waterAgainstFeed,
+} from "./calcium-sum.js";
+export {
   doseOnLabel,
   fillInFull,
   fillInShort,
@@ -113,4 +122,14 @@ export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
 export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
+export {
+  dryGapInShort,
+  dryGapWords,
+  feedIsNoWatering,
+  thisWeeksWater,
+  unknownWater,
+  waterByMonth,
+  waterOfWeek,
+  weeklyWater,
+} from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";
