@@ -2,7 +2,7 @@
 import { within } from "../dates.js";
 import type { Plan } from "../season/index.js";
 import { grouped } from "../values.js";
-import { type BedWater, bedWaterInFull, pouredL, wateringTitle } from "../words/index.js";
+import { bedWaterInFull, isLeftToPour, pouredL, wateringTitle } from "../words/index.js";
 import type { UnnamedEvent } from "./calendar-event.js";
 
 /** Other than that of feedings. */
@@ -16,9 +16,7 @@ export function wateringEvents({ garden, watering = [], today }: Plan): UnnamedE
   const parts = watering.flatMap(({ bedName, weeks, days }) =>
     days.flatMap(({ day, waterL }) => {
       const week = weeks.find((one) => within(day, one));
-      // What no can measures in a whole week is nothing.
-      const isPoured = week?.leftL !== undefined && week.leftL >= pouredL(0, amounts) / 2;
-      return isPoured && day >= today
+      return week !== undefined && isLeftToPour(week, amounts) && day >= today
         ? [{ day, bedName, week, waterL: pouredL(waterL, amounts) }]
         : [];
     }),
@@ -31,7 +29,7 @@ export function wateringEvents({ garden, watering = [], today }: Plan): UnnamedE
       day,
       ...(timeOfDay !== undefined && { time: { timeOfDay, timezone, durationMin } }),
       summary: wateringTitle(byAmount, amounts),
-      description: byAmount.map((bed: BedWater) => bedWaterInFull(bed, amounts)),
+      description: byAmount.map((bed) => bedWaterInFull(bed, amounts)),
       categories: ["Watering"],
       color: colors.find((color) => color !== calendar.color) ?? "",
       remindersMinBefore,

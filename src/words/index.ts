@@ -117,6 +117,7 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
+export { isolated, letters } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
@@ -133,3 +134,10 @@ export {
   weeklyWater,
 } from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";
+export {
+  bedWaterInFull,
+  isLeftToPour,
+  pouredL,
+  roundOfWeek,
+  wateringTitle,
+} from "./watering-days.js";

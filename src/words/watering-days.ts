@@ -1,5 +1,5 @@
 /** A day's watering, and what a round is of its week's, as a person says it. */
-import { type Amounts, counted, litersPerVolume, volumeText } from "../garden/index.js";
+import { type Amounts, litersPerVolume, volumeText } from "../garden/index.js";
 import type { BedRound, PlanWatering, PlanWateringWeek } from "../season/index.js";
 import { waterMeasured } from "./cans.js";
 import { nameInText, namesWithin } from "./names.js";
@@ -20,6 +20,11 @@ export interface BedWater {
 export function pouredL(waterL: number, amounts: Amounts): number {
   const stepL = amounts === "metric" ? 1 : litersPerVolume[amounts] / 2;
   return Math.max(1, Math.round(waterL / stepL)) * stepL;
+}
+
+/** Whether anything is left to pour in a week; what no can measures is nothing. */
+export function isLeftToPour({ leftL = 0 }: PlanWateringWeek, amounts: Amounts): boolean {
+  return weeklyWater(leftL, amounts) !== "none";
 }
 
 /** Beds by falling amounts: `Water 84 L: South wall, Glasshouse, …` */
@@ -44,7 +49,7 @@ export function bedWaterInFull({ bedName, waterL, week }: BedWater, amounts: Amo
  * What a round is of its bed's week: by the weather, that of a usual year and a round figure, so that a
  * published round does not change with each day's weather.
  *
- * @example "water: in a usual year the bed wants some 85 L this week, 12 L of it in these cans"
+ * @example "water: in a usual year the bed wants about 85 L this week, 12 L of it in these cans"
  */
 export function roundOfWeek(
   { mixes }: BedRound,
@@ -55,23 +60,22 @@ export function roundOfWeek(
   const cansL = mixes
     .filter(({ route }) => route === "drench")
     .reduce((sum, mix) => sum + mix.waterL, 0);
-  const wanted = by === "amount" ? weeklyWater(waterL, amounts) : roughWater(usualL, amounts);
+  const wantedL = by === "amount" ? waterL : roughL(usualL, amounts);
+  const wanted = weeklyWater(wantedL, amounts);
   const isEnough = wanted === "none";
-  const bed = by === "amount" ? "the bed" : "in a usual year the bed";
+  const whose = by === "amount" ? "the bed wants" : "in a usual year the bed wants";
   const wants = isEnough
-    ? `${bed} wants none beside the rain this week`
-    : `${bed} wants ${by === "amount" ? "" : "some "}${wanted} this week`;
+    ? `${whose} none beside the rain this week`
+    : `${whose} ${by === "amount" ? "" : "about "}${wanted} this week`;
   const inCans = waterMeasured(cansL, amounts);
   if (cansL === 0) return `water: ${wants}${isEnough ? "" : ", none of it in a spray"}`;
-  return cansL < usualL
+  return cansL < wantedL
     ? `water: ${wants}, ${inCans} of it in these cans`
     : `water: ${wants}; these cans bring ${inCans}`;
 }
 
-/** `85 L`, `7 L`, `22 gal`, or `none` */
-function roughWater(liters: number, amounts: Amounts): string {
-  const unitL = litersPerVolume[amounts];
-  const [step, from] = amounts === "metric" ? [5, 10] : [1, 3];
-  const units = liters / unitL;
-  return weeklyWater(units < from ? liters : Math.round(units / step) * step * unitL, amounts);
+/** To 5 L, or a gallon; less than two of these as it is poured. */
+function roughL(liters: number, amounts: Amounts): number {
+  const stepL = amounts === "metric" ? 5 : litersPerVolume[amounts];
+  return liters < 2 * stepL ? liters : Math.round(liters / stepL) * stepL;
 }
