@@ -235,8 +235,7 @@ test("what a round says of water changes little with a row of weather each morni
   }
   expect(before.size).toBeGreaterThan(3);
   // Stages that follow warmth move a usual year's water a little; the rain of single days never does.
-  console.log("CHANGED", changed, before);
-  expect(changed).toBeLessThanOrEqual(6);
+  expect(changed).toBeLessThanOrEqual(4);
 });
 
 test("titles of Hebrew and very long names are within 40 letters", async () => {
