@@ -100,7 +100,7 @@ export function dryGaps(
       return span.from <= to ? [{ from: span.from, to }] : [];
     });
     const days = rounds
-      .filter(({ beds }) => beds.some((one) => one.bed === bed.id))
+      .filter((round) => drenchedL(round, (one) => one === bed.id, anyOne) > 0)
       .map(({ day }) => day);
     return longestDryGap(growing, { garden, bed, rounds: days, place, factors });
   };
@@ -143,14 +143,7 @@ export function plannedWatering(
     const { bed, bedName, by, usualWeeks, unknown } = watering;
     const usualL = new Map(usualWeeks.map(({ from, waterL }) => [from, waterL]));
     const roundL = new Map(
-      rounds.map((round) => [
-        round.day,
-        drenchedL(
-          round,
-          (id) => id === bed,
-          () => true,
-        ),
-      ]),
+      rounds.map((round) => [round.day, drenchedL(round, (id) => id === bed, anyOne)]),
     );
     const weeks = lessRounds(watering.weeks, roundL);
     return [
@@ -180,14 +173,7 @@ function pouredOn(waterings: readonly BedWatering[], rounds: readonly Round[]): 
     waterings.flatMap(({ plantings }) =>
       plantings.map(({ planting, weeks }): [string, number] => {
         const ownL = new Map(
-          rounds.map((round) => [
-            round.day,
-            drenchedL(
-              round,
-              () => true,
-              (one) => one === planting,
-            ),
-          ]),
+          rounds.map((round) => [round.day, drenchedL(round, anyOne, (one) => one === planting)]),
         );
         const poured = lessRounds(weeks, ownL);
         return [
@@ -198,6 +184,8 @@ function pouredOn(waterings: readonly BedWatering[], rounds: readonly Round[]): 
     ),
   );
 }
+
+const anyOne = (): boolean => true;
 
 /** Onto the soil; a spray waters nothing. */
 function drenchedL(

@@ -7,6 +7,7 @@ import {
   calciumAndCan,
   dayText,
   fedFromTo,
+  heatLimit,
   stageWords,
   stockInShort,
   warmthSources,
@@ -74,6 +75,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
     r.gapDays === undefined
       ? `the first feeding, within ${rule.firstWithinDays} days of the stage`
       : `${r.gapDays} days after the feeding before`;
+  const heat = heatLimit(rule, amounts);
   const rows = [
     ["stage", `${stageWords(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
     ["stage from", originWords(stage, amounts)],
@@ -82,6 +84,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
       "rule",
       `${rule.id}, against ${rule.disorder}, ${rule.route}; ${rule.evidence.replaceAll("-", " ")}`,
     ],
+    ...(heat === undefined ? [] : [["heat", heat]]),
     ["reason", rule.reason],
     ["source", rule.source],
     [

@@ -16,6 +16,7 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
+export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
 export {
   type Acid,
@@ -26,6 +27,7 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type Cover,
   type CoverKind,
   type Extract,
   type Fineness,
@@ -64,6 +66,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
+export { parseTemperature } from "./temperature.js";
 export type { UnitKind } from "./units.js";
 export { litersPerUsGallon, mlPerCup, mlPerTeaspoon, squareFeetPerM2 } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";

@@ -1,22 +1,15 @@
 /** What is worth telling a grower although the garden file is right. */
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
-import {
-  type Amounts,
-  calciumIn,
-  decimal,
-  type Garden,
-  rateMeasures,
-  vesselOf,
-  volumeText,
-} from "../garden/index.js";
-import { mixesOf, type Plan } from "../season/index.js";
+import { type Amounts, type Garden, volumeText } from "../garden/index.js";
+import type { Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
 import { pickAdvice } from "./pick-advice.js";
 import { warmthAdvice } from "./warmth-advice.js";
 import { frostAdvice } from "./frost-advice.js";
 import type { Advice } from "./advice-type.js";
 import { wasteAdvice } from "./waste-advice.js";
+import { waterAdvice } from "./water-advice.js";
 
 /** A drier or wetter watering than this share of the other's is uneven: common practice, no source. */
 const unevenRatio = 2;
@@ -36,7 +29,7 @@ export function gardenAdvice(
     ...askStrainer(plan),
     ...warmthAdvice(plan.plantings),
     ...pickAdvice(garden, plan),
-    ...calciumInWater(garden, plan),
+    ...waterAdvice(garden, plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
     ...frostAdvice(garden, plan, tables.catalogue).map((told) => ({
@@ -70,27 +63,6 @@ function askStrainer({ stock, today }: Plan): Advice[] {
       code: "ask-strained",
       plantings: [],
       message: `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
-    },
-  ];
-}
-
-/** Water that brings as much calcium as the feed makes the feed pointless. */
-function calciumInWater(garden: Garden, plan: Plan): Advice[] {
-  const { calciumMgPerL, hardnessMgPerL } = garden.sourceWater ?? {};
-  // Alkalinity alone says too little of the calcium to advise on.
-  if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return [];
-  const drenches = mixesOf(plan.rounds).filter(({ route }) => vesselOf(route) === "can");
-  const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
-  const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
-  if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];
-  const { amounts } = garden;
-  const mg = (mgPerL: number): string =>
-    `${decimal(calciumIn(amounts, mgPerL), 0)} mg/${rateMeasures[amounts].water}`;
-  return [
-    {
-      code: "water-brings-calcium",
-      plantings: [],
-      message: `your water already brings about ${mg(tapMgPerL)} of calcium, as much as a feeding adds (${mg(feedMgPerL)}): more will hardly help, and even watering will`,
     },
   ];
 }

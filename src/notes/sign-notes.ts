@@ -45,8 +45,7 @@ export function signNotes(
             within(day, { from: first.earliest, to: coverTo }),
           ),
         );
-      const cropName = crop?.name ?? planting.cropWord;
-      return signNote(sighting, effect, opened, planting, cropName, amounts);
+      return signNote(sighting, effect, opened, planting, crop, amounts);
     });
 }
 
@@ -56,7 +55,7 @@ function signNote(
   effect: SignEffect,
   opened: readonly Day[],
   planting: Planting,
-  cropName: string,
+  crop: Crop | undefined,
   amounts: Amounts,
 ): PlanNote {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
@@ -72,9 +71,9 @@ function signNote(
     day: seen.on,
     message:
       effect.kind === "unknown-on-crop"
-        ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
+        ? `${what}, though it is not known on ${crop?.name ?? planting.cropWord}: look again; the feed stays as it is`
         : `${what}; ${reasons.filter((reason) => reason !== undefined).join(" ")}`,
-    advice: sign.first_advice,
+    advice: [...((crop && sign.first_in_group?.[crop.group]) ?? []), ...sign.first_advice],
   };
 }
 

@@ -14,6 +14,8 @@ export interface Sign {
   readonly crops?: readonly string[];
   readonly groups?: readonly string[];
   readonly first_advice: readonly string[];
+  /** By crop group: what comes before the other advice. */
+  readonly first_in_group?: Readonly<Record<string, readonly string[]>>;
   /** -1, 0 or 1. */
   readonly level_steps: number;
   readonly level_factor: number;

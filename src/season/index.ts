@@ -1,4 +1,4 @@
-export { type FedLine, publishedWith } from "./published-with.js";
+export { type FedLine, publishedWith, type RoundMove } from "./published-with.js";
 export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
   BedRound,
@@ -24,3 +24,4 @@ export type {
   SaidInLog,
 } from "./season-plan.js";
 export type { BatchRecipe, InHand, Pour, SeasonStock, StrainedWhite } from "./stock-side.js";
+export { leavesSolid } from "./leaves-solid.js";

@@ -120,8 +120,9 @@ export {
 export { isolated, letters } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
-export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
+export { seasonWater, seasonWaterWords } from "./season-water.js";
 export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
 export {
   dryGapInShort,
@@ -141,3 +142,4 @@ export {
   roundOfWeek,
   wateringTitle,
 } from "./watering-days.js";
+export { rainText, temperatureText } from "./weather.js";

@@ -2,7 +2,13 @@
 import { decimal, pouredText, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
 import { byText, given, grouped } from "../../values.js";
-import { cropWords, figures, fullVessel } from "../../words/index.js";
+import {
+  cropWords,
+  figures,
+  fullVessel,
+  seasonWater,
+  seasonWaterWords,
+} from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, joined } from "../html.js";
 import { allMixes } from "../plan-facts.js";
@@ -55,7 +61,7 @@ export function calciumSection(plan: Plan): Html | undefined {
   const body = html`<ul class="calcium">
       ${cans.map((can) => canRow(plan, can, mostMg))}
     </ul>
-    ${notes(cans)}`;
+    ${notes(plan, cans)}`;
   return section("calcium", "Calcium in a can", body);
 }
 
@@ -79,18 +85,18 @@ function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
   </li>`;
 }
 
-function notes(cans: readonly CanCalcium[]): Html {
-  const known = cans.filter((can) => can.fromTapMg !== undefined);
-  const outdone = known.filter((can) => (can.fromTapMg ?? 0) >= can.fromStockMg);
-  if (known.length === 0)
+function notes({ calcium }: Plan, cans: readonly CanCalcium[]): Html {
+  if (cans.every((can) => can.fromTapMg === undefined))
     return html`<p class="note">
       What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
       compare.
     </p>`;
-  if (outdone.length === 0) return html``;
+  const water = seasonWater(calcium);
+  if (water.known.length > 0)
+    return html`<p class="note">In the season ${seasonWaterWords(water)}.</p>`;
   return html`<p class="note">
-    ${outdone.length === cans.length ? "The" : "In some cans the"} tap water already brings as much
-    calcium as the stock or more.
+    What the tap water brings in the season is not known: write <code>watering: auto</code> on the
+    beds to see it beside the feed.
   </p>`;
 }
 

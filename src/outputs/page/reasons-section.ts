@@ -7,6 +7,7 @@ import {
   evidenceWords,
   fedFromTo,
   figures,
+  heatLimit,
   routeNames,
   shortDate,
   shortDay,
@@ -46,6 +47,7 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
   const { stock, waterWord } = rateMeasures[amounts];
   const rate = (mlPerL: number): string => figures(rateIn(amounts, mlPerL));
   const { shortestDays, targetDays, longestDays } = rule.interval;
+  const heat = heatLimit(rule, amounts);
   const why = told.includes(rule.reason) ? [] : [rule.reason];
   const facts: readonly [string, string][] = [
     ["Rule", `${rule.id}${rule.own ? " (your own)" : ""}, against ${rule.disorder}`],
@@ -54,6 +56,7 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
       `${rate(rule.rateMlPerL)} ${stock} of stock per ${waterWord}, ${figures(calciumIn(amounts, rule.calciumMgPerL))} mg of calcium per ${waterWord}; never above ${rate(rule.highestRateMlPerL)} ${stock} per ${waterWord}`,
     ],
     ["Every", `${targetDays} days, ${shortestDays} at the least and ${longestDays} at the most`],
+    ...(heat === undefined ? [] : [["Heat", heat] as [string, string]]),
     ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
     ["Source", rule.source],
   ];
