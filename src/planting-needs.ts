@@ -35,6 +35,8 @@ import {
   type PlantingLife,
 } from "./stages/index.js";
 
+import { type Ground, groundsOf } from "./watering/index.js";
+
 export interface NeedTables {
   readonly catalogue: CropCatalogue;
   readonly climate: ClimateConstants;
@@ -60,6 +62,8 @@ export interface PlantingNeed {
   readonly match: RuleMatch;
   readonly rules: readonly FeedRule[];
   readonly sightings: readonly Sighting[];
+  /** Absent where it is not known. */
+  readonly ground?: Ground;
 }
 
 /**
@@ -75,7 +79,7 @@ export function plantingNeeds(
   const here = weather && hereOf(garden, tables, weather);
   return garden.beds.flatMap((bed) => {
     const place = placeOfBed(garden, bed, here, frost, tables.usual);
-    return bed.plantings.map((planting) => {
+    const lives = bed.plantings.map((planting) => {
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
         ? stagesAndRules(planting, crop, place, tables.rules)
@@ -84,6 +88,8 @@ export function plantingNeeds(
       const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
     });
+    const grounds = groundsOf(bed, lives, garden.season);
+    return lives.map((one) => ({ ...one, ...given({ ground: grounds.get(one.planting.id) }) }));
   });
 }
 
