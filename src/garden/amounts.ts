@@ -12,6 +12,13 @@ import {
 // Weights and Measures Act 1985, schedule 1: exact by definition.
 export const litersPerImperialGallon = 4.54609;
 
+/** Of the unit that larger amounts of water are told in. */
+export const litersPerVolume: Readonly<Record<Amounts, number>> = {
+  metric: 1,
+  imperial: litersPerImperialGallon,
+  us: litersPerUsGallon,
+};
+
 /** Water: `9 L`, `600 mL`, `1 1/2 gal`; in US measures `1 qt`, `3 cups`, too. */
 export function volumeText(liters: number, amounts: Amounts): string {
   if (amounts === "us") return liters === 0 ? "0 gal" : usVolumeText(liters);

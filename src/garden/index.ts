@@ -3,6 +3,7 @@ export {
   counted,
   enoughStockText,
   litersPerImperialGallon,
+  litersPerVolume,
   pouredText,
   rateIn,
   rateMeasures,
@@ -48,6 +49,7 @@ export {
   type SourceWater,
   type StockSettings,
   type Strainer,
+  type WateringDays,
   type WateringWish,
   type WeatherFiles,
 } from "./garden.js";
@@ -68,7 +70,7 @@ export {
 export { located, readYaml, type SourceFile } from "./read.js";
 export { parseTemperature } from "./temperature.js";
 export type { UnitKind } from "./units.js";
-export { litersPerUsGallon, mlPerCup, mlPerTeaspoon } from "./us-measures.js";
+export { litersPerUsGallon, mlPerCup, mlPerTeaspoon, squareFeetPerM2 } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";
 export { validateGarden } from "./validate.js";
 export type { GardenTables } from "./validation.js";

@@ -3,6 +3,7 @@ import { decimal, mixedNumber } from "./numbers.js";
 
 // NIST Handbook 44, Appendix C: exact by definition.
 export const litersPerUsGallon = 3.785411784;
+export const squareFeetPerM2 = 1 / 0.3048 ** 2;
 export const mlPerTeaspoon = 4.92892159375;
 const teaspoonsPerCup = 48;
 export const mlPerCup = mlPerTeaspoon * teaspoonsPerCup;

@@ -30,6 +30,15 @@ export {
   whiteComesThrough,
 } from "./calcium.js";
 export {
+  amountOfCalcium,
+  broughtByAmendment,
+  broughtByFeed,
+  broughtByWater,
+  heldBySoil,
+  takenUp,
+  waterAgainstFeed,
+} from "./calcium-sum.js";
+export {
   doseOnLabel,
   fillInFull,
   fillInShort,
@@ -108,11 +117,29 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
+export { isolated, letters } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
 export { seasonWater, seasonWaterWords } from "./season-water.js";
 export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
+export {
+  dryGapInShort,
+  dryGapWords,
+  feedIsNoWatering,
+  thisWeeksWater,
+  unknownWater,
+  waterByMonth,
+  waterOfWeek,
+  weeklyWater,
+} from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";
+export {
+  bedWaterInFull,
+  isLeftToPour,
+  pouredL,
+  roundOfWeek,
+  wateringTitle,
+} from "./watering-days.js";
 export { rainText, temperatureText } from "./weather.js";

@@ -105,7 +105,7 @@ export function percentBetween(range: Range): string {
 }
 
 /** Two figures are more than any of it is sure of. */
-function between({ low, high }: Range): string {
+export function between({ low, high }: Range): string {
   const [from, to] = [twoFigures(low), twoFigures(high)];
   return from === to ? from : `${from} to ${to}`;
 }

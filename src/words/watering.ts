@@ -1,0 +1,105 @@
+/** What beds are watered with, and how evenly, as a person says it. */
+import { addDays, type Day, type DaySpan, monthOf, within, yearOf } from "../dates.js";
+import { type Amounts, counted, litersPerVolume, volumeText } from "../garden/index.js";
+import { grouped } from "../values.js";
+import type { BedWatering, DryGap, WateringWeek } from "../watering/index.js";
+import { nameOfMonth, shortDate, shortDay } from "./days.js";
+
+/** Nobody pours a week's water nearer: `38 L`, `10 1/2 gal`, or `none`. */
+export function weeklyWater(liters: number, amounts: Amounts): string {
+  const unitL = litersPerVolume[amounts];
+  const units = liters / unitL;
+  const step = amounts === "metric" || units >= 20 ? 1 : 0.5;
+  const rounded = Math.round(units / step) * step;
+  return rounded === 0 ? "none" : volumeText(rounded * unitL, amounts);
+}
+
+/** Means of the weeks of each month: `May 15 L, Jun 51 L, Jul and Aug 70 L, Sep to Nov none`. */
+export function waterByMonth(weeks: readonly WateringWeek[], amounts: Amounts): string {
+  const months = [...grouped(weeks, monthOfWeek).values()].map((those) => ({
+    month: monthOf(midweek(those[0])),
+    text: weeklyWater(those.reduce((sum, { waterL }) => sum + waterL, 0) / those.length, amounts),
+  }));
+  const runs: { text: string; months: number[] }[] = [];
+  for (const { month, text } of months) {
+    const last = runs.at(-1);
+    if (last?.text === text) last.months.push(month);
+    else runs.push({ text, months: [month] });
+  }
+  return runs.map((run) => `${monthsInShort(run.months)} ${run.text}`).join(", ");
+}
+
+function monthOfWeek(week: WateringWeek): number {
+  return 12 * yearOf(midweek(week)) + monthOf(midweek(week));
+}
+
+/** A week is of the month that most of its days are of. */
+function midweek({ from }: DaySpan): Day {
+  return addDays(from, 3);
+}
+
+function monthsInShort(months: readonly number[]): string {
+  const [first = "", ...others] = months.map((month) => nameOfMonth(month).slice(0, 3));
+  const last = others.at(-1);
+  return last === undefined ? first : `${first} ${others.length === 1 ? "and" : "to"} ${last}`;
+}
+
+/** `this week 66 L, 18 L of it in the rounds`; undefined where nothing grows there this week. */
+export function thisWeeksWater(
+  weeks: readonly WateringWeek[],
+  today: Day,
+  amounts: Amounts,
+): string | undefined {
+  const week = weeks.find((one) => within(today, one));
+  return week && `this week ${waterOfWeek(week, amounts)}`;
+}
+
+/** `66 L, 18 L of it in the rounds`, `none: the rain is enough` */
+export function waterOfWeek(
+  { waterL, rainMm, roundL = 0 }: WateringWeek,
+  amounts: Amounts,
+): string {
+  const whole = weeklyWater(waterL, amounts);
+  const inRounds = weeklyWater(roundL, amounts);
+  if (inRounds === "none")
+    return whole === "none" && (rainMm ?? 0) > 0 ? `${whole}: the rain is enough` : whole;
+  if (roundL >= waterL) return `${whole}, and the rounds bring ${inRounds}`;
+  return `${whole}, ${inRounds} of it in the rounds`;
+}
+
+/** `20 days, 8 Jul to 27 Jul, while you are away` */
+export function dryGapInShort({ from, to, days, isAway }: DryGap): string {
+  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
+  return `${counted(days, "day")}, ${span}${isAway ? ", while you are away" : ""}`;
+}
+
+/** `dry for 20 days (8 Jul to 27 Jul) while you are away: have someone water` */
+export function dryGapWords({ from, to, days, isAway }: DryGap): string {
+  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
+  const mend = isAway ? " while you are away: have someone water" : "";
+  return `without water for ${counted(days, "day")} (${span})${mend}`;
+}
+
+/** `lettuce: cannot tell, since how much ground it has is not known (`area:`, or `plants:`)` */
+export function unknownWater(names: readonly string[], why: string): string {
+  return `${names.join(", ")}: cannot tell, since ${why}`;
+}
+
+/**
+ * A can of feed is no watering: told by the round that brings the smallest share of its week's water.
+ * Undefined where each round is all the water of its week.
+ */
+export function feedIsNoWatering(
+  waterings: readonly Pick<BedWatering, "bedName" | "weeks">[],
+  amounts: Amounts,
+): string | undefined {
+  const rounds = waterings.flatMap(({ bedName, weeks }) =>
+    weeks.flatMap(({ from, waterL, roundL = 0 }) =>
+      roundL > 0 && roundL < waterL ? [{ bedName, from, waterL, roundL }] : [],
+    ),
+  );
+  const [least] = rounds.sort((a, b) => a.roundL / a.waterL - b.roundL / b.waterL);
+  if (least === undefined) return undefined;
+  const { bedName, from, waterL, roundL } = least;
+  return `A can of feed is not the plants' water: in the week from ${shortDay(from)} the round brings ${bedName} ${weeklyWater(roundL, amounts)} of ${weeklyWater(waterL, amounts)}. What a round brings comes off its week.`;
+}

@@ -1,0 +1,62 @@
+import { describe, expect, test } from "vitest";
+import { addDays, day } from "../../src/dates.js";
+import type { WateringWeek } from "../../src/watering/index.js";
+import {
+  dryGapInShort,
+  dryGapWords,
+  feedIsNoWatering,
+  thisWeeksWater,
+  waterByMonth,
+  weeklyWater,
+} from "../../src/words/index.js";
+
+const week = (from: string, waterL: number, roundL = 0): WateringWeek => ({
+  from: day(from),
+  to: addDays(day(from), 6),
+  waterL,
+  roundL,
+  leftL: Math.max(0, waterL - roundL),
+});
+const summer = [
+  week("2027-05-24", 12),
+  week("2027-05-31", 30),
+  week("2027-06-07", 32),
+  week("2027-07-05", 70, 18),
+  week("2027-08-02", 70),
+  week("2027-09-06", 0),
+];
+const away = { from: day("2027-07-08"), to: day("2027-07-27"), days: 20, isAway: true };
+
+describe("water in words", () => {
+  test("is told for each month of a season, months alike as one", () => {
+    expect(waterByMonth(summer, "metric")).toBe("May 12 L, Jun 31 L, Jul and Aug 70 L, Sep none");
+  });
+
+  test("is in the garden's own gallons", () => {
+    expect(weeklyWater(3.785411784 * 2.4, "us")).toBe("2 1/2 gal");
+    expect(weeklyWater(4.54609 * 30.2, "imperial")).toBe("30 gal");
+    expect(weeklyWater(0.3, "metric")).toBe("none");
+  });
+
+  test("of this week names what the rounds bring of it", () => {
+    expect(thisWeeksWater(summer, day("2027-07-11"), "metric")).toBe(
+      "this week 70 L, 18 L of it in the rounds",
+    );
+    expect(thisWeeksWater(summer, day("2027-06-01"), "metric")).toBe("this week 30 L");
+    expect(thisWeeksWater(summer, day("2027-12-01"), "metric")).toBeUndefined();
+  });
+
+  test("of a dry gap asks for someone only while the grower is away", () => {
+    expect(dryGapInShort(away)).toBe("20 days, 8 Jul to 27 Jul, while you are away");
+    expect(dryGapWords(away)).toContain("have someone water");
+    expect(dryGapWords({ ...away, isAway: false })).not.toContain("someone");
+  });
+
+  test("says by the smallest round that a feed is no watering", () => {
+    const bed = { bed: "a", bedName: "South wall", by: "weather" as const, unknown: [] };
+    expect(feedIsNoWatering([{ ...bed, weeks: summer }], "metric")).toContain("18 L of 70 L");
+    expect(feedIsNoWatering([{ ...bed, weeks: [week("2027-06-07", 5, 9)] }], "metric")).toBe(
+      undefined,
+    );
+  });
+});
