@@ -103,7 +103,7 @@ export {
   whyItBegins,
   whyItEnds,
 } from "./feeding-span.js";
-export { figures, unbroken } from "./figures.js";
+export { degreesText, figures, unbroken } from "./figures.js";
 export {
   acidNames,
   afterVisit,
@@ -142,4 +142,4 @@ export {
   roundOfWeek,
   wateringTitle,
 } from "./watering-days.js";
-export { rainText, temperatureText } from "./weather.js";
+export { rainText } from "./weather.js";
