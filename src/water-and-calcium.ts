@@ -69,6 +69,26 @@ export function expectedOf(
   return { waterings, verdicts: feedingVerdicts(garden, needs, new Map(usualL), tables) };
 }
 
+/** What was taken as usual, in words for the grower. */
+export function takenForWater(
+  needs: readonly PlantingNeed[],
+  { waterings }: Expected,
+): readonly string[] {
+  const watered = new Set(waterings.flatMap(({ plantings }) => plantings.map((p) => p.planting)));
+  const bySpacing = needs
+    .filter(({ planting, ground }) => ground?.isBySpacing === true && watered.has(planting.id))
+    .map(({ planting }) => planting.id);
+  const told = waterings.flatMap(({ assumptions }) => assumptions);
+  return [
+    ...(bySpacing.length === 0
+      ? []
+      : [
+          `${bySpacing.join(", ")}: the ground of plants at usual spacing, as no \`area:\` of the planting is given`,
+        ]),
+    ...new Set(told),
+  ];
+}
+
 /** The verdict takes feedings away where the garden wishes so. */
 export function wantedOf(
   garden: Garden,

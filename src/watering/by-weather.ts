@@ -71,11 +71,6 @@ export function byWeather(
         usualWeeks: weeksIn(usualYear(weather)),
       },
       assumptions: [
-        ...(ground.isBySpacing
-          ? [
-              `${planting.id}: its ground is that of its plants at usual spacing, as no \`area:\` is given`,
-            ]
-          : []),
         ...(found.ofGroup === undefined
           ? []
           : [

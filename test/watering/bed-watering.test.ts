@@ -107,11 +107,10 @@ describe("ground", () => {
   const six = { transplanted: day("2027-05-20"), plants: 6 };
   const areaOf = (watering: BedWatering): number | undefined => watering.plantings[0]?.areaM2;
 
-  test("of plants without an area is that of usual spacing, which is told", () => {
+  test("of plants without an area is that of usual spacing", () => {
     const plants = grown("tomato", six);
     const told = watered({}, [plants]);
     expect(areaOf(told)).toBeCloseTo(6 * (plants.crop?.areaM2PerPlant?.usual ?? 0), 9);
-    expect(told.assumptions.join()).toContain("its ground is that of its plants at usual spacing");
   });
 
   test("is no more than the bed has for all that grows there at one time", () => {
