@@ -24,6 +24,8 @@ import {
   growingSpans,
   lessRounds,
   longestDryGap,
+  type WateringDay,
+  wateringDays,
   type WateringTables,
 } from "./watering/index.js";
 import { verdictWords } from "./words/index.js";
@@ -67,6 +69,26 @@ export function expectedOf(
   return { waterings, verdicts: feedingVerdicts(garden, needs, new Map(usualL), tables) };
 }
 
+/** What was taken as usual, in words for the grower. */
+export function takenForWater(
+  needs: readonly PlantingNeed[],
+  { waterings }: Expected,
+): readonly string[] {
+  const watered = new Set(waterings.flatMap(({ plantings }) => plantings.map((p) => p.planting)));
+  const bySpacing = needs
+    .filter(({ planting, ground }) => ground?.isBySpacing === true && watered.has(planting.id))
+    .map(({ planting }) => planting.id);
+  const told = waterings.flatMap(({ assumptions }) => assumptions);
+  return [
+    ...(bySpacing.length === 0
+      ? []
+      : [
+          `${bySpacing.join(", ")}: the ground of plants at usual spacing, as no \`area:\` of the planting is given`,
+        ]),
+    ...new Set(told),
+  ];
+}
+
 /** The verdict takes feedings away where the garden wishes so. */
 export function wantedOf(
   garden: Garden,
@@ -78,15 +100,6 @@ export function wantedOf(
       verdictWords(verdict, garden.amounts),
     );
     return { ...need, match, rules: [...new Set(match.spans.map(({ rule }) => rule))] };
-  });
-}
-
-/** Each once, with all the plantings that it is about. */
-export function wateringAssumptions({ waterings }: Expected): string[] {
-  const all = waterings.flatMap(({ assumptions }) => assumptions);
-  return [...grouped(all, ({ words }) => words)].map(([words, those]) => {
-    const ids = [...new Set(those.flatMap(({ planting }) => planting ?? []))];
-    return ids.length === 0 ? words : `${ids.join(", ")}: ${words}`;
   });
 }
 
@@ -113,19 +126,54 @@ export function dryGaps(
   };
 }
 
+/** Days on which a bed is watered, and with how much. */
+export type WateringDaysOf = (
+  bed: Bed,
+  watering: Pick<BedWatering, "by" | "unknown" | "weeks">,
+) => WateringDay[];
+
+export function wateringDaysIn(
+  garden: Garden,
+  needs: readonly PlantingNeed[],
+  place: PlaceWeather | undefined,
+  { wateringFactors: factors }: Pick<WateringTables, "wateringFactors">,
+): WateringDaysOf {
+  return (bed, { by, unknown, weeks }) => {
+    const isUnknown = (id: string): boolean => unknown.some(({ planting }) => planting === id);
+    // An amount is for all that grows there, also where the shares in it are not known.
+    const grown = needsOf(bed, needs).filter(
+      ({ planting }) => by === "amount" || !isUnknown(planting.id),
+    );
+    const growing = growingSpans(grown, garden.season);
+    return wateringDays(weeks, growing, { garden, bed, place, factors });
+  };
+}
+
 /** What the plan tells of water: the rounds' litres come off those of their weeks. */
 export function plannedWatering(
   { beds }: Garden,
   { waterings }: Expected,
   rounds: readonly Round[],
   gapOf: DryGapOf,
+  daysOf: WateringDaysOf,
 ): PlanWatering[] {
-  return waterings.map(({ bed, bedName, by, weeks, unknown }) => {
-    const dryGap = beds.flatMap((one) => (one.id === bed ? (gapOf(one) ?? []) : []))[0];
+  return beds.flatMap((one): PlanWatering[] => {
+    const watering = waterings.find(({ bed }) => bed === one.id);
+    if (watering === undefined) return [];
+    const { bed, bedName, by, usualWeeks, unknown } = watering;
+    const usualL = new Map(usualWeeks.map(({ from, waterL }) => [from, waterL]));
     const roundL = new Map(
-      rounds.map((round) => [round.day, drenchedL(round, (one) => one === bed, anyOne)]),
+      rounds.map((round) => [round.day, drenchedL(round, (id) => id === bed, anyOne)]),
     );
-    return { bed, bedName, by, weeks: lessRounds(weeks, roundL), unknown, ...given({ dryGap }) };
+    const weeks = lessRounds(watering.weeks, roundL);
+    return [
+      {
+        ...{ bed, bedName, by, unknown },
+        weeks: weeks.map((week) => ({ ...week, usualL: usualL.get(week.from) ?? 0 })),
+        days: daysOf(one, { by, unknown, weeks }),
+        ...given({ dryGap: gapOf(one) }),
+      },
+    ];
   });
 }
 

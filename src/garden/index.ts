@@ -49,6 +49,7 @@ export {
   type SourceWater,
   type StockSettings,
   type Strainer,
+  type WateringDays,
   type WateringWish,
   type WeatherFiles,
 } from "./garden.js";

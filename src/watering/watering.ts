@@ -1,5 +1,5 @@
 /** Shapes of what beds need to be watered with, week by week. */
-import type { DaySpan } from "../dates.js";
+import type { Day, DaySpan } from "../dates.js";
 
 /** A week, Monday to Sunday; amounts are those of its days on which anything grows. */
 export interface WateringWeek extends DaySpan {
@@ -33,13 +33,6 @@ export interface UnknownWatering {
   readonly why: string;
 }
 
-/** What was taken as usual, in words for the grower. */
-export interface WateringAssumption {
-  /** Absent where it is about no single one. */
-  readonly planting?: string;
-  readonly words: string;
-}
-
 /**
  * A bed's water. By the weather its weeks are the sums of its plantings', those in `unknown` left out;
  * an amount is the grower's, and is shared among what grows by its ground.
@@ -50,7 +43,15 @@ export interface BedWatering extends Weeks {
   readonly by: "weather" | "amount";
   readonly plantings: readonly PlantingWatering[];
   readonly unknown: readonly UnknownWatering[];
-  readonly assumptions: readonly WateringAssumption[];
+  /** What was taken as usual, in words for the grower. */
+  readonly assumptions: readonly string[];
+}
+
+/** One on which a bed is watered. */
+export interface WateringDay {
+  readonly day: Day;
+  /** Its part of the week's that is left beside the rounds, L. */
+  readonly waterL: number;
 }
 
 /** Days on end without water while something grows in the bed. */
