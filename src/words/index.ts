@@ -121,11 +121,18 @@ export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
-export { gramsBetween, percentBetween, verdictTitles, verdictWords } from "./verdicts.js";
+export {
+  gramsBetween,
+  percentBetween,
+  verdictInShort,
+  verdictTitles,
+  verdictWords,
+} from "./verdicts.js";
 export {
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,
+  meansByMonth,
   thisWeeksWater,
   unknownWater,
   waterByMonth,

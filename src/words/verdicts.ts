@@ -23,9 +23,12 @@ export const verdictTitles: Readonly<Record<Judgement["kind"], string>> = {
 
 /** `Soil drench against blossom-end rot: might help. ...` */
 export function verdictWords(verdict: FeedingVerdict, amounts: Amounts): string {
-  const { route, disorder, judgement } = verdict;
-  const what = `${routeNames[route].title} against ${disorder}`;
-  return `${what}: ${verdictTitles[judgement.kind]}. ${becauseOf(judgement, amounts)}`;
+  return `${verdictInShort(verdict)} ${becauseOf(verdict.judgement, amounts)}`;
+}
+
+/** `Soil drench against blossom-end rot: might help.` */
+export function verdictInShort({ route, disorder, judgement }: FeedingVerdict): string {
+  return `${routeNames[route].title} against ${disorder}: ${verdictTitles[judgement.kind]}.`;
 }
 
 function becauseOf(judgement: Judgement, amounts: Amounts): string {

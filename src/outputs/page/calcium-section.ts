@@ -79,18 +79,11 @@ function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
   </li>`;
 }
 
-function notes(cans: readonly CanCalcium[]): Html {
-  const known = cans.filter((can) => can.fromTapMg !== undefined);
-  const outdone = known.filter((can) => (can.fromTapMg ?? 0) >= can.fromStockMg);
-  if (known.length === 0)
-    return html`<p class="note">
-      What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
-      compare.
-    </p>`;
-  if (outdone.length === 0) return html``;
+function notes(cans: readonly CanCalcium[]): Html | undefined {
+  if (cans.some((can) => can.fromTapMg !== undefined)) return undefined;
   return html`<p class="note">
-    ${outdone.length === cans.length ? "The" : "In some cans the"} tap water already brings as much
-    calcium as the stock or more.
+    What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
+    compare.
   </p>`;
 }
 
