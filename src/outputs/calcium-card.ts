@@ -31,7 +31,16 @@ export function calciumCards(sums: readonly PlantingCalcium[], options: CardOpti
     <ul class="origins">
       ${groups.map((group) => html`<li class="origin">${cardBody(group, mostOf(groups, group.basis), options)}</li>`)}
     </ul>
-    ${untold.length > 0 && html`<p class="note">No figure is known of ${joined(untold.map(nameAndBed), ", ")}.</p>`}`;
+    ${
+      untold.length > 0 &&
+      html`<p class="note">
+        No figure is known of
+        ${joined(
+          untold.map(({ cropName, bedName }) => html`${cropWords(cropName)}, ${nameHtml(bedName)}`),
+          "; ",
+        )}.
+      </p>`
+    }`;
 }
 
 const scaleWords =
@@ -64,15 +73,15 @@ function cardBody(group: CalciumGroup, mostG: number, options: CardOptions): Htm
         }),
     water === undefined
       ? basis !== undefined && unknownRow("Tap water", "not known")
-      : row("water", "Tap water", water, {
+      : row("from-water", "Tap water", water, {
           note: alone?.water && broughtByWater(alone.water, amounts),
         }),
     ...first.amendments.map((amended, i) => {
       const part = amendments[i] ?? {};
-      return row("dug", amended.name, part, { note: alone && broughtByAmendment(amended) });
+      return row("dug-in", amended.name, part, { note: alone && broughtByAmendment(amended) });
     }),
     feed &&
-      row("feed", "Feed", feed, {
+      row("from-feed", "Feed", feed, {
         note: sharePercent && `${percentBetween(sharePercent)} of what it takes up`,
       }),
   ];
@@ -142,7 +151,7 @@ function barOf(
 }
 
 /** Unless the name says what the crop says. */
-function nameAndBed({ name, cropName, bedName }: PlantingCalcium): Html {
+export function nameAndBed({ name, cropName, bedName }: PlantingCalcium): Html {
   const isCrop = name === cropName || name === cropWords(cropName);
   return isCrop ? nameHtml(bedName) : html`${nameHtml(name)}, ${nameHtml(bedName)}`;
 }
@@ -153,8 +162,8 @@ export const calciumCardStyle = `.origin{break-inside:avoid}
 .amount{display:block;overflow:visible;border-left:2px solid var(--ink)}
 .amount .least{fill:var(--soft)}
 .amount .most{fill:none;stroke:var(--soft);stroke-width:1.5}
-.water .amount .least,.feed .amount .least{fill:var(--water)}
-.water .amount .most,.feed .amount .most{stroke:var(--water)}
+.from-water .amount .least,.from-feed .amount .least{fill:var(--water)}
+.from-water .amount .most,.from-feed .amount .most{stroke:var(--water)}
 .amount .taken{stroke:var(--ink);stroke-width:1;stroke-dasharray:2 2}
 .amount{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .verdict{margin-top:.3em;padding-left:.5em;border-left:3px solid var(--accent)}`;

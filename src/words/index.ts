@@ -129,6 +129,17 @@ export {
   verdictWords,
 } from "./verdicts.js";
 export {
+  fedThoughUnlikely,
+  feedIsSmall,
+  feedMightHelp,
+  limeFirst,
+  longestDry,
+  waterEvenly,
+  waterFirst,
+  waterNotTold,
+  wouldDecide,
+} from "./water-first.js";
+export {
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,

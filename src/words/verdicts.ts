@@ -80,7 +80,8 @@ const whyNot: Readonly<Record<CannotTell, string>> = {
   "water-not-soft": "The water brings calcium too",
 };
 
-const decides: Readonly<Record<DecidingFact, string>> = {
+/** What a grower can find out, as an end of a sentence. */
+export const decides: Readonly<Record<DecidingFact, string>> = {
   "water-hardness": "the hardness of your water would decide it (`source_water:`)",
   "ph-in-water": "the pH of the soil in water would decide it (`ph:` of the test)",
   watering: "how much you water would decide it (`watering: auto`)",

@@ -74,6 +74,7 @@ main>section{margin-top:2rem}
 .clear{color:var(--soft)}
 .week{margin-top:.9rem}
 .week ul{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19rem),1fr));gap:0 1rem}
+.scale{margin-top:.5rem}
 .origins{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,24rem),1fr));gap:.75rem;margin-top:.75rem}
 .origin{border:1px solid var(--line);border-radius:.6rem;padding:.6rem .7rem;background:var(--card)}
 .origin h3 .soft{font-weight:400;font-size:1rem}
@@ -121,7 +122,7 @@ footer .cautions{margin-top:0}
 @media (max-width:44rem){
 .water-weeks thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .water-weeks,.water-weeks caption,.water-weeks tbody{display:block}
-.water-weeks tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(4.5rem,1fr));border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
+.water-weeks tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(4.5rem,1fr));column-gap:.75rem;border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
 .water-weeks th,.water-weeks td{border:0;padding:.1rem 0}
 .water-weeks th,.water-weeks .gap{grid-column:1/-1}
 .water-weeks td::before{content:attr(data-head) " ";color:var(--soft)}

@@ -1,7 +1,7 @@
 /** What each bed is to be watered with: this week, and over the season. */
 import { type Day, within } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
-import { feedIsNoWatering, shortDay, waterOfWeek } from "../../words/index.js";
+import { feedIsNoWatering, shortDay, waterFirst, waterOfWeek } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { nextRound } from "../plan-facts.js";
@@ -14,10 +14,7 @@ export function waterSection(plan: Plan): Html | undefined {
   return section(
     "water",
     "Water",
-    html`<p>
-        Water before calcium: these disorders follow dry and wet spells more than calcium in the
-        soil.${mind !== undefined && ` ${mind}`}
-      </p>
+    html`<p>${waterFirst}${mind !== undefined && ` ${mind}`}</p>
       ${table}`,
   );
 }

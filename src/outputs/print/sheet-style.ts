@@ -1,3 +1,4 @@
+import { calciumCardStyle } from "../calcium-card.js";
 import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkLight } from "../theme.js";
 import type { papers } from "./paper.js";
@@ -10,7 +11,7 @@ export function sheetStyle({ widthMm, heightMm }: (typeof papers)[keyof typeof p
 @page{size:${widthMm}mm ${heightMm}mm;margin:${marginMm}mm;@bottom-right{content:counter(page) " / " counter(pages);font:8pt sans-serif}}
 *{box-sizing:border-box}
 body{margin:0 auto;max-width:${widthMm - 2 * marginMm}mm;padding:4mm 0;background:#fff;color:var(--ink);font:9.5pt/1.35 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
-h1,h2,p,ul{margin:0;padding:0}
+h1,h2,h3,p,ul,ol{margin:0;padding:0}
 h1{font-size:18pt;line-height:1.2}
 h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
 h1,h2,p,li,td,th{overflow-wrap:anywhere}
@@ -40,7 +41,29 @@ thead th:first-child{width:13mm}
 .box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center}
 .box.round{width:6mm;height:6mm;line-height:5.4mm;border-width:1.5pt}
 .picture,.box,.head>*{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.water-weeks,.calcium-sum{font-size:8.5pt}
+.water-weeks caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.water-weeks thead th:first-child{width:20%}
+.water-weeks thead th.gap{width:24%}
+.calcium-sum thead th:first-child{width:22%}
+.calcium-sum thead th:last-child{width:22%}
+.plain{padding-left:4mm;font-size:8.5pt}
+.compact,footer{font-size:8pt;line-height:1.25}
+.compact h2{font-size:11pt;margin:2mm 0 1mm}
+.cautions h2{font-size:11pt;margin:0 0 1mm}
+.cautions ol{padding-left:4mm}
+.pair{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 2mm}
+.soft,.note,.scale{color:var(--soft)}
+.origins{list-style:none;display:grid;grid-template-columns:1fr 1fr;gap:2mm;margin-top:1mm}
+.origin{border:.5pt solid #999;padding:1mm 2mm}
+.origin h3{font-size:9.5pt}
+.origin h3 .soft{font-weight:400}
+.amount-rows{list-style:none}
+.amount{height:2.6mm}
+footer h2{font-size:9pt;margin:2mm 0 0}
+.sources{padding-left:5mm;columns:2;column-gap:6mm}
 @media screen{body{padding:4mm}}
+${calciumCardStyle}
 ${drawingsStyle}
 `;
 }
