@@ -25,26 +25,25 @@ export interface CardOptions {
 /** One card for all plantings of which the same is to be said. */
 export function calciumCards(sums: readonly PlantingCalcium[], options: CardOptions): Html {
   const groups = calciumGroups(sums);
-  const untold = sums.filter((sum) => !groups.some(({ plantings }) => plantings.includes(sum)));
+  const told = new Set(groups.flatMap(({ plantings }) => plantings));
+  const untold = sums.filter((sum) => !told.has(sum)).map(({ cropName }) => cropWords(cropName));
+  const untoldCrops = [...new Set(untold)];
   const isOnScale = groups.some(({ basis }) => basis !== undefined);
   return html`${isOnScale && html`<p class="scale">${scaleWords}</p>`}
     <ul class="origins">
       ${groups.map((group) => html`<li class="origin">${cardBody(group, mostOf(groups, group.basis), options)}</li>`)}
     </ul>
     ${
-      untold.length > 0 &&
-      html`<p class="note">
-        No figure is known of
-        ${joined(
-          untold.map(({ cropName, bedName }) => html`${cropWords(cropName)}, ${nameHtml(bedName)}`),
-          "; ",
-        )}.
-      </p>`
+      untoldCrops.length > 0 &&
+      html`<p class="note">No figure is known of ${untoldCrops.join(", ")}.</p>`
     }`;
 }
 
 const scaleWords =
-  "Grams of calcium in the season, all bars on one scale: filled the least, open up to the most. The dashed lines stand where what the plants take up begins and ends.";
+  "All bars are on one scale: filled is the least, open the most. Between the dashed lines lies what the plants take up.";
+
+const noScale =
+  "Without bars, since how many plants there are, or on how much ground, is not in the garden file (`plants:`, `area:`).";
 
 /** The longest bar of those on the same ground, g. */
 function mostOf(groups: readonly CalciumGroup[], basis: Basis | undefined): number {
@@ -56,23 +55,22 @@ function mostOf(groups: readonly CalciumGroup[], basis: Basis | undefined): numb
 }
 
 function cardBody(group: CalciumGroup, mostG: number, options: CardOptions): Html {
-  const { plantings, need, water, amendments, feed, basis, verdicts, sharePercent } = group;
+  const { plantings, need, water, amendments, feed, basis, sharePercent } = group;
   const { amounts, footnotes } = options;
   const [first] = plantings;
   const alone = plantings.length === 1 && options.withArithmetic === true ? first : undefined;
   const row = (kind: string, name: string, part: CalciumAmount, more: Partial<RowNotes> = {}) =>
     amountRow({ kind, name, part, bar: barOf(group, part, mostG), amounts, ...more });
   const mark = first.need && footnotes?.(first.need);
-  const borrowed = first.need?.borrowedFrom;
   const rows = [
     need === undefined
-      ? verdicts.length > 0 && unknownRow("Takes up", "no figure of it was found")
+      ? unknownRow("Takes up", "no figure of it was found")
       : row("need", "Takes up", need, {
           mark,
-          note: borrowed === undefined ? undefined : `by figures of ${cropWords(borrowed)}`,
+          note: first.need && sourceNote(first.need),
         }),
     water === undefined
-      ? basis !== undefined && unknownRow("Tap water", "not known")
+      ? unknownRow("Tap water", "not known")
       : row("from-water", "Tap water", water, {
           note: alone?.water && broughtByWater(alone.water, amounts),
         }),
@@ -92,8 +90,38 @@ function cardBody(group: CalciumGroup, mostG: number, options: CardOptions): Htm
     <ul class="amount-rows">
       ${rows}
     </ul>
-    ${first.soil && html`<p class="soil">Soil (not on the scale): ${heldBySoil(first.soil, amounts)}.</p>`}
-    ${verdicts.map((verdict) => html`<p class="verdict">${plantings.length === 1 || verdict.judgement.kind !== "unlikely-water-covers-it" ? verdictWords(verdict, amounts) : verdictInShort(verdict)}</p>`)}`;
+    ${basis === undefined && need !== undefined && html`<p class="soft">${noScale}</p>`}
+    ${soilLine(plantings, amounts)}
+    ${verdictLines(group, amounts).map((line) => html`<p class="verdict">${line}</p>`)}`;
+}
+
+function sourceNote({ borrowedFrom, isWeak }: PublishedNeed): string | undefined {
+  const notes = [
+    ...(borrowedFrom === undefined ? [] : [`by figures of ${cropWords(borrowedFrom)}`]),
+    ...(isWeak ? ["from a weak source"] : []),
+  ];
+  return notes.length === 0 ? undefined : notes.join(", ");
+}
+
+/** What a planting takes of it differs where there are several. */
+function soilLine(
+  [{ soil }, ...others]: CalciumGroup["plantings"],
+  amounts: Amounts,
+): Html | undefined {
+  if (soil === undefined) return undefined;
+  const { takenPercent, ...held } = soil;
+  const told = others.length === 0 && takenPercent !== undefined ? { ...held, takenPercent } : held;
+  return html`<p class="soil">Soil (not on the scale): ${heldBySoil(told, amounts)}.</p>`;
+}
+
+/** Rules may differ in their days alone; a planting's own grams are not those of the others. */
+function verdictLines({ plantings, verdicts }: CalciumGroup, amounts: Amounts): string[] {
+  const lines = verdicts.map((verdict) =>
+    plantings.length > 1 && verdict.judgement.kind === "unlikely-water-covers-it"
+      ? verdictInShort(verdict)
+      : verdictWords(verdict, amounts),
+  );
+  return [...new Set(lines)];
 }
 
 interface RowNotes {
@@ -114,8 +142,11 @@ function amountRow({ kind, name, part, bar, amounts, mark, note }: AmountRow): H
   const figures =
     amountOfCalcium(onGround, amounts) || (wholeG ? amountOfCalcium({ wholeG }, amounts) : "");
   return html`<li class="${kind}">
-    <p class="pair"><b class="what">${name}</b> <span>${figures || "not known"}${mark}</span></p>
-    ${bar}${note !== undefined && html`<p class="soft">${note}</p>`}
+    <p class="pair">
+      <b class="what">${name}</b> <span>${figures || "not known"}${mark}</span>
+      ${note !== undefined && html`<span class="soft">${note}</span>`}
+    </p>
+    ${bar}
   </li>`;
 }
 
@@ -139,14 +170,14 @@ function barOf(
       class="${kind}"
       x="${percent(low)}"
       width="${percent(high - low)}"
-      y="2"
-      height="10"
+      y="14%"
+      height="72%"
     />`;
   const taken = need?.[basis];
   const ends = taken === undefined ? [] : [...new Set([taken.low, taken.high])];
   return html`<svg class="amount" width="100%" height="14" aria-hidden="true">
     ${wide({ low: 0, high: range.low }, "least")}${range.high > range.low && wide(range, "most")}
-    ${ends.map((g) => html`<line class="taken" x1="${percent(g)}" x2="${percent(g)}" y1="0" y2="14" />`)}
+    ${ends.map((g) => html`<line class="taken" x1="${percent(g)}" x2="${percent(g)}" y1="0" y2="100%" />`)}
   </svg>`;
 }
 

@@ -1,5 +1,6 @@
 /** Water a week of each bed that is watered, month by month, and the longest time without any. */
 import type { Plan, PlanWatering } from "../season/index.js";
+import { grouped } from "../values.js";
 import {
   dryGapInShort,
   meansByMonth,
@@ -7,7 +8,7 @@ import {
   unknownWater,
   weeklyWater,
 } from "../words/index.js";
-import { html, type Html, joined, nameHtml } from "./html.js";
+import { html, type Html, isolated, joined, nameHtml } from "./html.js";
 
 /** Undefined where no bed is watered by the garden file. */
 export function waterTable(plan: Plan): Html | undefined {
@@ -17,7 +18,7 @@ export function waterTable(plan: Plan): Html | undefined {
   const months = [...new Set(known.flatMap(({ weeks }) => [...meansByMonth(weeks).keys()]))].sort(
     (a, b) => a - b,
   );
-  return joinedHtml([
+  const parts = [
     known.length > 0 &&
       html`<table class="water-weeks">
         <caption>
@@ -35,7 +36,8 @@ export function waterTable(plan: Plan): Html | undefined {
         </tbody>
       </table>`,
     unknownLines(plan, watering),
-  ]);
+  ];
+  return html`${joined(parts, "\n")}`;
 }
 
 function bedRow(
@@ -61,22 +63,24 @@ function bedRow(
 }
 
 function unknownLines({ plantings }: Plan, watering: readonly PlanWatering[]): Html | undefined {
-  const lines = watering.flatMap(({ bedName, unknown }) =>
-    unknown.map(({ planting, why }) => {
-      const name = plantings.find(({ id }) => id === planting)?.name ?? planting;
-      return { bedName, words: unknownWater([name], why) };
-    }),
+  const unknown = grouped(
+    watering.flatMap((bed) => bed.unknown),
+    ({ why }) => why,
   );
-  if (lines.length === 0) return undefined;
+  if (unknown.size === 0) return undefined;
+  const nameOf = (id: string): string =>
+    isolated(plantings.find((planting) => planting.id === id)?.name ?? id);
+  const lines = [...unknown].map(([why, those]) =>
+    unknownWater(
+      those.map(({ planting }) => nameOf(planting)),
+      why,
+    ),
+  );
   return html`<ul class="plain">
-    ${lines.map(({ bedName, words }) => html`<li>${nameHtml(bedName)}: <span dir="auto">${words}</span></li>`)}
+    ${lines.map((line) => html`<li>${line}</li>`)}
   </ul>`;
 }
 
 function shortMonth(count: number): string {
   return nameOfMonth(((count - 1) % 12) + 1).slice(0, 3);
-}
-
-function joinedHtml(parts: readonly (Html | undefined | false)[]): Html {
-  return html`${joined(parts, "\n")}`;
 }

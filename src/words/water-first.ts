@@ -23,7 +23,7 @@ export function limeFirst<T>(say: Say<T>, names: T): T {
   return say`Lime first, as the soil test asks: ${names}.`;
 }
 
-/** `A soil test would decide it (...): toms.` */
+/** `For toms a soil test would decide it (...).` */
 export function wouldDecide<T>(say: Say<T>, fact: DecidingFact, names: T): T {
   const words = decides[fact];
   return say`For ${names} ${words}.`;
@@ -39,5 +39,5 @@ export function feedMightHelp<T>(say: Say<T>, names: T): T {
 
 /** Of the plantings that are fed, in per cent. */
 export function feedIsSmall(share: Range): string {
-  return `The feed of the whole season is ${percentBetween(share)} of what a fed planting takes up.`;
+  return `The season's feed is ${percentBetween(share)} of what a fed planting takes up.`;
 }

@@ -129,6 +129,7 @@ footer .cautions{margin-top:0}
 .water-weeks .nothing{display:none}
 }
 @media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
+@media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}
 @media print{
 :root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}

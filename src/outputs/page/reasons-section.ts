@@ -3,14 +3,20 @@ import { type Amounts, calciumIn, rateIn, rateMeasures } from "../../garden/inde
 import type { FeedRule } from "../../rules/index.js";
 import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import {
+  broughtByAmendment,
+  broughtByFeed,
+  broughtByWater,
   cropWords,
   evidenceWords,
   fedFromTo,
   figures,
+  heldBySoil,
   routeNames,
   shortDate,
   shortDay,
   stageWords,
+  takenUp,
+  verdictWords,
   warmthSources,
   warmthWords,
   whyFedSo,
@@ -37,7 +43,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
       ${planting.feeding && html`<p>${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}</p>`}
-      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
 }
@@ -57,6 +63,10 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
     ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
     ["Source", rule.source],
   ];
+  return factList(facts);
+}
+
+function factList(facts: readonly (readonly [string, string])[]): Html {
   return html`<dl>
     ${facts.map(
       ([term, text]) =>
@@ -66,6 +76,24 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
         </div>`,
     )}
   </dl>`;
+}
+
+/** What can be expected of the feed, and the sum that it stands beside. */
+function calciumBody({ calcium, garden }: Plan, { id }: PlannedPlanting): Html | undefined {
+  const sum = calcium.find(({ planting }) => planting === id);
+  if (sum === undefined || (sum.need === undefined && sum.verdicts.length === 0)) return undefined;
+  const { amounts } = garden;
+  const { need, soil, water, amendments, verdicts } = sum;
+  const facts: (readonly [string, string])[] = [
+    ...verdicts.map((verdict) => ["Verdict", verdictWords(verdict, amounts)] as const),
+    ["Takes up", [takenUp(need, amounts), ...(need?.sources ?? [])].join("; ")],
+    ...(soil ? [["Soil", heldBySoil(soil, amounts)] as const] : []),
+    ["Tap water", water ? broughtByWater(water, amounts) : "not known"],
+    ...amendments.map((amended) => ["Dug in", broughtByAmendment(amended)] as const),
+    ["Feed", broughtByFeed(sum)],
+  ];
+  return html`<h3>Calcium</h3>
+    ${factList(facts)}`;
 }
 
 function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undefined {

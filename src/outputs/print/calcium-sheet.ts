@@ -36,7 +36,7 @@ export function calciumSheet(plan: Plan, { paper }: { readonly paper: Paper }): 
     html`<sup>${need.sources.map((source) => sources.indexOf(source) + 1).join(", ")}</sup>`;
   return documentOf({
     title: `${garden.name}: where its calcium comes from`,
-    style: sheetStyle(papers[paper]),
+    style: `${sheetStyle(papers[paper])}${calciumStyle}`,
     body: html`<header>
         <h1>${nameHtml(garden.name)}: where its calcium comes from</h1>
         <p>${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}. ${waterFirst}</p>
@@ -48,7 +48,7 @@ export function calciumSheet(plan: Plan, { paper }: { readonly paper: Paper }): 
             ${firstThings(plan).map((line) => html`<li>${line}</li>`)}
           </ol>
         </section>
-        <section class="compact" aria-labelledby="origin-head">
+        <section aria-labelledby="origin-head">
           <h2 id="origin-head">Planting by planting</h2>
           <p>${inAll(calcium).join(" ")}</p>
           ${calciumCards(calcium, { amounts: garden.amounts, footnotes, withArithmetic: true })}
@@ -59,7 +59,7 @@ export function calciumSheet(plan: Plan, { paper }: { readonly paper: Paper }): 
         <ol class="sources">
           ${sources.map((source) => html`<li>${source}</li>`)}
         </ol>
-        ${humilityCautions.map((line) => html`<p>${line}</p>`)}
+        <p>${humilityCautions.join(" ")}</p>
       </footer>`,
   });
 }
@@ -141,3 +141,27 @@ function namesOf(sums: readonly PlantingCalcium[]): Html {
       : sums.map(({ name }) => nameHtml(name));
   return html`${joined(names, ", ")}`;
 }
+
+/** Small, in a narrow font: a small garden fits on one sheet. */
+const calciumStyle = `@page{margin:10mm}
+body{padding:0;font:7.5pt/1.2 Arial,"Liberation Sans",Arimo,sans-serif}
+h1{font-size:14pt}
+h2{font-size:10pt;margin:1.5mm 0 .5mm}
+h3{font-size:8.5pt}
+h3 .soft{font-weight:400}
+header p,.cautions{font-size:8.5pt}
+.cautions{margin-top:1.5mm;padding:1mm 3mm}
+.cautions h2{margin-top:0}
+.cautions ol,.sources{padding-left:4mm}
+.origins{list-style:none;columns:2;column-gap:3mm;margin-top:1mm}
+.origin{border:.5pt solid #999;padding:.7mm 2mm 1mm;margin-bottom:1.5mm}
+.amount-rows{list-style:none}
+.pair{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 2mm}
+.amount-rows li+li{margin-top:.2mm}
+.amount{height:2.2mm}
+sup{line-height:0}
+footer h2{font-size:8pt}
+.sources{columns:2;column-gap:6mm;font-size:7pt}
+@media screen{body{font-size:11pt;padding:4mm}.cautions,header p,.sources{font-size:11pt}}
+@media screen and (max-width:40rem){.origins,.sources{columns:1}}
+`;

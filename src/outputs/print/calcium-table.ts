@@ -41,7 +41,7 @@ export function calciumTable({ calcium, garden: { amounts } }: Plan): Html | und
       ${cells.map((cell) => html`<td>${cell}</td>`)}
     </tr>`;
   };
-  const heads = ["Calcium", "Takes up", "Tap water", "Dug in", "Feed, and its share", "The feed"];
+  const heads = ["For", "Takes up", "Tap water", "Dug in", "Feed, and its share", "Verdict"];
   return html`<section aria-labelledby="calcium-head">
     <h2 id="calcium-head">Where the calcium comes from</h2>
     ${against !== undefined && html`<p>${against}.</p>`}

@@ -28,7 +28,7 @@ th,td{text-align:start;vertical-align:top;padding:1mm 1.5mm;border-bottom:.4pt s
 thead th{border-bottom:1pt solid var(--ink)}
 thead{break-after:avoid}
 tr,tbody.kept{break-inside:avoid}
-thead th:first-child{width:13mm}
+thead th:first-child{width:15mm}
 .rounds thead th:nth-child(2){width:21%}
 .rounds thead th:nth-child(3){width:22%}
 .rounds thead th:nth-child(5){width:20%}
@@ -48,20 +48,7 @@ thead th:first-child{width:13mm}
 .calcium-sum thead th:first-child{width:22%}
 .calcium-sum thead th:last-child{width:22%}
 .plain{padding-left:4mm;font-size:8.5pt}
-.compact,footer{font-size:8pt;line-height:1.25}
-.compact h2{font-size:11pt;margin:2mm 0 1mm}
-.cautions h2{font-size:11pt;margin:0 0 1mm}
-.cautions ol{padding-left:4mm}
-.pair{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 2mm}
 .soft,.note,.scale{color:var(--soft)}
-.origins{list-style:none;display:grid;grid-template-columns:1fr 1fr;gap:2mm;margin-top:1mm}
-.origin{border:.5pt solid #999;padding:1mm 2mm}
-.origin h3{font-size:9.5pt}
-.origin h3 .soft{font-weight:400}
-.amount-rows{list-style:none}
-.amount{height:2.6mm}
-footer h2{font-size:9pt;margin:2mm 0 0}
-.sources{padding-left:5mm;columns:2;column-gap:6mm}
 @media screen{body{padding:4mm}}
 ${calciumCardStyle}
 ${drawingsStyle}
