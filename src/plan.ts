@@ -218,7 +218,9 @@ function planOf(
       ...outsideSeason(garden, needs, stockSide.stock.inHand ?? [], today),
     ],
     notes: [
-      ...needs.flatMap((need) => signNotes(need, garden, courses, rounds)),
+      ...needs.flatMap((need) =>
+        signNotes(need, garden, courses, rounds, (day) => gapOf(need.bed, day)),
+      ),
       ...told.notes,
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),

@@ -98,7 +98,7 @@ export function dryGaps(
       return span.from <= to ? [{ from: span.from, to }] : [];
     });
     const days = rounds
-      .filter(({ beds }) => beds.some((one) => one.bed === bed.id))
+      .filter((round) => drenchedL(round, (one) => one === bed.id, anyOne) > 0)
       .map(({ day }) => day);
     return longestDryGap(growing, { garden, bed, rounds: days, place, factors });
   };
@@ -114,14 +114,7 @@ export function plannedWatering(
   return waterings.map(({ bed, bedName, by, weeks, unknown }) => {
     const dryGap = beds.flatMap((one) => (one.id === bed ? (gapOf(one) ?? []) : []))[0];
     const roundL = new Map(
-      rounds.map((round) => [
-        round.day,
-        drenchedL(
-          round,
-          (one) => one === bed,
-          () => true,
-        ),
-      ]),
+      rounds.map((round) => [round.day, drenchedL(round, (one) => one === bed, anyOne)]),
     );
     return { bed, bedName, by, weeks: lessRounds(weeks, roundL), unknown, ...given({ dryGap }) };
   });
@@ -143,14 +136,7 @@ function pouredOn(waterings: readonly BedWatering[], rounds: readonly Round[]): 
     waterings.flatMap(({ plantings }) =>
       plantings.map(({ planting, weeks }): [string, number] => {
         const ownL = new Map(
-          rounds.map((round) => [
-            round.day,
-            drenchedL(
-              round,
-              () => true,
-              (one) => one === planting,
-            ),
-          ]),
+          rounds.map((round) => [round.day, drenchedL(round, anyOne, (one) => one === planting)]),
         );
         const poured = lessRounds(weeks, ownL);
         return [
@@ -161,6 +147,8 @@ function pouredOn(waterings: readonly BedWatering[], rounds: readonly Round[]): 
     ),
   );
 }
+
+const anyOne = (): boolean => true;
 
 /** Onto the soil; a spray waters nothing. */
 function drenchedL(

@@ -39,6 +39,7 @@ export interface PlantingCalcium extends Extent {
 }
 
 /**
+ * @param needs as they are fed in the end, be it by verdict
  * @param seasonWaterL poured in this season, as far as weather and plan know
  * @param feedG calcium of the plan's cans, by planting id; nothing where absent
  */
@@ -81,7 +82,10 @@ export function calciumSums(
         }),
         amendments,
         feed,
-        verdicts: verdicts.get(id) ?? [],
+        verdicts: (verdicts.get(id) ?? []).map((verdict) => ({
+          ...verdict,
+          feeds: need.match.spans.some(({ rule }) => rule.id === verdict.rule),
+        })),
       },
     ];
   });

@@ -32,6 +32,7 @@ import { shortageWarnings, strainDayWarnings, strongAcidWarnings } from "./makin
 import { mixedCans } from "./mixed-cans.js";
 import { type Poured, pouring } from "./poured.js";
 import { shellSupply } from "./shell-supply.js";
+import { sprayWarnings } from "./spray-warnings.js";
 import { targetWarnings } from "./reached-targets.js";
 
 export interface StockSide {
@@ -121,6 +122,7 @@ export function seasonStock(
           garden.amounts,
           tables.chemistry,
         ),
+        ...sprayWarnings(ahead, pouredFor, garden.amounts),
         ...strainDayWarnings(making.batches, way.readyBeforeDays),
         ...cans.warnings(),
         ...(making.batches.length > 0 ? strongAcidWarnings(garden, tables.chemistry) : []),

@@ -18,9 +18,11 @@ import {
   tooLittleStock,
 } from "../words/index.js";
 import { loadTables } from "../tables.js";
+import { calciumText } from "./calcium-text.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
 import { listed, page, table, tabled, type TextStyle, wrap } from "./terminal-text.js";
+import { waterText } from "./water-text.js";
 
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
@@ -44,7 +46,9 @@ export function planText(plan: Plan, style: TextStyle): string {
     plan.rounds.length === 0
       ? "No feedings in these days."
       : plan.rounds.map((round) => roundText(round, garden.amounts, style)).join("\n"),
+    waterText(plan, style),
     stockText(plan, style),
+    calciumText(plan, style),
     listed(
       "What changed",
       plan.notes.map((note) => [note.message, ...note.advice].join(" ")),

@@ -70,7 +70,7 @@ function stacked(cells: readonly string[], last: string, indent: string, width: 
   return [...(above.trim() === "" ? [] : [above]), ...(last === "" ? [] : below)].join("\n");
 }
 
-/** Breaks a text at blanks so that no line is wider than `width`, where words allow. */
+/** Breaks a text at blanks so that no line is wider than `width`, where words allow; what is unbroken stays whole. */
 export function wrap(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";
@@ -80,7 +80,7 @@ export function wrap(text: string, width: number): string[] {
       line = word;
     } else line = line === "" ? word : `${line} ${word}`;
   }
-  return [...lines, line];
+  return [...lines, line].map((one) => one.replaceAll("\u00a0", " "));
 }
 
 /** A paragraph with a mark before it and its later lines set in. */

@@ -1,3 +1,4 @@
+import type { PlantingCalcium } from "../calcium/index.js";
 import type { Day } from "../dates.js";
 import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
@@ -7,8 +8,10 @@ import {
   calciumAndCan,
   dayText,
   fedFromTo,
+  heatLimit,
   stageWords,
   stockInShort,
+  sumInFull,
   warmthSources,
   warmthWords,
   whiteComesThrough,
@@ -27,7 +30,7 @@ export function reasonsText(
 }
 
 function plantingText(
-  { planting, feedings }: PlantingReasons,
+  { planting, calcium, feedings }: PlantingReasons,
   on: Day | undefined,
   amounts: Amounts,
   style: TextStyle,
@@ -40,8 +43,12 @@ function plantingText(
       .join("\n");
   const reason = inset(planting.reason);
   const span = feeding === undefined ? [] : [inset(`${fedFromTo(feeding)} ${whyFedSo(feeding)}`)];
+  // A day is asked about its feedings; the sum is of a season.
+  const sum = calcium && on === undefined ? [calciumText(calcium, amounts, style)] : [];
   if (feedings.length > 0)
-    return [title, ...span, ...feedings.map((f) => feedingText(f, amounts, style))].join("\n");
+    return [title, ...span, ...feedings.map((f) => feedingText(f, amounts, style)), ...sum].join(
+      "\n",
+    );
   const none = planting.fed
     ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
     : "";
@@ -57,7 +64,12 @@ function plantingText(
   const sources = warmthSources(planting.stages).flatMap((source) =>
     wrap(`warmth: ${source}`, style.width - 2).map((line) => `  ${line}`),
   );
-  return [title, reason, none, stages, ...sources].filter(Boolean).join("\n");
+  return [title, reason, none, stages, ...sources, ...sum].filter(Boolean).join("\n");
+}
+
+function calciumText(sum: PlantingCalcium, amounts: Amounts, style: TextStyle): string {
+  const title = style.heading("  Where its calcium comes from in the season");
+  return `${title}\n${table(sumInFull(sum, amounts), "    ", style.width)}`;
 }
 
 function originWords(stage: StageSpan, amounts: Amounts): string {
@@ -74,6 +86,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
     r.gapDays === undefined
       ? `the first feeding, within ${rule.firstWithinDays} days of the stage`
       : `${r.gapDays} days after the feeding before`;
+  const heat = heatLimit(rule, amounts);
   const rows = [
     ["stage", `${stageWords(stage.stage)} (BBCH ${stage.bbch}), ${stage.from} to ${stage.to}`],
     ["stage from", originWords(stage, amounts)],
@@ -82,6 +95,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
       "rule",
       `${rule.id}, against ${rule.disorder}, ${rule.route}; ${rule.evidence.replaceAll("-", " ")}`,
     ],
+    ...(heat === undefined ? [] : [["heat", heat]]),
     ["reason", rule.reason],
     ["source", rule.source],
     [

@@ -63,6 +63,7 @@ export {
   type UnitContext,
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
+export { parseTemperature } from "./temperature.js";
 export type { UnitKind } from "./units.js";
 export { litersPerUsGallon, mlPerCup, mlPerTeaspoon, squareFeetPerM2 } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";

@@ -1,22 +1,17 @@
 /** What is worth telling a grower although the garden file is right. */
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
-import {
-  type Amounts,
-  calciumIn,
-  decimal,
-  type Garden,
-  rateMeasures,
-  vesselOf,
-  volumeText,
-} from "../garden/index.js";
-import { mixesOf, type Plan } from "../season/index.js";
+import { type Amounts, type Garden, volumeText } from "../garden/index.js";
+import type { Plan } from "../season/index.js";
 import type { StockTables } from "../stock/index.js";
+import { grouped } from "../values.js";
 import { pickAdvice } from "./pick-advice.js";
 import { warmthAdvice } from "./warmth-advice.js";
 import { frostAdvice } from "./frost-advice.js";
 import type { Advice } from "./advice-type.js";
 import { wasteAdvice } from "./waste-advice.js";
+import { verdictAdvice } from "./verdict-advice.js";
+import { waterAdvice } from "./water-advice.js";
 
 /** A drier or wetter watering than this share of the other's is uneven: common practice, no source. */
 const unevenRatio = 2;
@@ -36,7 +31,8 @@ export function gardenAdvice(
     ...askStrainer(plan),
     ...warmthAdvice(plan.plantings),
     ...pickAdvice(garden, plan),
-    ...calciumInWater(garden, plan),
+    ...waterAdvice(garden, plan),
+    ...verdictAdvice(plan),
     ...unevenWater(garden, plan),
     ...dryWhileAway(garden, plan),
     ...frostAdvice(garden, plan, tables.catalogue).map((told) => ({
@@ -49,14 +45,16 @@ export function gardenAdvice(
   ];
 }
 
+/** Plantings of one crop for one reason in one line. */
 function needNoFeed(plan: Plan, catalogue: CropCatalogue): Advice[] {
-  return plan.plantings
-    .filter((p) => catalogue.crops.some((c) => c.key === p.crop && c.disorder === undefined))
-    .map((p) => ({
-      code: "needs-no-feed",
-      plantings: [p.id],
-      message: `${p.id} (${p.cropName}): ${p.reason}`,
-    }));
+  const without = plan.plantings.filter((p) =>
+    catalogue.crops.some((c) => c.key === p.crop && c.disorder === undefined),
+  );
+  const groups = grouped(without, ({ cropName, reason }) => `(${cropName}): ${reason}`);
+  return [...groups].map(([why, those]) => {
+    const plantings = those.map(({ id }) => id);
+    return { code: "needs-no-feed", plantings, message: `${plantings.join(", ")} ${why}` };
+  });
 }
 
 /** One question for all bottles whose strength rests on an answer. */
@@ -70,27 +68,6 @@ function askStrainer({ stock, today }: Plan): Advice[] {
       code: "ask-strained",
       plantings: [],
       message: `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
-    },
-  ];
-}
-
-/** Water that brings as much calcium as the feed makes the feed pointless. */
-function calciumInWater(garden: Garden, plan: Plan): Advice[] {
-  const { calciumMgPerL, hardnessMgPerL } = garden.sourceWater ?? {};
-  // Alkalinity alone says too little of the calcium to advise on.
-  if (calciumMgPerL === undefined && hardnessMgPerL === undefined) return [];
-  const drenches = mixesOf(plan.rounds).filter(({ route }) => vesselOf(route) === "can");
-  const feedMgPerL = Math.max(0, ...drenches.map((mix) => mix.calciumMgPerL));
-  const tapMgPerL = drenches[0]?.tapCalciumMgPerL;
-  if (tapMgPerL === undefined || feedMgPerL === 0 || tapMgPerL < feedMgPerL) return [];
-  const { amounts } = garden;
-  const mg = (mgPerL: number): string =>
-    `${decimal(calciumIn(amounts, mgPerL), 0)} mg/${rateMeasures[amounts].water}`;
-  return [
-    {
-      code: "water-brings-calcium",
-      plantings: [],
-      message: `your water already brings about ${mg(tapMgPerL)} of calcium, as much as a feeding adds (${mg(feedMgPerL)}): more will hardly help, and even watering will`,
     },
   ];
 }
@@ -118,13 +95,16 @@ function unevenWater(garden: Garden, plan: Plan): Advice[] {
   });
 }
 
+/** Where the garden file tells of watering, the longest dry gap says it. */
 function dryWhileAway(garden: Garden, plan: Plan): Advice[] {
+  const toldByWatering = new Set((plan.watering ?? []).map(({ bed }) => bed));
   return garden.feeding.away.flatMap((away) => {
     const days = daysBetween(away.from, away.to) + 1;
     if (days < longAwayDays) return [];
     const meanwhile = plan.plantings.filter(
       (p) =>
         p.fed &&
+        !toldByWatering.has(p.bed) &&
         p.stages.some(
           (span) =>
             fedStages(plan, p.rules).has(span.stage) &&
@@ -156,11 +136,14 @@ const aWeek: Readonly<Record<Amounts, string>> = {
 function evenWaterFirst(plan: Plan): Advice[] {
   const fed = plan.plantings.filter((p) => p.fed);
   if (fed.length === 0) return [];
+  const howMuch = plan.watering?.some(({ weeks }) => weeks.length > 0)
+    ? "as much a week as the plan tells,"
+    : `about ${aWeek[plan.garden.amounts]} a week`;
   return [
     {
       code: "even-water",
       plantings: fed.map((p) => p.id),
-      message: `water evenly, about ${aWeek[plan.garden.amounts]} a week as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
+      message: `water evenly, ${howMuch} as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
     },
   ];
 }

@@ -1,4 +1,5 @@
 /** Why a planting is fed on a day: stage, rule, interval, and the arithmetic to the millilitres. */
+import type { PlantingCalcium } from "../calcium/index.js";
 import { type Day, daysBetween } from "../dates.js";
 import type { FeedRule } from "../rules/index.js";
 import type {
@@ -29,6 +30,8 @@ export interface FeedingReason {
 
 export interface PlantingReasons {
   readonly planting: PlannedPlanting;
+  /** Where its calcium comes from; absent where its crop is only listed. */
+  readonly calcium?: PlantingCalcium;
   readonly feedings: readonly FeedingReason[];
 }
 
@@ -38,6 +41,7 @@ export function reasonsFor(plan: Plan, planting?: string, on?: Day): PlantingRea
     .filter((p) => planting === undefined || p.id === planting)
     .map((p) => ({
       planting: p,
+      ...given({ calcium: plan.calcium.find((sum) => sum.planting === p.id) }),
       feedings: feedingsOf(plan, p).filter((f) => on === undefined || f.day === on),
     }))
     .filter(({ feedings }) => on === undefined || planting !== undefined || feedings.length > 0);

@@ -15,6 +15,8 @@ import {
 import { isOver, type Sighting, signEffect, type SignEffect } from "../rules/index.js";
 import { feedingDaysOf, type PlanNote, type Round } from "../season/index.js";
 import type { PlantingLife } from "../stages/index.js";
+import type { DryGap } from "../watering/index.js";
+import { dryBeforeSign } from "../words/index.js";
 
 interface SignedPlanting {
   readonly planting: Planting;
@@ -24,12 +26,17 @@ interface SignedPlanting {
   readonly sightings: readonly Sighting[];
 }
 
-/** A note for each sign of the season on a planting; those of another season are told together. */
+/**
+ * A note for each sign of the season on a planting; those of another season are told together.
+ *
+ * @param dryGapUntil the longest time without water up to a day, where the bed's watering is told
+ */
 export function signNotes(
   { sightings, planting, crop, life }: SignedPlanting,
   { season, amounts }: Pick<Garden, "season" | "amounts">,
   courses: readonly FeedingCourse[],
   rounds: readonly Round[],
+  dryGapUntil: (day: Day) => DryGap | undefined,
 ): PlanNote[] {
   const own = courses.filter((course) => course.planting.id === planting.id);
   const spans = own.flatMap((course) => course.spans);
@@ -45,9 +52,29 @@ export function signNotes(
             within(day, { from: first.earliest, to: coverTo }),
           ),
         );
-      const cropName = crop?.name ?? planting.cropWord;
-      return signNote(sighting, effect, opened, planting, cropName, amounts);
+      return {
+        ...signNote(sighting, effect, opened, planting, crop, amounts),
+        advice: firstAdvice(sighting, crop, dryGapUntil(sighting.seen.on)),
+      };
     });
+}
+
+/** Water comes before anything that is fed, and only what is taken for the sign comes before water. */
+function firstAdvice(
+  { sign, isKnown }: Sighting,
+  crop: Crop | undefined,
+  dryGap: DryGap | undefined,
+): string[] {
+  if (crop === undefined || !isKnown) return [...sign.first_advice];
+  const found = (sign.water_evidence ?? []).filter(
+    ({ crops }) => crops?.includes(crop.key) ?? true,
+  );
+  return [
+    ...(sign.first_in_group?.[crop.group] ?? []),
+    ...(dryGap === undefined ? [] : [dryBeforeSign(dryGap)]),
+    ...found.map(({ says }) => says),
+    ...sign.first_advice,
+  ];
 }
 
 /** @param opened days of the feedings that it opened */
@@ -56,9 +83,9 @@ function signNote(
   effect: SignEffect,
   opened: readonly Day[],
   planting: Planting,
-  cropName: string,
+  crop: Crop | undefined,
   amounts: Amounts,
-): PlanNote {
+): Omit<PlanNote, "advice"> {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
   const reasons = [
     `${openedText(opened)}${effectText(effect, amounts)}.`,
@@ -72,9 +99,8 @@ function signNote(
     day: seen.on,
     message:
       effect.kind === "unknown-on-crop"
-        ? `${what}, though it is not known on ${cropName}: look again; the feed stays as it is`
+        ? `${what}, though it is not known on ${crop?.name ?? planting.cropWord}: look again; the feed stays as it is`
         : `${what}; ${reasons.filter((reason) => reason !== undefined).join(" ")}`,
-    advice: sign.first_advice,
   };
 }
 

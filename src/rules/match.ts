@@ -1,7 +1,7 @@
 /** Which rule feeds a planting in which of its stages. */
 import type { Crop } from "../crops/index.js";
 import { addDays, type Day, daysBetween, type DaySpan, earlier, later } from "../dates.js";
-import { type Planting, type Route, routes } from "../garden/index.js";
+import { type Planting, type Route, routes, vesselOf } from "../garden/index.js";
 import type { LastDay, StageSpan } from "../stages/index.js";
 import type { FeedRule } from "./rule.js";
 
@@ -84,7 +84,8 @@ function fedSpans(
   return life.spans.flatMap((span): FedSpan[] => {
     const own = winner(active, route, span, crop);
     // Through the harvest, the rule that has begun goes on where none is for the stage.
-    const rule = own ?? (planting.through && span.stage !== "after-harvest" ? before : undefined);
+    const isHeldThrough = span.stage !== "after-harvest" && !wetsFlowers(route, span);
+    const rule = own ?? (planting.through && isHeldThrough ? before : undefined);
     before = rule ?? before;
     if (rule === undefined) return [];
     if (own === undefined && rule.stopBeforeHarvestDays > 0 && span.from >= life.harvestFrom)
@@ -94,6 +95,11 @@ function fedSpans(
     const to = stopDay(span, rule, life, planting.through !== undefined);
     return to < from ? [] : [{ route, rule, from, to }];
   });
+}
+
+/** Where no rule says so itself, open flowers are never sprayed: common practice, no source. */
+function wetsFlowers(route: Route, { stage }: StageSpan): boolean {
+  return vesselOf(route) === "sprayer" && stage === "flowering";
 }
 
 /** The best evidence first. */

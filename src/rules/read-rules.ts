@@ -14,6 +14,7 @@ import {
   type Parsed,
   parseQuantity,
   parseRate,
+  parseTemperature,
   rateBounds,
   type SourceFile,
   type UnitContext,
@@ -43,6 +44,7 @@ interface RuleRow {
   readonly highest_rate?: string;
   readonly stop_before_harvest?: string;
   readonly stop_before_last_pick?: string;
+  readonly highest_temperature?: string;
   readonly feedings?: number;
   readonly habit?: Habit;
   readonly limits_reason?: string;
@@ -114,6 +116,8 @@ function amountReaders(context: UnitContext, refuse: Refuse) {
     },
     calcium: (text: string, standIn: number) =>
       accept(parseQuantity(text, "concentration", context), standIn, ["calcium"]),
+    temperatureC: (text: string, key: string) =>
+      inBounds(accept(parseTemperature(text), NaN, [key]), text, sprayBounds, [key]),
   };
 }
 
@@ -128,7 +132,7 @@ function ruleOf(
   const refuse: Refuse = (key, message, mend) => {
     report({ code: "rule", path: [...path, ...key], message, mend });
   };
-  const { rate, days, calcium } = amountReaders(context, refuse);
+  const { rate, days, calcium, temperatureC } = amountReaders(context, refuse);
   const crops = cropsOf(row, tables.catalogue, refuse);
   const rateMlPerL = rate(row.rate, "rate");
   const interval = {
@@ -160,6 +164,12 @@ function ruleOf(
       `the rate brings ${Math.round(reckonedMgPerL)} mg/L at ${tables.referenceStockGPerL} g of calcium per litre of stock, not ${Math.round(calciumMgPerL)}`,
       "leave `calcium` out, or mend one of the two",
     );
+  if (row.highest_temperature !== undefined && row.route !== "foliar")
+    refuse(
+      ["highest_temperature"],
+      "a drench has no highest temperature",
+      "leave it out, or write `route: foliar` for a spray",
+    );
   const disorder = tables.catalogue.crops.find((crop) => crop.key === crops[0])?.disorder;
   return {
     id: row.id,
@@ -183,7 +193,14 @@ function ruleOf(
       row.stop_before_last_pick === undefined
         ? 0
         : days(row.stop_before_last_pick, "stop_before_last_pick"),
-    ...given({ feedings: row.feedings, habit: habitOf(row, crops, tables.catalogue, refuse) }),
+    ...given({
+      feedings: row.feedings,
+      habit: habitOf(row, crops, tables.catalogue, refuse),
+      highestTemperatureC:
+        row.highest_temperature === undefined
+          ? undefined
+          : temperatureC(row.highest_temperature, "highest_temperature"),
+    }),
     evidence: row.evidence ?? "common-practice",
     byDefault: row.by_default ?? true,
     reason: row.reason ?? "the grower's own rule",
@@ -193,6 +210,8 @@ function ruleOf(
 }
 
 const gapBounds: Bounds = { least: 1, most: 120, words: "1 to 120 days" };
+/** Air in which leaves are sprayed at all. */
+const sprayBounds: Bounds = { least: 5, most: 45, words: "5 to 45 C" };
 const dayBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
 function cropsOf(row: RuleRow, catalogue: CropCatalogue, refuse: Refuse): string[] {

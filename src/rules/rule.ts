@@ -37,6 +37,8 @@ export interface FeedRule {
   readonly habit?: Habit;
   /** No feeding in the last days before the last pick; 0 for none. */
   readonly stopBeforeLastPickDays: number;
+  /** Above it a spray may burn leaves; air, degC. No limit is known where absent, and none is of a drench. */
+  readonly highestTemperatureC?: number;
   readonly evidence: Evidence;
   /** Fed without being asked for. */
   readonly byDefault: boolean;

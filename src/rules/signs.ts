@@ -14,6 +14,10 @@ export interface Sign {
   readonly crops?: readonly string[];
   readonly groups?: readonly string[];
   readonly first_advice: readonly string[];
+  /** What trials of watering and mulch found; of all its crops where none are named. */
+  readonly water_evidence?: readonly WaterEvidence[];
+  /** By crop group: what comes before the other advice. */
+  readonly first_in_group?: Readonly<Record<string, readonly string[]>>;
   /** -1, 0 or 1. */
   readonly level_steps: number;
   readonly level_factor: number;
@@ -24,6 +28,12 @@ export interface Sign {
   readonly reason: string;
   /** Said only where the rate changes. */
   readonly change_reason?: string;
+  readonly source: string;
+}
+
+interface WaterEvidence {
+  readonly crops?: readonly string[];
+  readonly says: string;
   readonly source: string;
 }
 

@@ -23,3 +23,4 @@ export type {
   SaidInLog,
 } from "./season-plan.js";
 export type { BatchRecipe, InHand, Pour, SeasonStock, StrainedWhite } from "./stock-side.js";
+export { leavesSolid } from "./leaves-solid.js";

@@ -1,17 +1,21 @@
 /** Where the calcium of a planting comes from, each part a whole phrase with its arithmetic. */
-import type {
-  AmendedCalcium,
-  CalciumAmount,
-  PlantingCalcium,
-  PublishedNeed,
-  Range,
-  SoilCalcium,
-  WaterCalcium,
+import {
+  type AmendedCalcium,
+  type CalciumAmount,
+  exactly,
+  type PlantingCalcium,
+  type PublishedNeed,
+  type Range,
+  scaled,
+  type SoilCalcium,
+  summed,
+  type WaterCalcium,
 } from "../calcium/index.js";
 import { type Amounts, calciumIn, rateMeasures, squareFeetPerM2 } from "../garden/index.js";
 import { fullDate } from "./days.js";
 import { figures } from "./figures.js";
-import { between, gramsBetween, percentBetween } from "./verdicts.js";
+import { seasonWater } from "./season-water.js";
+import { between, gramsBetween, percentBetween, verdictWords } from "./verdicts.js";
 
 /** `30 to 64 g in all, 5 to 11 g a plant, 8 to 17 g per m2`, as far as each is known. */
 export function amountOfCalcium(
@@ -30,8 +34,7 @@ export function amountOfCalcium(
 /** `8 to 17 g per m2` */
 function gramsOnGround(perM2G: Range, amounts: Amounts): string {
   if (amounts !== "us") return `${gramsBetween(perM2G)} per m2`;
-  const { low, high } = perM2G;
-  return `${gramsBetween({ low: low / squareFeetPerM2, high: high / squareFeetPerM2 })} per ft2`;
+  return `${gramsBetween(scaled(perM2G, 1 / squareFeetPerM2))} per ft2`;
 }
 
 /** What it takes up, by whose figures, and how far they carry. */
@@ -43,6 +46,17 @@ export function takenUp(need: PublishedNeed | undefined, amounts: Amounts): stri
     ...(borrowedFrom === undefined ? [] : [`by figures of ${borrowedFrom}`]),
     ...(isWeak ? ["from a weak source"] : []),
   ].join("; ");
+}
+
+/** `1450 mg in a kg x 240 kg of soil = 348 g per m2`, as deep as the sample was. */
+function onSoilOfGround(calciumPpm: number, perM2G: Range, amounts: Amounts): string {
+  const grams = amounts === "us" ? scaled(perM2G, 1 / squareFeetPerM2) : perM2G;
+  const soilKg = calciumPpm === 0 ? undefined : scaled(grams, 1000 / calciumPpm);
+  const times =
+    soilKg === undefined
+      ? ""
+      : `${figures(calciumPpm)} mg in a kg x ${between(soilKg)} kg of soil = `;
+  return `${times}${gramsOnGround(perM2G, amounts)}, as deep as the sample`;
 }
 
 /** A stock, counted in no sum. */
@@ -58,7 +72,9 @@ export function heldBySoil(soil: SoilCalcium, amounts: Amounts): string {
   ].filter((text) => text !== undefined);
   return [
     `test of ${fullDate(test.on)}: ${found.join(", ")}`,
-    ...(perM2G ? [`that is ${gramsOnGround(perM2G, amounts)} as deep as the sample`] : []),
+    ...(perM2G && test.calciumPpm !== undefined
+      ? [`that is ${onSoilOfGround(test.calciumPpm, perM2G, amounts)}`]
+      : []),
     ...(takenPercent ? [`of which the crop takes ${percentBetween(takenPercent)}`] : []),
     ...(isOld ? ["an old test: worth repeating"] : []),
   ].join("; ");
@@ -98,16 +114,49 @@ export function broughtByFeed({ feed, sharePercent }: PlantingCalcium): string {
  * Undefined where there is none.
  */
 export function waterAgainstFeed(sums: readonly PlantingCalcium[]): string | undefined {
-  const known = sums.flatMap(({ water, feed }) =>
-    water?.wholeG && feed.wholeG && feed.wholeG.high > 0
-      ? [{ waterG: water.wholeG, feedG: feed.wholeG.high }]
-      : [],
-  );
+  const { known, waterG, feedG } = seasonWater(sums);
   if (known.length === 0) return undefined;
-  const total = (pick: (one: (typeof known)[number]) => number): number =>
-    known.reduce((sum, one) => sum + pick(one), 0);
-  const waterG = { low: total((one) => one.waterG.low), high: total((one) => one.waterG.high) };
-  const feedG = total((one) => one.feedG);
-  const times = { low: waterG.low / feedG, high: waterG.high / feedG };
-  return `In the season your water brings ${gramsBetween(waterG)} of calcium to what is fed, ${between(times)} times the ${gramsBetween({ low: feedG, high: feedG })} of the feed`;
+  const times = between(scaled(waterG, 1 / feedG));
+  return `In the season your water brings ${gramsBetween(waterG)} of calcium to what is fed, ${times} times the ${gramsBetween(exactly(feedG))} of the feed`;
+}
+
+/** All that the file tells of it, each part with its arithmetic: a title, and what there is to say. */
+export function sumInFull(sum: PlantingCalcium, amounts: Amounts): [string, string][] {
+  const { need, soil, water, amendments, brought, verdicts } = sum;
+  return [
+    ["takes up", takenUp(need, amounts)],
+    ...(need?.sources ?? []).map((source): [string, string] => ["", source]),
+    ...(soil ? [["soil", heldBySoil(soil, amounts)] as [string, string]] : []),
+    ...(water ? [["water", broughtByWater(water, amounts)] as [string, string]] : []),
+    ...amendments.map((one, i): [string, string] => [
+      i === 0 ? "dug in" : "",
+      broughtByAmendment(one),
+    ]),
+    ["feed", broughtByFeed(sum)],
+    ...(brought ? [["together", amountOfCalcium(brought, amounts)] as [string, string]] : []),
+    ...verdicts.map((verdict, i): [string, string] => [
+      i === 0 ? "verdict" : "",
+      `${verdictWords(verdict, amounts)}${verdict.feeds ? "" : " (It is not fed so.)"}`,
+    ]),
+  ];
+}
+
+/** Its parts in g, each as narrow as a column can be; empty where one is not known. */
+export function summedInRow(sum: PlantingCalcium): Readonly<Record<string, string>> {
+  const { need, soil, water, amendments, feed, sharePercent } = sum;
+  const dugIn = amendments.flatMap(({ thisSeason }) => thisSeason.wholeG ?? []);
+  const share = sharePercent && `${narrow(sharePercent)} %`;
+  return {
+    "takes up": need?.wholeG ? narrow(need.wholeG) : "unknown",
+    soil: soil?.wholeG ? narrow(soil.wholeG) : "",
+    water: water?.wholeG ? narrow(water.wholeG) : "",
+    "dug in": dugIn.length === 0 ? "" : narrow(summed(dugIn)),
+    feed: narrow(feed.wholeG ?? { low: 0, high: 0 }),
+    share: share ?? "",
+  };
+}
+
+/** `30-64` */
+function narrow(range: Range): string {
+  return between(range).replace(" to ", "-");
 }

@@ -5,13 +5,19 @@ import {
   decimal,
   type PourStyle,
   rateMeasures,
+  type Route,
   strengthText,
 } from "../garden/index.js";
-import type { CanMix, SeasonStock, StrainedWhite } from "../season/index.js";
+import { type CanMix, leavesSolid, type SeasonStock, type StrainedWhite } from "../season/index.js";
 import { measured } from "./figures.js";
 
 /** Less than this short of the shaken stock, the clear one is as good. */
 const clearIsAsGood = 0.95;
+
+const solidIn: Readonly<Record<Route, string>> = {
+  drench: "fine solid settles: stir",
+  foliar: "fine solid does not dissolve: it clogs the nozzle and leaves white spots",
+};
 
 /** In each litre of a mix, or each gallon. */
 export function calciumInLitre(mix: CanMix, pour: PourStyle | undefined, amounts: Amounts): string {
@@ -38,9 +44,7 @@ export function calciumAndCan(mix: CanMix, amounts: Amounts): string {
     ...(tap === undefined ? [] : [`${mg(tap)} from the source water`]),
     ...(clear === undefined ? [] : [`${mg(clear, 1)} if the bottle were poured clear`]),
     ...(can === undefined ? [] : [`the mixed can is at pH ${decimal(can.ph, 1)}`]),
-    ...(can === undefined || can.settlesMgPerL < 1
-      ? []
-      : [`${mg(can.settlesMgPerL)}/${water} of fine solid settles: stir`]),
+    ...(leavesSolid(can) ? [`${mg(can.settlesMgPerL)}/${water} of ${solidIn[mix.route]}`] : []),
   ].join("; ");
 }
 

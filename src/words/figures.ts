@@ -1,5 +1,5 @@
 /** Numbers within words. */
-import { decimal } from "../garden/index.js";
+import { type Amounts, decimal } from "../garden/index.js";
 
 /** Three figures are enough for anything measured with a can or a spoon. */
 export function figures(value: number): string {
@@ -14,4 +14,11 @@ export function measured(value: number): string {
 /** Kept on one line. */
 export function unbroken(text: string): string {
   return text.replaceAll(" ", "\u00a0");
+}
+
+/** `27 degrees C`, `80 degrees F` */
+export function degreesText(degC: number, amounts: Amounts): string {
+  return amounts === "us"
+    ? `${decimal(degC * 1.8 + 32, 0)} degrees F`
+    : `${decimal(degC, 1)} degrees C`;
 }

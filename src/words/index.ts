@@ -35,6 +35,8 @@ export {
   broughtByFeed,
   broughtByWater,
   heldBySoil,
+  summedInRow,
+  sumInFull,
   takenUp,
   waterAgainstFeed,
 } from "./calcium-sum.js";
@@ -119,15 +121,9 @@ export {
 } from "./making.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
-export { feedingMark, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { plain } from "./say.js";
-export {
-  gramsBetween,
-  percentBetween,
-  verdictInShort,
-  verdictTitles,
-  verdictWords,
-} from "./verdicts.js";
+export { seasonWater } from "./season-water.js";
 export {
   fedThoughUnlikely,
   feedIsSmall,
@@ -140,6 +136,17 @@ export {
   wouldDecide,
 } from "./water-first.js";
 export {
+  cannotTellWords,
+  gramsBetween,
+  namesOf,
+  percentBetween,
+  verdictsInRow,
+  verdictInShort,
+  verdictTitles,
+  verdictWords,
+} from "./verdicts.js";
+export {
+  dryBeforeSign,
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,
@@ -148,6 +155,7 @@ export {
   unknownWater,
   waterByMonth,
   waterOfWeek,
+  weekInRow,
   weeklyWater,
 } from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";

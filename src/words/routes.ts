@@ -1,5 +1,7 @@
 /** The ways of feeding, and what is carried. */
-import { counted, type Route, type Vessel } from "../garden/index.js";
+import { type Amounts, counted, type Route, type Vessel } from "../garden/index.js";
+import type { FeedRule } from "../rules/index.js";
+import { degreesText } from "./figures.js";
 
 /** As a title, within a line, and in a picture. */
 export const routeNames: Readonly<Record<Route, { title: string; inLine: string; drawn: string }>> =
@@ -25,4 +27,14 @@ export function sizedVessel(size: string, vessel: Vessel): string {
 /** For the mark of a feeding in a picture. */
 export function feedingMark(planting: string, route: Route, day: string): string {
   return `${planting}: ${routeNames[route].drawn} on ${day}`;
+}
+
+/** Undefined where no limit is known. */
+export function heatLimit(
+  { highestTemperatureC }: Pick<FeedRule, "highestTemperatureC">,
+  amounts: Amounts,
+): string | undefined {
+  return highestTemperatureC === undefined
+    ? undefined
+    : `not in air above ${degreesText(highestTemperatureC, amounts)}, in which sprayed leaves may burn`;
 }

@@ -7,8 +7,9 @@ import type {
   Range,
 } from "../calcium/index.js";
 import { type Amounts, calciumIn, decimal, rateMeasures, type SoilKind } from "../garden/index.js";
+import { grouped } from "../values.js";
 import { figures } from "./figures.js";
-import { stageWords } from "./plants.js";
+import { cropWords, stageWords } from "./plants.js";
 import { routeNames } from "./routes.js";
 
 /** In a few words, for a row or a title. */
@@ -20,6 +21,22 @@ export const verdictTitles: Readonly<Record<Judgement["kind"], string>> = {
   "might-help": "might help",
   "cannot-tell": "cannot tell",
 };
+
+const inRow: Readonly<Record<Judgement["kind"], string>> = {
+  "unlikely-whatever-the-soil": "unlikely",
+  "lime-first": "lime first",
+  "unlikely-soil-has-enough": "unlikely: soil has enough",
+  "unlikely-water-covers-it": "unlikely: water covers it",
+  "might-help": "might help",
+  "cannot-tell": "cannot tell",
+};
+
+/** `might help`, `cannot tell`; by its route where routes differ. */
+export function verdictsInRow(verdicts: readonly FeedingVerdict[]): string {
+  const texts = new Set(verdicts.map(({ judgement }) => inRow[judgement.kind]));
+  if (texts.size <= 1) return [...texts].join("");
+  return verdicts.map(({ route, judgement }) => `${route}: ${inRow[judgement.kind]}`).join("; ");
+}
 
 /** `Soil drench against blossom-end rot: might help. ...` */
 export function verdictWords(verdict: FeedingVerdict, amounts: Amounts): string {
@@ -49,10 +66,8 @@ function becauseOf(judgement: Judgement, amounts: Amounts): string {
       const span = `in ${stages.map(stageWords).join(", ")}`;
       return `${poorSoils[soil]}, the water brings only ${mgBetween(waterMgPerL, amounts)}, and no soil test says otherwise: ${span} it may be worth a try, after even watering.`;
     }
-    case "cannot-tell": {
-      const { why, decidedBy } = judgement;
-      return decidedBy === undefined ? `${whyNot[why]}.` : `${whyNot[why]}; ${decides[decidedBy]}.`;
-    }
+    case "cannot-tell":
+      return reasonsNotToTell(judgement);
   }
 }
 
@@ -88,6 +103,35 @@ export const decides: Readonly<Record<DecidingFact, string>> = {
   "soil-kind": "the kind of soil would decide it (`soil: { kind: sand }`)",
   "soil-test": "a soil test would decide it (`soil: { test: ... }`)",
 };
+
+/** So many can be named one by one. */
+const mostNames = 6;
+
+/** The plantings by id, or by their crops where they are many. */
+export function namesOf(
+  those: readonly { readonly planting: string; readonly cropName: string }[],
+): string {
+  const ids = [...new Set(those.map(({ planting }) => planting))];
+  const crops = [...new Set(those.map(({ cropName }) => cropWords(cropName)))];
+  return ids.length <= mostNames ? ids.join(", ") : `${ids.length} plantings (${crops.join(", ")})`;
+}
+
+interface Unsure {
+  readonly planting: string;
+  readonly cropName: string;
+  readonly judgement: Extract<Judgement, { kind: "cannot-tell" }>;
+}
+
+/** Why it cannot be told whether the feed helps, and what would decide it, for all such plantings. */
+export function cannotTellWords(those: readonly Unsure[]): string {
+  const groups = grouped(those, ({ judgement }) => reasonsNotToTell(judgement));
+  const parts = [...groups].map(([why, some]) => `For ${namesOf(some)}: ${why}`);
+  return `Whether the feed helps cannot be told. ${parts.join(" ")}`;
+}
+
+function reasonsNotToTell({ why, decidedBy }: Unsure["judgement"]): string {
+  return decidedBy === undefined ? `${whyNot[why]}.` : `${whyNot[why]}; ${decides[decidedBy]}.`;
+}
 
 /** `5 to 12.3 g`, or one figure where both are the same. */
 export function gramsBetween(range: Range): string {

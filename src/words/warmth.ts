@@ -1,7 +1,8 @@
 /** How the first day of a stage came about, and what the other way says. */
-import { type Amounts, decimal } from "../garden/index.js";
+import type { Amounts } from "../garden/index.js";
 import type { StageSpan, StageWarmth } from "../stages/index.js";
 import { shortDate } from "./days.js";
+import { degreesText } from "./figures.js";
 
 /** Undefined where warmth says nothing of the stage. */
 export function warmthWords(
@@ -32,11 +33,7 @@ export function warmthWords(
 
 /** `281 degree days above 7 degrees C` */
 function heatText({ degreeDays, baseC }: StageWarmth, amounts: Amounts): string {
-  const base =
-    amounts === "us"
-      ? `${decimal(baseC * 1.8 + 32, 0)} degrees F`
-      : `${decimal(baseC, 1)} degrees C`;
-  return `${degreeDaysText(degreeDays, amounts)} degree days above ${base}`;
+  return `${degreeDaysText(degreeDays, amounts)} degree days above ${degreesText(baseC, amounts)}`;
 }
 
 function degreeDaysText(degreeDaysC: number, amounts: Amounts): string {

@@ -5,6 +5,7 @@ import type { PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
 import type { DryGap, WateringWeek } from "../watering/index.js";
 import { nameOfMonth, shortDate, shortDay } from "./days.js";
+import { unbroken } from "./figures.js";
 
 /** Nobody pours a week's water nearer: `38 L`, `10 1/2 gal`, or `none`. */
 export function weeklyWater(liters: number, amounts: Amounts): string {
@@ -27,7 +28,7 @@ export function waterByMonth(weeks: readonly WateringWeek[], amounts: Amounts): 
     if (last?.text === text) last.months.push(month);
     else runs.push({ text, months: [month] });
   }
-  return runs.map((run) => `${monthsInShort(run.months)} ${run.text}`).join(", ");
+  return runs.map((run) => unbroken(`${monthsInShort(run.months)} ${run.text}`)).join(", ");
 }
 
 /** Litres a week, by months counted from the year 0, each of which begins with 12 times its year and 1. */
@@ -65,6 +66,15 @@ export function thisWeeksWater(
   return week && `this week ${waterOfWeek(week, amounts)}`;
 }
 
+/** `66 L (round 18 L)`, or nothing where nothing grows there this week. */
+export function weekInRow(weeks: readonly WateringWeek[], today: Day, amounts: Amounts): string {
+  const week = weeks.find((one) => within(today, one));
+  if (week === undefined) return "";
+  const inRounds = weeklyWater(week.roundL ?? 0, amounts);
+  const whole = weeklyWater(week.waterL, amounts);
+  return inRounds === "none" ? whole : `${whole} (round ${inRounds})`;
+}
+
 /** `66 L, 18 L of it in the rounds`, `none: the rain is enough` */
 export function waterOfWeek(
   { waterL, rainMm, roundL = 0 }: WateringWeek,
@@ -89,6 +99,12 @@ export function dryGapWords({ from, to, days, isAway }: DryGap): string {
   const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
   const mend = isAway ? " while you are away: have someone water" : "";
   return `without water for ${counted(days, "day")} (${span})${mend}`;
+}
+
+/** The first advice where a sign was seen: evenness, by the days on which the bed gets water. */
+export function dryBeforeSign({ from, to, days }: DryGap): string {
+  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
+  return `Water first: up to that day the bed was without water for ${counted(days, "day")} at the longest (${span}), by your watering days, the rounds and the rain that is known.`;
 }
 
 /** `lettuce: cannot tell, since how much ground it has is not known (`area:`, or `plants:`)` */

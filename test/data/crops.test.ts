@@ -44,6 +44,18 @@ test.each([
   ["strawberries", "strawberry"],
   ["Brussels sprouts", "brussels-sprouts"],
   ["Napa cabbage", "chinese-cabbage"],
+  ["globe artichokes", "artichoke"],
+  ["tomatillos", "tomatillo"],
+  ["cherries", "sweet-cherry"],
+  ["cherry tomatoes", "tomato"],
+  ["kohlrabi", "kohlrabi"],
+  ["bok choy", "pak-choi"],
+  ["lady's fingers", "okra"],
+  ["leaf lettuce", "leaf-lettuce"],
+  ["romaine", "lettuce"],
+  ["grapes", "grape"],
+  ["collards", "collard"],
+  ["collard greens", "collard"],
 ])("a grower's `%s` is the crop %s", (word, key) => {
   expect(findCrop(word, catalogue)?.key).toBe(key);
 });
@@ -58,14 +70,15 @@ test("every crop has a life course, at least one row of lengths, and no row is l
 describe.each(cropRows.map((crop) => [crop.key, crop] as const))("%s", (_, crop) => {
   const rules = ruleRows.filter((rule) => cropsOf(rule).includes(crop));
 
-  test("is fed by a rule for its disorder, or says why it needs no calcium feed", () => {
+  test("is fed by a rule for its disorder, or says why it is not", () => {
     if (crop.disorder === undefined) {
       expect(rules).toEqual([]);
       expect(crop.sensitivity).toBe("none");
       expect(crop.reason).toMatch(/^Needs no calcium feed[:,] .{20}/);
     } else {
       expect(crop.sensitivity).not.toBe("none");
-      expect(rules.some((rule) => rule.disorder.includes(crop.disorder ?? "?"))).toBe(true);
+      if (rules.length === 0) expect(crop.reason).toMatch(/^Not fed: .{20}/);
+      else expect(rules.some((rule) => rule.disorder.includes(crop.disorder ?? "?"))).toBe(true);
     }
   });
 

@@ -11,6 +11,7 @@ import {
 } from "../../src/crops/catalogue.js";
 import type { StageName } from "../../src/crops/crop.js";
 import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
+import { parseTemperature } from "../../src/garden/temperature.js";
 import type { UnitKind, UnitTable } from "../../src/garden/units.js";
 
 export interface RuleRow {
@@ -27,6 +28,7 @@ export interface RuleRow {
   readonly highest_rate: string;
   readonly stop_before_harvest: string;
   readonly stop_before_last_pick?: string;
+  readonly highest_temperature?: string;
   readonly feedings?: number;
   readonly habit?: "bush" | "cordon";
   readonly limits_reason: string;
@@ -42,6 +44,7 @@ export interface SignRow {
   readonly also?: readonly string[];
   readonly crops?: readonly string[];
   readonly groups?: readonly string[];
+  readonly first_in_group?: Readonly<Record<string, readonly string[]>>;
   readonly first_advice: readonly string[];
   readonly level_steps: number;
   readonly level_factor: number;
@@ -123,6 +126,12 @@ export function amount(quantity: string, kind: UnitKind): number {
 
 export function rateMlPerL(rate: string): number {
   const parsed = parseRate(rate, { units, amounts: "metric" });
+  if (!parsed.ok) throw new Error(parsed.message);
+  return parsed.value;
+}
+
+export function temperatureC(text: string): number {
+  const parsed = parseTemperature(text);
   if (!parsed.ok) throw new Error(parsed.message);
   return parsed.value;
 }

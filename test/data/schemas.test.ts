@@ -11,7 +11,7 @@ function validator(schema: Node): (value: unknown) => string[] {
   const ajv = new Ajv2020({
     allErrors: true,
     strict: true,
-    formats: { rate: true, days: true, concentration: true },
+    formats: { rate: true, days: true, concentration: true, temperature: true },
   });
   const validate = ajv.compile(schema);
   return (value) =>

@@ -39,6 +39,11 @@ describe.each(signRows.map((sign) => [sign.key, sign] as const))("%s", (_, sign)
     expect(sign.first_advice.join(" ")).toMatch(/[Ww]ater/);
   });
 
+  test("puts advice first in groups that it is known on alone", () => {
+    for (const group of Object.keys(sign.first_in_group ?? {}))
+      expect(sign.groups).toContain(group);
+  });
+
   test("moves the level the way its steps say, within the highest rate of every rule", () => {
     expect(Math.sign(sign.level_factor - 1)).toBe(sign.level_steps);
     const fedCrops = crops.length > 0 ? crops : cropRows;

@@ -83,6 +83,18 @@ describe("a sign that asks for more", () => {
     expect(note?.message).toContain(sign?.reason);
     expect(note?.advice).toEqual(sign?.first_advice);
   });
+
+  test("looks for mould first where rots get in at the wet flower", () => {
+    const beds = growing({}, { id: "more", crop: "zucchini", transplanted: "2027-05-20" });
+    const signs = ["toms", "more"].map((planting) =>
+      seen("blossom-end-rot", "2027-06-25", planting),
+    );
+    const notes = planOn(today, { ...beds, signs }).notes.filter(({ code }) => code === "sign");
+    expect(notes.map(({ planting, advice }) => [planting, /mould/.test(advice[0] ?? "")])).toEqual([
+      ["toms", false],
+      ["more", true],
+    ]);
+  });
 });
 
 test("a sign of too much lowers the level", () => {

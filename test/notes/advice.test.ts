@@ -33,19 +33,40 @@ test("a crop that needs no feed is told with its reason", () => {
   expect(told?.message).toMatch(/^basil \(basil\): ./);
 });
 
-describe("water that brings as much calcium as a feeding", () => {
-  test.each([
-    ["30 mg/L", false],
-    ["400 mg/L", true],
-  ])("%s of hardness: %s", (hardness, told) => {
-    const water = { source_water: { hardness } };
-    expect(codes(water).includes("water-brings-calcium")).toBe(told);
+describe("a season's water beside a season's feed", () => {
+  const watered = (watering: string | undefined, source_water: unknown): GardenDiffers => {
+    const { beds } = planted({});
+    return { beds: (beds as object[]).map((bed) => ({ ...bed, watering })), source_water };
+  };
+  const ofWater = (garden: GardenDiffers) =>
+    adviceFor(garden).filter(({ code }) => /water-brings-calcium|ask-watering/.test(code));
+
+  test("is told where the water brings as much, even where a can of it does not", () => {
+    // 30 mg/L of hardness is 7 to 11 mg/L of calcium, a can has 44 beside it.
+    const soft = watered("30 L", { hardness: "30 mg/L" });
+    expect(ofWater(soft)).toMatchObject([
+      {
+        code: "water-brings-calcium",
+        plantings: ["toms"],
+        message: expect.stringMatching(
+          /^in the season the water poured on toms brings \d.* to \d.* g of calcium and the feed \d.* g: even watering does more than the feed$/,
+        ) as string,
+      },
+    ]);
+  });
+
+  test("is not told where a season's feed brings more", () => {
+    expect(ofWater(watered("1 L", { hardness: "5 mg/L" }))).toEqual([]);
+  });
+
+  test("is asked for where nobody knows how much is poured", () => {
+    expect(ofWater(watered(undefined, { hardness: "400 mg/L" }))).toMatchObject([
+      { code: "ask-watering", plantings: ["toms"] },
+    ]);
   });
 
   test("is not judged by alkalinity alone", () => {
-    expect(codes({ source_water: { alkalinity: "400 mg/L" } })).not.toContain(
-      "water-brings-calcium",
-    );
+    expect(ofWater(watered("30 L", { alkalinity: "400 mg/L" }))).toEqual([]);
   });
 });
 

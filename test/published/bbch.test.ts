@@ -21,7 +21,8 @@ const principal: Record<StageName, readonly number[]> = {
   "fruit-growth": [7],
   // Bulbs ripen within stage 4 and tubers with the dying leaves of stage 9.
   ripening: [4, 8, 9],
-  harvest: [4, 6, 7, 8, 9],
+  // The artichoke is picked as a bud.
+  harvest: [4, 5, 6, 7, 8, 9],
   "after-harvest": [9],
 };
 

@@ -69,6 +69,11 @@ spinach           20 30 40 10 100  11        arid
 sweet-potato      20 30 60 40 150  4         Mediterranean
 sweetcorn         20 25 25 10 80   5,6       Mediterranean
 sunflower         25 35 45 25 130  4,5       Mediterranean
+artichoke         40 40 250 30 360 4         California
+leaf-lettuce      25 35 30 10 100  10,11     arid
+kohlrabi          25 35 25 10 95   2         Mediterranean
+collard           25 35 25 10 95   2         Mediterranean
+pak-choi          25 35 25 10 95   2         Mediterranean
 `;
 
 type PrintedRow = [crop: string, days: string, months: string, region: string];

@@ -189,18 +189,4 @@ describe("FAO-56 Example 20: Lyon in July, with nothing known but 14.8 and 26.6 
     const solarMjM2 = fao.solarFromRangeMjM2(july, place.latitudeDeg, air);
     near(fao.penmanMonteithMm(july, place, air, { solarMjM2, soilHeatMjM2: 0 }), 4.6, 0.05);
   });
-  test("and by equation 52 it is 5.0 mm/day", () => {
-    near(fao.hargreavesMm(july, place.latitudeDeg, air), 5, 0.05);
-  });
 });
-
-test.each([
-  [20, 0.15],
-  [40, 0.77],
-  [70, 1.19],
-])(
-  "FAO-56 Example 28: dry bean of 25, 25, 30, 20 days has on day %i the coefficient %f",
-  (onDay, printed) => {
-    near(fao.cropCoefficient(onDay, [25, 25, 30, 20], [0.15, 1.19, 0.35]), printed, 0.005);
-  },
-);

@@ -1,7 +1,7 @@
 /** Rules against the published programmes that they lean on. Sources stand in the titles. */
 import { describe, expect, test } from "vitest";
 import { addDays, type Day, daysBetween, parseDay } from "../../src/dates.js";
-import { amount, days, rateMlPerL, ruleRow } from "../data/data-files.js";
+import { amount, days, rateMlPerL, ruleRow, temperatureC } from "../data/data-files.js";
 
 const day = (text: string): Day => parseDay(text) as Day;
 
@@ -42,21 +42,33 @@ describe("apple-foliar", () => {
     expect(sixth).toBe("2027-08-24");
   });
 
-  test("Hoying's 1 to 2 lb of 78 % calcium chloride in 100 US gal is about 340 to 670 mg/L of calcium; the New England guide's 2 to 3.3 lb reaches 1,120", () => {
-    const strength = (lb: number, grade: number): number =>
-      (lb * mgPerLb * grade * calciumInChloride) / lPer100UsGal;
-    expect(strength(1, 0.78)).toBeCloseTo(338, -1);
-    expect(strength(2, 0.78)).toBeCloseTo(675, -1);
-    expect(strength(3.3, 0.785)).toBeCloseTo(1120, -1);
-    expect(rule.reason).toContain("340 to 1,120 mg");
-    expect(Math.round(340 / calcium("apple-foliar"))).toBe(4);
-    expect(Math.round(1120 / calcium("apple-foliar"))).toBe(13);
-    expect(rule.reason).toContain("4 to 13 times weaker");
+  test("Hoying: 1 to 2 lb of 78 % calcium chloride in 100 US gal, 340 to 670 mg/L, are 4 to 8 times this spray; the 3 to 4 lb of the last two sprays, four and two weeks before harvest, 11 to 15 times", () => {
+    const mgPerL = (lb: number): number =>
+      ((lb * mgPerLb) / lPer100UsGal) * 0.78 * calciumInChloride;
+    expect([1, 2].map((lb) => Math.round(mgPerL(lb) / 10) * 10)).toEqual([340, 680]);
+    const times = [1, 2, 3, 4].map((lb) => Math.round(mgPerL(lb) / calcium("apple-foliar")));
+    expect(times).toEqual([4, 8, 11, 15]);
+    expect(rule.reason).toMatch(
+      /at 4 to 8 times .* four and two weeks before picking at 11 to 15/s,
+    );
+  });
+
+  test("Penn State and Maryland, The Delmarva Farmer 2017: 8 to 13 lb of calcium to the acre is 0.9 to 1.5 g to the square metre; six sprays of 3 L on a tree of 10 m2 bring less than a fifth", () => {
+    const trialled = [8, 13].map((lb) => (lb * mgPerLb) / 1000 / m2PerAcre);
+    expect(trialled[0]).toBeCloseTo(0.9, 1);
+    expect(trialled[1]).toBeCloseTo(1.5, 1);
+    const fed = (6 * 3 * calcium("apple-foliar")) / 1000 / 10;
+    expect(fed / (trialled[0] ?? NaN)).toBeLessThan(0.2);
   });
 
   test("since no trial is of this stock, the evidence for it is not called published", () => {
     expect(rule.evidence).toBe("common-practice");
   });
+});
+
+test("Lopez (Michigan State): strawberries are sprayed below 80 F (26.7 C); Healthy Fruit 7(17), 1999: apples not at 85 F (29.4 C) or higher", () => {
+  expect(temperatureC(ruleRow("strawberry-foliar").highest_temperature ?? "")).toBeCloseTo(26.7, 1);
+  expect(temperatureC(ruleRow("apple-foliar").highest_temperature ?? "")).toBeCloseTo(29.4, 1);
 });
 
 test("Raese and Drake on Anjou pears: 60.5 g of calcium in 100 L, 14 times what pear-foliar brings; PNW Handbook: rates below those for apple", () => {
@@ -97,6 +109,13 @@ test("Rutgers 2013: lettuce is susceptible 1 to 3 weeks before harvest, so a dre
   expect(days(ruleRow("leafy-head-drench").interval.target)).toBe(7);
 });
 
+test("Cubeta and others 2000, Everaarts 2001: tipburn of cabbage follows potash and transport, not the soil's calcium, so its kin are fed only when asked for", () => {
+  const { crops, evidence, by_default: byDefault, reason } = ruleRow("head-brassica-drench");
+  expect({ evidence, byDefault }).toEqual({ evidence: "advised-against", byDefault: false });
+  expect(crops).toContain("cabbage");
+  expect(reason).toMatch(/six field trials.* pH 5\.3 to 6\.6/s);
+});
+
 test("University of Delaware, Weekly Crop Update: foliar calcium not shown effective against tipburn of brassicas", () => {
   expect(ruleRow("head-brassica-foliar")).toMatchObject({
     evidence: "advised-against",
@@ -104,8 +123,26 @@ test("University of Delaware, Weekly Crop Update: foliar calcium not shown effec
   });
 });
 
-test("New England Vegetable Management Guide: drenches of soluble calcium can lessen or prevent blackheart", () => {
-  expect(ruleRow("celery-drench")).toMatchObject({ evidence: "published", route: "drench" });
+test("Pacific Northwest Plant Disease Management Handbook, Celery blackheart: 5 lb of calcium nitrate to 10 lb of calcium chloride in 100 US gal, into the heart, is 26 to 77 times the can", () => {
+  // Of the fertilisers sold: calcium nitrate holds 19 % calcium, the flake is 78 % calcium chloride.
+  const mgPerL = (lb: number, share: number): number => ((lb * mgPerLb) / lPer100UsGal) * share;
+  const strengths = [mgPerL(5, 0.19), mgPerL(10, 0.78 * calciumInChloride)];
+  expect(strengths.map((mg) => Math.round(mg / calcium("celery-drench")))).toEqual([26, 77]);
+  const { evidence, reason } = ruleRow("celery-drench");
+  expect(reason).toContain("26 to 77 times this can's");
+  expect(evidence).toBe("common-practice");
+});
+
+test("Lopez (Michigan State) speaks of sprays in greenhouses, so strawberries are fed only when asked for, and never sprayed in flower", () => {
+  for (const id of ["strawberry-drench", "strawberry-foliar"])
+    expect(ruleRow(id)).toMatchObject({ by_default: false, evidence: "common-practice" });
+  expect(ruleRow("strawberry-foliar").stages).toEqual(["vegetative"]);
+});
+
+test("AHDB FV 443 and FV 457: rots that get in at the flower scar of courgettes are no lack of calcium, so the rule cannot tell whether a feed helps", () => {
+  expect(ruleRow("cucurbit-picked-young-drench").reason).toMatch(
+    /^Whether it helps cannot be told: .*look for mould first/s,
+  );
 });
 
 test("K-State against, New Brunswick for: foliar calcium on tomato is disputed and not given unasked", () => {

@@ -35,7 +35,7 @@ describe("wishes within the limits are granted", () => {
 });
 
 const reason =
-  "Twice the usual rate is the most that growers use. Calcium citrate stops dissolving at about four times the usual rate and then leaves a white crust";
+  "Twice the usual rate is the most that growers use. Far above it calcium citrate stops dissolving, in hard water first, and leaves a white crust";
 
 describe("a wish beyond a limit is refused with the rule's reason", () => {
   test.each<[PlantingDiffers, string]>([

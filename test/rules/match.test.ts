@@ -233,6 +233,21 @@ describe("through: harvest", () => {
     expect(spans(match(picked, [toHarvest], through))).toEqual(["r drench 2027-06-17 2027-07-28"]);
   });
 
+  test("sprays no open flowers, where no rule says so itself", () => {
+    const spray = aRule({ route: "foliar", stages: ["vegetative"] });
+    expect(spans(match(picked, [spray], through))).toEqual([
+      "r foliar 2027-05-20 2027-06-16",
+      "r foliar 2027-06-26 2027-08-30",
+    ]);
+    const drench = aRule({ stages: ["vegetative"] });
+    expect(spans(match(picked, [drench], through))).toEqual(["r drench 2027-05-20 2027-08-30"]);
+    const asked = { crop: "strawberry", bloom: "2027-05-16", transplanted: undefined };
+    const built = match({ ...asked, feed: "foliar" }, builtInRules, through);
+    expect(built.spans.length).toBeGreaterThan(0);
+    for (const { from, to } of built.spans)
+      expect(from > "2027-05-16" || to < "2027-05-16", `${from} to ${to}`).toBe(true);
+  });
+
   test("does not feed after the harvest", () => {
     const planting = { ...aPlanting(picked), ...through };
     const crop = cropOf("tomato");

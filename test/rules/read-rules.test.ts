@@ -75,6 +75,7 @@ describe("a rule of the grower's own", () => {
       "    limits_reason: my leaves burnt",
       "    stop_before_harvest: 2 weeks",
       "    stop_before_last_pick: 3 weeks",
+      "    highest_temperature: 77 F",
       "    feedings: 4",
       "    habit: bush",
       "    evidence: disputed",
@@ -91,6 +92,7 @@ describe("a rule of the grower's own", () => {
       limitsReason: "my leaves burnt",
       stopBeforeHarvestDays: 14,
       stopBeforeLastPickDays: 21,
+      highestTemperatureC: 25,
       feedings: 4,
       habit: "bush",
       evidence: "disputed",
@@ -171,6 +173,22 @@ describe("each problem stands at its line and column, with the way to mend it", 
     [
       "stop_before_last_pick: 800 days",
       "my-rules.yaml:8:28: `800 days` is too large to be meant: check the number and the unit; 0 to 366 days is understood",
+    ],
+    [
+      "route: foliar\n    highest_temperature: 27",
+      "my-rules.yaml:9:26: `highest_temperature` is the number 27 without a unit: write the unit behind the number, like 27 C",
+    ],
+    [
+      "route: foliar\n    highest_temperature: 27 degrees",
+      "my-rules.yaml:9:26: `27 degrees` is not said to be C or F: write it like 20 C or 68 F",
+    ],
+    [
+      "route: foliar\n    highest_temperature: 80 C",
+      "my-rules.yaml:9:26: `80 C` is too large to be meant: check the number and the unit; 5 to 45 C is understood",
+    ],
+    [
+      "highest_temperature: 27 C",
+      "my-rules.yaml:8:26: a drench has no highest temperature: leave it out, or write `route: foliar` for a spray",
     ],
     ["feedings: 0", "my-rules.yaml:8:15: `feedings` is 0, too small: it is 1 or more, like 4"],
     ["feedings: 51", "my-rules.yaml:8:15: `feedings` is 51, too large: it is 50 or less, like 4"],

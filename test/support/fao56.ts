@@ -111,26 +111,3 @@ export function penmanMonteithMm(
     (slope + psychrometric * (1 + 0.34 * air.windMS))
   );
 }
-
-// Eq. 52, mm of grass in a day.
-export const hargreavesMm = (
-  d: Day,
-  latitudeDeg: number,
-  { minC, maxC }: Pick<Air, "minC" | "maxC">,
-): number =>
-  0.0023 *
-  ((minC + maxC) / 2 + 17.8) *
-  Math.sqrt(maxC - minC) *
-  0.408 *
-  extraterrestrialMjM2(d, latitudeDeg);
-
-// Eq. 66: the crop coefficient on a day of the season, straight between initial, mid and end.
-export function cropCoefficient(
-  onDay: number,
-  [initial, development, mid, late]: readonly [number, number, number, number],
-  [kcInitial, kcMid, kcEnd]: readonly [number, number, number],
-): number {
-  const rise = Math.min(1, Math.max(0, (onDay - initial) / development));
-  const fall = Math.min(1, Math.max(0, (onDay - initial - development - mid) / late));
-  return kcInitial + rise * (kcMid - kcInitial) + fall * (kcEnd - kcMid);
-}

@@ -54,7 +54,7 @@ describe("the sum of calcium in words", () => {
     };
     const soil = { test, extractName: "Mehlich-3", perM2G: range(348), isOld: true as const };
     expect(heldBySoil({ ...soil, takenPercent: range(2.3, 4.9) }, "metric")).toBe(
-      "test of 20 October 2023: 1450 ppm of calcium by Mehlich-3, pH 6.6 in water; that is 348 g per m2 as deep as the sample; of which the crop takes 2.3 to 4.9 %; an old test: worth repeating",
+      "test of 20 October 2023: 1450 ppm of calcium by Mehlich-3, pH 6.6 in water; that is 1450 mg in a kg x 240 kg of soil = 348 g per m2, as deep as the sample; of which the crop takes 2.3 to 4.9 %; an old test: worth repeating",
     );
   });
 

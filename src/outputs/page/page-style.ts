@@ -93,6 +93,7 @@ details>div{padding:.25rem .25rem 1rem 1.25rem}
 dl{margin:.5rem 0}
 dl div{padding:.15rem 0}
 dt{font-weight:700}
+dt::first-letter{text-transform:uppercase}
 .stages,.feedings{padding-left:1.1rem;list-style:disc}
 .reason h3{margin-top:.6rem}
 .steps{padding-left:1.3rem;list-style:decimal}

@@ -3,20 +3,16 @@ import { type Amounts, calciumIn, rateIn, rateMeasures } from "../../garden/inde
 import type { FeedRule } from "../../rules/index.js";
 import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import {
-  broughtByAmendment,
-  broughtByFeed,
-  broughtByWater,
   cropWords,
   evidenceWords,
   fedFromTo,
   figures,
-  heldBySoil,
+  heatLimit,
   routeNames,
   shortDate,
   shortDay,
   stageWords,
-  takenUp,
-  verdictWords,
+  sumInFull,
   warmthSources,
   warmthWords,
   whyFedSo,
@@ -52,6 +48,7 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
   const { stock, waterWord } = rateMeasures[amounts];
   const rate = (mlPerL: number): string => figures(rateIn(amounts, mlPerL));
   const { shortestDays, targetDays, longestDays } = rule.interval;
+  const heat = heatLimit(rule, amounts);
   const why = told.includes(rule.reason) ? [] : [rule.reason];
   const facts: readonly [string, string][] = [
     ["Rule", `${rule.id}${rule.own ? " (your own)" : ""}, against ${rule.disorder}`],
@@ -60,19 +57,23 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
       `${rate(rule.rateMlPerL)} ${stock} of stock per ${waterWord}, ${figures(calciumIn(amounts, rule.calciumMgPerL))} mg of calcium per ${waterWord}; never above ${rate(rule.highestRateMlPerL)} ${stock} per ${waterWord}`,
     ],
     ["Every", `${targetDays} days, ${shortestDays} at the least and ${longestDays} at the most`],
+    ...(heat === undefined ? [] : [["Heat", heat] as [string, string]]),
     ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
     ["Source", rule.source],
   ];
   return factList(facts);
 }
 
+/** What has no term of its own belongs to the one before. */
 function factList(facts: readonly (readonly [string, string])[]): Html {
+  const terms = facts.flatMap(([term], i) => (term === "" ? [] : [i]));
+  const items = terms.map((at, n) => facts.slice(at, terms[n + 1]));
   return html`<dl>
-    ${facts.map(
-      ([term, text]) =>
+    ${items.map(
+      (those) =>
         html`<div>
-          <dt>${term}</dt>
-          <dd dir="auto">${text}</dd>
+          <dt>${those[0]?.[0]}</dt>
+          ${those.map(([, text]) => html`<dd dir="auto">${text}</dd>`)}
         </div>`,
     )}
   </dl>`;
@@ -82,18 +83,8 @@ function factList(facts: readonly (readonly [string, string])[]): Html {
 function calciumBody({ calcium, garden }: Plan, { id }: PlannedPlanting): Html | undefined {
   const sum = calcium.find(({ planting }) => planting === id);
   if (sum === undefined || (sum.need === undefined && sum.verdicts.length === 0)) return undefined;
-  const { amounts } = garden;
-  const { need, soil, water, amendments, verdicts } = sum;
-  const facts: (readonly [string, string])[] = [
-    ...verdicts.map((verdict) => ["Verdict", verdictWords(verdict, amounts)] as const),
-    ["Takes up", [takenUp(need, amounts), ...(need?.sources ?? [])].join("; ")],
-    ...(soil ? [["Soil", heldBySoil(soil, amounts)] as const] : []),
-    ["Tap water", water ? broughtByWater(water, amounts) : "not known"],
-    ...amendments.map((amended) => ["Dug in", broughtByAmendment(amended)] as const),
-    ["Feed", broughtByFeed(sum)],
-  ];
   return html`<h3>Calcium</h3>
-    ${factList(facts)}`;
+    ${factList(sumInFull(sum, garden.amounts))}`;
 }
 
 function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undefined {

@@ -89,7 +89,7 @@ function anyOne(seed: number): GardenDraft {
 
 const northern = ["Europe/Dublin", "America/Chicago", "Asia/Kathmandu"];
 const southern = ["Pacific/Auckland", "Australia/Lord_Howe", "America/Sao_Paulo"];
-const crops = ["tomato", "sweet pepper", "cucumber", "courgette", "celery", "cauliflower"];
+const crops = ["tomato", "sweet pepper", "cucumber", "courgette", "celery", "pumpkin"];
 const others = ["watermelon", "strawberry", "apple", "potato", "eggplant", "fennel", "carrot"];
 
 function invented(dice: Dice): GardenDraft {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { calciumSection, canCalcium } from "../../../src/outputs/page/calcium-section.js";
+import { exactly, type PlantingCalcium } from "../../../src/calcium/index.js";
 import { aBedRound, aFeeding, aMix, aPlan, aRound } from "../../support/a-plan.js";
 
 const plan = (...mixes: ReturnType<typeof aMix>[]) =>
@@ -53,14 +54,31 @@ describe("calcium in a full can", () => {
 });
 
 describe("what is said of the tap", () => {
-  const words = (mix: ReturnType<typeof aMix>) =>
-    (calciumSection(plan(mix))?.markup ?? "").replace(/<[^>]*>/g, "").replace(/\s+/g, " ");
+  const words = (mix: ReturnType<typeof aMix>, calcium: readonly PlantingCalcium[] = []) =>
+    (calciumSection({ ...plan(mix), calcium })?.markup ?? "")
+      .replace(/<[^>]*>/g, "")
+      .replace(/\s+/g, " ");
+  const fed: PlantingCalcium = {
+    planting: "toms",
+    name: "toms",
+    bed: "south",
+    bedName: "South wall",
+    crop: "tomato",
+    cropName: "tomato",
+    amendments: [],
+    feed: { wholeG: exactly(0.5) },
+    verdicts: [],
+  };
+  const water = { waterL: 1000, calciumMgPerL: exactly(20), wholeG: { low: 16, high: 24 } };
 
-  test("is that it brings as much, when it does", () => {
-    expect(words(aMix({ calciumMgPerL: 40, tapCalciumMgPerL: 48 }))).toContain(
-      "The tap water already brings as much calcium as the stock or more.",
+  test("is what a season of it brings beside the feed", () => {
+    expect(words(aMix({ tapCalciumMgPerL: 48 }), [{ ...fed, water }])).toContain(
+      "In the season the water poured on toms brings 16 to 24 g of calcium and the feed 0.5 g.",
     );
-    expect(words(aMix({ calciumMgPerL: 50, tapCalciumMgPerL: 48 }))).not.toContain("as much");
+  });
+
+  test("is how to find out, when nobody knows how much is poured", () => {
+    expect(words(aMix({ tapCalciumMgPerL: 48 }), [fed])).toContain("write watering: auto");
   });
 
   test("is how to find out, when it is not known", () => {

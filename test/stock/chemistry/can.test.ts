@@ -1,28 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { brewBatch, openAir } from "../../../src/stock/chemistry/brew.js";
 import { type CanInput, type CanLiquid, dilute } from "../../../src/stock/chemistry/can.js";
 import { rainWater } from "../../../src/stock/chemistry/source-water.js";
-import { type StockLiquid, strained } from "../../../src/stock/chemistry/stock-liquid.js";
 import { good } from "./chemistry-cases.js";
-import { chemistry } from "./chemistry-fixture.js";
+import { chemistry, citricStock } from "./chemistry-fixture.js";
 
-const stockOf = (shellG: number): StockLiquid =>
-  strained(
-    chemistry,
-    good(
-      brewBatch(chemistry, {
-        shellG,
-        shellPurity: 1,
-        acid: { kind: "citric", form: "anhydrous", grams: 13 },
-        waterG: 236,
-        temperatureC: 20,
-        gas: openAir(chemistry),
-        citrateSolidMayForm: true,
-      }),
-    ),
-  );
-const finished = stockOf(15);
+const finished = citricStock(15);
 const usual: CanInput = {
   stockMlPerL: 2.5,
   pour: "shaken",
@@ -55,6 +38,31 @@ describe("stock in the can", () => {
     );
   });
 
+  test("poured at 10 mL per L leaves solid as the water is hard: none in rain, 23 mg/L at a hardness of 50, 146 at 200", () => {
+    // The rate is of stock of the reference strength.
+    const stockMlPerL = (10 * 17.75) / finished.shakenGPerL;
+    const leaves = (hardnessMgPerL: number): number =>
+      can({ stockMlPerL, water: { hardnessMgPerL }, temperatureC: 20 }).settlesMgPerL;
+    expect([0, 50, 200].map((mgPerL) => Math.round(leaves(mgPerL)))).toEqual([0, 23, 146]);
+  });
+
+  test("leaves no less solid in harder water", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 100, noNaN: true }),
+        fc.double({ min: 0, max: 400, noNaN: true }),
+        fc.double({ min: 0, max: 100, noNaN: true }),
+        (stockMlPerL, hardnessMgPerL, moreMgPerL) => {
+          const leaves = (mgPerL: number): number =>
+            can({ stockMlPerL, water: { hardnessMgPerL: mgPerL } }).settlesMgPerL;
+          expect(leaves(hardnessMgPerL + moreMgPerL)).toBeGreaterThanOrEqual(
+            leaves(hardnessMgPerL) - 1e-6,
+          );
+        },
+      ),
+    );
+  });
+
   test("keeps every mg of calcium, dissolved or settled", () => {
     fc.assert(
       fc.property(
@@ -74,7 +82,7 @@ describe("stock in the can", () => {
   });
 
   test("of a stock still acid makes the can sour, and says so", () => {
-    const sour = can({ water: rainWater }, stockOf(4));
+    const sour = can({ water: rainWater }, citricStock(4));
     expect(sour.ph).toBeLessThan(5);
     expect(sour.phOutside).toBe("low");
   });

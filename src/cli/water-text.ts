@@ -1,0 +1,64 @@
+/** What to water with, in the terminal. */
+import type { Plan, PlanWatering } from "../season/index.js";
+import { grouped } from "../values.js";
+import {
+  dryGapInShort,
+  feedIsNoWatering,
+  unknownWater,
+  waterByMonth,
+  weekInRow,
+} from "../words/index.js";
+import { bullet, table, type TextStyle } from "./terminal-text.js";
+
+/** A row for each bed, then what holds for several of them. */
+export function waterText({ garden, today, watering = [] }: Plan, style: TextStyle): string {
+  const { amounts } = garden;
+  const watered = watering.filter(({ weeks }) => weeks.length > 0);
+  const weekCells = watered.map(({ weeks }) => weekInRow(weeks, today, amounts));
+  const hasThisWeek = weekCells.some((cell) => cell !== "");
+  const rows = watered.map(({ bedName, weeks }, i) => [
+    bedName,
+    ...(hasThisWeek ? [weekCells[i] ?? ""] : []),
+    waterByMonth(weeks, amounts),
+  ]);
+  const lines = [
+    ...dryGapLines(watering),
+    ...unknownLines(watering),
+    feedIsNoWatering(watering, amounts) ?? [],
+  ].flat();
+  if (rows.length + lines.length === 0) return "";
+  return [
+    style.heading("Water, a week"),
+    ...(rows.length === 0
+      ? []
+      : [
+          table(
+            [...(hasThisWeek ? [["", "this week", "by month"]] : []), ...rows],
+            "  ",
+            style.width,
+          ),
+        ]),
+    ...lines.map((line) => bullet(line, style.width)),
+  ].join("\n");
+}
+
+/** Beds with the same gap in one line. */
+function dryGapLines(watering: readonly PlanWatering[]): string[] {
+  const gaps = watering.flatMap(({ bedName, dryGap }) =>
+    dryGap === undefined ? [] : [{ bedName, text: dryGapInShort(dryGap) }],
+  );
+  return [...grouped(gaps, ({ text }) => text)].map(
+    ([text, beds]) =>
+      `Longest time without water: ${text} (${beds.map(({ bedName }) => bedName).join(", ")})`,
+  );
+}
+
+function unknownLines(watering: readonly PlanWatering[]): string[] {
+  const unknown = watering.flatMap((bed) => bed.unknown);
+  return [...grouped(unknown, ({ why }) => why)].map(([why, those]) =>
+    unknownWater(
+      those.map(({ planting }) => planting),
+      why,
+    ),
+  );
+}

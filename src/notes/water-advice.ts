@@ -1,0 +1,84 @@
+/** Water before anything is fed: how much, how evenly, and what it brings of calcium. */
+import type { Amounts, Garden } from "../garden/index.js";
+import type { Plan, PlanWatering } from "../season/index.js";
+import { grouped } from "../values.js";
+import { dryGapWords, seasonWater, unknownWater, waterAgainstFeed } from "../words/index.js";
+import type { Advice } from "./advice-type.js";
+
+/** Fruit and heads suffer from a dry spell longer than this: common practice, no source. */
+const longDryDays = 7;
+
+export function waterAdvice(garden: Garden, plan: Plan): Advice[] {
+  const { watering = [], calcium } = plan;
+  return [
+    ...askWatering(garden, plan),
+    ...dryGaps(watering, plan),
+    ...leftOut(watering),
+    ...waterBringsCalcium(calcium),
+  ];
+}
+
+const anAmount: Readonly<Record<Amounts, string>> = {
+  metric: "25 L per m2",
+  imperial: "25 L per m2",
+  us: "0.6 gal per ft2",
+};
+
+/** Once for the whole garden. */
+function askWatering({ beds, amounts }: Garden, { plantings }: Plan): Advice[] {
+  const isSilent = new Set(beds.filter((bed) => bed.watering === undefined).map(({ id }) => id));
+  const fed = plantings.filter((one) => one.fed);
+  const silent = fed.filter(({ bed }) => isSilent.has(bed));
+  if (silent.length === 0) return [];
+  const names = [...new Set(silent.map(({ bedName }) => bedName))];
+  const where = silent.length === fed.length ? "the beds" : `the beds ${names.join(", ")}`;
+  return [
+    {
+      code: "ask-watering",
+      plantings: silent.map(({ id }) => id),
+      message: `write \`watering: auto\`, or an amount like \`watering: ${anAmount[amounts]}\`, on ${where}: the plan then tells the water of each week, the longest time without any, and what your water brings of calcium beside the feed`,
+    },
+  ];
+}
+
+/** Beds with the same gap in one line. */
+function dryGaps(watering: readonly PlanWatering[], { plantings }: Plan): Advice[] {
+  const dry = watering.flatMap(({ bed, bedName, dryGap }) =>
+    dryGap !== undefined && dryGap.days > longDryDays
+      ? [{ bed, bedName, text: dryGapWords(dryGap) }]
+      : [],
+  );
+  return [...grouped(dry, ({ text }) => text)].map(([text, beds]) => ({
+    code: "dry-gap",
+    plantings: plantings
+      .filter(({ bed }) => beds.some((one) => one.bed === bed))
+      .map(({ id }) => id),
+    message: `${beds.map(({ bedName }) => bedName).join(", ")}: ${text}`,
+  }));
+}
+
+function leftOut(watering: readonly PlanWatering[]): Advice[] {
+  const unknown = watering.flatMap((bed) => bed.unknown);
+  return [...grouped(unknown, ({ why }) => why)].map(([why, those]) => {
+    const plantings = those.map(({ planting }) => planting);
+    return {
+      code: "water-not-known",
+      plantings,
+      message: `water of ${unknownWater(plantings, why)}`,
+    };
+  });
+}
+
+/** Water that brings as much calcium as the feed makes the feed pointless. */
+function waterBringsCalcium(calcium: Plan["calcium"]): Advice[] {
+  const { known, waterG, feedG } = seasonWater(calcium);
+  const compared = waterAgainstFeed(calcium);
+  if (compared === undefined || waterG.low < feedG) return [];
+  return [
+    {
+      code: "water-brings-calcium",
+      plantings: known,
+      message: `${compared}: even watering does more than the feed`,
+    },
+  ];
+}
