@@ -7,10 +7,14 @@ import {
   chooseDays,
   type FeedingCourse,
   feedingCourses,
+  forecastHarm,
   holding,
   keepDays,
+  movedByForecast,
   type Schedule,
   stretched,
+  type ThreatenedRound,
+  threatenedRounds,
   together,
 } from "./days/index.js";
 import type { Garden } from "./garden/index.js";
@@ -28,8 +32,9 @@ import {
   standingAsTold,
   steadyFeedings,
 } from "./log/index.js";
-import type { PlantingNeed } from "./planting-needs.js";
+import type { NeedTables, PlantingNeed } from "./planting-needs.js";
 import type { Published } from "./published/index.js";
+import type { RoundMove } from "./season/index.js";
 import type { Standing } from "./stock/index.js";
 
 export interface FeedingDays {
@@ -40,7 +45,12 @@ export interface FeedingDays {
   /** Days on which anything could be fed since the season was planned. */
   readonly couldFeed: readonly Day[];
   readonly schedule: Schedule;
+  /** Rounds that the forecast moves, and those that stay on a day on which it would harm them. */
+  readonly moves: readonly RoundMove[];
+  readonly threatened: readonly ThreatenedRound[];
   readonly otherFeeds: FeedDays;
+  /** As it would be without its moves; absent where it has none. */
+  readonly stayed?: FeedingDays;
 }
 
 interface Known {
@@ -49,13 +59,17 @@ interface Known {
   readonly place: PlaceWeather | undefined;
   /** Above the fewest, to keep published days. */
   readonly extraRounds: number;
+  readonly tables: NeedTables;
 }
 
-/** What was published or written down is past, today's round is settled, the rest is chosen. */
+/**
+ * What was published or written down is past, today's round is settled, the rest is chosen, and what
+ * the forecast would harm moves.
+ */
 export function feedingDays(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { published, standing, place, extraRounds }: Known,
+  { published, standing, place, extraRounds, tables }: Known,
   today: Day,
 ): FeedingDays {
   const isPastTold = published !== undefined || keepsLog(garden);
@@ -80,7 +94,15 @@ export function feedingDays(
   const held = holding(settled.after, steady, allowed, today);
   const problem = { allowedDays: allowed, courses: held.map(({ course }) => course) };
   const chosen = chooseDays(keepDays(problem, ahead, published, extraRounds, today));
-  const schedule = together([settled.schedule, chosen]);
+  const harmOf = forecastHarm(garden.beds, place, tables);
+  const terms = { harmOf, allowed, published, held: ids, today };
   const couldFeed = since === undefined ? allowed : seasonDays.filter((day) => day >= since);
-  return { courses, ahead, past, couldFeed, schedule, otherFeeds };
+  const daysWith = (days: Schedule, moves: readonly RoundMove[]): FeedingDays => {
+    const schedule = together([settled.schedule, days]);
+    const threatened = threatenedRounds(schedule, held, harmOf, today);
+    return { courses, ahead, past, couldFeed, schedule, moves, threatened, otherFeeds };
+  };
+  const stayed = daysWith(chosen, []);
+  const { schedule: moved, moves } = movedByForecast(chosen, held, terms);
+  return moves.length === 0 ? stayed : { ...daysWith(moved, moves), stayed };
 }

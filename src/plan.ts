@@ -1,33 +1,22 @@
 /** The program as a story: a garden becomes the plan of its season, one step after the other. */
 import {
-  assembleRounds,
-  canDemands,
-  otherFeedMixes,
-  seasonStock,
-  type StockSide,
-} from "./cans/index.js";
-import {
   type FrostEstimate,
   frostOf,
   type FrostRules,
   type PlaceWeather,
   toldOfSeason,
 } from "./climate/index.js";
-import { type Day, type DaySpan, within } from "./dates.js";
+import type { Day, DaySpan } from "./dates.js";
 import { feedingDays, type FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
-import {
-  asScheduled,
-  futureRecords,
-  type GivenFeeding,
-  passedWithout,
-  unknownBatches,
-} from "./log/index.js";
+import { futureRecords, passedWithout, unknownBatches } from "./log/index.js";
 import {
   emptiedNotes,
   feedingSpan,
+  forecastWarnings,
   leftWithoutDay,
   missedOf,
+  movedNotes,
   noLongerNeeded,
   outsideSeason,
   signNotes,
@@ -44,19 +33,18 @@ import {
   type PlantingNeed,
   plantingNeeds,
 } from "./planting-needs.js";
+import { pouredAsFar, type PouredRounds, type Told } from "./poured-rounds.js";
 import type { Finding, Result } from "./problem.js";
-import { type Published, type Renamed, withNewIds } from "./published/index.js";
-import { type FeedRule, signLevel, wishesBeyondLimits } from "./rules/index.js";
+import { type Published, withNewIds } from "./published/index.js";
+import { wishesBeyondLimits } from "./rules/index.js";
 import {
   type FeedingSpan,
   type Plan,
   type PlanClimate,
   type PlanFrost,
   publishedWith,
-  type Round,
   seasonTotals,
 } from "./season/index.js";
-import { lifeSpan } from "./stages/index.js";
 import {
   dryGaps,
   type Expected,
@@ -113,20 +101,14 @@ export function planSeason(
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const days = feedingDays(garden, needs, { ...told, place, extraRounds }, today);
-  const poured = pouredRounds(garden, needs, days, told, tables, today);
+  const moved = feedingDays(garden, needs, { ...told, place, extraRounds, tables }, today);
+  const poured = pouredAsFar(garden, needs, moved, told, tables, today);
   if (!poured.ok) return poured;
+  const { days, ...rest } = poured.value;
   return {
     ok: true,
-    value: planOf(garden, needs, days, poured.value, told, { ...known, expected }, tables, today),
+    value: planOf(garden, needs, days, rest, told, { ...known, expected }, tables, today),
   };
-}
-
-/** What was told before, and how the batches stand that were told. */
-interface Told {
-  readonly published: Published | undefined;
-  readonly renamed: readonly Renamed[];
-  readonly standing: Standing;
 }
 
 function standingOf(
@@ -138,54 +120,11 @@ function standingOf(
   return standingBatches(garden, published, timesOfMaking(garden.stock, tables.making), today);
 }
 
-interface PouredRounds {
-  readonly rounds: readonly Round[];
-  readonly stockSide: StockSide;
-  /** Log entries that fit no course. */
-  readonly strays: readonly GivenFeeding[];
-}
-
-/** Third step: what each bed needs, from which bottle, in which cans. */
-function pouredRounds(
-  garden: Garden,
-  needs: readonly PlantingNeed[],
-  { courses, past, schedule, otherFeeds }: FeedingDays,
-  { published, standing }: Told,
-  tables: PlanTables,
-  today: Day,
-): Result<PouredRounds, Finding> {
-  const growing = new Map(needs.map(({ planting, life }) => [planting.id, lifeSpan(life.spans)]));
-  const isGrowing = (planting: string, day: Day): boolean => {
-    const span = growing.get(planting);
-    return span !== undefined && within(day, span);
-  };
-  const contexts = new Map(
-    needs.flatMap(({ planting, crop, life: { spans }, sightings }) => {
-      if (crop === undefined) return [];
-      const level = (day: Day, rule: FeedRule): number =>
-        signLevel(sightings, planting, spans, day, rule);
-      return [[planting.id, { crop, spans, signLevel: level }] as const];
-    }),
-  );
-  const { feedings, strays } = asScheduled(past.given, courses, isGrowing);
-  const demands = canDemands(garden, [...feedings, ...schedule.feedings], courses, contexts);
-  const toCome = demands.filter((demand) => demand.given === undefined);
-  const stockSide = seasonStock(garden, toCome, past.taken, published, standing, tables, today);
-  if (!stockSide.ok) return stockSide;
-  const { pouredFor, tapCalciumMgPerL } = stockSide.value;
-  const feeds = otherFeedMixes(garden, otherFeeds, ({ id, transplanted }, day) => {
-    const isInBed = transplanted === undefined || transplanted <= day;
-    return isInBed && isGrowing(id, day);
-  });
-  const rounds = assembleRounds(garden, demands, pouredFor, tapCalciumMgPerL, feeds);
-  return { ok: true, value: { rounds, stockSide: stockSide.value, strays } };
-}
-
 /** Fourth step: all of it as one plain value, with what is to be told. */
 function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { courses, ahead, couldFeed, past, schedule }: FeedingDays,
+  { courses, ahead, couldFeed, past, schedule, moves, threatened }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
   { expected, ...known }: KnownPlace & { readonly expected: Expected },
@@ -198,6 +137,8 @@ function planOf(
     feedingSpan(need, courses, ahead, rounds, garden.season);
   const gapOf = dryGaps(garden, needs, rounds, known.weather, tables);
   const watering = plannedWatering(garden, expected, rounds, gapOf);
+  const { early } = past;
+  const toTell = publishedWith(published, rounds, stockSide.stock.making, { early, moves }, today);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
@@ -211,6 +152,7 @@ function planOf(
     calcium: plannedCalcium(garden, needs, expected, rounds, tables),
     warnings: [
       ...told.warnings,
+      ...forecastWarnings(threatened, garden),
       ...stockSide.warnings,
       ...unknownBatches(garden, published),
       ...noLongerNeeded(stockSide.stock.making),
@@ -222,11 +164,12 @@ function planOf(
         signNotes(need, garden, courses, rounds, (day) => gapOf(need.bed, day)),
       ),
       ...told.notes,
+      ...movedNotes(toTell, garden.amounts, today),
       ...strayNotes(strays, garden),
       ...emptiedNotes(stockSide.emptied, garden),
     ],
     ...missedOf(past.notGiven, garden),
-    published: publishedWith(published, rounds, stockSide.stock.making, past.early, today),
+    published: toTell,
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),

@@ -7,8 +7,16 @@ import {
   warmthOf,
 } from "./climate/index.js";
 import { type Crop, type CropCatalogue, findCrop } from "./crops/index.js";
-import { addDays, type Day, within } from "./dates.js";
-import type { Bed, Garden, Planting, Usual } from "./garden/index.js";
+import { addDays, type Day } from "./dates.js";
+import {
+  type Bed,
+  type Cover,
+  type Garden,
+  type Planting,
+  standsOn,
+  type Usual,
+  warmerUnder,
+} from "./garden/index.js";
 import {
   type FeedRule,
   matchRules,
@@ -26,6 +34,8 @@ import {
   plantingLife,
   type PlantingLife,
 } from "./stages/index.js";
+
+import { type Ground, groundsOf } from "./watering/index.js";
 
 export interface NeedTables {
   readonly catalogue: CropCatalogue;
@@ -52,6 +62,8 @@ export interface PlantingNeed {
   readonly match: RuleMatch;
   readonly rules: readonly FeedRule[];
   readonly sightings: readonly Sighting[];
+  /** Absent where it is not known. */
+  readonly ground?: Ground;
 }
 
 /**
@@ -67,7 +79,7 @@ export function plantingNeeds(
   const here = weather && hereOf(garden, tables, weather);
   return garden.beds.flatMap((bed) => {
     const place = placeOfBed(garden, bed, here, frost, tables.usual);
-    return bed.plantings.map((planting) => {
+    const lives = bed.plantings.map((planting) => {
       const crop = tables.catalogue.crops.find(({ key }) => key === planting.crop);
       const { life, match } = crop
         ? stagesAndRules(planting, crop, place, tables.rules)
@@ -76,6 +88,8 @@ export function plantingNeeds(
       const sightings = sightingsOn(planting, crop, garden.signs, tables.signs);
       return { bed, planting, crop, life, match, rules, sightings };
     });
+    const grounds = groundsOf(bed, lives, garden.season);
+    return lives.map((one) => ({ ...one, ...given({ ground: grounds.get(one.planting.id) }) }));
   });
 }
 
@@ -96,8 +110,6 @@ function hereOf(
   };
 }
 
-type Cover = NonNullable<Bed["cover"]>;
-
 /** Under a cover it is warmer by its gain and, while it stands, no frost comes in. */
 function placeOfBed(
   { hemisphere, season }: Garden,
@@ -106,24 +118,21 @@ function placeOfBed(
   frost: FrostEstimate | undefined,
   usual: Usual,
 ): Place {
-  const under = here && cover ? { ...here, cover: [warmerUnder(cover, usual)] } : here;
+  const under = here && cover ? { ...here, cover: [warmer(cover, usual)] } : here;
   return {
     hemisphere,
     season,
     ...given({ here: under }),
     firstFrostAfter: (day) => {
       const first = firstFrostAfter(day, frost);
-      return first !== undefined && cover && stands(cover, first) ? undefined : first;
+      return first !== undefined && cover && standsOn(cover, first) ? undefined : first;
     },
   };
 }
 
-function warmerUnder({ kind, from, to, warmerC }: Cover, usual: Usual): Warmer {
-  return { byC: warmerC ?? usual[`cover_${kind}_warmer_c`], ...given({ from, to }) };
-}
-
-function stands({ from, to }: Cover, day: Day): boolean {
-  return within(day, { from: from ?? day, to: to ?? day });
+function warmer(cover: Cover, usual: Usual): Warmer {
+  const { from, to } = cover;
+  return { byC: warmerUnder(cover, usual), ...given({ from, to }) };
 }
 
 /** The day that ends the life of tender plants, where frost is known well enough. */

@@ -1,7 +1,7 @@
 /** How much ground a planting has, and what an amount comes to on it. */
-import type { Crop } from "../crops/index.js";
-import type { Bed, Planting } from "../garden/index.js";
+import type { Planting } from "../garden/index.js";
 import { given } from "../values.js";
+import type { Ground } from "../watering/index.js";
 import { type Range, scaled } from "./range.js";
 
 export interface Extent {
@@ -18,16 +18,13 @@ export interface CalciumAmount {
   readonly perM2G?: Range;
 }
 
-/**
- * A bed's area is never shared out by the number of plants, which may stand wide or close; but none has
- * more than the bed.
- */
-export function extentOf({ plants, areaM2 }: Planting, bed: Bed, crop: Crop): Extent {
-  const perPlant = crop.areaM2PerPlant?.usual;
-  if (areaM2 !== undefined || plants === undefined || perPlant === undefined)
-    return given({ plants, areaM2 });
-  const usualM2 = Math.min(plants * perPlant, bed.areaM2 ?? Infinity);
-  return { plants, areaM2: usualM2, areaIsUsual: true };
+/** A bed's area is never shared out by the number of plants, which may stand wide or close. */
+export function extentOf({ plants }: Planting, ground: Ground | undefined): Extent {
+  return given({
+    plants,
+    areaM2: ground?.areaM2,
+    areaIsUsual: ground?.isBySpacing === true ? (true as const) : undefined,
+  });
 }
 
 /** g of the whole planting -> the same for a plant and a m2. */

@@ -56,7 +56,7 @@ export function calciumSums(
     if (crop === undefined) return [];
     const { id } = planting;
     const { season, sourceWater } = garden;
-    const extent = extentOf(planting, bed, crop);
+    const extent = extentOf(planting, need.ground);
     const lastDay = life.last?.day ?? lifeSpan(life.spans)?.to ?? season.to;
     const published = publishedNeed(crop, extent, calcium, catalogue);
     const feed = spread(exactly(feedG.get(id) ?? 0), extent);

@@ -3,6 +3,7 @@ import type { Crop, CropCatalogue } from "../crops/index.js";
 import type { Bed, Garden, Planting, Route } from "../garden/index.js";
 import { type FeedRule, matchRules, type LifeToFeed, type RuleMatch } from "../rules/index.js";
 import { given } from "../values.js";
+import type { Ground } from "../watering/index.js";
 import { judgement } from "./deciding-fact.js";
 import { extentOf } from "./extent.js";
 import type { CalciumFacts, Judgement } from "./judgement.js";
@@ -17,6 +18,8 @@ export interface FedPlanting {
   readonly crop: Crop | undefined;
   readonly life: LifeToFeed;
   readonly match: RuleMatch;
+  /** Absent where it is not known. */
+  readonly ground?: Ground;
 }
 
 /** What can be expected of a rule for a planting. */
@@ -84,12 +87,12 @@ function wouldFeed(
 
 function factsOf(
   { sourceWater }: Pick<Garden, "sourceWater">,
-  { bed, planting }: FedPlanting,
+  { bed, planting, ground }: FedPlanting,
   crop: Crop,
   usualWaterL: number | undefined,
   { calcium, catalogue }: VerdictTables,
 ): CalciumFacts {
-  const extent = extentOf(planting, bed, crop);
+  const extent = extentOf(planting, ground);
   return {
     acidSoil: crop.acidSoil === true,
     soil: bed.soil ?? {},

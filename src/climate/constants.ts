@@ -1,5 +1,11 @@
 /** Numbers that climate and warmth stand on, from `climate-constants.yaml`; units are in the names. */
-export const climateKeys = ["day_sd_c", "most_shift_days", "row_band_percent"] as const;
+export const climateKeys = [
+  "day_sd_c",
+  "most_shift_days",
+  "row_band_percent",
+  "drench_rain_mm",
+  "spray_rain_mm",
+] as const;
 export type ClimateConstants = Readonly<Record<(typeof climateKeys)[number], number>>;
 
 /** Rows of the data file -> values by key. Throws where one is missing: our own bug. */

@@ -1,22 +1,12 @@
-import { dayFromNumber, dayNumber } from "../dates.js";
+import { dayNumber } from "../dates.js";
 import { byText } from "../values.js";
 import { bestChain } from "./best-chain.js";
 import { cheapestRounds } from "./cheapest-rounds.js";
 import { costCourse, weightsFor } from "./cost-course.js";
-import {
-  courseGraph,
-  type CourseGraph,
-  type DueWindow,
-  startWindow,
-  windowAfter,
-} from "./course-graph.js";
+import { courseGraph, type CourseGraph } from "./course-graph.js";
 import { fewestRounds } from "./fewest-rounds.js";
-import type {
-  Schedule,
-  ScheduledFeeding,
-  ScheduleProblem,
-  UnmetWindow,
-} from "./schedule-problem.js";
+import type { Schedule, ScheduleProblem } from "./schedule-problem.js";
+import { served } from "./served.js";
 
 /**
  * The days that `ScheduleProblem` asks for; see there for what is wanted, in which order.
@@ -42,7 +32,10 @@ export function chooseDays(problem: ScheduleProblem): Schedule {
     graphs.map((graph) => {
       const chain = bestChain(graph, dayNos, rounds);
       if (!chain) throw new Error(`course ${graph.course.id} is stranded`);
-      return tell(graph, dayNos, chain.days);
+      return served(
+        graph.course,
+        chain.days.map((i) => dayNos[i] as number),
+      );
     }),
   );
 }
@@ -82,30 +75,4 @@ function bestRounds(
     ahead: fewest.ahead,
   });
   return cheapest ?? fewest.rounds;
-}
-
-/** A course's days as feedings with their windows, and which windows they miss. */
-function tell(graph: CourseGraph, dayNos: readonly number[], days: readonly number[]): Schedule {
-  const { id, coverTo } = graph.course;
-  const feedings: ScheduledFeeding[] = [];
-  const unmet: UnmetWindow[] = [];
-  let due = startWindow(graph.course, graph.phases);
-  for (const i of days) {
-    const dayNo = dayNos[i] as number;
-    const day = dayFromNumber(dayNo);
-    const window = named(due);
-    feedings.push({ course: id, day, window });
-    if (dayNo > due.latest)
-      unmet.push({ course: id, window, fedOn: day, lateDays: dayNo - due.latest });
-    due = windowAfter(graph.phases, dayNo);
-  }
-  const end = dayNumber(coverTo) + 1;
-  const isDone = days.length === graph.course.feedings;
-  if (!isDone && due.latest < end)
-    unmet.push({ course: id, window: named(due), lateDays: end - due.latest });
-  return { feedings, unmet };
-}
-
-function named(w: DueWindow): ScheduledFeeding["window"] {
-  return { earliest: dayFromNumber(w.earliest), latest: dayFromNumber(w.latest) };
 }

@@ -11,7 +11,7 @@ import { nextWindow } from "./fixed-day.js";
 import type { Course } from "./schedule-problem.js";
 
 /** So many days after today nothing moves. */
-const nearDays = 3;
+export const nearDays = 3;
 
 /** Weather shifts stages by days: a feeding farther off its course than this was edited away from it. */
 const mostShiftDays = 14;

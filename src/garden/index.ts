@@ -16,6 +16,7 @@ export {
   volumeText,
   withoutDust,
 } from "./amounts.js";
+export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
 export {
   type Acid,
@@ -26,6 +27,7 @@ export {
   type BatchInHand,
   type Bed,
   type CalendarWishes,
+  type Cover,
   type CoverKind,
   type Extract,
   type Fineness,

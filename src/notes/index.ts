@@ -14,6 +14,7 @@ export {
 } from "./batch-report.js";
 export { type FeedingChange, feedingChanges } from "./feeding-changes.js";
 export { feedingSpan } from "./feeding-span.js";
+export { forecastWarnings, movedNotes } from "./forecast-notes.js";
 export { outsideSeason } from "./outside-season.js";
 export { emptiedNotes, strayNotes, usedDefaults, windowWarnings } from "./plan-notes.js";
 export { type FeedingReason, type PlantingReasons, reasonsFor } from "./reasons.js";

@@ -1,4 +1,6 @@
 export {
+  type ForecastHarm,
+  type Moved,
   nothingPublished,
   type Published,
   type PublishedBatch,

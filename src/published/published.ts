@@ -27,7 +27,24 @@ interface FirstTold {
 export interface PublishedRound extends FirstTold {
   /** Empty where only the day is known, from a calendar without a record. */
   readonly mixes: readonly PublishedMix[];
+  /** Where a forecast moved it: no forecast moves it again. */
+  readonly moved?: Moved;
 }
+
+/** How a round came to a day that it was moved to. */
+export interface Moved {
+  readonly from: Day;
+  readonly harm: ForecastHarm;
+  /** Only some of its feedings came from there. */
+  readonly part?: true;
+}
+
+/** What a forecast has against feeding on a day. */
+export type ForecastHarm =
+  /** mm of that day or the day after, whichever has more. */
+  | { readonly kind: "rain"; readonly on: Day; readonly mm: number }
+  /** The day's highest temperature where the plants stand, and the highest at which they are sprayed. */
+  | { readonly kind: "heat"; readonly on: Day; readonly maxC: number; readonly limitC: number };
 
 /** Plantings of one bed that share cans. */
 export interface PublishedMix {

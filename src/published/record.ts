@@ -1,7 +1,7 @@
 /** The published state as named lines of text, one a round, a batch and another feed's day. */
 import { type Day, parseDay } from "../dates.js";
 import { routes } from "../garden/index.js";
-import type { Published, PublishedMix } from "./published.js";
+import type { ForecastHarm, Moved, Published, PublishedMix } from "./published.js";
 
 export interface RecordLine {
   readonly kind: "round" | "feed" | "batch" | "shells";
@@ -95,7 +95,24 @@ function isTold(value: unknown): value is Told {
 }
 
 function isRound(value: unknown): value is Published["rounds"][number] {
-  return isTold(value) && isList((value as Loose & Told).mixes, isMix);
+  if (!isTold(value)) return false;
+  const { mixes, moved } = value as Loose & Told;
+  return isList(mixes, isMix) && (moved === undefined || isMoved(moved));
+}
+
+function isMoved(value: unknown): value is Moved {
+  return (
+    isObject(value) &&
+    isDay(value.from) &&
+    isHarm(value.harm) &&
+    (value.part === undefined || value.part === true)
+  );
+}
+
+function isHarm(value: unknown): value is ForecastHarm {
+  if (!isObject(value) || !isDay(value.on)) return false;
+  const { kind, mm, maxC, limitC } = value;
+  return kind === "rain" ? isAmount(mm) : kind === "heat" && [maxC, limitC].every(isAmount);
 }
 
 function isMix(value: unknown): value is PublishedMix {

@@ -1,4 +1,4 @@
-export { type FedLine, publishedWith } from "./published-with.js";
+export { type FedLine, publishedWith, type RoundMove } from "./published-with.js";
 export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
   BedRound,

@@ -2,6 +2,7 @@
 import { addDays, type Day } from "../dates.js";
 import type { Route } from "../garden/index.js";
 import type {
+  Moved,
   Published,
   PublishedBatch,
   PublishedMix,
@@ -22,18 +23,30 @@ export interface FedLine {
   readonly day: Day;
 }
 
+/** A round, whole or in part, that the forecast moves to another day. */
+export interface RoundMove {
+  readonly to: Day;
+  readonly moved: Moved;
+}
+
+/** What of the rounds to come is not as it was told. */
+interface OffItsDay {
+  /** Published for a later day and written down already: they stay, for the log leans on them. */
+  readonly early: readonly FedLine[];
+  readonly moves: readonly RoundMove[];
+}
+
 /**
  * What is past stays as it was published; what is to come is as it is planned now. A round, a feed or
  * a batch that was told before keeps the day on which it was first told.
  *
  * @param earlier undefined where nothing was published
- * @param early published for a later day and written down already: they stay, for the log leans on them
  */
 export function publishedWith(
   earlier: Published | undefined,
   rounds: readonly Round[],
   making: StockPlan,
-  early: readonly FedLine[],
+  { early, moves }: OffItsDay,
   today: Day,
 ): Published {
   const { rounds: told = [], feeds: toldFeeds = [], batches: toldBatches = [] } = earlier ?? {};
@@ -48,7 +61,8 @@ export function publishedWith(
     const same = told.find((one) => one.day === day);
     const planned = [...mixesToCome(round), ...writtenDownEarly(same, early)];
     const mixes = [...planned, ...(round.day === today ? writtenDownToday(same, planned) : [])];
-    return mixes.length === 0 ? [] : [{ day: round.day, first: firstTold(same), mixes }];
+    const moved = moves.find(({ to }) => to === day)?.moved ?? same?.moved;
+    return mixes.length === 0 ? [] : [{ day, first: firstTold(same), mixes, ...given({ moved }) }];
   });
   const feeds = rounds
     .filter((round) => !isPast(round))

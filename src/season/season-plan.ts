@@ -30,7 +30,7 @@ export interface Plan {
   /** Where the calcium of each planting comes from, and what can be expected of the feed. */
   readonly calcium: readonly PlantingCalcium[];
   readonly warnings: readonly PlanWarning[];
-  /** What the log and the signs changed, and why. */
+  /** What the log, the signs and the forecast changed, and why. */
   readonly notes: readonly PlanNote[];
   /** Published feedings that were not given, by day. */
   readonly missed?: readonly MissedFeedings[];
@@ -281,7 +281,7 @@ export interface PlanWarning {
 
 /** What changed in the plan because of something that happened. */
 export interface PlanNote {
-  readonly code: "sign" | "missed" | "log";
+  readonly code: "sign" | "missed" | "log" | "weather";
   /** Absent where it concerns no single one. */
   readonly planting?: string;
   readonly day: Day;

@@ -43,6 +43,24 @@ export interface Standing extends Grown {
   readonly ground: Ground | undefined;
 }
 
+/** Of a bed's plantings, by their ids; without those of which it is not known. */
+export function groundsOf(
+  bed: Pick<Bed, "areaM2">,
+  grown: readonly Pick<Grown, "planting" | "crop" | "life">[],
+  season: DaySpan,
+): ReadonlyMap<string, Ground> {
+  const all = grown.flatMap((one) => {
+    const span = growingSpan(one, season);
+    return span === undefined ? [] : [{ ...one, span }];
+  });
+  return new Map(
+    all.flatMap((one) => {
+      const ground = groundOf(one, all, bed);
+      return ground === undefined ? [] : [[one.planting.id, ground] as const];
+    }),
+  );
+}
+
 interface OnGround extends Pick<Grown, "planting" | "crop"> {
   readonly span: DaySpan;
 }

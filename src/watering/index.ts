@@ -2,6 +2,7 @@ export { bedWatering, growingSpans } from "./bed-watering.js";
 export type { WateringTables } from "./by-weather.js";
 export { longestDryGap } from "./dry-gap.js";
 export { wateringFactors } from "./factors.js";
+export { type Ground, groundsOf } from "./growing.js";
 export type {
   BedWatering,
   DryGap,

@@ -159,3 +159,4 @@ export {
   weeklyWater,
 } from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";
+export { rainText, temperatureText } from "./weather.js";

@@ -81,8 +81,11 @@ test("advised against are those alone that trials or extension found useless", (
   const rules = ruleRows.filter(({ evidence }) => evidence === "advised-against");
   expect(rules.map((rule) => [rule.id, ...cropsOf(rule).map(({ key }) => key)])).toEqual([
     ["leafy-head-drench", "lettuce", "chicory"],
+    ["leaf-lettuce-drench", "leaf-lettuce"],
     ["head-brassica-drench", ...headBrassicas],
     ["head-brassica-foliar", ...headBrassicas],
+    ["collard-drench", "collard"],
+    ["collard-foliar", "collard"],
     ["pome-fruit-drench", "apple", "pear"],
     ["peanut-drench", "peanut"],
     ["peanut-foliar", "peanut"],

@@ -36,12 +36,25 @@ const batch = fc
     maybe("withdrawn", fc.constant(true as const)),
   )
   .map(([a, b]) => ({ ...a, ...b }));
+const moved = fc
+  .tuple(
+    fc.record({
+      from: aDay,
+      harm: fc.oneof(
+        fc.record({ kind: fc.constant("rain" as const), on: aDay, mm: amount }),
+        fc.record({ kind: fc.constant("heat" as const), on: aDay, maxC: amount, limitC: amount }),
+      ),
+    }),
+    maybe("part", fc.constant(true as const)),
+  )
+  .map(([a, b]) => ({ ...a, ...b }));
+const round = fc
+  .tuple(fc.record({ ...told, mixes: fc.array(mix, { maxLength: 2 }) }), maybe("moved", moved))
+  .map(([a, b]) => ({ ...a, ...b }));
 const published: fc.Arbitrary<Published> = fc
   .tuple(
     fc.record({
-      rounds: fc.array(fc.record({ ...told, mixes: fc.array(mix, { maxLength: 2 }) }), {
-        maxLength: 4,
-      }),
+      rounds: fc.array(round, { maxLength: 4 }),
       feeds: fc.array(fc.record({ ...told, feed: text }), { maxLength: 3 }),
       batches: fc.array(batch, { maxLength: 3 }),
     }),
@@ -67,6 +80,7 @@ test("what is written is read again as it was, a line each", () => {
 });
 
 describe("a damaged line", () => {
+  const rain = { kind: "rain", on: "2027-06-04", mm: 20 };
   const state = aPublished({
     rounds: [aPublishedRound("2027-06-05")],
     feeds: [{ feed: "nettle", day: day("2027-06-06"), first: day("2027-03-01") }],
@@ -101,6 +115,18 @@ describe("a damaged line", () => {
       "round",
       { mixes: [{ bed: "b", route: "drench", fed: [], pours: [{ ml: -1 }] }] },
     ],
+    ["a move from nowhere", "round", { moved: { harm: rain } }],
+    [
+      "a harm that is none",
+      "round",
+      { moved: { from: "2027-06-04", harm: { ...rain, kind: "hail" } } },
+    ],
+    [
+      "rain without an amount",
+      "round",
+      { moved: { from: "2027-06-04", harm: { ...rain, mm: "20" } } },
+    ],
+    ["a part that is none", "round", { moved: { from: "2027-06-04", harm: rain, part: false } }],
     ["a number that is not whole", "batch", { number: 1.5 }],
     ["a withdrawal that is none", "batch", { withdrawn: false }],
     ["an empty name", "feed", { feed: "" }],

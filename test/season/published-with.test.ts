@@ -21,7 +21,13 @@ function withPlan(
   rounds: readonly Round[],
   making: Partial<StockPlan> = {},
 ): Published {
-  return publishedWith(earlier, rounds, aSeasonStock(making).making, [], today);
+  return publishedWith(
+    earlier,
+    rounds,
+    aSeasonStock(making).making,
+    { early: [], moves: [] },
+    today,
+  );
 }
 
 describe("a round to come", () => {
@@ -35,6 +41,21 @@ describe("a round to come", () => {
       ["2027-06-19", early],
       ["2027-06-26", today],
     ]);
+  });
+
+  test("that the forecast moved to its day says so from then on, and is first told there today", () => {
+    const moved = {
+      from: day("2027-06-16"),
+      harm: { kind: "rain", on: day("2027-06-17"), mm: 20 },
+    } as const;
+    const onto = [aRound({ day: day("2027-06-19") })];
+    const stock = aSeasonStock().making;
+    const moves = [{ to: day("2027-06-19"), moved }];
+    const told = aPublished({ rounds: [aPublishedRound("2027-06-16")] });
+    const then = publishedWith(told, onto, stock, { early: [], moves }, today);
+    expect(then.rounds).toMatchObject([{ day: "2027-06-19", first: today, moved }]);
+    const next = publishedWith(then, onto, stock, { early: [], moves: [] }, addDays(today, 1));
+    expect(next.rounds).toMatchObject([{ day: "2027-06-19", first: today, moved }]);
   });
 
   test("has its plantings, their water, and what each bottle gives; from none, what is missing", () => {

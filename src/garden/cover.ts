@@ -1,0 +1,18 @@
+/** What a bed's cover does on a day. */
+import { type Day, within } from "../dates.js";
+import type { Cover } from "./garden.js";
+import type { Usual } from "./usual.js";
+
+export function standsOn({ from, to }: Cover, day: Day): boolean {
+  return within(day, { from: from ?? day, to: to ?? day });
+}
+
+/** Rain comes through fleece alone. */
+export function keepsRainOut({ kind }: Cover): boolean {
+  return kind !== "fleece";
+}
+
+/** degC above the air outdoors. */
+export function warmerUnder({ kind, warmerC }: Cover, usual: Usual): number {
+  return warmerC ?? usual[`cover_${kind}_warmer_c`];
+}

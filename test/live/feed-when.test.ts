@@ -1,0 +1,69 @@
+/** `feed_when: might-help` as a grower meets it: at the plan, its reasons and a calendar that is kept. */
+import { describe, expect, test } from "vitest";
+import { addDays, day } from "../../src/dates.js";
+import { gatePlot, keptGarden } from "./a-kept-garden.js";
+import { gardenText, planted } from "../support/a-garden.js";
+import { cli } from "../support/run-cli.js";
+
+interface Told {
+  readonly rounds: readonly { day: string }[];
+  readonly plantings: readonly {
+    reason: string;
+    fed: boolean;
+    stages: readonly { stage: string; from: string; to: string }[];
+  }[];
+}
+
+async function planned(differs: Readonly<Record<string, unknown>>): Promise<Told> {
+  const { code, stdout } = await cli(["plan", "--json", "-"], { stdin: gardenText(differs) });
+  expect(code).toBe(0);
+  return JSON.parse(stdout) as Told;
+}
+
+const poor = { soil: { kind: "sand" }, source_water: { hardness: "30 mg/L" } };
+
+describe("a garden that feeds only where it might help", () => {
+  test("is not fed where nothing tells, and hears what would decide it", async () => {
+    const { rounds, plantings } = await planned({ feed_when: "might-help" });
+    expect(rounds).toEqual([]);
+    expect(plantings[0]?.fed).toBe(false);
+    expect(plantings[0]?.reason).toContain("not fed, as `feed_when: might-help` asks");
+    expect(plantings[0]?.reason).toContain("the kind of soil is not told");
+  });
+
+  test("is fed on sand with soft water, and not on once the fruit ripens", async () => {
+    const mightHelp = await planned({
+      ...poor,
+      feed_when: "might-help",
+      ...planted({ through: "harvest" }),
+    });
+    const ripens = mightHelp.plantings[0]?.stages.find(({ stage }) => stage === "ripening")?.from;
+    const days = mightHelp.rounds.map((round) => round.day);
+    expect(days.length).toBeGreaterThan(1);
+    expect(days.filter((one) => one >= (ripens ?? ""))).toEqual([]);
+    expect(mightHelp.plantings[0]?.reason).toContain("might help. Sand holds little calcium");
+  });
+
+  test("`always` feeds as if nothing were said", async () => {
+    expect((await planned({ feed_when: "always" })).rounds).toEqual((await planned({})).rounds);
+  });
+});
+
+// As with `feed: false`: the plan is of what is fed, the calendar of what was told.
+test("said in the middle of a season, the calendar keeps what is past, and what was to come goes", async () => {
+  const plot = keptGarden(gatePlot);
+  const feedings = (calendar: string) =>
+    [...calendar.matchAll(/DTSTART[^:]*:(\d{8})[^]*?SUMMARY:(.*)/g)]
+      .filter(([, , title = ""]) => title.startsWith("Cucumber"))
+      .map(([, start]) => start);
+  const before = feedings(await plot.publish("2027-03-01"));
+  const [first, second, ...coming] = before;
+  expect(coming.length).toBeGreaterThan(0);
+  const today = addDays(
+    (await plot.days("2027-03-01", "toms")).ahead.map(day)[1] ?? day("2027-03-01"),
+    1,
+  );
+  plot.edit("garden: Gate plot", "garden: Gate plot\nfeed_when: might-help");
+  const after = feedings(await plot.publish(today));
+  expect(after).toEqual([first, second]);
+});
