@@ -21,6 +21,14 @@ describe("sheet", () => {
     expect((await cli(["sheet", file, "--svg"])).stdout).toMatch(/^<svg[\s\S]*<\/svg>\s*$/);
   });
 
+  test("--calcium gives the page on where the calcium comes from, and never with --svg", async () => {
+    const { code, stdout } = await cli(["sheet", us, "--calcium"]);
+    expect(code).toBe(0);
+    expect(stdout).toContain("where its calcium comes from");
+    expect(stdout).toContain("215.9mm 279.4mm");
+    expect((await cli(["sheet", us, "--calcium", "--svg"])).code).toBe(2);
+  });
+
   test("an unknown paper is wrong usage", async () => {
     expect((await cli(["sheet", file, "--paper", "a5"])).code).toBe(2);
   });

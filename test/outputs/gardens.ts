@@ -1,11 +1,13 @@
 /** Gardens of our own invention, from garden files to whole plans, stock and all. */
+import { readFileSync } from "node:fs";
 import { addDays, day, type Day } from "../../src/dates.js";
 import { readYaml } from "../../src/garden/read.js";
 import { validateGarden } from "../../src/garden/validate.js";
+import { planGarden } from "../../src/plan-garden.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine } from "../../src/problem.js";
 import type { Plan, Round } from "../../src/season/season-plan.js";
-import { loadTables } from "../../src/tables.js";
+import { loadNormals, loadTables } from "../../src/tables.js";
 
 export const weirCottage = `
 version: 1
@@ -105,6 +107,23 @@ export function planOf(yaml: string, today = "2027-05-15"): Plan {
     { today: day(today) },
   );
   if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join("\n"));
+  return plan.value;
+}
+
+/** The example of a back garden, all beds watered by the weather, one with a soil test and gypsum. */
+export async function wateredBackGarden(): Promise<Plan> {
+  const example = readFileSync(new URL("../../examples/back-garden.yaml", import.meta.url), "utf8");
+  const text = example.replace(/^ {4}name: .*$/gm, "$&\n    watering: auto").replace(
+    "name: South wall",
+    `$&
+    soil: { kind: loam, mulch: straw, test: { on: 2026-11-02, extract: mehlich-3, calcium: 850 ppm, ph: 6.3 } }
+    amendments: [{ on: 2027-03-10, what: gypsum, amount: 500 g }]`,
+  );
+  const plan = planGarden(text, loadTables(), {
+    today: "2027-06-14",
+    normals: await loadNormals(),
+  });
+  if (!plan.ok) throw new Error(plan.problems.map(problemLine).join("\n"));
   return plan.value;
 }
 

@@ -36,7 +36,8 @@ export function calciumTable({ calcium, garden: { amounts } }: Plan): Html | und
     ];
     return html`<tr>
       <th scope="row">
-        ${cropWords(plantings[0].cropName)} (${joined(plantings.map(nameAndBed), "; ")})
+        ${cropWords(plantings[0].cropName)}
+        <span class="soft">${joined(plantings.map(nameAndBed), "; ")}</span>
       </th>
       ${cells.map((cell) => html`<td>${cell}</td>`)}
     </tr>`;

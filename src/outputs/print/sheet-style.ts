@@ -47,6 +47,7 @@ thead th:first-child{width:15mm}
 .water-weeks thead th.gap{width:24%}
 .calcium-sum thead th:first-child{width:22%}
 .calcium-sum thead th:last-child{width:22%}
+.calcium-sum th .soft{font-weight:400}
 .plain{padding-left:4mm;font-size:8.5pt}
 .soft,.note,.scale{color:var(--soft)}
 @media screen{body{padding:4mm}}
