@@ -147,6 +147,11 @@ main>section{margin-top:5mm}
 .cautions{font-size:8.5pt;line-height:1.35}
 h2{font-size:13pt}
 .key{font-size:8.5pt}
+.origins{grid-template-columns:1fr 1fr;gap:2mm}
+.origin{font-size:8.5pt;padding:1mm 2mm}
+.origin h3,.origin h3 .soft{font-size:9.5pt}
+.amount-rows .soft,.origin .soil,.origin .verdict{font-size:8.5pt}
+.amount-rows li,.origin .soil,.origin .verdict{margin-top:.5mm}
 h2,h3,caption{break-after:avoid}
 tr,.jobs li,.calcium li,.warning{break-inside:avoid}
 .picture,.amounts,.sign,.chip{print-color-adjust:exact;-webkit-print-color-adjust:exact}
