@@ -189,6 +189,8 @@ export function nameAndBed({ name, cropName, bedName }: PlantingCalcium): Html {
 
 /** For every document with cards. */
 export const calciumCardStyle = `.origin{break-inside:avoid}
+.amount-rows .pair{justify-content:flex-end}
+.amount-rows .what{margin-inline-end:auto}
 .amount-rows .what::first-letter{text-transform:uppercase}
 .amount{display:block;overflow:visible;border-left:2px solid var(--ink)}
 .amount .least{fill:var(--soft)}

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { cli, examplePath, scratchFolder } from "../support/run-cli.js";
@@ -27,6 +27,18 @@ describe("sheet", () => {
     expect(stdout).toContain("where its calcium comes from");
     expect(stdout).toContain("215.9mm 279.4mm");
     expect((await cli(["sheet", us, "--calcium", "--svg"])).code).toBe(2);
+  });
+
+  test("of a watered garden has its water a week, and what to do about the longest dry time", async () => {
+    const watered = join(scratchFolder(), "watered.yaml");
+    const text = readFileSync(file, "utf8").replace(/^ {4}name: .*$/gm, "$&\n    watering: auto");
+    writeFileSync(watered, text);
+    const options = ["--today", "2027-06-14"];
+    const { stdout } = await cli(["sheet", watered, ...options]);
+    expect(stdout).toContain("Water a week");
+    const page = (await cli(["sheet", watered, "--calcium", ...options])).stdout;
+    expect(page).toContain("while you are away: have someone water");
+    expect((await cli(["sheet", file, ...options])).stdout).not.toContain("Water a week");
   });
 
   test("an unknown paper is wrong usage", async () => {

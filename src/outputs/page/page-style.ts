@@ -75,7 +75,7 @@ main>section{margin-top:2rem}
 .week{margin-top:.9rem}
 .week ul{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19rem),1fr));gap:0 1rem}
 .scale{margin-top:.5rem}
-.origins{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,24rem),1fr));gap:.75rem;margin-top:.75rem}
+.origins{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
 .origin{border:1px solid var(--line);border-radius:.6rem;padding:.6rem .7rem;background:var(--card)}
 .origin h3 .soft{font-weight:400;font-size:1rem}
 .amount-rows li,.origin .soil,.origin .verdict{margin-top:.4rem}
