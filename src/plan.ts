@@ -53,6 +53,7 @@ import {
   plannedWatering,
   wantedOf,
   type WaterAndCalciumTables,
+  wateringDaysIn,
 } from "./water-and-calcium.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
@@ -136,7 +137,8 @@ function planOf(
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
     feedingSpan(need, courses, ahead, rounds, garden.season);
   const gapOf = dryGaps(garden, needs, rounds, known.weather, tables);
-  const watering = plannedWatering(garden, expected, rounds, gapOf);
+  const daysOf = wateringDaysIn(garden, needs, known.weather, tables);
+  const watering = plannedWatering(garden, expected, rounds, gapOf, daysOf);
   const { early } = past;
   const toTell = publishedWith(published, rounds, stockSide.stock.making, { early, moves }, today);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
@@ -186,6 +188,7 @@ function planOf(
 
 function gardenOf(garden: Garden, { weather, frost }: KnownPlace): Plan["garden"] {
   const { id, name, timezone, season, amounts, canL, sprayerL, feeding, calendar } = garden;
+  const { inCalendar, timeOfDay: wateredAt, remindersMinBefore } = garden.watering;
   const { timeOfDay, durationMin } = feeding;
   return {
     id,
@@ -199,6 +202,7 @@ function gardenOf(garden: Garden, { weather, frost }: KnownPlace): Plan["garden"
     durationMin,
     calendar,
     ...given({
+      watering: inCalendar ? { ...given({ timeOfDay: wateredAt }), remindersMinBefore } : undefined,
       climate: weather && climateFact(weather, season),
       frost: frost && frostFact(frost, season),
     }),

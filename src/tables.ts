@@ -6,6 +6,7 @@ import constants from "./compiled/constants.js";
 import cropCoefficients from "./compiled/crop-coefficients.js";
 import crops from "./compiled/crops.js";
 import cssColors from "./compiled/css-colors.js";
+import eggSizes from "./compiled/egg-sizes.js";
 import frost from "./compiled/frost.js";
 import gardenCheck from "./compiled/garden-check.js";
 import labelSheets from "./compiled/label-sheets.js";
@@ -58,6 +59,7 @@ const tables: Tables = madeWhenAsked<Tables>({
     }),
   units: () => units.units,
   usual: () => usualValues(usual.usual),
+  eggSizes: () => eggSizes.egg_sizes,
   cssColors: () => new Set(cssColors.names),
   zoneHalves: () => zoneHalves(halves),
   gardenCheck: () => schemaCheck(gardenCheck),

@@ -24,6 +24,8 @@ import {
   growingSpans,
   lessRounds,
   longestDryGap,
+  type WateringDay,
+  wateringDays,
   type WateringTables,
 } from "./watering/index.js";
 import { verdictWords } from "./words/index.js";
@@ -104,19 +106,54 @@ export function dryGaps(
   };
 }
 
+/** Days on which a bed is watered, and with how much. */
+export type WateringDaysOf = (
+  bed: Bed,
+  watering: Pick<BedWatering, "by" | "unknown" | "weeks">,
+) => WateringDay[];
+
+export function wateringDaysIn(
+  garden: Garden,
+  needs: readonly PlantingNeed[],
+  place: PlaceWeather | undefined,
+  { wateringFactors: factors }: Pick<WateringTables, "wateringFactors">,
+): WateringDaysOf {
+  return (bed, { by, unknown, weeks }) => {
+    const isUnknown = (id: string): boolean => unknown.some(({ planting }) => planting === id);
+    // An amount is for all that grows there, also where the shares in it are not known.
+    const grown = needsOf(bed, needs).filter(
+      ({ planting }) => by === "amount" || !isUnknown(planting.id),
+    );
+    const growing = growingSpans(grown, garden.season);
+    return wateringDays(weeks, growing, { garden, bed, place, factors });
+  };
+}
+
 /** What the plan tells of water: the rounds' litres come off those of their weeks. */
 export function plannedWatering(
   { beds }: Garden,
   { waterings }: Expected,
   rounds: readonly Round[],
   gapOf: DryGapOf,
+  daysOf: WateringDaysOf,
 ): PlanWatering[] {
-  return waterings.map(({ bed, bedName, by, weeks, unknown }) => {
-    const dryGap = beds.flatMap((one) => (one.id === bed ? (gapOf(one) ?? []) : []))[0];
+  return beds.flatMap((one): PlanWatering[] => {
+    const watering = waterings.find(({ bed }) => bed === one.id);
+    if (watering === undefined) return [];
+    const { bed, bedName, by, usualWeeks, unknown } = watering;
+    const usualL = new Map(usualWeeks.map(({ from, waterL }) => [from, waterL]));
     const roundL = new Map(
-      rounds.map((round) => [round.day, drenchedL(round, (one) => one === bed, anyOne)]),
+      rounds.map((round) => [round.day, drenchedL(round, (id) => id === bed, anyOne)]),
     );
-    return { bed, bedName, by, weeks: lessRounds(weeks, roundL), unknown, ...given({ dryGap }) };
+    const weeks = lessRounds(watering.weeks, roundL);
+    return [
+      {
+        ...{ bed, bedName, by, unknown },
+        weeks: weeks.map((week) => ({ ...week, usualL: usualL.get(week.from) ?? 0 })),
+        days: daysOf(one, { by, unknown, weeks }),
+        ...given({ dryGap: gapOf(one) }),
+      },
+    ];
   });
 }
 

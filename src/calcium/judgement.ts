@@ -54,6 +54,7 @@ export interface MuchCalcium {
 export type CannotTell =
   | "spray-goes-past-the-soil"
   | "trials-disagree"
+  | "cause-unclear"
   | "no-class-of-extract"
   | "ph-in-cacl2"
   | "ph-not-known"
@@ -168,6 +169,7 @@ function whyNotToTell(
   if (test && muchIn(test, extracts))
     return test.ph === undefined ? "ph-not-known" : "much-calcium-but-sour";
   if (rule.evidence === "disputed") return "trials-disagree";
+  if (rule.evidence === "cause-unclear") return "cause-unclear";
   if (!isAmong(rule, disorders) || stagesInNeed(rule, tables).length === 0) return "no-trial";
   if (kind === undefined) return "soil-not-known";
   if (!soils.includes(kind)) return "soil-not-poor";

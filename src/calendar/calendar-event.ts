@@ -4,7 +4,7 @@ import type { Plan } from "../season/index.js";
 
 /** One entry of a calendar, free of file formats. */
 export interface CalendarEvent {
-  /** What it is: `feeding`, `feed` (another one), `making`, `use-up`, `notice`. */
+  /** What it is: `feeding`, `feed` (another one), `making`, `use-up`, `watering`, `notice`. */
   readonly kind: string;
   /** Names the event for as long as it keeps its day: `kind/line/day`. Unique in a calendar. */
   readonly key: string;

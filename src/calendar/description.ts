@@ -23,6 +23,8 @@ export interface TripFacts {
   readonly feeds: readonly OtherFeedMix[];
   /** Bottles poured from for the first time, another having been in use before. */
   readonly newBottles: readonly NewBottle[];
+  /** What the cans are of the week's water, by bed; of beds whose watering is told. */
+  readonly water?: ReadonlyMap<string, string>;
   /** Lines of warnings and notes. */
   readonly told: readonly string[];
   /** It has been done: the log holds it. */
@@ -38,7 +40,7 @@ export interface TripWords {
 
 /** The whole truth of a trip: plain text lines. */
 export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
-  const { beds, feeds, newBottles, told, given } = facts;
+  const { beds, feeds, newBottles, water, told, given } = facts;
   const mixes = beds.flatMap((bed) => bed.mixes);
   return [
     ...(given ? ["Given: the log holds it.", ""] : []),
@@ -48,6 +50,7 @@ export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
     ...beds.flatMap((bed) => [
       `${bed.bedName}:`,
       ...bed.mixes.flatMap((mix) => mixLines(mix, given, words)),
+      ...waterLines(water?.get(bed.bed)),
       "",
     ]),
     ...(beds.length > 0 ? [tripTotal(mixes, words.amounts)] : []),
@@ -74,6 +77,10 @@ function mixLines(mix: CanMix, given: boolean, { amounts, pour }: TripWords): st
       ...doubtLines(mix.feedings),
     ].map((line) => `- ${line}`),
   ];
+}
+
+function waterLines(water: string | undefined): string[] {
+  return water === undefined ? [] : [`- ${water}`];
 }
 
 function feedLines(mix: OtherFeedMix, { nameOf, amounts }: TripWords): string[] {

@@ -1,8 +1,15 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
+import { within } from "../dates.js";
 import { routes } from "../garden/index.js";
 import type { BedRound, OtherFeedMix, Plan, Round, SaidInLog } from "../season/index.js";
 import { given, grouped } from "../values.js";
-import { newBottle, type NewBottle, routeNames, tooLittleStock } from "../words/index.js";
+import {
+  newBottle,
+  type NewBottle,
+  roundOfWeek,
+  routeNames,
+  tooLittleStock,
+} from "../words/index.js";
 import { gardenUid, uidOf, type UnnamedEvent } from "./calendar-event.js";
 import { descriptionOf } from "./description.js";
 import { feedSummary, summaryOf } from "./summary.js";
@@ -80,7 +87,10 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     }),
     summary: summaryWith(trip, newBottles, done),
     description: descriptionOf(
-      { beds, feeds, newBottles, told: told.flatMap(({ lines }) => lines), given: done },
+      {
+        ...{ beds, feeds, newBottles, water: waterOf(plan, trip) },
+        ...{ told: told.flatMap(({ lines }) => lines), given: done },
+      },
       {
         amounts: garden.amounts,
         nameOf: (planting) => nameOf.get(planting) ?? planting,
@@ -98,6 +108,20 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     remindersMinBefore:
       happened === "as-published" || done ? [] : garden.calendar.remindersMinBefore,
   };
+}
+
+/** What the cans are of the week's water of each bed whose watering is told. */
+function waterOf(
+  { garden, watering = [] }: Plan,
+  { round, beds }: Trip,
+): ReadonlyMap<string, string> {
+  return new Map(
+    beds.flatMap((bed) => {
+      const told = watering.find((one) => one.bed === bed.bed);
+      const week = told?.weeks.find((one) => within(round.day, one));
+      return told && week ? [[bed.bed, roundOfWeek(bed, told.by, week, garden.amounts)]] : [];
+    }),
+  );
 }
 
 /** What the log says of a trip: of the whole round, or of its bed. */

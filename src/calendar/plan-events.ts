@@ -6,11 +6,12 @@ import { cleanText } from "./content-line.js";
 import { feedingEvents, type Grouping } from "./feeding-events.js";
 import { makingEvents } from "./making-events.js";
 import { noticeEvents, toldOf } from "./told.js";
+import { wateringEvents } from "./watering-events.js";
 
 /**
  * The calendar of a plan: its feedings, one event a round or one a bed as
- * `plan.garden.calendar.group` says; the steps of making stock, and days to use it up; and what has
- * to be told on a day on which no feeding could tell it. Sorted by day.
+ * `plan.garden.calendar.group` says; the steps of making stock, and days to use it up; watering days
+ * where the garden wishes for them; and what has to be told on a day on which no feeding could tell it. Sorted by day.
  *
  * @param groupOf for rounds that have been published in another grouping
  */
@@ -20,7 +21,12 @@ export function planEvents(
 ): CalendarEvent[] {
   const namespace = gardenUid(plan.garden.id);
   const { events, untold } = feedingEvents(plan, toldOf(plan), groupOf);
-  return [...events, ...makingEvents(plan), ...noticeEvents(plan.garden, untold)]
+  return [
+    ...events,
+    ...makingEvents(plan),
+    ...wateringEvents(plan),
+    ...noticeEvents(plan.garden, untold),
+  ]
     .map(({ line, ...event }) => {
       const key = cleanText(`${event.kind}/${line}/${event.day}`);
       return { ...event, key, uid: v5(key, namespace) };

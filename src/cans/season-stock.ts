@@ -80,7 +80,7 @@ export function seasonStock(
   const shells = shellSupply(
     garden,
     liquids.usual,
-    tables.chemistry.kitchen.shellPerEggG.value,
+    garden.stock.eggs.dryShellG,
     way.dryDays + way.reactionDays,
     published,
     standing,

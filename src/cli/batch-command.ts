@@ -1,4 +1,4 @@
-import { type Amounts, mlPerCup } from "../garden/index.js";
+import { type Amounts, eggSize, mlPerCup } from "../garden/index.js";
 import { type BatchReport, daysFrom, daysOf, makingReport, recipeReport } from "../notes/index.js";
 import {
   type BatchSize,
@@ -55,6 +55,7 @@ function plainReport(
     vinegarPercent: usual.vinegar_percent,
     shellPurity: usual.shell_purity_percent / 100,
     bottleMl: amounts === "us" ? usual.bottle_us_ml : usual.bottle_ml,
+    eggs: eggSize(tables.eggSizes, amounts),
   };
   const means = batchMeans(options, recipeMeans(tables.chemistry, stock), amounts, tables);
   const size = batchSize(options, means.acid, amounts, tables) ?? sizeWithoutWish(amounts);

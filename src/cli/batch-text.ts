@@ -139,7 +139,11 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
   return [
     [
       "shell",
-      `${g(r.shellG)} dry, the shells of ${counted(r.eggs, "egg")} (about ${spoonsText(r.shellTablespoons)} when ground)`,
+      `${g(r.shellG)} dry, from ${counted(r.eggs, "egg")} (${r.eggSize}, ${g(r.dryShellPerEggG)} of dry shell each)`,
+    ],
+    [
+      "",
+      `about ${spoonsText(r.shellTablespoons)} ground as fine as flour, ${spoonsText(r.crushedTablespoons)} only crushed; weigh it`,
     ],
     ...liquidRows(r, amounts),
     ["vessel", `open, ${vesselText(r.vesselL, amounts)} at the least, as it foams`],

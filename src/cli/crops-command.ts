@@ -52,6 +52,8 @@ function cropText(crop: CropWithRules, style: TextStyle): string {
       "habit",
       crop.usualHabit === undefined ? "" : `${habits.join(" or ")}, usually ${crop.usualHabit}`,
     ],
+    ["a plant has", areaText(crop.areaM2PerPlant)],
+    ["soil", crop.acidSoil === true ? "sour: never limed" : ""],
     ["frost", crop.tender ? "tender: frost ends it" : "not ended by the first frost"],
     ...crop.lengths.map((l, i) => [
       i === 0 ? "rows" : "",
@@ -65,6 +67,17 @@ function cropText(crop: CropWithRules, style: TextStyle): string {
   ];
   const known = rows.filter(([, text]) => text !== "");
   return `${tabled(crop.name, known, style)}\n`;
+}
+
+/** `0.63 m2 (0.28 to 1.1): ...`, as published. */
+function areaText(area: Crop["areaM2PerPlant"]): string {
+  if (area === undefined) return "";
+  const [usual, low, high] = [area.usual, area.low, area.high].map((m2) =>
+    String(Number(m2.toPrecision(2))),
+  );
+  return low === high
+    ? `${usual} m2: ${area.source}`
+    : `${usual} m2 (${low} to ${high}): ${area.source}`;
 }
 
 /** Months of the northern half. */

@@ -169,6 +169,27 @@ export interface CalendarWishes {
   readonly refreshHours: number;
 }
 
+/** Weight classes of eggs as they are sold; keys of `egg-sizes.yaml`. */
+export const eggSizes = [
+  "us-small",
+  "us-medium",
+  "us-large",
+  "us-extra-large",
+  "us-jumbo",
+  "eu-s",
+  "eu-m",
+  "eu-l",
+  "eu-xl",
+] as const;
+export type EggSizeKey = (typeof eggSizes)[number];
+
+export interface EggSize {
+  /** `EU M`. */
+  readonly name: string;
+  /** Of one egg. */
+  readonly dryShellG: number;
+}
+
 export interface StockSettings {
   readonly acid: Acid;
   /** Anhydrous or monohydrate for citric acid. */
@@ -181,6 +202,8 @@ export interface StockSettings {
   readonly largestBatchMl: number;
   /** Days before it is first poured that a batch is to be bottled; absent for the usual ones. */
   readonly readyBeforeDays?: number;
+  /** Whose shells are kept. */
+  readonly eggs: EggSize;
   readonly shellsPerWeek?: number;
   /** Eggs' shells already kept. */
   readonly shellsInHand?: number;

@@ -18,6 +18,7 @@ export {
 } from "./amounts.js";
 export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
 export { decodeText, largestFileBytes } from "./decode.js";
+export { eggSize } from "./egg-sizes.js";
 export {
   type Acid,
   type Amendment,
@@ -29,6 +30,7 @@ export {
   type CalendarWishes,
   type Cover,
   type CoverKind,
+  type EggSize,
   type Extract,
   type Fineness,
   type Garden,
@@ -47,6 +49,7 @@ export {
   type SourceWater,
   type StockSettings,
   type Strainer,
+  type WateringDays,
   type WateringWish,
   type WeatherFiles,
 } from "./garden.js";

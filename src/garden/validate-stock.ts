@@ -1,7 +1,8 @@
 import type { Stock } from "../compiled/garden-file.js";
 import { given } from "../values.js";
+import { eggSize } from "./egg-sizes.js";
 import type { Entry } from "./fields.js";
-import { acids, keptIn, pourStyles, type StockSettings } from "./garden.js";
+import { acids, eggSizes, keptIn, pourStyles, type StockSettings } from "./garden.js";
 import type { Bounds } from "./quantity.js";
 import { validateBatches, volumeBounds } from "./validate-batches.js";
 import type { Validation } from "./validation.js";
@@ -13,7 +14,7 @@ const purityBounds: Bounds = { least: 0.5, most: 1, words: "50 % to 100 %" };
 
 export function validateStock(
   entry: Entry<Stock>,
-  { tables: { usual }, amounts }: Validation,
+  { tables: { usual, eggSizes: sizes }, amounts }: Validation,
 ): StockSettings {
   const ml = (key: "bottles" | "largest_batch"): number | undefined => {
     const liters = entry.quantity(key, "volume", volumeBounds);
@@ -35,6 +36,7 @@ export function validateStock(
     pour: entry.among(pourStyles, "pour") ?? "shaken",
     bottleMl: ml("bottles") ?? usualBottleMl,
     largestBatchMl: ml("largest_batch") ?? usualBatchMl,
+    eggs: eggSize(sizes, amounts, entry.among(eggSizes, "eggs")),
     ...given({
       readyBeforeDays: entry.days("ready_before", readyBeforeBounds),
       shellsPerWeek: entry.number("shells_per_week"),

@@ -4,6 +4,7 @@ import type { SchemaCheck } from "../schema-check.js";
 import type { Garden } from "./garden.js";
 import type { ZoneHalves } from "./hemisphere.js";
 import type { UnitTable } from "./units.js";
+import type { EggSizeRow } from "./egg-sizes.js";
 import type { Usual } from "./usual.js";
 
 export interface GardenTables {
@@ -11,6 +12,7 @@ export interface GardenTables {
   readonly gardenCheck: SchemaCheck;
   readonly units: UnitTable;
   readonly usual: Usual;
+  readonly eggSizes: readonly EggSizeRow[];
   readonly catalogue: CropCatalogue;
   /** CSS3 colour names. */
   readonly cssColors: ReadonlySet<string>;

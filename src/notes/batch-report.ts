@@ -58,6 +58,7 @@ type RecipeAmounts = Pick<
   | "shellG"
   | "eggs"
   | "shellTablespoons"
+  | "crushedTablespoons"
   | "acidG"
   | "acidTablespoons"
   | "vinegarMl"
@@ -80,6 +81,9 @@ export interface RecipeReport extends RecipeAmounts {
   readonly citricForm?: "anhydrous" | "monohydrate";
   /** g of acetic acid per 100 mL of the vinegar. */
   readonly vinegarPercent?: number;
+  /** Weight class of the eggs: `EU M`. */
+  readonly eggSize: string;
+  readonly dryShellPerEggG: number;
   /** Calcium carbonate in the dry shell, 0 to 1. */
   readonly shellPurity: number;
   readonly temperatureC: number;
@@ -127,7 +131,7 @@ function acidBought(means: RecipeMeans): Pick<RecipeReport, "citricForm" | "vine
 
 export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): RecipeReport {
   const { means } = recipe;
-  const { shellG, eggs, shellTablespoons, acidG, waterMl, vesselL } = recipe;
+  const { shellG, eggs, shellTablespoons, crushedTablespoons, acidG, waterMl, vesselL } = recipe;
   const { carbonDioxideG, carbonDioxideL, makesMl, bottles, crystalsG, whitePasses, shellLeftG } =
     recipe;
   const dayOf = (dayFromStart: number): Day =>
@@ -140,7 +144,10 @@ export function recipeReport(recipe: Recipe, days: BatchDays, batch?: string): R
     temperatureC: means.temperatureC,
     shellG,
     eggs,
+    eggSize: means.eggs.name,
+    dryShellPerEggG: means.eggs.dryShellG,
     shellTablespoons,
+    crushedTablespoons,
     acidG,
     ...given({ acidTablespoons: recipe.acidTablespoons, vinegarMl: recipe.vinegarMl }),
     waterMl,

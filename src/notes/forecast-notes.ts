@@ -4,7 +4,7 @@ import type { ThreatenedRound } from "../days/index.js";
 import { type Amounts, type Garden, vesselOf } from "../garden/index.js";
 import type { ForecastHarm, Published } from "../published/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
-import { rainText, shortDay, temperatureText } from "../words/index.js";
+import { rainText, shortDay, degreesText } from "../words/index.js";
 
 /** Of rounds from today on. As it was told on the day they were moved: the forecast of today may be another. */
 export function movedNotes({ rounds }: Published, amounts: Amounts, today: Day): PlanNote[] {
@@ -20,7 +20,7 @@ export function movedNotes({ rounds }: Published, amounts: Amounts, today: Day):
 function expectedThen(harm: ForecastHarm, amounts: Amounts): string {
   const on = shortDay(harm.on);
   if (harm.kind === "rain") return `${rainText(harm.mm, amounts)} of rain was forecast for ${on}`;
-  const [maxC, limitC] = [harm.maxC, harm.limitC].map((c) => temperatureText(c, amounts));
+  const [maxC, limitC] = [harm.maxC, harm.limitC].map((c) => degreesText(c, amounts));
   return `up to ${maxC} was expected on ${on}, and leaves may burn above ${limitC}`;
 }
 
@@ -34,7 +34,7 @@ export function forecastWarnings(
     const names = new Set(courses.map(({ planting }) => nameOf.get(planting.bed)));
     const whose = courses.length === all.length ? "" : ` (${[...names].join(", ")})`;
     if (harm.kind === "heat") {
-      const [maxC, limitC] = [harm.maxC, harm.limitC].map((c) => temperatureText(c, amounts));
+      const [maxC, limitC] = [harm.maxC, harm.limitC].map((c) => degreesText(c, amounts));
       return {
         code: "heat-forecast",
         day,

@@ -32,11 +32,6 @@ export function nameHtml(name: string): Html {
   return html`<bdi>${name}</bdi>`;
 }
 
-/** The same where no elements can be: in SVG text, titles and attributes. */
-export function isolated(name: string): string {
-  return `\u2068${name}\u2069`;
-}
-
 /** With a comma or whatever else between them. */
 export function joined(items: readonly Content[], between: Content): readonly Content[] {
   return items.flatMap((item, i) => (i === 0 ? [item] : [between, item]));

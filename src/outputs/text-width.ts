@@ -4,6 +4,8 @@
  * browser tests measure it against real fonts.
  */
 
+import { letters } from "../words/index.js";
+
 /** `screen`: any common font. `print`: Arial and fonts of its measure, as on labels. */
 export type Font = "screen" | "print";
 
@@ -22,15 +24,6 @@ const widths: readonly [RegExp, Readonly<Record<Font, number>>][] = [
   ],
   [/^./u, { screen: 0.8, print: 0.8 }],
 ];
-
-const segmenter = new Intl.Segmenter("en", { granularity: "grapheme" });
-
-/** What a reader takes for one letter each: never cuts an emoji or an accent. */
-export function letters(text: string): string[] {
-  // Printable ASCII needs no segmenter, which is a hundred times slower.
-  if (/^[ -~]*$/.test(text)) return Array.from(text);
-  return [...segmenter.segment(text)].map(({ segment }) => segment);
-}
 
 /** At most this wide, in em of the font. */
 export function widthEm(text: string, font: Font = "screen"): number {

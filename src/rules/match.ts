@@ -106,6 +106,7 @@ function wetsFlowers(route: Route, { stage }: StageSpan): boolean {
 const evidenceWords: Record<FeedRule["evidence"], string> = {
   published: "published work supports it only in some cases",
   "common-practice": "it is a practice without trials",
+  "cause-unclear": "what looks like the disorder may be another",
   disputed: "published work disagrees on whether it helps",
   "advised-against": "published work found no effect or advises against it",
 };

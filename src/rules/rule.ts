@@ -5,11 +5,13 @@ import type { Route } from "../garden/index.js";
 /**
  * published: a trial or extension text found that it helps;
  * common-practice: growers do it, no trial known;
+ * cause-unclear: growers do it, but what looks like the disorder may be another;
  * disputed: trials disagree;
  * advised-against: trials or extension found no effect or harm.
  * The last is fed only when the grower asks.
  */
-export type Evidence = "published" | "common-practice" | "disputed" | "advised-against";
+export type Evidence =
+  "published" | "common-practice" | "cause-unclear" | "disputed" | "advised-against";
 
 export interface FeedRule {
   readonly id: string;

@@ -18,6 +18,7 @@ export type {
   PlanNote,
   PlanTotals,
   PlanWatering,
+  PlanWateringWeek,
   PlanWarning,
   Round,
   SaidInLog,

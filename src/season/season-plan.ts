@@ -6,11 +6,11 @@ import type { PlantingCalcium } from "../calcium/index.js";
 import type { PlaceClimate, SeasonFrost } from "../climate/index.js";
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
-import type { Amounts, CalendarWishes, LogEntry, Route } from "../garden/index.js";
+import type { Amounts, CalendarWishes, LogEntry, Route, WateringDays } from "../garden/index.js";
 import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
-import type { BedWatering, DryGap } from "../watering/index.js";
+import type { BedWatering, DryGap, WateringDay, WateringWeek } from "../watering/index.js";
 import type { Pour, SeasonStock } from "./stock-side.js";
 
 export interface Plan {
@@ -52,6 +52,8 @@ export interface PlanGarden {
   readonly timeOfDay?: string;
   readonly durationMin: number;
   readonly calendar: CalendarWishes;
+  /** How watering days stand in the calendar; absent where they don't. */
+  readonly watering?: Pick<WateringDays, "timeOfDay" | "remindersMinBefore">;
   /** Of its place; absent where it is not known. */
   readonly climate?: PlanClimate;
   /** About its season; absent where none is to be expected, or nothing is known. */
@@ -61,10 +63,18 @@ export interface PlanGarden {
 /** Litres a week for a bed, with what its rounds bring of it. */
 export interface PlanWatering extends Omit<
   BedWatering,
-  "plantings" | "usualWeeks" | "assumptions"
+  "plantings" | "weeks" | "usualWeeks" | "assumptions"
 > {
+  readonly weeks: readonly PlanWateringWeek[];
+  /** Sorted; also those that are past. */
+  readonly days: readonly WateringDay[];
   /** The longest time without water; absent where nothing grows, or every day is a watering day. */
   readonly dryGap?: DryGap;
+}
+
+export interface PlanWateringWeek extends WateringWeek {
+  /** To be poured in a usual year, by monthly means alone, L. */
+  readonly usualL: number;
 }
 
 export interface PlanFrost extends SeasonFrost {

@@ -1,20 +1,12 @@
 /** Evenness: the longest time that a bed is without water. */
-import type { PlaceWeather } from "../climate/index.js";
-import { type Day, type DaySpan, eachDay, weekdayOf, within } from "../dates.js";
-import type { Bed, Garden } from "../garden/index.js";
-import type { WateringFactors } from "./factors.js";
-import { roofOn } from "./surroundings.js";
+import { type Day, type DaySpan, eachDay } from "../dates.js";
 import type { DryGap } from "./watering.js";
+import { isAwayOn, isWateringDay, isWetByRain, type WaterSources } from "./watering-days.js";
 
 /** When a bed gets water. */
-export interface Waterings {
-  readonly garden: Pick<Garden, "watering" | "feeding">;
-  readonly bed: Pick<Bed, "cover">;
+export interface Waterings extends WaterSources {
   /** Days of the rounds that pour into the bed. */
   readonly rounds: readonly Day[];
-  /** Only days of weather files tell when it rained. */
-  readonly place: PlaceWeather | undefined;
-  readonly factors: Pick<WateringFactors, "wetting_rain_mm">;
 }
 
 /**
@@ -25,15 +17,12 @@ export interface Waterings {
  */
 export function longestDryGap(
   growing: readonly DaySpan[],
-  { garden, bed, rounds, place, factors }: Waterings,
+  waterings: Waterings,
 ): DryGap | undefined {
-  const isWatering = (d: Day): boolean => garden.watering.days.includes(weekdayOf(d));
-  const isAway = (d: Day): boolean => garden.feeding.away.some((span) => within(d, span));
-  const isWetByRain = (d: Day): boolean =>
-    roofOn(bed, d) === undefined &&
-    (place?.days.get(d)?.rainMm ?? 0) >= factors.wetting_rain_mm.value;
+  const isAway = (d: Day): boolean => isAwayOn(d, waterings);
+  const isWatering = (d: Day): boolean => isWateringDay(d, waterings);
   const isWet = (d: Day): boolean =>
-    (isWatering(d) && !isAway(d)) || rounds.includes(d) || isWetByRain(d);
+    (isWatering(d) && !isAway(d)) || waterings.rounds.includes(d) || isWetByRain(d, waterings);
 
   let longest: DryGap | undefined;
   for (const span of joined(growing)) {

@@ -8,6 +8,8 @@ export type {
   DryGap,
   PlantingWatering,
   UnknownWatering,
+  WateringDay,
   WateringWeek,
 } from "./watering.js";
+export { wateringDays } from "./watering-days.js";
 export { lessRounds } from "./weeks.js";

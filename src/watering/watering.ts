@@ -1,5 +1,5 @@
 /** Shapes of what beds need to be watered with, week by week. */
-import type { DaySpan } from "../dates.js";
+import type { Day, DaySpan } from "../dates.js";
 
 /** A week, Monday to Sunday; amounts are those of its days on which anything grows. */
 export interface WateringWeek extends DaySpan {
@@ -45,6 +45,13 @@ export interface BedWatering extends Weeks {
   readonly unknown: readonly UnknownWatering[];
   /** What was taken as usual, in words for the grower. */
   readonly assumptions: readonly string[];
+}
+
+/** One on which a bed is watered. */
+export interface WateringDay {
+  readonly day: Day;
+  /** Its part of the week's that is left beside the rounds, L. */
+  readonly waterL: number;
 }
 
 /** Days on end without water while something grows in the bed. */

@@ -38,11 +38,15 @@ export function feedingInFull(feeding: Feeding, given: boolean, amounts: Amounts
 export const evidenceWords: Readonly<Record<Evidence, string>> = {
   published: "Published work found that it helps.",
   "common-practice": "Growers do it; no trial is known.",
+  "cause-unclear":
+    "Growers do it; what looks like this disorder may be another, which no feed mends.",
   disputed: "Trials disagree on whether it helps.",
   "advised-against": "Trials found that it does not help; it is here because you asked for it.",
 };
 
 const doubts: Readonly<Partial<Record<Evidence, string>>> = {
+  "cause-unclear":
+    "What looks like a lack of calcium may be something else, such as mould, so look first",
   disputed: "Trials disagree on whether this helps",
   "advised-against": "Trials found that this does not help; it is here because you asked for it",
 };

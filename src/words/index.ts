@@ -105,7 +105,7 @@ export {
   whyItBegins,
   whyItEnds,
 } from "./feeding-span.js";
-export { figures, unbroken } from "./figures.js";
+export { degreesText, figures, unbroken } from "./figures.js";
 export {
   acidNames,
   afterVisit,
@@ -119,6 +119,7 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
+export { isolated, letters } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
@@ -159,4 +160,11 @@ export {
   weeklyWater,
 } from "./watering.js";
 export { warmthSources, warmthWords } from "./warmth.js";
-export { rainText, temperatureText } from "./weather.js";
+export {
+  bedWaterInFull,
+  isLeftToPour,
+  pouredL,
+  roundOfWeek,
+  wateringTitle,
+} from "./watering-days.js";
+export { rainText } from "./weather.js";

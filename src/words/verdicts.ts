@@ -82,6 +82,8 @@ const whyNot: Readonly<Record<CannotTell, string>> = {
   "spray-goes-past-the-soil":
     "A spray goes past the roots, so neither soil nor water tells, and no trial of this feed is known",
   "trials-disagree": "Trials disagree on whether it helps",
+  "cause-unclear":
+    "What looks like this disorder may be another, such as mould, which no feed mends",
   "no-class-of-extract": "Nobody has a limit for calcium by this extract of the soil test",
   "ph-in-cacl2": "The pH of the soil test is in calcium chloride, and the limits are in water",
   "ph-not-known": "The soil test found much calcium, but names no pH",

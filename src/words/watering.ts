@@ -1,9 +1,8 @@
 /** What beds are watered with, and how evenly, as a person says it. */
 import { addDays, type Day, type DaySpan, monthOf, within, yearOf } from "../dates.js";
 import { type Amounts, counted, litersPerVolume, volumeText } from "../garden/index.js";
-import type { PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
-import type { DryGap, WateringWeek } from "../watering/index.js";
+import type { BedWatering, DryGap, WateringWeek } from "../watering/index.js";
 import { nameOfMonth, shortDate, shortDay } from "./days.js";
 import { unbroken } from "./figures.js";
 
@@ -117,7 +116,7 @@ export function unknownWater(names: readonly string[], why: string): string {
  * Undefined where each round is all the water of its week.
  */
 export function feedIsNoWatering(
-  waterings: readonly PlanWatering[],
+  waterings: readonly Pick<BedWatering, "bedName" | "weeks">[],
   amounts: Amounts,
 ): string | undefined {
   const rounds = waterings.flatMap(({ bedName, weeks }) =>

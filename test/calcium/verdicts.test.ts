@@ -159,6 +159,13 @@ describe("might help", () => {
     });
   });
 
+  test.each(["courgette", "cucumber"])("not of %s, whose rot may be mould", (crop) => {
+    expect(verdictOf({ ...bedWith({ soil: { kind: "sand" } }, { crop }), ...soft })).toMatchObject({
+      kind: "cannot-tell",
+      why: "cause-unclear",
+    });
+  });
+
   test("with a soil test below the limit, whatever its pH above 5.5", () => {
     for (const ph of [5.6, 6.5, undefined]) {
       const low = { soil: { kind: "sand", test: { ...enough, calcium: "699 ppm", ph } } };

@@ -69,7 +69,7 @@ describe("completion", () => {
     };
     expect(complete("feedround cal")).toBe("calendar");
     expect(complete("feedround plan --js")).toBe("--json");
-    expect(complete("feedround crops tom")).toBe("tomato");
+    expect(complete("feedround crops tom")).toBe("tomato tomatillo");
     expect(complete("feedround help garden")).toBe("garden-file");
   });
 

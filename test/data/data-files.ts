@@ -12,6 +12,7 @@ import {
 import type { StageName } from "../../src/crops/crop.js";
 import { parseQuantity, parseRate } from "../../src/garden/quantity.js";
 import { parseTemperature } from "../../src/garden/temperature.js";
+import type { Evidence } from "../../src/rules/rule.js";
 import type { UnitKind, UnitTable } from "../../src/garden/units.js";
 
 export interface RuleRow {
@@ -32,7 +33,7 @@ export interface RuleRow {
   readonly feedings?: number;
   readonly habit?: "bush" | "cordon";
   readonly limits_reason: string;
-  readonly evidence: "published" | "common-practice" | "disputed" | "advised-against";
+  readonly evidence: Evidence;
   readonly by_default: boolean;
   readonly reason: string;
   readonly source: string;

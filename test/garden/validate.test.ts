@@ -191,6 +191,7 @@ describe("stock", () => {
       pour: "shaken",
       bottleMl: 500,
       largestBatchMl: 2000,
+      eggs: { name: "EU M", dryShellG: 5.5 },
       shellPurity: 0.94,
       batches: [],
       begun: [],
@@ -207,6 +208,7 @@ describe("stock", () => {
       pour: "clear",
       bottles: "1 L",
       largest_batch: "5 L",
+      eggs: "eu-l",
       shells_per_week: 10,
       shell_purity: "90 %",
     };
@@ -218,6 +220,7 @@ describe("stock", () => {
       pour: "clear",
       bottleMl: 1000,
       largestBatchMl: 5000,
+      eggs: { name: "EU L", dryShellG: 6.5 },
       shellsPerWeek: 10,
       shellPurity: 0.9,
     });

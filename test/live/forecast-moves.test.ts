@@ -165,7 +165,7 @@ describe("a spray", () => {
     const [now = ""] = aheadDays(plan);
     expect(now).not.toBe(first);
     expect(plan.notes[0]?.message).toMatch(
-      /^\w{3} \d+ Jun: this round is moved from \w{3} \d+ Jun: up to 31 C was expected on \w{3} \d+ Jun, and leaves may burn above 27 C$/,
+      /^\w{3} \d+ Jun: this round is moved from \w{3} \d+ Jun: up to 31 degrees C was expected on \w{3} \d+ Jun, and leaves may burn above 26\.7 degrees C$/,
     );
     const narrow = await published({ plantings, days: "wed" }, "2027-06-17");
     foretell(narrow, "2027-06-17", ["2027-06-23", { max: 31 }]);

@@ -3,6 +3,7 @@
  * when it was not the source itself. Tolerances stand beside the values with their reason.
  */
 import { describe, expect, test } from "vitest";
+import { eggSize } from "../../src/garden/egg-sizes.js";
 import {
   debyeHuckelA,
   waterDensityKgPerL,
@@ -28,10 +29,12 @@ import type { Equilibrium } from "../../src/stock/chemistry/equilibrium-types.js
 import { equilibrate } from "../../src/stock/chemistry/equilibrium.js";
 import { calciumOfHardness, tapCalciumMgPerL } from "../../src/stock/chemistry/source-water.js";
 import { thermoAt } from "../../src/stock/chemistry/thermo.js";
+import { loadTables } from "../../src/tables.js";
 import { good } from "../stock/chemistry/chemistry-cases.js";
 import { chemistry } from "../stock/chemistry/chemistry-fixture.js";
 
 const { gPerMol } = chemistry;
+const { eggSizes } = loadTables();
 const rest = (contents: Contents, temperatureC = 25): Equilibrium =>
   good(
     equilibrate(chemistry, contents, {
@@ -307,16 +310,16 @@ describe("hardness of water", () => {
 
 describe("eggshell", () => {
   test("Butcher and Miles, University of Florida extension: 5.5 g of dry shell holds 2.2 g of calcium", () => {
-    const { shellPerEggG, shellPurity } = chemistry.kitchen;
-    const calciumG =
-      (shellPerEggG.value * shellPurity.value * gPerMol.calcium) / gPerMol.calciumCarbonate;
+    const { shellPurity } = chemistry.kitchen;
+    const { dryShellG } = eggSize(eggSizes, "us");
+    const calciumG = (dryShellG * shellPurity.value * gPerMol.calcium) / gPerMol.calciumCarbonate;
     // They take the shell as all carbonate, and print one decimal.
     expect(calciumG / 2.2).toBeGreaterThan(0.93);
     expect(calciumG / 2.2).toBeLessThanOrEqual(1);
   });
 
   test("Asmundson and Baker, Poultry Science 19 (1940): 5.28 g of shell, mean of 64 eggs", () => {
-    expect(Math.abs(chemistry.kitchen.shellPerEggG.value - 5.28)).toBeLessThan(0.5);
+    expect(Math.abs(eggSize(eggSizes, "metric").dryShellG - 5.28)).toBeLessThan(0.5);
   });
 
   test("preprints.org 202310.1834 (abstract read): 94.65 to 97.23 % carbonate in 16 market eggs", () => {

@@ -210,7 +210,7 @@ describe("each problem stands at its line and column, with the way to mend it", 
     ],
     [
       "evidence: rumour",
-      "my-rules.yaml:8:15: `evidence` cannot be rumour: it is one of published, common-practice, disputed, advised-against",
+      "my-rules.yaml:8:15: `evidence` cannot be rumour: it is one of published, common-practice, cause-unclear, disputed, advised-against",
     ],
     [
       "rates: 2 mL per L",

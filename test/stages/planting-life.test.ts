@@ -124,8 +124,8 @@ describe("an annual counted from transplanting", () => {
 
   test("is planted out at its usual age where only sowing is known", () => {
     const cabbage = life("cabbage", { sown: day("2027-03-06") });
-    expect(cabbage.starts).toMatchObject({ seedling: "2027-03-06", establishment: "2027-04-10" });
-    expect(cabbage.spans[1]?.origin).toContain("; transplanted about 35 days after sowing");
+    expect(cabbage.starts).toMatchObject({ seedling: "2027-03-06", establishment: "2027-04-15" });
+    expect(cabbage.spans[1]?.origin).toContain("; transplanted about 40 days after sowing");
   });
 });
 

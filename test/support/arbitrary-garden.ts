@@ -3,6 +3,7 @@ import fc from "fast-check";
 import type { GardenFile } from "../../src/compiled/garden-file.js";
 import type { Crop } from "../../src/crops/crop.js";
 import { addDays, day, type Day, daysBetween, type DaySpan, weekdays } from "../../src/dates.js";
+import { eggSizes } from "../../src/garden/garden.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue, builtInRules } = loadTables();
@@ -259,6 +260,7 @@ function aStock(season: DaySpan): fc.Arbitrary<GardenFile["stock"]> {
         keep: fc.constantFrom("fridge", "shelf"),
         pour: fc.constantFrom("shaken", "clear"),
         bottles: volumes("250 mL", "1 L", "1 pt"),
+        eggs: fc.constantFrom(...eggSizes),
         shells_per_week: fc.integer({ min: 0, max: 40 }),
         batches: fc.array(batch, { maxLength: 2 }),
       },

@@ -1,5 +1,6 @@
 /** Text in a picture whose width is not known when it is drawn. */
-import { html, type Html, isolated } from "../html.js";
+import { isolated } from "../../words/index.js";
+import { html, type Html } from "../html.js";
 import { shortened, widthEm } from "../text-width.js";
 
 /** Picture widths at which more text is shown, px; the style has a container query for each. */

@@ -5,13 +5,14 @@ import type { BedRound, CanMix, Plan, PlannedPlanting } from "../../season/index
 import { grouped } from "../../values.js";
 import {
   feedingMark,
+  isolated,
   monthName,
   plain,
   plantingWords,
   shortDate,
   stageWords,
 } from "../../words/index.js";
-import { type Content, html, type Html, isolated } from "../html.js";
+import { type Content, html, type Html } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
 import { type Canvas, lineOfText, textThatFits } from "./fitted-text.js";

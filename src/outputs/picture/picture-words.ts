@@ -1,9 +1,8 @@
 /** What the season picture shows, in words, for those who hear it. */
 import { counted, totalStockText } from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
-import { bottleInFull, fullDate, shortDate, stageWords } from "../../words/index.js";
+import { bottleInFull, fullDate, isolated, shortDate, stageWords } from "../../words/index.js";
 import { bottleLives } from "../bottle-lives.js";
-import { isolated } from "../html.js";
 import { mixesOf } from "../plan-facts.js";
 import { feeds, nameInPicture } from "./picture-parts.js";
 

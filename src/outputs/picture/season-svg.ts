@@ -2,7 +2,8 @@
 import type { Day } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import { html, type Html, isolated, trusted } from "../html.js";
+import { isolated } from "../../words/index.js";
+import { html, type Html, trusted } from "../html.js";
 import { inkDark, inkLight } from "../theme.js";
 import { type Canvas, fittedTextStyle } from "./fitted-text.js";
 import { pictureKey } from "./picture-key.js";

@@ -2,9 +2,9 @@
 import { addDays, later } from "../../dates.js";
 import { totalStockText } from "../../garden/index.js";
 import type { SeasonStock } from "../../season/index.js";
-import { bottleInShort } from "../../words/index.js";
+import { bottleInShort, isolated } from "../../words/index.js";
 import { type BottleLife, bottleLives, hasBottles, stockSteps } from "../bottle-lives.js";
-import { html, isolated } from "../html.js";
+import { html } from "../html.js";
 import { lineOfText } from "./fitted-text.js";
 import { endMark } from "./picture-marks.js";
 import { mark, type PictureContext, spanRect, type Strip } from "./picture-parts.js";

@@ -82,9 +82,9 @@ export interface ChemistryData {
   > & { readonly dissolvedMlPerMol: Rows<Exclude<ComponentKey, "H">> };
   readonly kitchen: Rows<
     | "shellPurity"
-    | "shellPerEggG"
     | "citricPerTablespoonG"
     | "shellPowderPerTablespoonG"
+    | "shellCrushedPerTablespoonG"
     | "roomC"
     | "vinegarLargestPercent"
     | "vinegarStrongPercent"

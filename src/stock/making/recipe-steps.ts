@@ -23,7 +23,7 @@ export function recipeSteps(r: RecipeAmounts, chemistry: Chemistry): RecipeStep[
       // Common practice, no source.
       key: "grind",
       dayFromStart: mixOn,
-      text: `Grind the dry shells to a fine powder, in a mill kept for it or a mortar, and weigh out ${weightText(r.shellG, amounts)} (about ${counted(r.eggs, "large egg")}). Coarse bits react slowly and are left over.`,
+      text: `Grind the dry shells to a fine powder, in a mill kept for it or a mortar, and weigh out ${weightText(r.shellG, amounts)} (about ${counted(r.eggs, "egg")}, ${r.means.eggs.name}). Coarse bits react slowly and are left over.`,
       cautions: ["Do not breathe the dust: wear a mask, and let it settle in the closed mill."],
     },
     {

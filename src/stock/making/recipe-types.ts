@@ -1,5 +1,5 @@
 /** What a recipe is sized from and what it holds. */
-import type { Acid, Amounts } from "../../garden/index.js";
+import type { Acid, Amounts, EggSize } from "../../garden/index.js";
 import type { Jar, StockLiquid } from "../chemistry/index.js";
 
 /** What the batch is sized from. Acid: crystals from the bag, or vinegar, as weighed. */
@@ -19,8 +19,7 @@ export interface RecipeMeans {
   readonly shellPurity: number;
   readonly bottleMl: number;
   readonly temperatureC: number;
-  /** Dry shell of one egg; a large hen's egg when not given. */
-  readonly gPerShell?: number;
+  readonly eggs: EggSize;
   /** Measures in which the steps speak; metric when not given. */
   readonly amounts?: Amounts;
 }
@@ -31,8 +30,10 @@ export interface RecipeAmounts {
   readonly jar: Jar;
   readonly shellG: number;
   readonly eggs: number;
-  /** Level US tablespoons (14.8 mL) of ground shell. */
+  /** Level US tablespoons (14.8 mL) of shell ground to a fine powder. */
   readonly shellTablespoons: number;
+  /** The same of shell that was only crushed: it lies more loosely. */
+  readonly crushedTablespoons: number;
   /** Citric acid as weighed from the bag; for vinegar, the acetic acid in it. */
   readonly acidG: number;
   /** Level US tablespoons of citric acid. */

@@ -100,7 +100,7 @@ export function recipe(
 ): MixResult<Recipe> {
   const unit = unitJar(chemistry, means);
   const unitAcid = acidMeasures(chemistry, unit.acid);
-  const gPerShell = means.gPerShell ?? chemistry.kitchen.shellPerEggG.value;
+  const gPerShell = means.eggs.dryShellG;
   const { wanted } = sizeQuantity(size);
   const problems = impossible(size, means, unit.acid.kind, unitAcid, gPerShell);
   if (problems.length > 0) return failed(...problems);
@@ -141,6 +141,7 @@ export function recipe(
     // A sum that comes back a hair over whole eggs must not ask for one more.
     eggs: Math.ceil(jar.shellG / gPerShell - 1e-9),
     shellTablespoons: jar.shellG / chemistry.kitchen.shellPowderPerTablespoonG.value,
+    crushedTablespoons: jar.shellG / chemistry.kitchen.shellCrushedPerTablespoonG.value,
     acidG: acid.pureG,
     ...inTheKitchen(chemistry, jar.acid),
     waterMl,

@@ -27,12 +27,12 @@ export function recipeMeans(
   chemistry: Chemistry,
   settings: Pick<
     StockSettings,
-    "acid" | "citricForm" | "vinegarPercent" | "shellPurity" | "bottleMl"
+    "acid" | "citricForm" | "vinegarPercent" | "shellPurity" | "bottleMl" | "eggs"
   >,
 ): RecipeMeans {
-  const { acid, citricForm, vinegarPercent, shellPurity, bottleMl } = settings;
+  const { acid, citricForm, vinegarPercent, shellPurity, bottleMl, eggs } = settings;
   const temperatureC = chemistry.kitchen.roomC.value;
-  return { acid, citricForm, vinegarPercent, shellPurity, bottleMl, temperatureC };
+  return { acid, citricForm, vinegarPercent, shellPurity, bottleMl, eggs, temperatureC };
 }
 
 /** A recipe whose means were looked at before: throws where it has trouble, which is a bug. */
@@ -60,6 +60,8 @@ export function referenceStockGPerL(
     vinegarPercent: usual.vinegar_percent,
     shellPurity: usual.shell_purity_percent / 100,
     bottleMl: usual.bottle_ml,
+    // Only the brew is asked for, not how many eggs it takes.
+    eggs: { name: "any", dryShellG: 1 },
   });
   const brew = finishedBrew(tables.chemistry, soundRecipe(tables, 1000, means).jar);
   if (!brew.ok) throw new Error(brew.problems[0]?.message ?? "no brew");

@@ -18,7 +18,7 @@ describe("the constants file", () => {
 
   test("is refused where a source or a row is missing, or a row is unknown", () => {
     const noSource = data();
-    noSource["kitchen"] = { ...noSource["kitchen"], shellPerEggG: { value: 5.5 } };
+    noSource["kitchen"] = { ...noSource["kitchen"], shellPurity: { value: 0.94 } };
     expect(check(noSource)).not.toEqual([]);
     const noRow = data();
     delete noRow["physical"]?.["avogadroPerMol"];

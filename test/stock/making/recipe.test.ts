@@ -17,6 +17,7 @@ const citric: RecipeMeans = {
   vinegarPercent: 5,
   shellPurity: 0.94,
   bottleMl: 500,
+  eggs: { name: "EU M", dryShellG: 5.5 },
   temperatureC: 20,
 };
 const vinegar: RecipeMeans = { ...citric, acid: "vinegar" };
@@ -34,7 +35,10 @@ describe("a recipe for a litre", () => {
   test("takes the trade's tablespoon to the cup", () => {
     const r = make();
     expect(r.acidG / (r.waterMl / 1000)).toBeCloseTo(59, 9);
-    expect(r.acidTablespoons).toBeCloseTo(r.acidG / 14, 9);
+    expect(r.acidTablespoons).toBeCloseTo(r.acidG / 14.7, 9);
+    // A cup of water to the tablespoon, within a tenth.
+    const cups = r.waterMl / 236.6;
+    expect(Math.abs((r.acidTablespoons ?? 0) / cups - 1)).toBeLessThan(0.1);
     expect(r.waterMl).toBeGreaterThan(950);
     expect(r.waterMl).toBeLessThan(1060);
   });
@@ -196,6 +200,15 @@ describe("the steps", () => {
     expect(step("mix")?.text).toContain("at least 5 L");
     expect(step("grind")?.text).toContain(`${Math.round(r.shellG)} g`);
     expect(step("strain")?.text).toContain("2 bottles of 500 mL");
+  });
+
+  test("count eggs of the size that they are", () => {
+    const small = { name: "EU S", dryShellG: 4.7 };
+    const r = make(litre, { ...citric, eggs: small });
+    expect(r.eggs).toBe(Math.ceil(r.shellG / 4.7));
+    expect(r.steps.find(({ key }) => key === "grind")?.text).toContain(`${r.eggs} eggs, EU S`);
+    expect(r.shellG).toBeCloseTo(make().shellG, 9);
+    expect(r.eggs).toBeGreaterThan(make().eggs);
   });
 
   test("count spoons to the half, and small amounts in teaspoons", () => {

@@ -26,6 +26,7 @@ const made = good(
       vinegarPercent: 5,
       shellPurity: 0.94,
       bottleMl: 500,
+      eggs: { name: "EU M", dryShellG: 5.5 },
       temperatureC: 20,
     },
   ),

@@ -1,0 +1,55 @@
+/** Days on which a bed is watered. */
+import type { PlaceWeather } from "../climate/index.js";
+import { type Day, type DaySpan, eachDay, weekdayOf, within } from "../dates.js";
+import type { Bed, Garden } from "../garden/index.js";
+import type { WateringFactors } from "./factors.js";
+import { roofOn } from "./surroundings.js";
+import type { WateringDay, WateringWeek } from "./watering.js";
+
+/** What tells whether a bed gets water on a day, its rounds aside. */
+export interface WaterSources {
+  readonly garden: Pick<Garden, "watering" | "feeding">;
+  readonly bed: Pick<Bed, "cover">;
+  /** Only days of weather files tell when it rained. */
+  readonly place: PlaceWeather | undefined;
+  readonly factors: Pick<WateringFactors, "wetting_rain_mm">;
+}
+
+/**
+ * What is left of each week beside its rounds, in like parts on its watering days; none on days on
+ * which the grower is away, rain has watered the bed, or nothing grows. A week without any such day
+ * has none.
+ *
+ * @param growing spans in which something grows in the bed
+ */
+export function wateringDays(
+  weeks: readonly WateringWeek[],
+  growing: readonly DaySpan[],
+  sources: WaterSources,
+): WateringDay[] {
+  const isWatered = (d: Day): boolean =>
+    growing.some((span) => within(d, span)) &&
+    isWateringDay(d, sources) &&
+    !isAwayOn(d, sources) &&
+    !isWetByRain(d, sources);
+  return weeks.flatMap(({ from, to, leftL = 0 }) => {
+    const days = leftL > 0 ? [...eachDay({ from, to })].filter(isWatered) : [];
+    return days.map((day) => ({ day, waterL: leftL / days.length }));
+  });
+}
+
+export function isWateringDay(d: Day, { garden }: WaterSources): boolean {
+  return garden.watering.days.includes(weekdayOf(d));
+}
+
+export function isAwayOn(d: Day, { garden }: WaterSources): boolean {
+  return garden.feeding.away.some((span) => within(d, span));
+}
+
+/** By the rain that a weather file tells of that day. */
+export function isWetByRain(d: Day, { bed, place, factors }: WaterSources): boolean {
+  return (
+    roofOn(bed, d) === undefined &&
+    (place?.days.get(d)?.rainMm ?? 0) >= factors.wetting_rain_mm.value
+  );
+}
