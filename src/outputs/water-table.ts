@@ -3,12 +3,13 @@ import type { Plan, PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
 import {
   dryGapInShort,
+  isolated,
   meansByMonth,
   nameOfMonth,
   unknownWater,
   weeklyWater,
 } from "../words/index.js";
-import { html, type Html, isolated, joined, nameHtml } from "./html.js";
+import { html, type Html, joined, nameHtml } from "./html.js";
 
 /** Undefined where no bed is watered by the garden file. */
 export function waterTable(plan: Plan): Html | undefined {

@@ -138,7 +138,6 @@ export {
 } from "./water-first.js";
 export {
   cannotTellWords,
-  gramsBetween,
   namesOf,
   percentBetween,
   verdictsInRow,

@@ -123,10 +123,12 @@ export function aBedWatered(
     bed: "south",
     bedName: "South bed",
     by: "weather",
+    days: [],
     weeks: waterL.map((liters, i) => ({
       from: addDays(monday, 7 * i),
       to: addDays(monday, 7 * i + 6),
       waterL: liters,
+      usualL: liters,
       roundL: 9,
       leftL: Math.max(0, liters - 9),
     })),
