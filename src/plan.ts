@@ -53,6 +53,7 @@ import {
   plannedWatering,
   wantedOf,
   type WaterAndCalciumTables,
+  wateringAssumptions,
   wateringDaysIn,
 } from "./water-and-calcium.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
@@ -175,7 +176,7 @@ function planOf(
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
-      ...new Set(expected.waterings.flatMap(({ assumptions }) => assumptions)),
+      ...wateringAssumptions(expected),
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),

@@ -83,6 +83,15 @@ export function wantedOf(
   });
 }
 
+/** Each once, with all the plantings that it is about. */
+export function wateringAssumptions({ waterings }: Expected): string[] {
+  const all = waterings.flatMap(({ assumptions }) => assumptions);
+  return [...grouped(all, ({ words }) => words)].map(([words, those]) => {
+    const ids = [...new Set(those.flatMap(({ planting }) => planting ?? []))];
+    return ids.length === 0 ? words : `${ids.join(", ")}: ${words}`;
+  });
+}
+
 /** The longest time without water in a bed that is watered, up to a day. */
 export type DryGapOf = (bed: Bed, until?: Day) => DryGap | undefined;
 

@@ -1,7 +1,13 @@
 /** The plan as a page for a terminal. */
 import { type Amounts, counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
 import { wasteAdvice } from "../notes/index.js";
-import { type CanMix, mixesOf, type Plan, type Round } from "../season/index.js";
+import {
+  type CanMix,
+  mixesOf,
+  type Plan,
+  type PlannedPlanting,
+  type Round,
+} from "../season/index.js";
 import {
   cautionsFor,
   climateOfPlace,
@@ -18,19 +24,16 @@ import {
   tooLittleStock,
 } from "../words/index.js";
 import { loadTables } from "../tables.js";
+import { grouped } from "../values.js";
 import { calciumText } from "./calcium-text.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
-import { listed, page, table, tabled, type TextStyle, wrap } from "./terminal-text.js";
+import { listed, page, table, type TextStyle, wrap } from "./terminal-text.js";
 import { waterText } from "./water-text.js";
 
 export function planText(plan: Plan, style: TextStyle): string {
   const { garden, totals } = plan;
   const notFed = plan.plantings.filter((planting) => !planting.fed);
-  const fed = fedSpans(plan.plantings).map(({ plantings, text }) => {
-    const crops = [...new Set(plantings.map(({ cropName }) => cropName))];
-    return `${plantings.map(({ id }) => id).join(", ")} (${crops.join(", ")}): ${text}`;
-  });
   return page([
     [
       style.heading(garden.name),
@@ -57,20 +60,30 @@ export function planText(plan: Plan, style: TextStyle): string {
     listed("Warnings", plan.warnings.map(withMend), style),
     listed("Advice", [wasteAdvice(plan, loadTables()) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
-    listed("Fed", fed, style),
-    notFed.length === 0
-      ? ""
-      : tabled(
-          "Not fed",
-          notFed.map((p) => [p.id, p.cropName, p.reason]),
-          style,
-        ),
+    listed(
+      "Fed",
+      fedSpans(plan.plantings).map(({ plantings, text }) => ofPlantings(plantings, text)),
+      style,
+    ),
+    listed(
+      "Not fed",
+      [...grouped(notFed, ({ reason }) => reason)].map(([reason, plantings]) =>
+        ofPlantings(plantings, reason),
+      ),
+      style,
+    ),
     listed(
       "Mind",
       plan.rounds.length === 0 ? [] : cautionsFor(mixesOf(plan.rounds), plan.stock?.pour),
       style,
     ),
   ]);
+}
+
+/** What holds for several is told once. */
+function ofPlantings(plantings: readonly PlannedPlanting[], text: string): string {
+  const crops = [...new Set(plantings.map(({ cropName }) => cropName))];
+  return `${plantings.map(({ id }) => id).join(", ")} (${crops.join(", ")}): ${text}`;
 }
 
 function roundText(round: Round, amounts: Amounts, style: TextStyle): string {

@@ -23,6 +23,7 @@ const starterMeasures = {
     bottles: "500 mL",
     area: "4 m2",
     perPlant: "2 L",
+    weekly: "25 L per m2",
   },
   us: {
     example: "2 gal, 40 ft2",
@@ -33,6 +34,7 @@ const starterMeasures = {
     bottles: "1 pt",
     area: "40 ft2",
     perPlant: "1/2 gal",
+    weekly: "0.6 gal per ft2",
   },
 } as const;
 
@@ -99,6 +101,8 @@ beds:
   - id: south
     name: South bed
     area: ${measures.area}
+    # watering: auto         # litres a week, where the garden's place is known; or ${measures.weekly}
+    # soil: { kind: loam }   # loam, sand, clay or potting-mix; a soil test goes here too
     plantings:
       - id: toms
         crop: tomato         # \`feedround crops\` lists the crops that are known

@@ -2,6 +2,7 @@
 import type { Plan, PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
 import {
+  bedsInWords,
   dryGapInShort,
   feedIsNoWatering,
   unknownWater,
@@ -47,10 +48,10 @@ function dryGapLines(watering: readonly PlanWatering[]): string[] {
   const gaps = watering.flatMap(({ bedName, dryGap }) =>
     dryGap === undefined ? [] : [{ bedName, text: dryGapInShort(dryGap) }],
   );
-  return [...grouped(gaps, ({ text }) => text)].map(
-    ([text, beds]) =>
-      `Longest time without water: ${text} (${beds.map(({ bedName }) => bedName).join(", ")})`,
-  );
+  return [...grouped(gaps, ({ text }) => text)].map(([text, beds]) => {
+    const names = beds.map(({ bedName }) => bedName);
+    return `Longest time without water: ${text} (${bedsInWords(names, watering.length)})`;
+  });
 }
 
 function unknownLines(watering: readonly PlanWatering[]): string[] {

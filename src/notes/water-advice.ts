@@ -2,7 +2,13 @@
 import type { Amounts, Garden } from "../garden/index.js";
 import type { Plan, PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
-import { dryGapWords, seasonWater, unknownWater, waterAgainstFeed } from "../words/index.js";
+import {
+  bedsInWords,
+  dryGapWords,
+  seasonWater,
+  unknownWater,
+  waterAgainstFeed,
+} from "../words/index.js";
 import type { Advice } from "./advice-type.js";
 
 /** Fruit and heads suffer from a dry spell longer than this: common practice, no source. */
@@ -31,7 +37,8 @@ function askWatering({ beds, amounts }: Garden, { plantings }: Plan): Advice[] {
   const silent = fed.filter(({ bed }) => isSilent.has(bed));
   if (silent.length === 0) return [];
   const names = [...new Set(silent.map(({ bedName }) => bedName))];
-  const where = silent.length === fed.length ? "the beds" : `the beds ${names.join(", ")}`;
+  const where =
+    silent.length === fed.length ? "the beds" : `the beds (${bedsInWords(names, beds.length)})`;
   return [
     {
       code: "ask-watering",
@@ -53,7 +60,10 @@ function dryGaps(watering: readonly PlanWatering[], { plantings }: Plan): Advice
     plantings: plantings
       .filter(({ bed }) => beds.some((one) => one.bed === bed))
       .map(({ id }) => id),
-    message: `${beds.map(({ bedName }) => bedName).join(", ")}: ${text}`,
+    message: `${bedsInWords(
+      beds.map(({ bedName }) => bedName),
+      watering.length,
+    )}: ${text}`,
   }));
 }
 

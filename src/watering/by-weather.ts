@@ -14,7 +14,12 @@ import type { WateringFactors } from "./factors.js";
 import type { Standing } from "./growing.js";
 import { usableRainMm, usualYear } from "./rain.js";
 import { roofFactor, roofOn, underMulch } from "./surroundings.js";
-import type { PlantingWatering, UnknownWatering, WateringWeek } from "./watering.js";
+import type {
+  PlantingWatering,
+  UnknownWatering,
+  WateringAssumption,
+  WateringWeek,
+} from "./watering.js";
 import { balancedWeeks, type DayBalance } from "./weeks.js";
 
 export interface WateringTables {
@@ -29,7 +34,7 @@ type ByWeather =
       readonly ok: true;
       readonly value: {
         readonly watering: PlantingWatering & { readonly areaM2: number };
-        readonly assumptions: readonly string[];
+        readonly assumptions: readonly WateringAssumption[];
       };
     }
   | { readonly ok: false; readonly unknown: UnknownWatering };
@@ -73,20 +78,29 @@ export function byWeather(
       assumptions: [
         ...(ground.isBySpacing
           ? [
-              `${planting.id}: its ground is that of its plants at usual spacing, as no \`area:\` is given`,
+              {
+                planting: planting.id,
+                words: "the ground is that of the plants at usual spacing, as no `area:` is given",
+              },
             ]
           : []),
         ...(found.ofGroup === undefined
           ? []
           : [
-              `${planting.id}: its crop coefficients are those of a group of crops (${found.ofGroup})`,
+              {
+                planting: planting.id,
+                words: `the crop coefficients are those of a group of crops (${found.ofGroup})`,
+              },
             ]),
         ...(weeks.some(({ rainMm }) => rainMm === undefined)
-          ? [`no rain is known: none is counted`]
+          ? [{ words: "no rain is known: none is counted" }]
           : []),
         ...roofs.map((roof) => {
           const { value, source } = roofFactor(roof, wateringFactors);
-          return `under ${roof === "glass" ? "glass" : "a tunnel"} plants are taken to give off ${value} % of what they would outdoors (${source})`;
+          const under = roof === "glass" ? "glass" : "a tunnel";
+          return {
+            words: `under ${under} plants are taken to give off ${value} % of what they would outdoors (${source})`,
+          };
         }),
       ],
     },

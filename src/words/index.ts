@@ -146,12 +146,12 @@ export {
   verdictWords,
 } from "./verdicts.js";
 export {
+  bedsInWords,
   dryBeforeSign,
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,
   meansByMonth,
-  thisWeeksWater,
   unknownWater,
   waterByMonth,
   waterOfWeek,

@@ -55,16 +55,6 @@ function monthsInShort(months: readonly number[]): string {
   return last === undefined ? first : `${first} ${others.length === 1 ? "and" : "to"} ${last}`;
 }
 
-/** `this week 66 L, 18 L of it in the rounds`; undefined where nothing grows there this week. */
-export function thisWeeksWater(
-  weeks: readonly WateringWeek[],
-  today: Day,
-  amounts: Amounts,
-): string | undefined {
-  const week = weeks.find((one) => within(today, one));
-  return week && `this week ${waterOfWeek(week, amounts)}`;
-}
-
 /** `66 L (round 18 L)`, or nothing where nothing grows there this week. */
 export function weekInRow(weeks: readonly WateringWeek[], today: Day, amounts: Amounts): string {
   const week = weeks.find((one) => within(today, one));
@@ -86,6 +76,15 @@ export function waterOfWeek(
   if (roundL >= waterL) return `${whole}, and the rounds bring ${inRounds}`;
   return `${whole}, ${inRounds} of it in the rounds`;
 }
+
+/** Beds of which the same holds, by name, or together where it holds for many. */
+export function bedsInWords(names: readonly string[], ofBeds: number): string {
+  if (names.length <= mostBeds) return names.join(", ");
+  return names.length === ofBeds ? `all ${ofBeds} beds` : `${names.length} of ${ofBeds} beds`;
+}
+
+/** So many can be named one by one. */
+const mostBeds = 4;
 
 /** `20 days, 8 Jul to 27 Jul, while you are away` */
 export function dryGapInShort({ from, to, days, isAway }: DryGap): string {

@@ -46,6 +46,7 @@ export interface SignRow {
   readonly crops?: readonly string[];
   readonly groups?: readonly string[];
   readonly first_in_group?: Readonly<Record<string, readonly string[]>>;
+  readonly water_evidence?: readonly { readonly crops?: readonly string[] }[];
   readonly first_advice: readonly string[];
   readonly level_steps: number;
   readonly level_factor: number;

@@ -44,6 +44,11 @@ describe.each(signRows.map((sign) => [sign.key, sign] as const))("%s", (_, sign)
       expect(sign.groups).toContain(group);
   });
 
+  test("has evidence on water for crops that it is known on", () => {
+    for (const { crops: named = [] } of sign.water_evidence ?? [])
+      for (const key of named) expect(crops.map((crop) => crop.key)).toContain(key);
+  });
+
   test("moves the level the way its steps say, within the highest rate of every rule", () => {
     expect(Math.sign(sign.level_factor - 1)).toBe(sign.level_steps);
     const fedCrops = crops.length > 0 ? crops : cropRows;

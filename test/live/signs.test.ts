@@ -81,7 +81,12 @@ describe("a sign that asks for more", () => {
       "the rate rises from 2.5 to 3.75 mL per L from 2027-06-25 until",
     );
     expect(note?.message).toContain(sign?.reason);
-    expect(note?.advice).toEqual(sign?.first_advice);
+    expect(note?.advice).toEqual([
+      ...(sign?.water_evidence ?? [])
+        .filter(({ crops }) => crops?.includes("tomato") ?? true)
+        .map(({ says }) => says),
+      ...(sign?.first_advice ?? []),
+    ]);
   });
 
   test("looks for mould first where rots get in at the wet flower", () => {

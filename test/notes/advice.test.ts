@@ -14,6 +14,8 @@ const codes = (differs: GardenDiffers): string[] => adviceFor(differs).map(({ co
 
 test("a garden that is fed is told to water evenly first", () => {
   expect(adviceFor()).toEqual([
+    expect.objectContaining({ code: "ask-watering", plantings: ["toms"] }),
+    expect.objectContaining({ code: "verdict", plantings: ["toms"] }),
     expect.objectContaining({ code: "even-water", plantings: ["toms"] }),
     // A batch on the shelf is larger than two feedings take.
     expect.objectContaining({ code: "stock-thrown-away", plantings: [] }),
@@ -49,7 +51,7 @@ describe("a season's water beside a season's feed", () => {
         code: "water-brings-calcium",
         plantings: ["toms"],
         message: expect.stringMatching(
-          /^in the season the water poured on toms brings \d.* to \d.* g of calcium and the feed \d.* g: even watering does more than the feed$/,
+          /^In the season your water brings \d.* to \d.* g of calcium to what is fed, \d.* times the \d.* g of the feed: even watering does more than the feed$/,
         ) as string,
       },
     ]);

@@ -6,8 +6,9 @@ import {
   dryGapWords,
   feedIsNoWatering,
   meansByMonth,
-  thisWeeksWater,
   waterByMonth,
+  waterOfWeek,
+  weekInRow,
   weeklyWater,
 } from "../../src/words/index.js";
 
@@ -49,12 +50,23 @@ describe("water in words", () => {
     expect(weeklyWater(0.3, "metric")).toBe("none");
   });
 
-  test("of this week names what the rounds bring of it", () => {
-    expect(thisWeeksWater(summer, day("2027-07-11"), "metric")).toBe(
-      "this week 70 L, 18 L of it in the rounds",
-    );
-    expect(thisWeeksWater(summer, day("2027-06-01"), "metric")).toBe("this week 30 L");
-    expect(thisWeeksWater(summer, day("2027-12-01"), "metric")).toBeUndefined();
+  test("of a week names what the rounds bring of it", () => {
+    const rainy = { ...week("2027-09-06", 0), rainMm: 13 };
+    expect(
+      [week("2027-07-05", 70, 18), week("2027-06-07", 30), week("2027-09-06", 3, 6), rainy].map(
+        (one) => waterOfWeek(one, "metric"),
+      ),
+    ).toEqual([
+      "70 L, 18 L of it in the rounds",
+      "30 L",
+      "3 L, and the rounds bring 6 L",
+      "none: the rain is enough",
+    ]);
+  });
+
+  test("in a row is that of the week of today", () => {
+    expect(weekInRow(summer, day("2027-07-11"), "metric")).toBe("70 L (round 18 L)");
+    expect(weekInRow(summer, day("2027-12-01"), "metric")).toBe("");
   });
 
   test("of a dry gap asks for someone only while the grower is away", () => {

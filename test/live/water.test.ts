@@ -1,0 +1,104 @@
+/** Water as a grower reads it, through the real commands. */
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { gardenText } from "../support/a-garden.js";
+import { cli, examplePath, scratchFile } from "../support/run-cli.js";
+
+/** Lines joined, as a grower reads them. */
+async function read(text: string, ...argv: [string, ...string[]]): Promise<string> {
+  const [command, ...options] = argv;
+  const file = scratchFile("garden.yaml", text);
+  const { code, stdout, stderr } = await cli([command, file, ...options]);
+  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+  return stdout.replace(/\s+/g, " ");
+}
+
+const tomatoes = { id: "toms", crop: "tomato", plants: 6, transplanted: "2027-05-20" };
+const dublin = { latitude: 53.3, longitude: -6.3, elevation: "20 m" };
+
+function watered(watering: unknown, differs: object = {}, planting: object = tomatoes): string {
+  const beds = [{ id: "south", name: "South wall", area: "4 m2", watering, plantings: [planting] }];
+  return gardenText({
+    location: dublin,
+    feeding: { days: ["wed", "sat"], away: [{ from: "2027-07-10", to: "2027-07-24" }] },
+    beds,
+    ...differs,
+  });
+}
+
+test("a bed by the weather has a row of months, this week's litres, and its longest dry gap", async () => {
+  const plan = await read(watered("auto"), "plan", "--today", "2027-07-06");
+  expect(plan).toMatch(
+    /Water, a week this week by month South wall \d+ L \(round 12 L\) May \d+ L, Jun \d+ L, Jul \d+ L/,
+  );
+  expect(plan).toContain(
+    "Longest time without water: 20 days, 8 Jul to 27 Jul, while you are away (South wall)",
+  );
+  expect(plan).toMatch(
+    /A can of feed is not the plants' water: .* brings South wall 12 L of \d+ L/,
+  );
+});
+
+test("before the season no week is this week, and a bed without the key has no water", async () => {
+  expect(await read(watered("auto"), "plan", "--today", "2027-03-01")).not.toContain("this week");
+  expect(await read(watered(undefined), "plan")).not.toContain("Water, a week");
+});
+
+test("what cannot be told says why, and an amount needs no climate", async () => {
+  const nowhere = { location: undefined };
+  expect(await read(watered("auto", nowhere), "plan")).toContain(
+    "toms: cannot tell, since the climate of the garden's place is not known (`location:`)",
+  );
+  expect(await read(watered("auto", nowhere), "check")).toContain("water of toms: cannot tell");
+  expect(await read(watered("60 L", nowhere), "plan")).toMatch(/South wall .*May to Oct 60 L/);
+});
+
+test("check asks for watering once, and then tells long dry gaps instead of time away", async () => {
+  const silent = await read(watered(undefined), "check");
+  expect(silent.match(/write `watering: auto`/g)).toHaveLength(1);
+  expect(silent).toContain("you are away from 2027-07-10");
+  const told = await read(watered("auto"), "check");
+  expect(told).not.toMatch(/write `watering|- you are away from 2027-07-10/);
+  expect(told).toContain(
+    "South wall: without water for 20 days (8 Jul to 27 Jul) while you are away: have someone water",
+  );
+});
+
+test("check is silent on a gap of a week or less", async () => {
+  const home = { feeding: { days: ["wed"] } };
+  expect(await read(watered("auto", home), "check")).not.toContain("without water for");
+});
+
+test("a US garden reads gallons, and no litres", async () => {
+  const text = readFileSync(examplePath("shared-garden"), "utf8");
+  const plan = await read(text, "plan", "--today", "2027-06-10");
+  expect(plan).toMatch(/Row A, bed 1 [\d /]+ gal .*Jun [\d /]+ gal, Jul/);
+  expect(plan).not.toMatch(/\d L\b/);
+  expect(await read(text, "check")).not.toMatch(/\d L\b/);
+});
+
+test("a southern garden's months run over New Year", async () => {
+  const { stdout } = await cli(["plan", examplePath("orchard-corner")]);
+  expect(stdout.replace(/\s+/g, " ")).toMatch(/Lower terrace Oct and Nov none, Dec \d+ L, Jan \d+ L, Feb \d+ L, Mar/);
+});
+
+test("a sign's first advice is the dry gap before it, then what trials found, then the rest", async () => {
+  const signs = [{ on: "2027-08-02", planting: "toms", sign: "blossom-end-rot" }];
+  const plan = await read(watered("auto", { signs }), "plan", "--today", "2027-08-03");
+  expect(plan).toMatch(
+    /Water first: up to that day the bed was without water for 20 days at the longest \(8 Jul to 27 Jul\).*10 kPa.*14\.5 %.*Water evenly/,
+  );
+  const early = [{ on: "2027-07-06", planting: "toms", sign: "blossom-end-rot" }];
+  expect(await read(watered("auto", { signs: early }), "plan", "--today", "2027-08-03")).toContain(
+    "without water for 3 days at the longest",
+  );
+});
+
+test("without watering the trials come first all the same, each crop with its own", async () => {
+  const signs = [{ on: "2027-08-02", planting: "p", sign: "blossom-end-rot" }];
+  const pepper = { ...tomatoes, id: "p", crop: "sweet pepper" };
+  const plan = await read(watered(undefined, { signs }, pepper), "plan", "--today", "2027-08-03");
+  expect(plan).not.toContain("Water first:");
+  expect(plan).toMatch(/more than half of the peppers .* 5 to 8 % with it\. .*Water evenly/);
+  expect(plan).not.toContain("10 kPa");
+});
