@@ -7,6 +7,7 @@ import {
   toldOfSeason,
 } from "./climate/index.js";
 import type { Day, DaySpan } from "./dates.js";
+import { spansByRule, withFedBefore } from "./fed-before.js";
 import { feedingDays, type FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
 import { futureRecords, passedWithout, unknownBatches } from "./log/index.js";
@@ -51,9 +52,9 @@ import {
   expectedOf,
   plannedCalcium,
   plannedWatering,
+  takenForWater,
   wantedOf,
   type WaterAndCalciumTables,
-  wateringAssumptions,
   wateringDaysIn,
 } from "./water-and-calcium.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
@@ -92,9 +93,9 @@ export function planSeason(
   const known = given({ weather: place, frost });
   const ruled = plantingNeeds(garden, tables, known);
   const expected = expectedOf(garden, ruled, place, tables);
-  const needs = wantedOf(garden, ruled, expected);
+  const wanted = wantedOf(garden, ruled, expected);
   const findings = [
-    ...needs.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
+    ...wanted.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
   ];
   if (findings.length > 0) return { ok: false, problems: findings };
@@ -102,6 +103,10 @@ export function planSeason(
   const { published, renamed } = before
     ? withNewIds(before, garden, today)
     : { published: before, renamed: [] };
+  const byRule = new Map(
+    ruled.map((need) => [need.planting.id, spansByRule(need, tables.rules)] as const),
+  );
+  const needs = withFedBefore(garden, wanted, { published, byRule }, today);
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
   const moved = feedingDays(garden, needs, { ...told, place, extraRounds, tables }, today);
   const poured = pouredAsFar(garden, needs, moved, told, tables, today);
@@ -176,7 +181,7 @@ function planOf(
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
-      ...wateringAssumptions(expected),
+      ...takenForWater(needs, expected),
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),

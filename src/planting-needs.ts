@@ -64,6 +64,8 @@ export interface PlantingNeed {
   readonly sightings: readonly Sighting[];
   /** Absent where it is not known. */
   readonly ground?: Ground;
+  /** Key of the garden file that has stopped its feeding in the season; absent where none has. */
+  readonly stoppedBy?: "feed" | "feed_when";
 }
 
 /**

@@ -69,6 +69,26 @@ export function expectedOf(
   return { waterings, verdicts: feedingVerdicts(garden, needs, new Map(usualL), tables) };
 }
 
+/** What was taken as usual, in words for the grower. */
+export function takenForWater(
+  needs: readonly PlantingNeed[],
+  { waterings }: Expected,
+): readonly string[] {
+  const watered = new Set(waterings.flatMap(({ plantings }) => plantings.map((p) => p.planting)));
+  const bySpacing = needs
+    .filter(({ planting, ground }) => ground?.isBySpacing === true && watered.has(planting.id))
+    .map(({ planting }) => planting.id);
+  const told = waterings.flatMap(({ assumptions }) => assumptions);
+  return [
+    ...(bySpacing.length === 0
+      ? []
+      : [
+          `${bySpacing.join(", ")}: the ground of plants at usual spacing, as no \`area:\` of the planting is given`,
+        ]),
+    ...new Set(told),
+  ];
+}
+
 /** The verdict takes feedings away where the garden wishes so. */
 export function wantedOf(
   garden: Garden,
@@ -80,15 +100,6 @@ export function wantedOf(
       verdictWords(verdict, garden.amounts),
     );
     return { ...need, match, rules: [...new Set(match.spans.map(({ rule }) => rule))] };
-  });
-}
-
-/** Each once, with all the plantings that it is about. */
-export function wateringAssumptions({ waterings }: Expected): string[] {
-  const all = waterings.flatMap(({ assumptions }) => assumptions);
-  return [...grouped(all, ({ words }) => words)].map(([words, those]) => {
-    const ids = [...new Set(those.flatMap(({ planting }) => planting ?? []))];
-    return ids.length === 0 ? words : `${ids.join(", ")}: ${words}`;
   });
 }
 

@@ -17,6 +17,8 @@ interface FedPlanting {
   readonly planting: Planting;
   readonly life: PlantingLife;
   readonly sightings: readonly Sighting[];
+  /** Key of the garden file that has stopped its feeding; absent where none has. */
+  readonly stoppedBy?: "feed" | "feed_when";
 }
 
 /**
@@ -38,7 +40,7 @@ export function feedingSpan(
     last !== undefined && within(last, { from: course.first.earliest, to: course.coverTo });
   const of = own.findLast(isOf) ?? own.at(-1);
   if (first === undefined || last === undefined || of === undefined) return undefined;
-  const end = byNumber(need, of, ahead, rounds) ?? byDay(need, of, season.to);
+  const end = byNumber(need, of, ahead, rounds) ?? byKey(need) ?? byDay(need, of, season.to);
   const begins = whyItBegins(beginOf(need, own, first));
   return { first, last, begins, why: whyItEnds(end), key: keyThatChanges(end) };
 }
@@ -82,6 +84,11 @@ function byNumber(
   return toCome < owed
     ? undefined
     : { kind: "feedings", feedings, missed: Math.max(0, feedings - fed) };
+}
+
+/** The garden file has stopped it. */
+function byKey({ stoppedBy: key }: FedPlanting): FeedingEnd | undefined {
+  return key === undefined ? undefined : { kind: "no-more", key };
 }
 
 function lessGiven(round: Round): Round {

@@ -54,7 +54,7 @@ export function bedWatering(
     by: "weather",
     plantings: areas,
     unknown: [...each.flatMap((one) => (one.ok ? [] : [one.unknown])), ...listed],
-    assumptions: known.flatMap(({ assumptions }) => assumptions),
+    assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
     weeks: weeksBy("weeks"),
     usualWeeks: weeksBy("usualWeeks"),
   };

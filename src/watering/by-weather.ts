@@ -14,12 +14,7 @@ import type { WateringFactors } from "./factors.js";
 import type { Standing } from "./growing.js";
 import { usableRainMm, usualYear } from "./rain.js";
 import { roofFactor, roofOn, underMulch } from "./surroundings.js";
-import type {
-  PlantingWatering,
-  UnknownWatering,
-  WateringAssumption,
-  WateringWeek,
-} from "./watering.js";
+import type { PlantingWatering, UnknownWatering, WateringWeek } from "./watering.js";
 import { balancedWeeks, type DayBalance } from "./weeks.js";
 
 export interface WateringTables {
@@ -34,7 +29,7 @@ type ByWeather =
       readonly ok: true;
       readonly value: {
         readonly watering: PlantingWatering & { readonly areaM2: number };
-        readonly assumptions: readonly WateringAssumption[];
+        readonly assumptions: readonly string[];
       };
     }
   | { readonly ok: false; readonly unknown: UnknownWatering };
@@ -76,31 +71,17 @@ export function byWeather(
         usualWeeks: weeksIn(usualYear(weather)),
       },
       assumptions: [
-        ...(ground.isBySpacing
-          ? [
-              {
-                planting: planting.id,
-                words: "the ground is that of the plants at usual spacing, as no `area:` is given",
-              },
-            ]
-          : []),
         ...(found.ofGroup === undefined
           ? []
           : [
-              {
-                planting: planting.id,
-                words: `the crop coefficients are those of a group of crops (${found.ofGroup})`,
-              },
+              `${planting.id}: its crop coefficients are those of a group of crops (${found.ofGroup})`,
             ]),
         ...(weeks.some(({ rainMm }) => rainMm === undefined)
-          ? [{ words: "no rain is known: none is counted" }]
+          ? [`no rain is known: none is counted`]
           : []),
         ...roofs.map((roof) => {
           const { value, source } = roofFactor(roof, wateringFactors);
-          const under = roof === "glass" ? "glass" : "a tunnel";
-          return {
-            words: `under ${under} plants are taken to give off ${value} % of what they would outdoors (${source})`,
-          };
+          return `under ${roof === "glass" ? "glass" : "a tunnel"} plants are taken to give off ${value} % of what they would outdoors (${source})`;
         }),
       ],
     },

@@ -33,13 +33,6 @@ export interface UnknownWatering {
   readonly why: string;
 }
 
-/** What was taken as usual, in words for the grower. */
-export interface WateringAssumption {
-  /** Absent where it is about no single one. */
-  readonly planting?: string;
-  readonly words: string;
-}
-
 /**
  * A bed's water. By the weather its weeks are the sums of its plantings', those in `unknown` left out;
  * an amount is the grower's, and is shared among what grows by its ground.
@@ -50,7 +43,8 @@ export interface BedWatering extends Weeks {
   readonly by: "weather" | "amount";
   readonly plantings: readonly PlantingWatering[];
   readonly unknown: readonly UnknownWatering[];
-  readonly assumptions: readonly WateringAssumption[];
+  /** What was taken as usual, in words for the grower. */
+  readonly assumptions: readonly string[];
 }
 
 /** One on which a bed is watered. */

@@ -14,6 +14,7 @@ export type FeedingEnd =
   | { readonly kind: "stage"; readonly stage: StageName; readonly on: Day }
   | { readonly kind: "before-harvest"; readonly on: Day; readonly days: number }
   | { readonly kind: "before-last-pick"; readonly pick: LastPick; readonly days: number }
+  | { readonly kind: "no-more"; readonly key: "feed" | "feed_when" }
   | LastPick;
 
 interface LastPick {
@@ -55,6 +56,8 @@ export function whyItEnds(end: FeedingEnd): string {
       return `Harvest begins on ${shortDate(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
     case "before-last-pick":
       return `${lastPick(end.pick)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
+    case "no-more":
+      return "The garden file asks for no more since.";
     case "season":
       return `The season ends on ${shortDate(end.on)}.`;
     default:
@@ -79,22 +82,24 @@ function lastPick({ kind, on }: LastPick): string {
 
 /** The key of the garden file that changes it, as it is written. */
 export function keyThatChanges(end: FeedingEnd): string {
+  if (end.kind === "no-more") return end.key;
   if (end.kind !== "before-last-pick") return keys[end.kind];
   // Within the season the grower may stop picking sooner.
   return end.pick.kind === "season" ? "picked_until" : keys[end.pick.kind];
 }
 
-const keys: Readonly<Record<Exclude<FeedingEnd["kind"], "before-last-pick">, string>> = {
-  feedings: "through: harvest",
-  stage: "through: harvest",
-  sign: "signs",
-  "before-harvest": "days_to_harvest",
-  "picked-until": "picked_until",
-  harvest: "days_to_harvest",
-  frost: "frost",
-  removed: "removed",
-  season: "season",
-};
+const keys: Readonly<Record<Exclude<FeedingEnd["kind"], "before-last-pick" | "no-more">, string>> =
+  {
+    feedings: "through: harvest",
+    stage: "through: harvest",
+    sign: "signs",
+    "before-harvest": "days_to_harvest",
+    "picked-until": "picked_until",
+    harvest: "days_to_harvest",
+    frost: "frost",
+    removed: "removed",
+    season: "season",
+  };
 
 /** `Fed 22 Jun to 1 Aug.` */
 export function fedFromTo({ first, last }: FeedingSpan): string {

@@ -30,15 +30,15 @@ describe("sheet", () => {
   });
 
   test("of a watered garden has its water a week, and what to do about the longest dry time", async () => {
-    const watered = join(scratchFolder(), "watered.yaml");
-    const text = readFileSync(file, "utf8").replace(/^ {4}name: .*$/gm, "$&\n    watering: auto");
-    writeFileSync(watered, text);
+    const dry = join(scratchFolder(), "dry.yaml");
+    writeFileSync(dry, readFileSync(file, "utf8").replace(/^ {4}watering: .*\n/gm, ""));
     const options = ["--today", "2027-06-14"];
-    const { stdout } = await cli(["sheet", watered, ...options]);
-    expect(stdout).toContain("Water a week");
-    const page = (await cli(["sheet", watered, "--calcium", ...options])).stdout;
-    expect(page).toContain("while you are away: have someone water");
-    expect((await cli(["sheet", file, ...options])).stdout).not.toContain("Water a week");
+    expect((await cli(["sheet", file, ...options])).stdout).toContain("Water a week");
+    expect((await cli(["sheet", dry, ...options])).stdout).not.toContain("Water a week");
+    const first = async (garden: string) =>
+      (await cli(["sheet", garden, "--calcium", ...options])).stdout;
+    expect(await first(file)).toContain("while you are away: have someone water");
+    expect(await first(dry)).toContain("How much is watered is not in the garden file");
   });
 
   test("an unknown paper is wrong usage", async () => {

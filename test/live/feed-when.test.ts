@@ -49,21 +49,24 @@ describe("a garden that feeds only where it might help", () => {
   });
 });
 
-// As with `feed: false`: the plan is of what is fed, the calendar of what was told.
-test("said in the middle of a season, the calendar keeps what is past, and what was to come goes", async () => {
-  const plot = keptGarden(gatePlot);
-  const feedings = (calendar: string) =>
-    [...calendar.matchAll(/DTSTART[^:]*:(\d{8})[^]*?SUMMARY:(.*)/g)]
-      .filter(([, , title = ""]) => title.startsWith("Cucumber"))
-      .map(([, start]) => start);
-  const before = feedings(await plot.publish("2027-03-01"));
-  const [first, second, ...coming] = before;
-  expect(coming.length).toBeGreaterThan(0);
-  const today = addDays(
-    (await plot.days("2027-03-01", "toms")).ahead.map(day)[1] ?? day("2027-03-01"),
-    1,
-  );
-  plot.edit("garden: Gate plot", "garden: Gate plot\nfeed_when: might-help");
-  const after = feedings(await plot.publish(today));
-  expect(after).toEqual([first, second]);
+describe.each([
+  ["feed_when: might-help", "garden: Gate plot", "garden: Gate plot\nfeed_when: might-help"],
+  ["feed: false", "crop: tomato", "feed: false, crop: tomato"],
+])("%s, said in the middle of a season", (key, from, to) => {
+  test("leaves what is past in plan and calendar, and takes what was to come", async () => {
+    const plot = keptGarden(gatePlot);
+    await plot.publish("2027-03-01");
+    const { ahead } = await plot.days("2027-03-01", "toms");
+    const [first, second, ...coming] = ahead.map(day);
+    expect(coming.length).toBeGreaterThan(0);
+    const today = addDays(second ?? day("2027-03-01"), 1);
+    plot.edit(from, to);
+    await plot.publish(today);
+    const { given, ahead: left } = await plot.days(today, "toms");
+    expect([given, left]).toEqual([[first, second], []]);
+    const { stdout } = await plot.run(today, "plan");
+    expect(stdout.replace(/\s+/g, " ")).toContain(
+      `The garden file asks for no more since. \`${key.split(":")[0] ?? ""}\` changes that.`,
+    );
+  });
 });

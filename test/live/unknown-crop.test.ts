@@ -65,7 +65,9 @@ test("the plan lists it without dates, stages or assumptions, and feeds the othe
   expect(plan.rounds).toEqual(alone.rounds);
 
   const { stdout } = await run("plan", file);
-  expect(stdout.replace(/\s+/g, " ")).toMatch(/Not fed - row \(oca\): not fed, as the garden file says/);
+  expect(stdout.replace(/\s+/g, " ")).toMatch(
+    /Not fed - row \(oca\): not fed, as the garden file says/,
+  );
   expect((await run("check", file)).code).toBe(0);
   expect((await run("why", file, "row")).stdout.replace(/\s+/g, " ")).toContain(reason);
 });

@@ -79,7 +79,9 @@ test("a US garden reads gallons, and no litres", async () => {
 
 test("a southern garden's months run over New Year", async () => {
   const { stdout } = await cli(["plan", examplePath("orchard-corner")]);
-  expect(stdout.replace(/\s+/g, " ")).toMatch(/Lower terrace Oct and Nov none, Dec \d+ L, Jan \d+ L, Feb \d+ L, Mar/);
+  expect(stdout.replace(/\s+/g, " ")).toMatch(
+    /Lower terrace Oct and Nov none, Dec \d+ L, Jan \d+ L, Feb \d+ L, Mar/,
+  );
 });
 
 test("a sign's first advice is the dry gap before it, then what trials found, then the rest", async () => {
