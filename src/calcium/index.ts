@@ -3,7 +3,7 @@ export type { CalciumAmount } from "./extent.js";
 export { feedWhen } from "./feed-when.js";
 export type { CannotTell, DecidingFact, Judgement } from "./judgement.js";
 export type { PublishedNeed } from "./need.js";
-export { exactly, type Range, scaled, summed } from "./range.js";
+export { exactly, type Range, scaled, summed, widest } from "./range.js";
 export type { SoilCalcium } from "./soil.js";
 export { calciumSums, type PlantingCalcium } from "./sums.js";
 export type { CalciumTables } from "./tables.js";

@@ -1,6 +1,7 @@
 import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
-import { type Paper, seasonSheet, seasonSvg } from "../outputs/index.js";
+import { calciumSheet, type Paper, seasonSheet, seasonSvg } from "../outputs/index.js";
+import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
 import { loadGarden } from "./load.js";
 import { giveText, reportProblems } from "./report.js";
@@ -11,6 +12,7 @@ interface SheetWishes {
   readonly today?: Day;
   readonly paper?: string;
   readonly svg?: true;
+  readonly calcium?: true;
 }
 
 export async function sheetCommand(
@@ -21,11 +23,14 @@ export async function sheetCommand(
   const loaded = await loadGarden(file, shell, options);
   if (!loaded.ok) return reportProblems(loaded.problems, {}, shell);
   const { plan } = loaded.value;
+  return giveText(sheetText(plan, options), options.out, shell);
+}
+
+function sheetText(plan: Plan, options: SheetWishes): string {
   const marked = given({ today: options.today });
-  const text = options.svg
-    ? seasonSvg(plan, marked)
-    : seasonSheet(plan, { ...marked, paper: paperFor(options.paper, plan.garden.amounts) });
-  return giveText(text, options.out, shell);
+  if (options.svg) return seasonSvg(plan, marked);
+  const paper = paperFor(options.paper, plan.garden.amounts);
+  return options.calcium ? calciumSheet(plan, { paper }) : seasonSheet(plan, { ...marked, paper });
 }
 
 /** Throws CommandError (exit code 2) for a paper that is not known. */

@@ -2,6 +2,7 @@ export { gardenPage, pageScript, pageStyle } from "./page/index.js";
 export { seasonSvg } from "./picture/index.js";
 export {
   bottleLabels,
+  calciumSheet,
   labelRows,
   labelSheet,
   type LabelSheet,

@@ -126,10 +126,22 @@ export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./
 export { plain } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
+  fedThoughUnlikely,
+  feedIsSmall,
+  feedMightHelp,
+  limeFirst,
+  longestDry,
+  waterEvenly,
+  waterFirst,
+  waterNotTold,
+  wouldDecide,
+} from "./water-first.js";
+export {
   cannotTellWords,
   namesOf,
   percentBetween,
   verdictsInRow,
+  verdictInShort,
   verdictTitles,
   verdictWords,
 } from "./verdicts.js";
@@ -139,6 +151,7 @@ export {
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,
+  meansByMonth,
   unknownWater,
   waterByMonth,
   waterOfWeek,

@@ -40,9 +40,12 @@ export function verdictsInRow(verdicts: readonly FeedingVerdict[]): string {
 
 /** `Soil drench against blossom-end rot: might help. ...` */
 export function verdictWords(verdict: FeedingVerdict, amounts: Amounts): string {
-  const { route, disorder, judgement } = verdict;
-  const what = `${routeNames[route].title} against ${disorder}`;
-  return `${what}: ${verdictTitles[judgement.kind]}. ${becauseOf(judgement, amounts)}`;
+  return `${verdictInShort(verdict)} ${becauseOf(verdict.judgement, amounts)}`;
+}
+
+/** `Soil drench against blossom-end rot: might help.` */
+export function verdictInShort({ route, disorder, judgement }: FeedingVerdict): string {
+  return `${routeNames[route].title} against ${disorder}: ${verdictTitles[judgement.kind]}.`;
 }
 
 function becauseOf(judgement: Judgement, amounts: Amounts): string {
@@ -94,7 +97,8 @@ const whyNot: Readonly<Record<CannotTell, string>> = {
   "water-not-soft": "The water brings calcium too",
 };
 
-const decides: Readonly<Record<DecidingFact, string>> = {
+/** What a grower can find out, as an end of a sentence. */
+export const decides: Readonly<Record<DecidingFact, string>> = {
   "water-hardness": "the hardness of your water would decide it (`source_water:`)",
   "ph-in-water": "the pH of the soil in water would decide it (`ph:` of the test)",
   watering: "how much you water would decide it (`watering: auto`)",

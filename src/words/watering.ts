@@ -17,9 +17,9 @@ export function weeklyWater(liters: number, amounts: Amounts): string {
 
 /** Means of the weeks of each month: `May 15 L, Jun 51 L, Jul and Aug 70 L, Sep to Nov none`. */
 export function waterByMonth(weeks: readonly WateringWeek[], amounts: Amounts): string {
-  const months = [...grouped(weeks, monthOfWeek).values()].map((those) => ({
-    month: monthOf(midweek(those[0])),
-    text: weeklyWater(those.reduce((sum, { waterL }) => sum + waterL, 0) / those.length, amounts),
+  const months = [...meansByMonth(weeks)].map(([count, liters]) => ({
+    month: ((count - 1) % 12) + 1,
+    text: weeklyWater(liters, amounts),
   }));
   const runs: { text: string; months: number[] }[] = [];
   for (const { month, text } of months) {
@@ -28,6 +28,16 @@ export function waterByMonth(weeks: readonly WateringWeek[], amounts: Amounts): 
     else runs.push({ text, months: [month] });
   }
   return runs.map((run) => unbroken(`${monthsInShort(run.months)} ${run.text}`)).join(", ");
+}
+
+/** Litres a week, by months counted from the year 0, each of which begins with 12 times its year and 1. */
+export function meansByMonth(weeks: readonly WateringWeek[]): Map<number, number> {
+  return new Map(
+    [...grouped(weeks, monthOfWeek)].map(([month, those]) => [
+      month,
+      those.reduce((sum, { waterL }) => sum + waterL, 0) / those.length,
+    ]),
+  );
 }
 
 function monthOfWeek(week: WateringWeek): number {

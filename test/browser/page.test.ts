@@ -15,6 +15,7 @@ import {
   planOf,
   sixtyBeds,
   thirdRound,
+  wateredBackGarden,
   weirCottage,
   withoutStock,
 } from "../outputs/gardens.js";
@@ -23,6 +24,7 @@ import { desktop, overflowPx, pdfPages, phone, show, startBrowser, violations } 
 const weir = planOf(weirCottage);
 const { round: third, today } = thirdRound(weir);
 const nothing = planOf(nothingFed);
+const watered = await wateredBackGarden();
 const subscribe = {
   webcal: "webcal://192.168.1.20:8087/kq3J9vWb2mXc7RtY5uZa1Q/weir-cottage.ics",
   http: "http://192.168.1.20:8087/kq3J9vWb2mXc7RtY5uZa1Q/weir-cottage.ics",
@@ -44,6 +46,7 @@ const plans: Readonly<Record<string, Plan>> = {
   "odd names": planOf(oddNames),
   "sixty beds": planOf(sixtyBeds()),
   "nothing fed": nothing,
+  "a watered garden": watered,
   "an empty plan": { ...nothing, plantings: [], assumptions: [] },
 };
 const pages = Object.entries(plans).map(([name, plan]) => {
@@ -225,6 +228,22 @@ describe("on a day after the page was written", () => {
     await close();
   });
 
+  test("the water is that of the week by then", async () => {
+    const page = gardenPage(watered, { today: watered.today });
+    for (const [days, monday] of [
+      [0, "2027-06-14"],
+      [7, "2027-06-21"],
+      [400, undefined],
+    ] as const) {
+      const shown = await show(browser, page, { clock: noon(addDays(watered.today, days)) });
+      const weeks: string[] = await shown.page.evaluate(
+        `[...document.querySelectorAll("#next .week:not([hidden])")].map((w) => w.dataset.from)`,
+      );
+      expect(weeks).toEqual(monday === undefined ? [] : [monday]);
+      await shown.close();
+    }
+  });
+
   test("it is today until the day is over in the garden, wherever the reader is", async () => {
     const evening = new Date(noon(third.day).getTime() + 10 * 3_600_000);
     const { page, close } = await show(browser, document, {
@@ -282,9 +301,9 @@ describe("the season as a picture, on a page", () => {
   });
 });
 
-test("printed, the page of a garden takes three sheets, with the next round on the first", async () => {
+test("printed, the page of a garden takes four sheets, with the next round on the first", async () => {
   const { page, close } = await show(browser, gardenPage(weir, { today }), { clock: noon(today) });
   const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true, printBackground: true });
-  expect(pdfPages(pdf)).toBe(3);
+  expect(pdfPages(pdf)).toBe(4);
   await close();
 });

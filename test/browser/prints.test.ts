@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { seasonSvg } from "../../src/outputs/picture/season-svg.js";
 import { bottleLabels } from "../../src/outputs/print/bottle-labels.js";
 import { type BottleLabel, labelRows } from "../../src/outputs/print/label-rows.js";
+import { calciumSheet } from "../../src/outputs/print/calcium-sheet.js";
 import { papers } from "../../src/outputs/print/paper.js";
 import { seasonSheet } from "../../src/outputs/print/season-sheet.js";
 import { widthEm } from "../../src/outputs/text-width.js";
@@ -13,6 +14,7 @@ import {
   planOf,
   sixtyBeds,
   thirdRound,
+  wateredBackGarden,
   weirCottage,
 } from "../outputs/gardens.js";
 import { labelSheets, sheetNamed } from "../outputs/print/labels-data.js";
@@ -22,6 +24,7 @@ const weir = planOf(weirCottage);
 const odd = planOf(oddNames);
 const sixty = planOf(sixtyBeds());
 const nothing = planOf(nothingFed);
+const watered = await wateredBackGarden();
 
 let browser: Browser;
 beforeAll(async () => {
@@ -60,6 +63,7 @@ describe("the season sheet", () => {
     ["odd names", odd],
     ["sixty beds", sixty],
     ["nothing fed", nothing],
+    ["a watered garden", watered],
   ] as const)("of %s has no fault, no complaint, no request, nothing too wide", async (_, plan) => {
     const document = seasonSheet(plan, { paper: "a4" });
     const { page, complaints, requests, close } = await show(browser, document, {
@@ -80,6 +84,33 @@ describe("the season sheet", () => {
       `Math.max(...[...document.querySelectorAll(".picture[role=img]")].map((e) => e.getBoundingClientRect().height))`,
     );
     expect(tallest).toBeLessThan(1032 / 2);
+    await close();
+  });
+});
+
+describe("where the calcium comes from", () => {
+  test.each(["a4", "letter"] as const)("of a back garden is one sheet of %s", async (paper) => {
+    const { page, close } = await show(browser, calciumSheet(watered, { paper }));
+    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+    expect(pdfPages(pdf)).toBe(1);
+    expect(pageMm(pdf)[0]).toBeCloseTo(papers[paper].widthMm, 0);
+    await close();
+  });
+
+  test.each([
+    ["a watered garden", watered],
+    ["odd names", odd],
+    ["sixty beds", sixty],
+    ["nothing fed", nothing],
+  ] as const)("of %s has no fault, on paper and at 360 px", async (_, plan) => {
+    const document = calciumSheet(plan, { paper: "a4" });
+    const { page, complaints, requests, close } = await show(browser, document);
+    expect(await overflowPx(page)).toBe(0);
+    expect(await violations(page)).toEqual([]);
+    await page.emulateMedia({ media: "print" });
+    await page.setViewportSize({ width: 703, height: 1032 });
+    expect(await overflowPx(page)).toBe(0);
+    expect([...complaints, ...requests]).toEqual([]);
     await close();
   });
 });

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { cli, examplePath, scratchFolder } from "../support/run-cli.js";
@@ -19,6 +19,26 @@ describe("sheet", () => {
 
   test("--svg gives the picture alone", async () => {
     expect((await cli(["sheet", file, "--svg"])).stdout).toMatch(/^<svg[\s\S]*<\/svg>\s*$/);
+  });
+
+  test("--calcium gives the page on where the calcium comes from, and never with --svg", async () => {
+    const { code, stdout } = await cli(["sheet", us, "--calcium"]);
+    expect(code).toBe(0);
+    expect(stdout).toContain("where its calcium comes from");
+    expect(stdout).toContain("215.9mm 279.4mm");
+    expect((await cli(["sheet", us, "--calcium", "--svg"])).code).toBe(2);
+  });
+
+  test("of a watered garden has its water a week, and what to do about the longest dry time", async () => {
+    const dry = join(scratchFolder(), "dry.yaml");
+    writeFileSync(dry, readFileSync(file, "utf8").replace(/^ {4}watering: .*\n/gm, ""));
+    const options = ["--today", "2027-06-14"];
+    expect((await cli(["sheet", file, ...options])).stdout).toContain("Water a week");
+    expect((await cli(["sheet", dry, ...options])).stdout).not.toContain("Water a week");
+    const first = async (garden: string) =>
+      (await cli(["sheet", garden, "--calcium", ...options])).stdout;
+    expect(await first(file)).toContain("while you are away: have someone water");
+    expect(await first(dry)).toContain("How much is watered is not in the garden file");
   });
 
   test("an unknown paper is wrong usage", async () => {

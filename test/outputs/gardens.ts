@@ -1,11 +1,13 @@
 /** Gardens of our own invention, from garden files to whole plans, stock and all. */
+import { readFileSync } from "node:fs";
 import { addDays, day, type Day } from "../../src/dates.js";
 import { readYaml } from "../../src/garden/read.js";
 import { validateGarden } from "../../src/garden/validate.js";
+import { planGarden } from "../../src/plan-garden.js";
 import { planSeason } from "../../src/plan.js";
 import { problemLine } from "../../src/problem.js";
 import type { Plan, Round } from "../../src/season/season-plan.js";
-import { loadTables } from "../../src/tables.js";
+import { loadNormals, loadTables } from "../../src/tables.js";
 
 export const weirCottage = `
 version: 1
@@ -105,6 +107,17 @@ export function planOf(yaml: string, today = "2027-05-15"): Plan {
     { today: day(today) },
   );
   if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join("\n"));
+  return plan.value;
+}
+
+/** The example of a back garden, which tells all of its water and soil, by the climate of its place. */
+export async function wateredBackGarden(): Promise<Plan> {
+  const text = readFileSync(new URL("../../examples/back-garden.yaml", import.meta.url), "utf8");
+  const plan = planGarden(text, loadTables(), {
+    today: "2027-06-14",
+    normals: await loadNormals(),
+  });
+  if (!plan.ok) throw new Error(plan.problems.map(problemLine).join("\n"));
   return plan.value;
 }
 

@@ -1,3 +1,4 @@
+import type { FeedingVerdict, PlantingCalcium } from "../../src/calcium/index.js";
 import { addDays, day, type Day } from "../../src/dates.js";
 import { nothingPublished } from "../../src/published/index.js";
 import type {
@@ -10,6 +11,7 @@ import type {
   PlanGarden,
   PlannedPlanting,
   PlanWarning,
+  PlanWatering,
   Round,
 } from "../../src/season/season-plan.js";
 
@@ -70,6 +72,67 @@ export function aPlantingInPlan(differs: Partial<PlannedPlanting> = {}): Planned
     fed: true,
     reason: "blossom-end rot",
     rules: ["tomato-fruit"],
+    ...differs,
+  };
+}
+
+/** 6 plants on 4 m2, watered with 500 L and fed. */
+export function aPlantingCalcium(differs: Partial<PlantingCalcium> = {}): PlantingCalcium {
+  const amount = (low: number, high: number) => ({
+    wholeG: { low, high },
+    perPlantG: { low: low / 6, high: high / 6 },
+    perM2G: { low: low / 4, high: high / 4 },
+  });
+  return {
+    planting: "toms",
+    name: "toms",
+    bed: "south",
+    bedName: "South bed",
+    crop: "tomato",
+    cropName: "tomato",
+    plants: 6,
+    areaM2: 4,
+    need: { ...amount(30, 60), sources: ["a trial of whole tomato plants"] },
+    water: { ...amount(12, 18), waterL: 500, calciumMgPerL: { low: 24, high: 36 } },
+    amendments: [],
+    feed: amount(3, 3),
+    sharePercent: { low: 5, high: 10 },
+    verdicts: [aVerdict()],
+    ...differs,
+  };
+}
+
+export function aVerdict(differs: Partial<FeedingVerdict> = {}): FeedingVerdict {
+  return {
+    rule: "tomato-fruit",
+    route: "drench",
+    disorder: "blossom-end rot",
+    feeds: true,
+    judgement: { kind: "cannot-tell", why: "soil-not-known", decidedBy: "soil-test" },
+    ...differs,
+  };
+}
+
+/** Weeks of so many litres, the first from a Monday, 9 L of each in the rounds. */
+export function aBedWatered(
+  waterL: readonly number[],
+  differs: Partial<PlanWatering> = {},
+): PlanWatering {
+  const monday = day("2027-05-31");
+  return {
+    bed: "south",
+    bedName: "South bed",
+    by: "weather",
+    days: [],
+    weeks: waterL.map((liters, i) => ({
+      from: addDays(monday, 7 * i),
+      to: addDays(monday, 7 * i + 6),
+      waterL: liters,
+      usualL: liters,
+      roundL: 9,
+      leftL: Math.max(0, liters - 9),
+    })),
+    unknown: [],
     ...differs,
   };
 }

@@ -5,6 +5,7 @@ import {
   dryGapInShort,
   dryGapWords,
   feedIsNoWatering,
+  meansByMonth,
   waterByMonth,
   waterOfWeek,
   weekInRow,
@@ -33,6 +34,14 @@ describe("water in words", () => {
     expect(waterByMonth(summer, "metric").replaceAll("\u00a0", " ")).toBe(
       "May 12 L, Jun 31 L, Jul and Aug 70 L, Sep none",
     );
+  });
+
+  test("is a mean for each month, one year's January apart from another's", () => {
+    const winter = [week("2027-12-20", 4), week("2027-12-27", 8), week("2028-01-03", 20)];
+    expect([...meansByMonth(winter)]).toEqual([
+      [12 * 2027 + 12, 6],
+      [12 * 2028 + 1, 20],
+    ]);
   });
 
   test("is in the garden's own gallons", () => {

@@ -2,7 +2,7 @@
 import { decimal, pouredText, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
 import { byText, given, grouped } from "../../values.js";
-import { cropWords, figures, fullVessel, waterAgainstFeed } from "../../words/index.js";
+import { cropWords, figures, fullVessel } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, joined } from "../html.js";
 import { allMixes } from "../plan-facts.js";
@@ -55,7 +55,7 @@ export function calciumSection(plan: Plan): Html | undefined {
   const body = html`<ul class="calcium">
       ${cans.map((can) => canRow(plan, can, mostMg))}
     </ul>
-    ${notes(plan, cans)}`;
+    ${notes(cans)}`;
   return section("calcium", "Calcium in a can", body);
 }
 
@@ -79,17 +79,11 @@ function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
   </li>`;
 }
 
-function notes({ calcium }: Plan, cans: readonly CanCalcium[]): Html {
-  if (cans.every((can) => can.fromTapMg === undefined))
-    return html`<p class="note">
-      What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
-      compare.
-    </p>`;
-  const compared = waterAgainstFeed(calcium);
-  if (compared !== undefined) return html`<p class="note">${compared}.</p>`;
+function notes(cans: readonly CanCalcium[]): Html | undefined {
+  if (cans.some((can) => can.fromTapMg !== undefined)) return undefined;
   return html`<p class="note">
-    What the tap water brings in the season is not known: write <code>watering: auto</code> on the
-    beds to see it beside the feed.
+    What the tap water brings is not known: give its hardness (<code>source_water:</code>) to
+    compare.
   </p>`;
 }
 

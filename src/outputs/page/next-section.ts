@@ -7,6 +7,7 @@ import { html, type Html } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { nextRound } from "../plan-facts.js";
 import { dayTime, roundBody, roundTotals } from "../round-card.js";
+import { weekWater } from "./water-section.js";
 
 export function nextSection(plan: Plan, today?: Day): Html {
   const next = nextRound(plan, today);
@@ -18,6 +19,7 @@ export function nextSection(plan: Plan, today?: Day): Html {
   return html`<section id="next" class="next" aria-labelledby="next-head">
     <h2 id="next-head"><span>Next round</span> <span class="day">${words}</span></h2>
     ${plan.rounds.length === 0 && html`<p class="totals">${whyNothing(plan)}</p>`}
+    ${weekWater(plan, today)}
   </section>`;
 }
 
@@ -27,7 +29,7 @@ function roundSection(plan: Plan, next: Round, today?: Day): Html {
     <h2 id="next-head"><span>Next round</span> ${when} ${dayTime(next.day, undefined, "day")}</h2>
     <p class="totals">${roundTotals(plan, next).join(" · ")}</p>
     <div class="round-body">${roundBody(plan, next)}</div>
-    ${plan.stock !== undefined && untilThen(plan, next, today)}
+    ${weekWater(plan, today)} ${plan.stock !== undefined && untilThen(plan, next, today)}
   </section>`;
 }
 

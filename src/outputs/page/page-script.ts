@@ -1,6 +1,6 @@
 /**
- * Keeps a page that was written on another day true: counts the days again, and puts the round that
- * is next by now in the first place. The page is whole without it. One constant, so that a
+ * Keeps a page that was written on another day true: counts the days again, puts the round that is
+ * next by now in the first place, and tells the water of this week. The page is whole without it. One constant, so that a
  * Content-Security-Policy can name its hash.
  */
 export const pageScript = `(() => {
@@ -12,6 +12,7 @@ export const pageScript = `(() => {
   const part = (type) => parts.find((p) => p.type === type).value;
   const today = [part("year"), part("month"), part("day")].join("-");
   if (today === written) return;
+  for (const week of next.querySelectorAll(".week")) week.hidden = today < week.dataset.from || today > week.dataset.to;
   const away = (day) => {
     const days = Math.round((Date.parse(day) - Date.parse(today)) / 864e5);
     return days === 0 ? "today" : days === 1 ? "tomorrow" : days > 0 ? "in " + days + " days" : -days + (days === -1 ? " day ago" : " days ago");

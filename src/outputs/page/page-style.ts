@@ -1,3 +1,4 @@
+import { calciumCardStyle } from "../calcium-card.js";
 import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkDark, inkLight } from "../theme.js";
 
@@ -71,6 +72,14 @@ main>section{margin-top:2rem}
 .chip.from-stock{background:var(--water)}
 .chip.from-tap{background:repeating-linear-gradient(135deg,var(--card) 0 3px,var(--soft) 3px 4px)}
 .clear{color:var(--soft)}
+.week{margin-top:.9rem}
+.week ul{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19rem),1fr));gap:0 1rem}
+.scale{margin-top:.5rem}
+.origins{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
+.origin{border:1px solid var(--line);border-radius:.6rem;padding:.6rem .7rem;background:var(--card)}
+.origin h3 .soft{font-weight:400;font-size:1rem}
+.amount-rows li,.origin .soil,.origin .verdict{margin-top:.4rem}
+.amount-rows .soft,.origin .soil,.origin .verdict{font-size:.95rem}
 .note{margin-top:.75rem}
 .earlier{margin-top:1.2rem}
 table{border-collapse:collapse;width:100%;margin:.75rem 0;background:var(--card)}
@@ -84,6 +93,7 @@ details>div{padding:.25rem .25rem 1rem 1.25rem}
 dl{margin:.5rem 0}
 dl div{padding:.15rem 0}
 dt{font-weight:700}
+dt::first-letter{text-transform:uppercase}
 .stages,.feedings{padding-left:1.1rem;list-style:disc}
 .reason h3{margin-top:.6rem}
 .steps{padding-left:1.3rem;list-style:decimal}
@@ -110,7 +120,17 @@ footer .cautions{margin-top:0}
 .bottles td::before{content:attr(data-head);color:var(--soft)}
 .bottles table,.bottles{background:none}
 }
+@media (max-width:44rem){
+.water-weeks thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.water-weeks,.water-weeks caption,.water-weeks tbody{display:block}
+.water-weeks tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(4.5rem,1fr));column-gap:.75rem;border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
+.water-weeks th,.water-weeks td{border:0;padding:.1rem 0}
+.water-weeks th,.water-weeks .gap{grid-column:1/-1}
+.water-weeks td::before{content:attr(data-head) " ";color:var(--soft)}
+.water-weeks .nothing{display:none}
+}
 @media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
+@media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}
 @media print{
 :root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}
@@ -127,9 +147,15 @@ main>section{margin-top:5mm}
 .cautions{font-size:8.5pt;line-height:1.35}
 h2{font-size:13pt}
 .key{font-size:8.5pt}
+.origins{grid-template-columns:1fr 1fr;gap:2mm}
+.origin{font-size:8.5pt;padding:1mm 2mm}
+.origin h3,.origin h3 .soft{font-size:9.5pt}
+.amount-rows .soft,.origin .soil,.origin .verdict{font-size:8.5pt}
+.amount-rows li,.origin .soil,.origin .verdict{margin-top:.5mm}
 h2,h3,caption{break-after:avoid}
 tr,.jobs li,.calcium li,.warning{break-inside:avoid}
 .picture,.amounts,.sign,.chip{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
+${calciumCardStyle}
 ${drawingsStyle}
 `;

@@ -18,9 +18,11 @@ import { cautionList, warningBox } from "../round-card.js";
 import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
 import { nextSection, roundsSection } from "./next-section.js";
+import { originSection } from "./origin-section.js";
 import { pageScript } from "./page-script.js";
 import { pageStyle } from "./page-style.js";
 import { reasonsSection } from "./reasons-section.js";
+import { waterSection } from "./water-section.js";
 
 export interface PageOptions {
   /** In the garden's zone. Without it the first round of the season comes first. */
@@ -55,6 +57,8 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
   const sections = {
     season: section("season", "The season", season),
     rounds: roundsSection(plan, today),
+    water: waterSection(plan),
+    origin: originSection(plan),
     calcium: calciumSection(plan),
     making: makingSection(plan),
     notes: notesSection(plan),
@@ -99,7 +103,9 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
 const sectionNames = {
   season: "Season",
   rounds: "Rounds",
-  calcium: "Calcium",
+  water: "Water",
+  origin: "Where calcium comes from",
+  calcium: "In a can",
   making: "Stock",
   notes: "What changed",
   warnings: "Warnings",

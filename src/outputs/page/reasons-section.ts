@@ -12,6 +12,7 @@ import {
   shortDate,
   shortDay,
   stageWords,
+  sumInFull,
   warmthSources,
   warmthWords,
   whyFedSo,
@@ -38,7 +39,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
       ${planting.feeding && html`<p>${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}</p>`}
-      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
 }
@@ -60,15 +61,30 @@ function ruleBody(rule: FeedRule, told: string, amounts: Amounts): Html {
     ["Evidence", [evidenceWords[rule.evidence], ...why].join(" ")],
     ["Source", rule.source],
   ];
+  return factList(facts);
+}
+
+/** What has no term of its own belongs to the one before. */
+function factList(facts: readonly (readonly [string, string])[]): Html {
+  const terms = facts.flatMap(([term], i) => (term === "" ? [] : [i]));
+  const items = terms.map((at, n) => facts.slice(at, terms[n + 1]));
   return html`<dl>
-    ${facts.map(
-      ([term, text]) =>
+    ${items.map(
+      (those) =>
         html`<div>
-          <dt>${term}</dt>
-          <dd dir="auto">${text}</dd>
+          <dt>${those[0]?.[0]}</dt>
+          ${those.map(([, text]) => html`<dd dir="auto">${text}</dd>`)}
         </div>`,
     )}
   </dl>`;
+}
+
+/** What can be expected of the feed, and the sum that it stands beside. */
+function calciumBody({ calcium, garden }: Plan, { id }: PlannedPlanting): Html | undefined {
+  const sum = calcium.find(({ planting }) => planting === id);
+  if (sum === undefined || (sum.need === undefined && sum.verdicts.length === 0)) return undefined;
+  return html`<h3>Calcium</h3>
+    ${factList(sumInFull(sum, garden.amounts))}`;
 }
 
 function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undefined {

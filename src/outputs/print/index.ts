@@ -1,4 +1,5 @@
 export { bottleLabels } from "./bottle-labels.js";
+export { calciumSheet } from "./calcium-sheet.js";
 export { labelRows } from "./label-rows.js";
 export {
   labelSheet,

@@ -32,6 +32,8 @@ import { makingJobs } from "../making-jobs.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
 import { allMixes } from "../plan-facts.js";
 import { dayTime, roundTotals } from "../round-card.js";
+import { waterTable } from "../water-table.js";
+import { calciumTable } from "./calcium-table.js";
 import { type Paper, papers } from "./paper.js";
 import { sheetStyle } from "./sheet-style.js";
 
@@ -70,9 +72,21 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
             .filter(({ stages }) => stages.length === 0)
             .map((planting) => html`<p>${plantName(planting)}: ${planting.reason}</p>`)}
         </section>
-        ${roundsTable(plan)} ${makingTable(plan)} ${fedList(plan)}
+        ${roundsTable(plan)} ${weeklyWaterTable(plan)} ${makingTable(plan)} ${fedList(plan)}
+        ${calciumTable(plan)}
       </main>`,
   });
+}
+
+function weeklyWaterTable(plan: Plan): Html | undefined {
+  const table = waterTable(plan);
+  return (
+    table &&
+    html`<section aria-labelledby="water-head">
+      <h2 id="water-head">Water a week</h2>
+      ${table}
+    </section>`
+  );
 }
 
 /** When each planting is fed first and last, and why it ends there. */

@@ -1,3 +1,4 @@
+import { calciumCardStyle } from "../calcium-card.js";
 import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkLight } from "../theme.js";
 import type { papers } from "./paper.js";
@@ -10,7 +11,7 @@ export function sheetStyle({ widthMm, heightMm }: (typeof papers)[keyof typeof p
 @page{size:${widthMm}mm ${heightMm}mm;margin:${marginMm}mm;@bottom-right{content:counter(page) " / " counter(pages);font:8pt sans-serif}}
 *{box-sizing:border-box}
 body{margin:0 auto;max-width:${widthMm - 2 * marginMm}mm;padding:4mm 0;background:#fff;color:var(--ink);font:9.5pt/1.35 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
-h1,h2,p,ul{margin:0;padding:0}
+h1,h2,h3,p,ul,ol{margin:0;padding:0}
 h1{font-size:18pt;line-height:1.2}
 h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
 h1,h2,p,li,td,th{overflow-wrap:anywhere}
@@ -27,7 +28,7 @@ th,td{text-align:start;vertical-align:top;padding:1mm 1.5mm;border-bottom:.4pt s
 thead th{border-bottom:1pt solid var(--ink)}
 thead{break-after:avoid}
 tr,tbody.kept{break-inside:avoid}
-thead th:first-child{width:13mm}
+thead th:first-child{width:15mm}
 .rounds thead th:nth-child(2){width:21%}
 .rounds thead th:nth-child(3){width:22%}
 .rounds thead th:nth-child(5){width:20%}
@@ -40,7 +41,17 @@ thead th:first-child{width:13mm}
 .box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center}
 .box.round{width:6mm;height:6mm;line-height:5.4mm;border-width:1.5pt}
 .picture,.box,.head>*{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.water-weeks,.calcium-sum{font-size:8.5pt}
+.water-weeks caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.water-weeks thead th:first-child{width:20%}
+.water-weeks thead th.gap{width:24%}
+.calcium-sum thead th:first-child{width:22%}
+.calcium-sum thead th:last-child{width:22%}
+.calcium-sum th .soft{font-weight:400}
+.plain{padding-left:4mm;font-size:8.5pt}
+.soft,.note,.scale{color:var(--soft)}
 @media screen{body{padding:4mm}}
+${calciumCardStyle}
 ${drawingsStyle}
 `;
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { calciumSection, canCalcium } from "../../../src/outputs/page/calcium-section.js";
-import { exactly, type PlantingCalcium } from "../../../src/calcium/index.js";
 import { aBedRound, aFeeding, aMix, aPlan, aRound } from "../../support/a-plan.js";
 
 const plan = (...mixes: ReturnType<typeof aMix>[]) =>
@@ -54,35 +53,16 @@ describe("calcium in a full can", () => {
 });
 
 describe("what is said of the tap", () => {
-  const words = (mix: ReturnType<typeof aMix>, calcium: readonly PlantingCalcium[] = []) =>
-    (calciumSection({ ...plan(mix), calcium })?.markup ?? "")
-      .replace(/<[^>]*>/g, "")
-      .replace(/\s+/g, " ");
-  const fed: PlantingCalcium = {
-    planting: "toms",
-    name: "toms",
-    bed: "south",
-    bedName: "South wall",
-    crop: "tomato",
-    cropName: "tomato",
-    amendments: [],
-    feed: { wholeG: exactly(0.5) },
-    verdicts: [],
-  };
-  const water = { waterL: 1000, calciumMgPerL: exactly(20), wholeG: { low: 16, high: 24 } };
+  const words = (mix: ReturnType<typeof aMix>) =>
+    (calciumSection(plan(mix))?.markup ?? "").replace(/<[^>]*>/g, "").replace(/\s+/g, " ");
 
-  test("is what a season of it brings beside the feed", () => {
-    expect(words(aMix({ tapCalciumMgPerL: 48 }), [{ ...fed, water }])).toContain(
-      "In the season your water brings 16 to 24 g of calcium to what is fed, 32 to 48 times the 0.5 g of the feed.",
-    );
-  });
-
-  test("is how to find out, when nobody knows how much is poured", () => {
-    expect(words(aMix({ tapCalciumMgPerL: 48 }), [fed])).toContain("write watering: auto");
+  test("is never a can's water beside a can's stock: the sum tells a season's", () => {
+    expect(words(aMix({ calciumMgPerL: 40, tapCalciumMgPerL: 48 }))).not.toMatch(/already brings/);
   });
 
   test("is how to find out, when it is not known", () => {
     expect(words(aMix())).toContain("give its hardness");
+    expect(words(aMix({ tapCalciumMgPerL: 48 }))).not.toContain("give its hardness");
   });
 
   test("is nothing where nothing is fed", () => {

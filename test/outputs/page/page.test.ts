@@ -157,6 +157,7 @@ describe("the rest of the page", () => {
       "next",
       "season",
       "rounds",
+      "origin",
       "calcium",
       "making",
       "warnings",
