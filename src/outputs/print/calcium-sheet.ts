@@ -144,7 +144,7 @@ function namesOf(sums: readonly PlantingCalcium[]): Html {
 
 /** Small, in a narrow font: a small garden fits on one sheet. */
 const calciumStyle = `@page{margin:10mm}
-body{padding:0;font:7.5pt/1.2 Arial,"Liberation Sans",Arimo,sans-serif}
+body{padding:0;font:7.5pt/1.16 Arial,"Liberation Sans",Arimo,sans-serif}
 h1{font-size:14pt}
 h2{font-size:10pt;margin:1.5mm 0 .5mm}
 h3{font-size:8.5pt}

@@ -73,8 +73,10 @@ describe("where a garden's calcium comes from, on paper", () => {
   test("of the example carries soil, what was dug in, humility, and no script", async () => {
     const sheet = calciumSheet(await wateredBackGarden(), { paper: "letter" });
     const text = plain(sheet);
-    expect(text).toContain("850 ppm of calcium by Mehlich-3");
-    expect(text).toMatch(/500 g of gypsum on 10 March 2027: [^:]* this season, [^:]* in the next/);
+    expect(text).toContain("1450 ppm of calcium by Mehlich-3");
+    expect(text).toMatch(
+      /800 g of eggshell on 14 November 2026: [^:]* this season, [^:]* in the next/,
+    );
     expect(text).toContain("soil test come before this plan");
     expect(text).toMatch(/The season.*s feed is [\d.]+ to [\d.]+ % of what/);
     expect(sheet).toContain("size:215.9mm 279.4mm");
