@@ -59,6 +59,15 @@ describe("where a garden's calcium comes from, on paper", () => {
     expect(text).not.toContain("For unfed");
   });
 
+  test("counts plantings of a crop where the names would be too many", () => {
+    const calcium = Array.from({ length: 9 }, (_, i) =>
+      aPlantingCalcium(i < 7 ? {} : { crop: "eggplant", cropName: "eggplant" }),
+    );
+    expect(words({ calcium })).toContain(
+      "For tomato (7 plantings), eggplant (2 plantings) a soil test would decide it",
+    );
+  });
+
   test("names the source of each need once, under its number", () => {
     const other = { perM2G: { low: 1, high: 2 }, sources: ["a trial of whole tomato plants", "b"] };
     const sheet = calciumSheet(
