@@ -5,6 +5,7 @@ import {
   type PublishedNeed,
   widest,
 } from "../../calcium/index.js";
+import { counted } from "../../garden/index.js";
 import type { Plan } from "../../season/index.js";
 import { grouped } from "../../values.js";
 import {
@@ -133,18 +134,19 @@ function longestDryLine(watering: NonNullable<Plan["watering"]>): Html[] {
 
 const mostNames = 8;
 
-/** Their crops, where the names would be too many to read. */
+/** Their crops, and how many of each, where the names would be too many to read. */
 function namesOf(sums: readonly PlantingCalcium[]): Html {
+  const byCrop = grouped(sums, ({ cropName }) => cropWords(cropName));
   const names =
     sums.length > mostNames
-      ? [...new Set(sums.map(({ cropName }) => cropWords(cropName)))].map((crop) => html`${crop}`)
+      ? [...byCrop].map(([crop, those]) => html`${crop} (${counted(those.length, "planting")})`)
       : sums.map(({ name }) => nameHtml(name));
   return html`${joined(names, ", ")}`;
 }
 
 /** Small, in a narrow font: a small garden fits on one sheet. */
 const calciumStyle = `@page{margin:10mm}
-body{padding:0;font:7.5pt/1.2 Arial,"Liberation Sans",Arimo,sans-serif}
+body{padding:0;font:7.5pt/1.16 Arial,"Liberation Sans",Arimo,sans-serif}
 h1{font-size:14pt}
 h2{font-size:10pt;margin:1.5mm 0 .5mm}
 h3{font-size:8.5pt}

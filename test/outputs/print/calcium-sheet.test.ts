@@ -59,6 +59,15 @@ describe("where a garden's calcium comes from, on paper", () => {
     expect(text).not.toContain("For unfed");
   });
 
+  test("counts plantings of a crop where the names would be too many", () => {
+    const calcium = Array.from({ length: 9 }, (_, i) =>
+      aPlantingCalcium(i < 7 ? {} : { crop: "eggplant", cropName: "eggplant" }),
+    );
+    expect(words({ calcium })).toContain(
+      "For tomato (7 plantings), eggplant (2 plantings) a soil test would decide it",
+    );
+  });
+
   test("names the source of each need once, under its number", () => {
     const other = { perM2G: { low: 1, high: 2 }, sources: ["a trial of whole tomato plants", "b"] };
     const sheet = calciumSheet(
@@ -73,8 +82,10 @@ describe("where a garden's calcium comes from, on paper", () => {
   test("of the example carries soil, what was dug in, humility, and no script", async () => {
     const sheet = calciumSheet(await wateredBackGarden(), { paper: "letter" });
     const text = plain(sheet);
-    expect(text).toContain("850 ppm of calcium by Mehlich-3");
-    expect(text).toMatch(/500 g of gypsum on 10 March 2027: [^:]* this season, [^:]* in the next/);
+    expect(text).toContain("1450 ppm of calcium by Mehlich-3");
+    expect(text).toMatch(
+      /800 g of eggshell on 14 November 2026: [^:]* this season, [^:]* in the next/,
+    );
     expect(text).toContain("soil test come before this plan");
     expect(text).toMatch(/The season.*s feed is [\d.]+ to [\d.]+ % of what/);
     expect(sheet).toContain("size:215.9mm 279.4mm");
