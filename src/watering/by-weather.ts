@@ -108,8 +108,10 @@ function daysOf(
       place.climate.latitudeDeg,
     );
     const share = roof === undefined ? 1 : roofFactor(roof, factors).value / 100;
-    // FAO-56 eq. 58.
-    const needMm = share * coefficientOn(day, periods, coefficients) * meadowMm;
+    // FAO-56 eq. 58; to nine places, since sines differ in their last digits from engine to engine.
+    const needMm = Number(
+      (share * coefficientOn(day, periods, coefficients) * meadowMm).toFixed(9),
+    );
     const rainMm = roof === undefined ? usableRainMm(place, day) : 0;
     return { day, needMm, ...given({ rainMm }) };
   });

@@ -3,13 +3,6 @@ export type { WateringTables } from "./by-weather.js";
 export { longestDryGap } from "./dry-gap.js";
 export { wateringFactors } from "./factors.js";
 export { type Ground, groundsOf } from "./growing.js";
-export type {
-  BedWatering,
-  DryGap,
-  PlantingWatering,
-  UnknownWatering,
-  WateringDay,
-  WateringWeek,
-} from "./watering.js";
+export type { BedWatering, DryGap, WateringDay, WateringWeek } from "./watering.js";
 export { wateringDays } from "./watering-days.js";
 export { lessRounds } from "./weeks.js";

@@ -43,7 +43,11 @@ test.each<[string, written: GardenDiffers, meant: GardenDiffers]>([
     bed({ area: "4 m2", water: "25 mm" }),
     bed({ area: "4 m2", water: "25 L per m2" }),
   ],
-  ["an inch of water", growing({ water: "1 inch", area: "2 m2" }), growing({ water: "50.8 L" })],
+  [
+    "an inch of water",
+    growing({ water: "1 inch", area: "2 m2" }),
+    growing({ water: "50.8 L", area: "2 m2" }),
+  ],
   [
     "alkalinity in meq/L, hardness in mval/L",
     { source_water: { alkalinity: "2 meq/L", hardness: "3 mval/L" } },

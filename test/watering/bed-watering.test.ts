@@ -33,8 +33,9 @@ describe("by the weather", () => {
           coefficientOn(d, periods, found.whole),
       0,
     );
-    expect(week?.needMm).toBeCloseTo(needMm, 9);
-    expect(week?.waterL).toBeCloseTo(4 * needMm, 9);
+    // Days are rounded at the ninth place.
+    expect(week?.needMm).toBeCloseTo(needMm, 7);
+    expect(week?.waterL).toBeCloseTo(4 * needMm, 7);
     // A meadow of 3.6 mm a day, times 1.2 for staked tomatoes in the middle of their life, a week, 4 m2.
     expect(week?.waterL).toBeGreaterThan(100);
     expect(week?.waterL).toBeLessThan(140);
