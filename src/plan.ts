@@ -1,5 +1,14 @@
 /** The program as a story: a garden becomes the plan of its season, one step after the other. */
 import {
+  dryGaps,
+  plannedWatering,
+  pouredL,
+  takenForWater,
+  usualPouredL,
+  weeklyWater,
+} from "./beds-water.js";
+import { feedingVerdicts, type Verdicts } from "./calcium/index.js";
+import {
   type FrostEstimate,
   frostOf,
   type FrostRules,
@@ -7,6 +16,7 @@ import {
   toldOfSeason,
 } from "./climate/index.js";
 import type { Day, DaySpan } from "./dates.js";
+import { type HelpTables, plannedCalcium, wantedOf } from "./expected-help.js";
 import { spansByRule, withFedBefore } from "./fed-before.js";
 import { feedingDays, type FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
@@ -46,21 +56,11 @@ import {
   publishedWith,
   seasonTotals,
 } from "./season/index.js";
-import {
-  dryGaps,
-  type Expected,
-  expectedOf,
-  plannedCalcium,
-  plannedWatering,
-  takenForWater,
-  wantedOf,
-  type WaterAndCalciumTables,
-  wateringDaysIn,
-} from "./water-and-calcium.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
 import { given } from "./values.js";
+import type { BedWatering, WateringTables } from "./watering/index.js";
 
-export interface PlanTables extends StockTables, WaterAndCalciumTables {
+export interface PlanTables extends StockTables, WateringTables, HelpTables {
   readonly frost: FrostRules;
 }
 
@@ -92,8 +92,9 @@ export function planSeason(
   const frost = frostOf(place?.climate, garden.frost, tables.frost);
   const known = given({ weather: place, frost });
   const ruled = plantingNeeds(garden, tables, known);
-  const expected = expectedOf(garden, ruled, place, tables);
-  const wanted = wantedOf(garden, ruled, expected);
+  const waterings = weeklyWater(garden, ruled, place, tables);
+  const verdicts = feedingVerdicts(garden, ruled, usualPouredL(garden, waterings), tables);
+  const wanted = wantedOf(garden, ruled, verdicts);
   const findings = [
     ...wanted.flatMap(({ planting, rules }) => wishesBeyondLimits(planting, rules, garden.amounts)),
     ...futureRecords(garden, today),
@@ -114,8 +115,23 @@ export function planSeason(
   const { days, ...rest } = poured.value;
   return {
     ok: true,
-    value: planOf(garden, needs, days, rest, told, { ...known, expected }, tables, today),
+    value: planOf(
+      garden,
+      needs,
+      days,
+      rest,
+      told,
+      { ...known, waterings, verdicts },
+      tables,
+      today,
+    ),
   };
+}
+
+/** Of place and soil, before any day is chosen. */
+interface Known extends KnownPlace {
+  readonly waterings: readonly BedWatering[];
+  readonly verdicts: Verdicts;
 }
 
 function standingOf(
@@ -134,7 +150,7 @@ function planOf(
   { courses, ahead, couldFeed, past, schedule, moves, threatened }: FeedingDays,
   { rounds, stockSide, strays }: PouredRounds,
   { published, renamed, standing }: Told,
-  { expected, ...known }: KnownPlace & { readonly expected: Expected },
+  known: Known,
   tables: PlanTables,
   today: Day,
 ): Plan {
@@ -142,9 +158,10 @@ function planOf(
   const isPassed = passedWithout(past, published, garden.season, today);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
     feedingSpan(need, courses, ahead, rounds, garden.season);
-  const gapOf = dryGaps(garden, needs, rounds, known.weather, tables);
-  const daysOf = wateringDaysIn(garden, needs, known.weather, tables);
-  const watering = plannedWatering(garden, expected, rounds, gapOf, daysOf);
+  const { weather: place, waterings, verdicts } = known;
+  const gapOf = dryGaps(garden, needs, rounds, place, tables);
+  const watering = plannedWatering(garden, needs, waterings, rounds, { place, gapOf }, tables);
+  const poured = pouredL(garden, waterings, rounds);
   const { early } = past;
   const toTell = publishedWith(published, rounds, stockSide.stock.making, { early, moves }, today);
   const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
@@ -157,7 +174,7 @@ function planOf(
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
     ...(watering.length > 0 ? { watering } : {}),
-    calcium: plannedCalcium(garden, needs, expected, rounds, tables),
+    calcium: plannedCalcium(garden, needs, verdicts, poured, rounds, tables),
     warnings: [
       ...told.warnings,
       ...forecastWarnings(threatened, garden),
@@ -181,7 +198,7 @@ function planOf(
     assumptions: [
       ...garden.assumptions,
       ...needs.flatMap(({ life }) => life.assumptions),
-      ...takenForWater(needs, expected),
+      ...takenForWater(needs, waterings),
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),

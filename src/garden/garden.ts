@@ -6,6 +6,7 @@ import type { FrostDays, MonthlyMeans } from "../climate/index.js";
 import type { Habit } from "../crops/index.js";
 import type { Day, DaySpan, Weekday } from "../dates.js";
 import type { FilePath } from "../problem.js";
+import type { Amendment, Soil } from "./soil.js";
 
 /** What printed amounts look like: mL and L, teaspoons and US gallons, or mL and imperial gallons. */
 export type Amounts = "metric" | "us" | "imperial";
@@ -22,35 +23,6 @@ export type Strainer = (typeof strainers)[number];
 export const keptIn = ["fridge", "shelf"] as const;
 export type KeptIn = (typeof keptIn)[number];
 
-export const soilKinds = ["loam", "sand", "clay", "potting-mix"] as const;
-export type SoilKind = (typeof soilKinds)[number];
-export const mulches = ["straw", "wood-chips", "leaves", "compost", "grass", "black-film"] as const;
-export type Mulch = (typeof mulches)[number];
-/** What a laboratory draws the calcium out of the soil with; figures of two of them cannot be compared. */
-export const extracts = [
-  "mehlich-3",
-  "ammonium-acetate",
-  "modified-morgan",
-  "mehlich-1",
-  "saturated",
-  "other",
-] as const;
-export type Extract = (typeof extracts)[number];
-export const amendmentKinds = [
-  "limestone",
-  "dolomite",
-  "gypsum",
-  "wood-ash",
-  "bone-meal",
-  "eggshell",
-  "oyster-shell",
-  "rock-phosphate",
-  "calcium-nitrate",
-  "superphosphate",
-] as const;
-export type AmendmentKind = (typeof amendmentKinds)[number];
-export const grades = ["fine", "medium", "coarse"] as const;
-export type Fineness = (typeof grades)[number];
 export const feedWishes = ["always", "might-help"] as const;
 
 export interface Garden {
@@ -276,34 +248,6 @@ export interface Bed {
 
 /** L a week for the whole bed, or mm (L per m2) of it; `auto` is reckoned from weather and crops. */
 export type WateringWish = "auto" | { readonly weeklyL: number } | { readonly weeklyMm: number };
-
-export interface Soil {
-  readonly kind?: SoilKind;
-  readonly mulch?: Mulch;
-  readonly test?: SoilTest;
-}
-
-/** At least one of calcium and pH is there. */
-export interface SoilTest {
-  readonly on: Day;
-  /** There wherever calcium is. */
-  readonly extract?: Extract;
-  /** mg per kg of dry soil; in a saturated extract, mg/L of it. */
-  readonly calciumPpm?: number;
-  readonly ph?: number;
-  readonly phIn: "water" | "cacl2";
-  /** As given; see the usual depth. */
-  readonly depthCm?: number;
-  readonly densityKgPerL?: number;
-}
-
-export interface Amendment {
-  readonly on: Day;
-  readonly what: AmendmentKind;
-  /** To the whole bed. */
-  readonly amountG: number;
-  readonly fineness?: Fineness;
-}
 
 export interface Planting {
   /** Unique in the garden. */

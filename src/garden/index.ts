@@ -21,8 +21,6 @@ export { decodeText, largestFileBytes } from "./decode.js";
 export { eggSize } from "./egg-sizes.js";
 export {
   type Acid,
-  type Amendment,
-  type AmendmentKind,
   type Amounts,
   type BatchBegun,
   type BatchInHand,
@@ -31,21 +29,15 @@ export {
   type Cover,
   type CoverKind,
   type EggSize,
-  type Extract,
-  type Fineness,
   type Garden,
   type KeptIn,
   type LogEntry,
-  type Mulch,
   type OtherFeed,
   type Planting,
   type PourStyle,
   type Route,
   routes,
   type SignSeen,
-  type Soil,
-  type SoilKind,
-  type SoilTest,
   type SourceWater,
   type StockSettings,
   type Strainer,
@@ -69,6 +61,16 @@ export {
 } from "./quantity.js";
 export { located, readYaml, type SourceFile } from "./read.js";
 export { parseTemperature } from "./temperature.js";
+export type {
+  Amendment,
+  AmendmentKind,
+  Extract,
+  Fineness,
+  Mulch,
+  Soil,
+  SoilKind,
+  SoilTest,
+} from "./soil.js";
 export type { UnitKind } from "./units.js";
 export { litersPerUsGallon, mlPerCup, mlPerTeaspoon, squareFeetPerM2 } from "./us-measures.js";
 export { type Usual, usualValues } from "./usual.js";

@@ -12,7 +12,7 @@ import {
   type Soil,
   soilKinds,
   type SoilTest,
-} from "./garden.js";
+} from "./soil.js";
 import type { Bounds } from "./quantity.js";
 
 const calciumBounds: Bounds = { least: 1, most: 100_000, words: "1 to 100,000 ppm" };

@@ -17,11 +17,10 @@ export type {
   PlannedPlanting,
   PlanNote,
   PlanTotals,
-  PlanWatering,
-  PlanWateringWeek,
   PlanWarning,
   Round,
   SaidInLog,
 } from "./season-plan.js";
 export type { BatchRecipe, InHand, Pour, SeasonStock, StrainedWhite } from "./stock-side.js";
 export { leavesSolid } from "./leaves-solid.js";
+export type { PlanWatering, PlanWateringWeek } from "./water-side.js";

@@ -10,8 +10,8 @@ import type { Amounts, CalendarWishes, LogEntry, Route, WateringDays } from "../
 import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
-import type { BedWatering, DryGap, WateringDay, WateringWeek } from "../watering/index.js";
 import type { Pour, SeasonStock } from "./stock-side.js";
+import type { PlanWatering } from "./water-side.js";
 
 export interface Plan {
   readonly planVersion: 1;
@@ -58,23 +58,6 @@ export interface PlanGarden {
   readonly climate?: PlanClimate;
   /** About its season; absent where none is to be expected, or nothing is known. */
   readonly frost?: PlanFrost;
-}
-
-/** Litres a week for a bed, with what its rounds bring of it. */
-export interface PlanWatering extends Omit<
-  BedWatering,
-  "plantings" | "weeks" | "usualWeeks" | "assumptions"
-> {
-  readonly weeks: readonly PlanWateringWeek[];
-  /** Sorted; also those that are past. */
-  readonly days: readonly WateringDay[];
-  /** The longest time without water; absent where nothing grows, or every day is a watering day. */
-  readonly dryGap?: DryGap;
-}
-
-export interface PlanWateringWeek extends WateringWeek {
-  /** To be poured in a usual year, by monthly means alone, L. */
-  readonly usualL: number;
 }
 
 export interface PlanFrost extends SeasonFrost {

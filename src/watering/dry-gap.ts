@@ -1,7 +1,13 @@
 /** Evenness: the longest time that a bed is without water. */
 import { type Day, type DaySpan, eachDay } from "../dates.js";
 import type { DryGap } from "./watering.js";
-import { isAwayOn, isWateringDay, isWetByRain, type WaterSources } from "./watering-days.js";
+import {
+  isAwayOn,
+  isWateredOn,
+  isWateringDay,
+  isWetByRain,
+  type WaterSources,
+} from "./watering-days.js";
 
 /** When a bed gets water. */
 export interface Waterings extends WaterSources {
@@ -19,10 +25,9 @@ export function longestDryGap(
   growing: readonly DaySpan[],
   waterings: Waterings,
 ): DryGap | undefined {
-  const isAway = (d: Day): boolean => isAwayOn(d, waterings);
-  const isWatering = (d: Day): boolean => isWateringDay(d, waterings);
+  const { garden, rounds } = waterings;
   const isWet = (d: Day): boolean =>
-    (isWatering(d) && !isAway(d)) || waterings.rounds.includes(d) || isWetByRain(d, waterings);
+    isWateredOn(d, garden) || rounds.includes(d) || isWetByRain(d, waterings);
 
   let longest: DryGap | undefined;
   for (const span of joined(growing)) {
@@ -30,7 +35,7 @@ export function longestDryGap(
     for (const d of eachDay(span)) {
       if (isWet(d)) run = undefined;
       else {
-        const missed = isWatering(d) && isAway(d);
+        const missed = isWateringDay(d, garden) && isAwayOn(d, garden);
         run = {
           from: run?.from ?? d,
           to: d,

@@ -4,5 +4,5 @@ export { longestDryGap } from "./dry-gap.js";
 export { wateringFactors } from "./factors.js";
 export { type Ground, groundsOf } from "./growing.js";
 export type { BedWatering, DryGap, WateringDay, WateringWeek } from "./watering.js";
-export { wateringDays } from "./watering-days.js";
+export { isWateredOn, wateringDays } from "./watering-days.js";
 export { lessRounds } from "./weeks.js";

@@ -29,8 +29,7 @@ export function wateringDays(
 ): WateringDay[] {
   const isWatered = (d: Day): boolean =>
     growing.some((span) => within(d, span)) &&
-    isWateringDay(d, sources) &&
-    !isAwayOn(d, sources) &&
+    isWateredOn(d, sources.garden) &&
     !isWetByRain(d, sources);
   return weeks.flatMap(({ from, to, leftL = 0 }) => {
     const days = leftL > 0 ? [...eachDay({ from, to })].filter(isWatered) : [];
@@ -38,12 +37,19 @@ export function wateringDays(
   });
 }
 
-export function isWateringDay(d: Day, { garden }: WaterSources): boolean {
-  return garden.watering.days.includes(weekdayOf(d));
+type WateringGarden = WaterSources["garden"];
+
+/** A watering day on which the grower is there. */
+export function isWateredOn(d: Day, garden: WateringGarden): boolean {
+  return isWateringDay(d, garden) && !isAwayOn(d, garden);
 }
 
-export function isAwayOn(d: Day, { garden }: WaterSources): boolean {
-  return garden.feeding.away.some((span) => within(d, span));
+export function isWateringDay(d: Day, { watering }: WateringGarden): boolean {
+  return watering.days.includes(weekdayOf(d));
+}
+
+export function isAwayOn(d: Day, { feeding }: WateringGarden): boolean {
+  return feeding.away.some((span) => within(d, span));
 }
 
 /** By the rain that a weather file tells of that day. */

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import { day } from "../../src/dates.js";
 import cssColors from "../../src/compiled/css-colors.js";
-import type { PlanGarden, PlanWatering } from "../../src/season/season-plan.js";
+import type { PlanGarden } from "../../src/season/season-plan.js";
+import type { PlanWatering } from "../../src/season/water-side.js";
 import { aPlan } from "../support/a-plan.js";
 
 const [tuesday, friday] = [day("2027-06-08"), day("2027-06-11")];

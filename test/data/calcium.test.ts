@@ -4,7 +4,7 @@ import limits from "../../src/compiled/calcium-limits.js";
 import soilTests from "../../src/compiled/soil-tests.js";
 import uptake from "../../src/compiled/uptake.js";
 import { stageNames } from "../../src/crops/crop.js";
-import { amendmentKinds, extracts, grades, soilKinds } from "../../src/garden/garden.js";
+import { amendmentKinds, extracts, grades, soilKinds } from "../../src/garden/soil.js";
 import type { Range } from "../../src/calcium/index.js";
 import { cropRows, ruleRows } from "./data-files.js";
 

@@ -4,17 +4,13 @@ import { expect, test } from "vitest";
 import { habits, stageNames } from "../../src/crops/crop.js";
 import {
   acids,
-  amendmentKinds,
   covers,
   eggSizes,
-  extracts,
   feedWishes,
-  grades,
-  mulches,
   routes,
-  soilKinds,
   warmthWishes,
 } from "../../src/garden/garden.js";
+import { amendmentKinds, extracts, grades, mulches, soilKinds } from "../../src/garden/soil.js";
 import { readSchema } from "./data-files.js";
 
 /** What is said in many schemas and stands once, in the code. */

@@ -107,3 +107,23 @@ test("the table of a plan stays within 80 columns", async () => {
     for (const line of stdout.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80);
   }
 });
+
+test("what nobody is there to pour brings no calcium", async () => {
+  const litres = async (feeding: object): Promise<number> => {
+    const why = await read(
+      gardenText({
+        source_water: { hardness: "300 mg/L" },
+        beds: [{ ...bed, watering: "100 L" }],
+        feeding,
+      }),
+      "why",
+      "toms",
+    );
+    return Number(/water (\d+) L x/.exec(why)?.[1]);
+  };
+  const days = ["wed", "sat"];
+  const home = await litres({ days });
+  // Two whole weeks, Monday to Sunday, and the Monday after.
+  const away = await litres({ days, away: [{ from: "2027-06-07", to: "2027-06-21" }] });
+  expect(home - away).toBe(200);
+});

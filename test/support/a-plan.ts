@@ -11,9 +11,9 @@ import type {
   PlanGarden,
   PlannedPlanting,
   PlanWarning,
-  PlanWatering,
   Round,
 } from "../../src/season/season-plan.js";
+import type { PlanWatering } from "../../src/season/water-side.js";
 
 /** Each builder gives a valid value; a test states only what differs. */
 export function aPlan(
