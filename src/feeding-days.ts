@@ -83,7 +83,9 @@ export function feedingDays(
   const since = published && (firstPublished(published, garden.season) ?? today);
   const untoldTo = since ?? (isPastTold ? today : undefined);
   const standOn = isPastTold ? standingAsTold(past, untoldTo) : standingAsPlanned(apart, allowed);
-  const courses = reopened(usual, needs, standOn, garden.season);
+  // What the garden file has stopped no sign opens again.
+  const open = needs.filter(({ stoppedBy }) => stoppedBy === undefined);
+  const courses = reopened(usual, open, standOn, garden.season);
   const moving = place && place.days.size > 0 ? needs.filter(({ life }) => life.isByWarmth) : [];
   const ids = moving.map(({ planting }) => planting.id);
   const steady = steadyFeedings(ids, published, past);

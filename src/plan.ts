@@ -154,7 +154,6 @@ function planOf(
   tables: PlanTables,
   today: Day,
 ): Plan {
-  const fed = new Set(ahead.map(({ planting }) => planting.id));
   const isPassed = passedWithout(past, published, garden.season, today);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
     feedingSpan(need, courses, ahead, rounds, garden.season);
@@ -164,12 +163,19 @@ function planOf(
   const poured = pouredL(garden, waterings, rounds);
   const { early } = past;
   const toTell = publishedWith(published, rounds, stockSide.stock.making, { early, moves }, today);
-  const told = windowWarnings(schedule, ahead, couldFeed, garden, isPassed);
+  const stopped = new Set(needs.flatMap((n) => (n.stoppedBy === undefined ? [] : n.planting.id)));
+  const wanted = ahead.filter(({ planting }) => !stopped.has(planting.id));
+  const told = windowWarnings(schedule, wanted, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
     today,
     garden: gardenOf(garden, known),
-    plantings: needs.map((need) => plannedPlanting(need, fed.has(need.planting.id), spanOf(need))),
+    plantings: needs.map((need) => {
+      const span = spanOf(need);
+      const isFed =
+        span !== undefined || wanted.some(({ planting: { id } }) => id === need.planting.id);
+      return plannedPlanting(need, isFed, span);
+    }),
     rounds,
     rules: [...new Set(needs.flatMap(({ rules }) => rules))],
     stock: stockSide.stock,
@@ -186,7 +192,10 @@ function planOf(
     ],
     notes: [
       ...needs.flatMap((need) =>
-        signNotes(need, garden, courses, rounds, (day) => gapOf(need.bed, day)),
+        signNotes(need, garden, courses, rounds, {
+          dryGapUntil: (day) => gapOf(need.bed, day),
+          verdicts: verdicts.get(need.planting.id) ?? [],
+        }),
       ),
       ...told.notes,
       ...movedNotes(toTell, garden.amounts, today),

@@ -3,7 +3,7 @@ import { addDays, type Day } from "../dates.js";
 import type { Amendment, Bed } from "../garden/index.js";
 import { given } from "../values.js";
 import { type CalciumAmount, type Extent, onGround, spread } from "./extent.js";
-import { product, type Range, scaled, widest } from "./range.js";
+import { product, type Range, scaled, summed, widest } from "./range.js";
 import type { AmendmentTable, CalciumTables, YearShares } from "./tables.js";
 
 export interface AmendedCalcium {
@@ -62,4 +62,22 @@ function materialOf(
   const over = (year: "year_one" | "year_two"): Range =>
     widest(fitting.map((one) => one[year])) ?? { low: 0, high: 100 };
   return { ...row, shares: { year_one: over("year_one"), year_two: over("year_two") } };
+}
+
+/** The last day after the soil test on which the bed got what raises the pH. */
+export function limedSince(
+  { amendments: given, soil }: Bed,
+  { amendments }: AmendmentTable,
+): Day | undefined {
+  const limes = new Set(amendments.filter((row) => row.limes === true).map(({ what }) => what));
+  const tested = soil?.test?.on;
+  if (tested === undefined) return undefined;
+  const days = given.filter(({ on, what }) => on > tested && limes.has(what)).map(({ on }) => on);
+  return days.sort().at(-1);
+}
+
+/** Of all of it in this season, g; undefined where a part is not known, or there is none. */
+export function dugInG(amended: readonly AmendedCalcium[]): Range | undefined {
+  const parts = amended.flatMap(({ thisSeason: { wholeG } }) => wholeG ?? []);
+  return parts.length === amended.length && parts.length > 0 ? summed(parts) : undefined;
 }

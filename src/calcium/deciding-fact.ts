@@ -48,9 +48,9 @@ function supposed({ soil, water, usualWaterL, areaM2 }: CalciumFacts, tables: Ta
     {
       fact: "ph-in-water",
       others:
-        test && (test.ph === undefined || test.phIn === "cacl2")
-          ? [withTest({ ph: limits.enough_ph.value, phIn: "water" })]
-          : [],
+        test === undefined
+          ? []
+          : phsInWater(test, limits).map((value) => withTest({ ph: value, phIn: "water" })),
     },
     {
       fact: "watering",
@@ -65,6 +65,12 @@ function supposed({ soil, water, usualWaterL, areaM2 }: CalciumFacts, tables: Ta
     },
     { fact: "soil-test", others: test && hasClass(test, tables) ? [] : anyCalcium },
   ];
+}
+
+/** One in calcium chloride may be that of a soil to be limed, too. */
+function phsInWater({ ph, phIn }: SoilTest, limits: CalciumTables["limits"]): number[] {
+  if (ph === undefined) return [limits.enough_ph.value];
+  return phIn === "cacl2" ? [limits.enough_ph.value, limits.lime_first_ph.value] : [];
 }
 
 /** Only the keys that no supposition sets. */

@@ -5,6 +5,7 @@
  * America Journal 71(2):259, 2007).
  */
 import type { StageName } from "../crops/index.js";
+import type { Day } from "../dates.js";
 import {
   type Extract,
   type Soil,
@@ -14,6 +15,7 @@ import {
   withoutDust,
 } from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
+import { given } from "../values.js";
 import { type Range, scaled } from "./range.js";
 import { extractOf } from "./soil.js";
 import type { CalciumTables } from "./tables.js";
@@ -22,7 +24,14 @@ import { calciumInSource, isSoft } from "./water.js";
 export type Judgement =
   /** Trials or extension found no effect, or advise against it. */
   | { readonly kind: "unlikely-whatever-the-soil"; readonly reason: string }
-  | { readonly kind: "lime-first"; readonly ph: number }
+  | {
+      readonly kind: "lime-first";
+      readonly ph: number;
+      /** What raises the pH has been given since the soil was tested. */
+      readonly limedOn?: Day;
+      /** Crops beside it in the bed that are never limed. */
+      readonly besideSour?: readonly string[];
+    }
   | ({ readonly kind: "unlikely-soil-has-enough"; readonly ph: number } & MuchCalcium)
   /** At the least as much as the planting takes up at the most, in a usual year. */
   | { readonly kind: "unlikely-water-covers-it"; readonly waterG: Range; readonly needG: Range }
@@ -59,6 +68,7 @@ export type CannotTell =
   | "ph-in-cacl2"
   | "ph-not-known"
   | "much-calcium-but-sour"
+  | "dug-in-covers-it"
   | "no-trial"
   | "soil-not-known"
   | "soil-not-poor"
@@ -80,6 +90,10 @@ export interface CalciumFacts {
   readonly usualWaterL?: number;
   /** What the planting takes up in the season, g. */
   readonly needG?: Range;
+  /** Of amendments that acts in this season, g; absent where it is not known. */
+  readonly dugInG?: Range;
+  readonly limedOn?: Day;
+  readonly besideSour?: readonly string[];
 }
 
 type Tables = Pick<CalciumTables, "extracts" | "limits">;
@@ -89,10 +103,11 @@ export function judged(rule: FeedRule, facts: CalciumFacts, tables: Tables): Jud
   if (rule.evidence === "advised-against")
     return { kind: "unlikely-whatever-the-soil", reason: rule.reason };
   const { limits } = tables;
+  const { limedOn, besideSour } = facts;
   const { test } = facts.soil;
   const ph = test?.phIn === "water" ? test.ph : undefined;
   if (ph !== undefined && ph <= limits.lime_first_ph.value && !facts.acidSoil)
-    return { kind: "lime-first", ph };
+    return { kind: "lime-first", ph, ...given({ limedOn, besideSour }) };
   if (rule.route === "foliar" && !isAmong(rule, limits.soil_decides.disorders))
     return { kind: "cannot-tell", why: "spray-goes-past-the-soil" };
   return (
@@ -158,7 +173,7 @@ function stagesInNeed({ stages }: FeedRule, { limits }: Tables): StageName[] {
 
 function whyNotToTell(
   rule: FeedRule,
-  { soil: { kind, test }, water }: CalciumFacts,
+  { soil: { kind, test }, water, dugInG, needG }: CalciumFacts,
   tables: Tables,
 ): CannotTell | undefined {
   const { limits, extracts } = tables;
@@ -170,6 +185,7 @@ function whyNotToTell(
     return test.ph === undefined ? "ph-not-known" : "much-calcium-but-sour";
   if (rule.evidence === "disputed") return "trials-disagree";
   if (rule.evidence === "cause-unclear") return "cause-unclear";
+  if (dugInG && needG && dugInG.low >= needG.high) return "dug-in-covers-it";
   if (!isAmong(rule, disorders) || stagesInNeed(rule, tables).length === 0) return "no-trial";
   if (kind === undefined) return "soil-not-known";
   if (!soils.includes(kind)) return "soil-not-poor";

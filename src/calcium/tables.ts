@@ -34,6 +34,8 @@ interface AmendmentRow {
   readonly what: AmendmentKind;
   readonly name: string;
   readonly calcium_g_per_kg: Range;
+  /** It raises the pH of the soil. */
+  readonly limes?: true;
   readonly acts: "by-fineness" | YearShares;
   readonly source: string;
 }

@@ -5,10 +5,13 @@ import { type FeedRule, matchRules, type LifeToFeed, type RuleMatch } from "../r
 import { given } from "../values.js";
 import type { Ground } from "../watering/index.js";
 import { judgement } from "./deciding-fact.js";
+import { amendedCalcium, dugInG, limedSince } from "./amended.js";
 import { extentOf } from "./extent.js";
 import type { CalciumFacts, Judgement } from "./judgement.js";
 import { publishedNeed } from "./need.js";
 import type { CalciumTables } from "./tables.js";
+
+type VerdictGarden = Pick<Garden, "season" | "sourceWater">;
 
 /** A planting with what feeds it when. */
 export interface FedPlanting {
@@ -50,7 +53,7 @@ export interface VerdictTables {
  * @param usualWaterL of a usual year, so that no verdict flips with the weather
  */
 export function feedingVerdicts(
-  garden: Pick<Garden, "sourceWater">,
+  garden: VerdictGarden,
   needs: readonly FedPlanting[],
   usualWaterL: SeasonWaterL,
   tables: VerdictTables,
@@ -86,13 +89,18 @@ function wouldFeed(
 }
 
 function factsOf(
-  { sourceWater }: Pick<Garden, "sourceWater">,
-  { bed, planting, ground }: FedPlanting,
+  { sourceWater, season }: VerdictGarden,
+  { bed, planting, life, ground }: FedPlanting,
   crop: Crop,
   usualWaterL: number | undefined,
   { calcium, catalogue }: VerdictTables,
 ): CalciumFacts {
   const extent = extentOf(planting, ground);
+  const lastDay = life.last?.day ?? season.to;
+  const sour = bed.plantings
+    .flatMap((one) => catalogue.crops.find(({ key }) => key === one.crop) ?? [])
+    .filter(({ acidSoil }) => acidSoil === true)
+    .map(({ name }) => name);
   return {
     acidSoil: crop.acidSoil === true,
     soil: bed.soil ?? {},
@@ -101,6 +109,9 @@ function factsOf(
       areaM2: extent.areaM2,
       usualWaterL,
       needG: publishedNeed(crop, extent, calcium, catalogue)?.wholeG,
+      dugInG: dugInG(amendedCalcium(bed, extent, season.from, lastDay, calcium)),
+      limedOn: limedSince(bed, calcium.amendments),
+      besideSour: sour.length > 0 ? [...new Set(sour)] : undefined,
     }),
   };
 }

@@ -23,7 +23,7 @@ import { parseTemperature, parseTemperatureDifference } from "./temperature.js";
 import type { UnitKind } from "./units.js";
 
 const waterBounds: Bounds = { least: 0.001, most: 10_000, words: "1 mL to 10,000 L" };
-const spreadBounds: Bounds = { least: 1, most: 10_000_000, words: "1 g to 10 t" };
+const spreadBounds: Bounds = { least: 1, most: 1_000_000, words: "1 g to 1 t" };
 const minutesBounds: Bounds = { least: 0, most: 366, words: "0 to 366 days" };
 
 interface ReadContext extends UnitContext {

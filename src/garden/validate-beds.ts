@@ -40,7 +40,7 @@ export function validateBeds(
     const areaM2 = entry.quantity("area", "area", areaBounds);
     const cover = validateCover(entry.raw.cover, entry.inner("cover") as Entry<BedCover>, season);
     const plantings = watered(drafts, entry, areaM2, validation);
-    const soil = { ...gardensSoil, ...validateSoil(entry.inner("soil"), season) };
+    const soil = soilOf(validateSoil(entry.inner("soil"), season), gardensSoil);
     return {
       id,
       name: entry.text("name") ?? id,
@@ -50,4 +50,13 @@ export function validateBeds(
       plantings,
     };
   });
+}
+
+/** The bed's keys go before the garden's; a test of the garden's soil says nothing of another kind. */
+function soilOf(beds: Soil, { test, ...gardens }: Soil): Soil {
+  const isOther =
+    beds.kind !== undefined &&
+    beds.kind !== gardens.kind &&
+    (gardens.kind !== undefined || beds.kind === "potting-mix");
+  return { ...gardens, ...(isOther ? {} : given({ test })), ...beds };
 }

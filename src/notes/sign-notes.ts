@@ -1,4 +1,5 @@
 /** What the grower saw on the plants, told: what it changes, for how long, why, and what to do first. */
+import type { FeedingVerdict, Judgement } from "../calcium/index.js";
 import type { Crop } from "../crops/index.js";
 import { type Day, within } from "../dates.js";
 import type { FeedingCourse } from "../days/index.js";
@@ -16,7 +17,7 @@ import { isOver, type Sighting, signEffect, type SignEffect } from "../rules/ind
 import { feedingDaysOf, type PlanNote, type Round } from "../season/index.js";
 import type { PlantingLife } from "../stages/index.js";
 import type { DryGap } from "../watering/index.js";
-import { dryBeforeSign } from "../words/index.js";
+import { dryBeforeSign, verdictWords } from "../words/index.js";
 
 interface SignedPlanting {
   readonly planting: Planting;
@@ -26,17 +27,22 @@ interface SignedPlanting {
   readonly sightings: readonly Sighting[];
 }
 
+interface KnownOfBed {
+  /** The longest time without water up to a day, where the bed's watering is told. */
+  readonly dryGapUntil: (day: Day) => DryGap | undefined;
+  /** Of the planting. */
+  readonly verdicts: readonly FeedingVerdict[];
+}
+
 /**
  * A note for each sign of the season on a planting; those of another season are told together.
- *
- * @param dryGapUntil the longest time without water up to a day, where the bed's watering is told
  */
 export function signNotes(
   { sightings, planting, crop, life }: SignedPlanting,
   { season, amounts }: Pick<Garden, "season" | "amounts">,
   courses: readonly FeedingCourse[],
   rounds: readonly Round[],
-  dryGapUntil: (day: Day) => DryGap | undefined,
+  { dryGapUntil, verdicts }: KnownOfBed,
 ): PlanNote[] {
   const own = courses.filter((course) => course.planting.id === planting.id);
   const spans = own.flatMap((course) => course.spans);
@@ -53,7 +59,7 @@ export function signNotes(
           ),
         );
       return {
-        ...signNote(sighting, effect, opened, planting, crop, amounts),
+        ...signNote(sighting, effect, opened, planting, crop, amounts, verdicts),
         advice: firstAdvice(sighting, crop, dryGapUntil(sighting.seen.on)),
       };
     });
@@ -85,6 +91,7 @@ function signNote(
   planting: Planting,
   crop: Crop | undefined,
   amounts: Amounts,
+  verdicts: readonly FeedingVerdict[],
 ): Omit<PlanNote, "advice"> {
   const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
   const reasons = [
@@ -92,6 +99,7 @@ function signNote(
     sign.reason,
     effect.kind === "rate" ? sign.change_reason : undefined,
     reckoned(effect, planting, amounts),
+    ...(isMore(effect, opened) ? againstMore(verdicts, amounts) : []),
   ];
   return {
     code: "sign",
@@ -102,6 +110,24 @@ function signNote(
         ? `${what}, though it is not known on ${crop?.name ?? planting.cropWord}: look again; the feed stays as it is`
         : `${what}; ${reasons.filter((reason) => reason !== undefined).join(" ")}`,
   };
+}
+
+function isMore(effect: SignEffect, opened: readonly Day[]): boolean {
+  return opened.length > 0 || (effect.kind === "rate" && effect.toMlPerL > effect.fromMlPerL);
+}
+
+/** What speaks against feeding more. */
+function againstMore(verdicts: readonly FeedingVerdict[], amounts: Amounts): string[] {
+  return verdicts
+    .filter(({ feeds, judgement: { kind } }) => feeds && speaksAgainst(kind))
+    .map(
+      (verdict) =>
+        `But look at the verdict before you feed more. ${verdictWords(verdict, amounts)}`,
+    );
+}
+
+function speaksAgainst(kind: Judgement["kind"]): boolean {
+  return kind !== "might-help" && kind !== "cannot-tell";
 }
 
 function openedText(days: readonly Day[]): string {

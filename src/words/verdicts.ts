@@ -8,9 +8,12 @@ import type {
 } from "../calcium/index.js";
 import { type Amounts, calciumIn, decimal, rateMeasures, type SoilKind } from "../garden/index.js";
 import { grouped } from "../values.js";
+import { fullDate } from "./days.js";
 import { figures } from "./figures.js";
 import { cropWords, stageWords } from "./plants.js";
 import { routeNames } from "./routes.js";
+
+type LimeFirst = Extract<Judgement, { readonly kind: "lime-first" }>;
 
 /** In a few words, for a row or a title. */
 export const verdictTitles: Readonly<Record<Judgement["kind"], string>> = {
@@ -53,7 +56,7 @@ function becauseOf(judgement: Judgement, amounts: Amounts): string {
     case "unlikely-whatever-the-soil":
       return judgement.reason;
     case "lime-first":
-      return `At pH ${figures(judgement.ph)} the soil is too sour: lime it as its test asks, no feed makes up for that.`;
+      return limeFirst(judgement);
     case "unlikely-soil-has-enough": {
       const { calciumPpm, extractName, enoughPpm, enoughIsFromMemory, ph } = judgement;
       const limit = `${figures(enoughPpm)} ppm are enough${enoughIsFromMemory ? " (a limit from memory)" : ""}`;
@@ -69,6 +72,15 @@ function becauseOf(judgement: Judgement, amounts: Amounts): string {
     case "cannot-tell":
       return reasonsNotToTell(judgement);
   }
+}
+
+function limeFirst({ ph, limedOn, besideSour = [] }: LimeFirst): string {
+  const sour = `At pH ${figures(ph)} the soil was too sour`;
+  if (limedOn !== undefined)
+    return `${sour}, and it has been limed since, on ${fullDate(limedOn)}: test it again before you lime or feed.`;
+  return besideSour.length === 0
+    ? `At pH ${figures(ph)} the soil is too sour: lime it as its test asks, no feed makes up for that.`
+    : `At pH ${figures(ph)} the soil is too sour for it, and right for ${besideSour.join(", ")} in the same bed: don't lime there, grow it in another bed; no feed makes up for that.`;
 }
 
 const poorSoils: Readonly<Record<SoilKind, string>> = {
@@ -89,6 +101,8 @@ const whyNot: Readonly<Record<CannotTell, string>> = {
   "ph-not-known": "The soil test found much calcium, but names no pH",
   "much-calcium-but-sour":
     "The soil test found much calcium, but at a pH at which roots may not get at it",
+  "dug-in-covers-it":
+    "What was dug in may bring this season as much as the planting takes up at the most",
   "no-trial": "No trial is known in which more calcium in soil or water mended this",
   "soil-not-known":
     "Only potting mix and sand are known to run short, and the kind of soil is not told",
@@ -99,11 +113,12 @@ const whyNot: Readonly<Record<CannotTell, string>> = {
 
 /** What a grower can find out, as an end of a sentence. */
 export const decides: Readonly<Record<DecidingFact, string>> = {
-  "water-hardness": "the hardness of your water would decide it (`source_water:`)",
-  "ph-in-water": "the pH of the soil in water would decide it (`ph:` of the test)",
-  watering: "how much you water would decide it (`watering: auto`)",
-  "soil-kind": "the kind of soil would decide it (`soil: { kind: sand }`)",
-  "soil-test": "a soil test would decide it (`soil: { test: ... }`)",
+  "water-hardness": "the hardness of your water may decide it (`source_water:`)",
+  "ph-in-water": "the pH of the soil in water may decide it (`ph:` of the test)",
+  watering: "how much you water may decide it (`watering: auto`)",
+  "soil-kind": "the kind of soil may decide it (`soil: { kind: sand }`)",
+  "soil-test":
+    "a soil test by Mehlich-3, modified Morgan or ammonium acetate may decide it (`soil: { test: ... }`)",
 };
 
 /** So many can be named one by one. */

@@ -235,7 +235,7 @@ describe("where it cannot be told", () => {
   /** What a grower might find out, as extreme as it comes. */
   const found: Record<string, (one: Case) => Case[]> = {
     "water-hardness": (one) => [1, 300].map((hardnessMgPerL) => ({ ...one, hardnessMgPerL })),
-    "ph-in-water": (one) => [{ ...one, ph: 6.5, phIn: "water" }],
+    "ph-in-water": (one) => [6.5, 5.5].map((ph) => ({ ...one, ph, phIn: "water" })),
     watering: (one) => [{ ...one, waterL: 1e5 }],
     "soil-kind": (one) => ["sand", "loam"].map((kind) => ({ ...one, kind })),
     "soil-test": (one) =>

@@ -255,3 +255,44 @@ test("a crop that needs no feed, and a word that is no crop, have no verdict", (
     sumOf(bedWith({}, { crop: "carrot", transplanted: undefined, sown: "2027-05-01" })).verdicts,
   ).toEqual([]);
 });
+
+describe("lime", () => {
+  const sour = { test: { on: "2026-10-01", ph: 5.2 } };
+  const lime = { on: "2027-02-20", what: "limestone", amount: "2 kg", fineness: "fine" };
+
+  test("given since the test asks for another test", () => {
+    const limed = verdictOf(bedWith({ soil: sour, amendments: [lime] }));
+    expect(limed).toEqual({ kind: "lime-first", ph: 5.2, limedOn: "2027-02-20" });
+    const before = { ...lime, on: "2026-09-20" };
+    const gypsum = { ...lime, what: "gypsum" };
+    for (const amendments of [[before], [gypsum]])
+      expect(verdictOf(bedWith({ soil: sour, amendments }))).not.toHaveProperty("limedOn");
+  });
+
+  test("is not for a bed that blueberries share", () => {
+    const berries = { id: "blue", crop: "blueberry", transplanted: undefined, established: true };
+    const shared = bedWith({ soil: sour }, {}, berries);
+    expect(verdictOf(shared)).toMatchObject({ kind: "lime-first", besideSour: ["blueberry"] });
+    expect(verdictOf(bedWith({ soil: sour }))).not.toHaveProperty("besideSour");
+  });
+});
+
+test("what was dug in and covers the need leaves no hope of a feed", () => {
+  const poor = { area: "4 m2", soil: { kind: "sand" } };
+  const gypsum = (amount: string) => [{ on: "2027-04-01", what: "gypsum", amount }];
+  const with_ = (amount: string) => ({
+    ...bedWith({ ...poor, amendments: gypsum(amount) }),
+    ...soft,
+  });
+  // 6 plants on 4 m2 take up 17 x 4 = 68 g at the most; gypsum holds 190 g in a kg at the least.
+  expect(verdictOf(with_("359 g"))).toMatchObject({ kind: "cannot-tell", why: "dug-in-covers-it" });
+  expect(kindOf(with_("357 g"))).toBe("might-help");
+});
+
+test("a pH in calcium chloride may be decided by one in water, also where it is low", () => {
+  const soil = { kind: "loam", test: { ...enough, calcium: "300 ppm", ph: 4.2, ph_in: "cacl2" } };
+  expect(verdictOf(bedWith({ soil }))).toMatchObject({
+    why: "ph-in-cacl2",
+    decidedBy: "ph-in-water",
+  });
+});

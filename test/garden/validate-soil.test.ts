@@ -20,6 +20,18 @@ describe("soil", () => {
     expect(theBed(aGarden())).not.toHaveProperty("soil");
   });
 
+  test("a test of the garden's soil is not of a bed of another kind", () => {
+    const test = { on: "2027-02-10", ph: 6 };
+    const soils = (gardens: object, beds: object) =>
+      theBed(aGarden({ soil: { ...gardens, test }, ...bedWith({ soil: beds }) }))?.soil?.test?.ph;
+    expect(soils({ kind: "loam" }, { mulch: "straw" })).toBe(6);
+    expect(soils({ kind: "loam" }, { kind: "loam" })).toBe(6);
+    expect(soils({}, { kind: "sand" })).toBe(6);
+    expect(soils({ kind: "loam" }, { kind: "sand" })).toBeUndefined();
+    expect(soils({}, { kind: "potting-mix" })).toBeUndefined();
+    expect(soils({ kind: "loam" }, { kind: "sand", test: { ...test, ph: 5 } })).toBe(5);
+  });
+
   test.each([
     ["850 ppm", 850],
     ["850 mg/kg", 850],

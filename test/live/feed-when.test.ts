@@ -70,3 +70,33 @@ describe.each([
     );
   });
 });
+
+describe("blossom-end rot seen where a feed is unlikely to help", () => {
+  const seen = "signs:\n  - { on: 2027-06-20, planting: toms, sign: blossom-end rot }\n";
+  const enough =
+    "soil: { test: { on: 2027-02-01, extract: mehlich-3, calcium: 1400 ppm, ph: 6.5 } }\n";
+
+  test("opens no feeding that `feed_when` has stopped", async () => {
+    const plot = keptGarden(gatePlot);
+    await plot.publish("2027-03-01");
+    const [first] = (await plot.days("2027-03-01", "toms")).ahead.map(day);
+    const today = addDays(first ?? day("2027-03-01"), 1);
+    plot.edit("beds:", `${enough}feed_when: might-help\n${seen.replace("2027-06-20", today)}beds:`);
+    expect((await plot.days(today, "toms")).ahead).toEqual([]);
+    const { stdout } = await plot.run(today, "plan");
+    expect(stdout).not.toMatch(/more time|rate rises|the warnings say why/);
+  });
+
+  test("raises the rate, and says what speaks against it", async () => {
+    const plot = keptGarden(gatePlot);
+    plot.edit("beds:", `${enough}${seen}beds:`);
+    const { stdout } = await plot.run("2027-06-21", "plan");
+    const told = stdout.replace(/\s+/g, " ");
+    expect(told).toContain("But look at the verdict before you feed more.");
+    expect(told).toMatch(
+      /before you feed more\. Soil drench .* unlikely to help: the soil has enough/,
+    );
+    plot.edit(enough, "");
+    expect((await plot.run("2027-06-21", "plan")).stdout).not.toContain("look at the verdict");
+  });
+});

@@ -18,7 +18,7 @@ describe("what to do first", () => {
     );
     expect(limeFirst(plain, "toms")).toBe("Lime first, as the soil test asks: toms.");
     expect(wouldDecide(plain, "watering", "toms")).toBe(
-      "For toms how much you water would decide it (`watering: auto`).",
+      "For toms how much you water may decide it (`watering: auto`).",
     );
     expect(feedMightHelp(plain, "toms")).toContain("might help toms, after even watering");
     expect(fedThoughUnlikely(plain, "toms")).toContain("`feed_when: might-help`");
