@@ -37,7 +37,13 @@ export function matchRules(
   );
   if (planting.feed === "no")
     return { spans: [], reason: "not fed, as the garden file says (`feed: false`)" };
-  if (candidates.length === 0) return { spans: [], reason: crop.reason };
+  if (candidates.length === 0) {
+    const asked =
+      planting.feed === "by-rule"
+        ? ""
+        : `\`feed:\` asks for it, but no rule feeds ${crop.name}: write one of your own (\`rules:\`). `;
+    return { spans: [], reason: `${asked}${crop.reason}` };
+  }
   const best = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
   const active = candidates.filter((rule) => isAsked(rule, planting, best));
   const asked = routes.find((route) => route === planting.feed);

@@ -315,6 +315,14 @@ describe("what the grower asks for", () => {
     });
   });
 
+  test("what is asked for and has no rule is told so", () => {
+    const asked = match({ crop: "onion", feed: "yes" }).reason;
+    expect(asked).toMatch(
+      /^`feed:` asks for it, but no rule feeds onion: .* Needs no calcium feed/,
+    );
+    expect(match({ crop: "onion" }).reason).toMatch(/^Needs no calcium feed/);
+  });
+
   test.each([
     ["published", "published work supports it only in some cases"],
     ["common-practice", "it is a practice without trials"],
