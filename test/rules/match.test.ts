@@ -316,7 +316,7 @@ describe("what the grower asks for", () => {
   });
 
   test("what is asked for and has no rule is told so", () => {
-    const asked = match({ crop: "onion", feed: "yes" }).reason;
+    const asked = match({ crop: "onion", feed: true }).reason;
     expect(asked).toMatch(
       /^`feed:` asks for it, but no rule feeds onion: .* Needs no calcium feed/,
     );
