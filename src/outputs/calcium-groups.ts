@@ -47,6 +47,7 @@ function likeness(sum: PlantingCalcium): string {
     route,
     judgement.kind,
     "why" in judgement ? judgement.why : "",
+    judgement.kind === "lime-first" ? judgement : "",
   ]);
   return JSON.stringify([crop, known, materials, judged, soil?.test, isFed(sum)]);
 }

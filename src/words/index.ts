@@ -130,6 +130,7 @@ export {
   feedIsSmall,
   feedMightHelp,
   limeFirst,
+  limeWithCare,
   longestDry,
   waterEvenly,
   waterFirst,

@@ -23,6 +23,11 @@ export function limeFirst<T>(say: Say<T>, names: T): T {
   return say`Lime first, as the soil test asks: ${names}.`;
 }
 
+/** Limed since the test, or beside what is never limed. */
+export function limeWithCare<T>(say: Say<T>, names: T): T {
+  return say`Too sour by the soil test, but read below before you lime: ${names}.`;
+}
+
 /** `For toms a soil test would decide it (...).` */
 export function wouldDecide<T>(say: Say<T>, fact: DecidingFact, names: T): T {
   const words = decides[fact];

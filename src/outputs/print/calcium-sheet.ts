@@ -16,6 +16,7 @@ import {
   fullDate,
   humilityCautions,
   limeFirst,
+  limeWithCare,
   longestDry,
   waterAgainstFeed,
   waterEvenly,
@@ -98,10 +99,22 @@ function firstThings({ watering, calcium }: Plan): Html[] {
     ),
     ({ fact }) => fact,
   );
+  const sour = judged.flatMap(({ sum, judgement }) =>
+    judgement.kind === "lime-first"
+      ? [{ sum, isPlain: judgement.limedOn === undefined && judgement.besideSour === undefined }]
+      : [],
+  );
   return [
     html`${waterEvenly}`,
     ...(watering === undefined ? [html`${waterNotTold}`] : longestDryLine(watering)),
-    ...line(of("lime-first"), (names) => limeFirst(html, names)),
+    ...line(
+      sour.filter(({ isPlain }) => isPlain).map(({ sum }) => sum),
+      (names) => limeFirst(html, names),
+    ),
+    ...line(
+      sour.filter(({ isPlain }) => !isPlain).map(({ sum }) => sum),
+      (names) => limeWithCare(html, names),
+    ),
     ...[...undecided].flatMap(([fact, those]) =>
       line([...new Set(those.map(({ sum }) => sum))], (names) => wouldDecide(html, fact, names)),
     ),

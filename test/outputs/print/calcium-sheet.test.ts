@@ -37,6 +37,7 @@ describe("where a garden's calcium comes from, on paper", () => {
     const text = words({
       calcium: [
         judged("sour", { kind: "lime-first", ph: 5.2 }),
+        judged("limed", { kind: "lime-first", ph: 5.2, limedOn: day("2027-02-01") }),
         judged("open", {
           kind: "cannot-tell",
           why: "water-not-known",
@@ -53,6 +54,8 @@ describe("where a garden's calcium comes from, on paper", () => {
       ],
     });
     expect(text).toContain("Lime first, as the soil test asks: sour .");
+    expect(text).toContain("but read below before you lime: limed .");
+    expect(text).toContain("limed since, on 1 February 2027: test it again");
     expect(text).toContain("For open the hardness of your water may decide it");
     expect(text).toContain("The feed might help poor , after even watering.");
     expect(text).toContain("Fed, though it is unlikely to help: vain .");
