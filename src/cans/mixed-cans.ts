@@ -68,6 +68,8 @@ function phWarning(
     mend:
       mixed.phOutside === "low"
         ? "let the stock finish on more shell before it is used, or give less of it"
-        : "check the figures of the source water; rain water helps",
+        : garden.sourceWater?.alkalinityMgPerL === undefined
+          ? "give the water's `alkalinity:`, which is taken to be as high as its hardness; rain water helps"
+          : "check the figures of the source water; rain water helps",
   };
 }
