@@ -107,6 +107,46 @@ describe("in the plan of any valid garden", () => {
     });
   });
 
+  test("a bed's watering days pour no more than its rounds leave of the week, and none below 0", () => {
+    let poured = 0;
+    holds(anyPlannedGarden, (plan, garden) => {
+      for (const { weeks, days } of plan.watering ?? []) {
+        for (const { from, to, waterL, roundL = 0, leftL = 0 } of weeks) {
+          const those = days.filter(({ day }) => from <= day && day <= to);
+          expect(leftL).toBeCloseTo(Math.max(0, waterL - roundL), 6);
+          const pouredL = those.reduce((sum, one) => sum + one.waterL, 0);
+          expect(pouredL).toBeLessThanOrEqual(leftL + 1e-6);
+          poured += pouredL;
+        }
+        for (const { day, waterL } of days) {
+          expect(waterL).toBeGreaterThan(0);
+          expect(garden.feeding?.away?.some((span) => within(day, span as DaySpan))).not.toBe(true);
+        }
+      }
+    });
+    expect(poured).toBeGreaterThan(1000);
+  });
+
+  test("a sum of calcium has parts that are no less than 0, and a low end no higher than its high", () => {
+    holds(anyPlannedGarden, ({ calcium }) => {
+      for (const { need, soil, water, amendments, feed, brought } of calcium)
+        for (const part of [
+          need,
+          soil,
+          water,
+          feed,
+          brought,
+          ...amendments.map(({ thisSeason }) => thisSeason),
+        ])
+          for (const range of [part?.wholeG, part?.perPlantG, part?.perM2G]) {
+            if (range === undefined) continue;
+            expect(range.low).toBeGreaterThanOrEqual(0);
+            expect(range.high).toBeGreaterThanOrEqual(range.low);
+            expect(Number.isFinite(range.high)).toBe(true);
+          }
+    });
+  });
+
   test("water and stock of mixes, rounds and season are the sums of their fills", () => {
     holds(anyGarden, (plan) => {
       for (const mix of mixesOf(plan.rounds)) {

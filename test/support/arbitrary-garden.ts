@@ -4,6 +4,7 @@ import type { GardenFile } from "../../src/compiled/garden-file.js";
 import type { Crop } from "../../src/crops/crop.js";
 import { addDays, day, type Day, daysBetween, type DaySpan, weekdays } from "../../src/dates.js";
 import { eggSizes } from "../../src/garden/garden.js";
+import { amendmentKinds, extracts, grades, mulches, soilKinds } from "../../src/garden/soil.js";
 import { loadTables } from "../../src/tables.js";
 
 const { catalogue, builtInRules } = loadTables();
@@ -39,6 +40,9 @@ function aBedPlace(season: DaySpan): fc.Arbitrary<GardenFile["beds"][number]> {
         area: fc.constantFrom("4 m2", "40 ft²", "½ m2", "1.5 sq yd"),
         water: fc.constantFrom("12 L", "2 L per plant", "4 L per m2", "1 gal per 10 ft2", "3½ gal"),
         cover: aCover(season),
+        soil: aSoil(season),
+        amendments: fc.array(anAmendment(season), { maxLength: 2 }),
+        watering: fc.constantFrom("auto", "60 L", "15 gal"),
         plantings: fc.array(aPlantingFile(season), { maxLength: 4 }),
       },
       { requiredKeys: ["id", "plantings"] },
@@ -55,6 +59,34 @@ function aBedPlace(season: DaySpan): fc.Arbitrary<GardenFile["beds"][number]> {
         })),
       };
     });
+}
+
+function aSoil(season: DaySpan): fc.Arbitrary<NonNullable<GardenFile["soil"]>> {
+  const test = fc.record({
+    on: fc.nat(700).map((days) => addDays(season.from, -days)),
+    extract: fc.constantFrom(...extracts),
+    calcium: fc.constantFrom("850 ppm", "200 lb/acre", "7 meq/100 g"),
+    ph: fc.constantFrom(5.2, 5.8, 6.5),
+    ph_in: fc.constantFrom("water", "cacl2"),
+  });
+  return fc.record(
+    { kind: fc.constantFrom(...soilKinds), mulch: fc.constantFrom(...mulches), test },
+    { requiredKeys: ["kind"] },
+  );
+}
+
+function anAmendment(
+  season: DaySpan,
+): fc.Arbitrary<NonNullable<GardenFile["beds"][number]["amendments"]>[number]> {
+  return fc.record(
+    {
+      on: fc.nat(500).map((days) => addDays(season.from, -days)),
+      what: fc.constantFrom(...amendmentKinds),
+      amount: fc.constantFrom("500 g", "2 lb"),
+      fineness: fc.constantFrom(...grades),
+    },
+    { requiredKeys: ["on", "what", "amount"] },
+  );
 }
 
 function aCover(season: DaySpan): fc.Arbitrary<NonNullable<GardenFile["beds"][number]["cover"]>> {
@@ -299,6 +331,9 @@ function aGardenOver(season: DaySpan): fc.Arbitrary<GardenFile> {
           { hardness: "120 mg/L" },
           { hardness: "15 dH", calcium: "80 mg/L" },
         ),
+        soil: aSoil(season),
+        watering: fc.constantFrom({ days: ["tue", "fri"], calendar: true }, { time: "07:00" }),
+        feed_when: fc.constantFrom("always" as const, "might-help" as const),
         feeding: aFeeding(season),
         calendar: aCalendar,
         stock: aStock(season),
