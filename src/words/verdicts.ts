@@ -96,7 +96,8 @@ const whyNot: Readonly<Record<CannotTell, string>> = {
   "trials-disagree": "Trials disagree on whether it helps",
   "cause-unclear":
     "What looks like this disorder may be another, such as mould, which no feed mends",
-  "no-class-of-extract": "Nobody has a limit for calcium by this extract of the soil test",
+  "no-class-of-extract":
+    "Nobody has a limit for calcium by this extract of the soil test, as for Mehlich-3, modified Morgan and ammonium acetate",
   "ph-in-cacl2": "The pH of the soil test is in calcium chloride, and the limits are in water",
   "ph-not-known": "The soil test found much calcium, but names no pH",
   "much-calcium-but-sour":
@@ -117,8 +118,7 @@ export const decides: Readonly<Record<DecidingFact, string>> = {
   "ph-in-water": "the pH of the soil in water may decide it (`ph:` of the test)",
   watering: "how much you water may decide it (`watering: auto`)",
   "soil-kind": "the kind of soil may decide it (`soil: { kind: sand }`)",
-  "soil-test":
-    "a soil test by Mehlich-3, modified Morgan or ammonium acetate may decide it (`soil: { test: ... }`)",
+  "soil-test": "a soil test may decide it (`soil: { test: ... }`)",
 };
 
 /** So many can be named one by one. */
