@@ -37,7 +37,7 @@ export function validateWatering(
   plantings: readonly Pick<Planting, "plants">[],
 ): WateringWish | undefined {
   if (entry.text("watering")?.trim().toLowerCase() === "auto") return "auto";
-  const water = entry.water("watering");
+  const water = entry.weeklyWater("watering");
   if (water === undefined) return undefined;
   const { liters, per } = water;
   if (per === "depth" || per === "m2") return { weeklyMm: liters };

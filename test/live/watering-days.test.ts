@@ -5,6 +5,7 @@ import type ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { addDays, day, eachDay } from "../../src/dates.js";
 import { eventsIn } from "../support/ics.js";
+import { pouredL } from "../../src/words/index.js";
 import { cli, scratchFile } from "../support/run-cli.js";
 import { type KeptGarden, keptGarden } from "./a-kept-garden.js";
 
@@ -97,10 +98,22 @@ describe("over weeks with a forecast", () => {
     expect(rainy?.summary).toMatch(/^Water \d+ L: Glasshouse$/);
     expect(rainy?.description).not.toContain("South wall");
     expect(dry?.summary).toMatch(/^Water \d+ L: .*South wall/);
-    // All that the week leaves of the bed outdoors falls on the dry day.
+    // The rain has not fallen: it took nothing off, and its day's half is poured on no other.
     const { watering } = await garden.plan("2027-06-07");
     const week = watering?.[0]?.weeks.find(({ from }) => from === "2027-06-07");
-    expect(dry?.description).toContain(`South wall: ${Math.round(week?.leftL ?? 0)} L`);
+    const half = pouredL((week?.leftL ?? 0) / 2, "metric");
+    expect(dry?.description).toContain(`South wall: ${half} L`);
+  });
+
+  test("rain that is foretold for another day takes nothing off before it falls", async () => {
+    const outdoors = aWeir();
+    const tuesday = async (rainMm: Readonly<Record<string, number>>) => {
+      forecast(outdoors, "2027-06-07", rainMm);
+      return wateringIn(await outdoors.publish("2027-06-07")).get("2027-06-08")?.event.description;
+    };
+    const usual = await tuesday({});
+    expect(usual).toContain("South wall");
+    expect(await tuesday({ "2027-06-13": 60 })).toBe(usual);
   });
 
   test("nobody waters while away, and on no other weekday", async () => {
