@@ -22,15 +22,16 @@ export function growingSpan(
 ): DaySpan | undefined {
   const span = lifeSpan(life.spans);
   if (span === undefined || crop === undefined || span.to < season.from) return undefined;
-  const { sown, transplanted } = planting;
+  const { sown, transplanted, removed } = planting;
   const plantedOut =
     transplanted ??
     (crop.countedFrom === "transplanting" && sown !== undefined
       ? addDays(sown, crop.transplantAgeDays)
       : span.from);
   const from = [span.from, plantedOut, season.from].reduce(later);
-  const standsOn = crop.perennial && life.last.by !== "removed" && life.last.by !== "frost";
-  const to = standsOn ? season.to : earlier(span.to, season.to);
+  const standsOn = crop.perennial && life.last.by !== "frost";
+  const standsTo = removed === undefined ? season.to : addDays(removed, -1);
+  const to = earlier(standsOn ? standsTo : span.to, season.to);
   return from <= to ? { from, to } : undefined;
 }
 
