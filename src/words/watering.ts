@@ -1,6 +1,6 @@
 /** What beds are watered with, and how evenly, as a person says it. */
 import { addDays, type Day, type DaySpan, monthOf, within, yearOf } from "../dates.js";
-import { type Amounts, counted, litersPerVolume, volumeText } from "../garden/index.js";
+import { type Amounts, counted, decimal, litersPerVolume, volumeText } from "../garden/index.js";
 import { grouped } from "../values.js";
 import type { BedWatering, DryGap, Shortfall, WateringWeek } from "../watering/index.js";
 import { nameOfMonth, shortDate, shortDay } from "./days.js";
@@ -119,19 +119,18 @@ export function dryBeforeSign({ from, to, days }: DryGap): string {
  *   m2): in a week without rain pour that too."
  */
 export function usualRainTakenOff(
-  waterings: readonly Pick<BedWatering, "bedName" | "usualRainMm">[],
+  waterings: readonly Pick<BedWatering, "usualRainMm">[],
   amounts: Amounts,
 ): string | undefined {
   const rained = waterings.filter(({ usualRainMm = 0 }) => usualRainMm > 0);
   if (rained.length === 0) return undefined;
   const mostMm = Math.max(...rained.map(({ usualRainMm = 0 }) => usualRainMm));
-  const depth = rainText(mostMm, amounts);
+  // Not `in`, which a sentence takes for the word.
+  const depth =
+    amounts === "us" ? `${decimal(mostMm / 25.4, 1)} inches` : rainText(mostMm, amounts);
   const measure = amounts === "us" ? "" : " (1 mm is 1 L per m2)";
-  const beds = bedsInWords(
-    rained.map(({ bedName }) => bedName),
-    waterings.length,
-  );
-  const where = rained.length === waterings.length ? "" : ` for ${beds}`;
+  const where =
+    rained.length === waterings.length ? "" : " for beds outdoors with `watering: auto`";
   return `The usual rain of the place is taken off already${where}, up to ${depth} a week${measure}: in a week without rain pour that too.`;
 }
 

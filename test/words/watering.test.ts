@@ -78,12 +78,12 @@ describe("water in words", () => {
   });
 
   test("says how much of the usual rain is counted on, where any is", () => {
-    const [south, glass] = [{ bedName: "South wall", usualRainMm: 11.3 }, { bedName: "Glass" }];
+    const [south, glass] = [{ usualRainMm: 11.3 }, {}];
     expect(usualRainTakenOff([south], "metric")).toBe(
       "The usual rain of the place is taken off already, up to 11 mm a week (1 mm is 1 L per m2): in a week without rain pour that too.",
     );
     expect(usualRainTakenOff([south, glass], "us")).toContain(
-      "already for South wall, up to 0.4 in a week: in",
+      "already for beds outdoors with `watering: auto`, up to 0.4 inches a week: in",
     );
     expect(usualRainTakenOff([glass], "metric")).toBeUndefined();
   });
