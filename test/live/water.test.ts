@@ -138,3 +138,18 @@ test("without watering the trials come first all the same, each crop with its ow
   expect(plan).toMatch(/more than half of the peppers .* 5 to 8 % with it\. .*Water evenly/);
   expect(plan).not.toContain("10 kPa");
 });
+
+test("strawberries are watered after their last pick, to the end of the season", async () => {
+  const berries = { id: "berries", crop: "strawberry", plants: 20, established: true };
+  const climate = { source: "a test", temperature: "C", max: Array<number>(12).fill(22) };
+  const dry = { climate: { ...climate, min: Array<number>(12).fill(10) } };
+  const plan = await read(watered("auto", dry, berries), "plan");
+  expect(plan).toMatch(/Aug \d+ L, Sep \d+ L, Oct \d+ L/);
+});
+
+test("a watering without a unit is told one that it may be", async () => {
+  const file = scratchFile("garden.yaml", watered(25));
+  const { code, stderr } = await cli(["check", file]);
+  expect(code).toBe(1);
+  expect(stderr).toContain("write the unit behind the number, like 25 mm");
+});

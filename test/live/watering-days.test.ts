@@ -262,6 +262,17 @@ test("titles of Hebrew and very long names are within 40 letters", async () => {
   expect(titles.map(({ event }) => event.summary).join("\n")).toMatch(/\u2068[^\u2069]+…\u2069/);
 });
 
+test("of an amount that the grower gave, rain takes its day's part and adds it to no other", async () => {
+  const garden = aWeir(inCalendar, "watering: 60 L");
+  forecast(garden, "2027-06-14", { "2027-06-15": 12 });
+  const entries = wateringIn(await garden.publish("2027-06-14"));
+  const [rainy, dry] = ["2027-06-15", "2027-06-18"].map((on) => entries.get(on)?.event);
+  expect(rainy?.description ?? "").not.toContain("South wall");
+  const { watering } = await garden.plan("2027-06-14");
+  const week = watering?.[0]?.weeks.find(({ from }) => from === "2027-06-14");
+  expect(dry?.description).toContain(`South wall: ${pouredL((week?.leftL ?? 0) / 2, "metric")} L`);
+});
+
 test("an amount that the grower gave is poured whatever the climate", async () => {
   const text = weir(inCalendar, "watering: 40 L").replace(/location[^]*?weather: .*\n/, "");
   const { code, stdout, stderr } = await cli(["calendar", scratchFile("garden.yaml", text)]);
