@@ -99,6 +99,7 @@ export type DryGapOf = (bed: Bed, until?: Day) => DryGap | undefined;
 export function dryGaps(
   garden: Garden,
   needs: readonly PlantingNeed[],
+  waterings: readonly BedWatering[],
   rounds: readonly Round[],
   place: PlaceWeather | undefined,
   { wateringFactors: factors }: Pick<WateringTables, "wateringFactors">,
@@ -109,7 +110,10 @@ export function dryGaps(
       .map(({ from, to }) => ({ from, to: earlier(to, until ?? to) }))
       .filter(({ from, to }) => from <= to);
     const days = [...drenchedByDay(rounds, isIn(bed.id))].flatMap(([d, l]) => (l > 0 ? [d] : []));
-    return longestDryGap(growing, { garden, bed, rounds: days, place, factors });
+    const rained = waterings
+      .filter((one) => one.bed === bed.id && one.by === "weather")
+      .flatMap(({ weeks }) => weeks.filter(({ waterL }) => waterL === 0));
+    return longestDryGap(growing, { garden, bed, rounds: days, rained, place, factors });
   };
 }
 
@@ -125,7 +129,7 @@ export function plannedWatering(
   return garden.beds.flatMap((bed): PlanWatering[] => {
     const watering = waterings.find((one) => one.bed === bed.id);
     if (watering === undefined) return [];
-    const { bedName, by, usualWeeks, unknown } = watering;
+    const { bedName, by, usualWeeks, unknown, usualRainMm, shortfall } = watering;
     const usualL = new Map(usualWeeks.map(({ from, waterL }) => [from, waterL]));
     const weeks = lessRounds(watering.weeks, drenchedByDay(rounds, isIn(bed.id)));
     const untold = new Set(unknown.map(({ planting }) => planting));
@@ -138,8 +142,8 @@ export function plannedWatering(
       {
         ...{ bed: bed.id, bedName, by, unknown },
         weeks: weeks.map((week) => ({ ...week, usualL: usualL.get(week.from) ?? 0 })),
-        days: wateringDays(weeks, growing, { garden, bed, place, factors }),
-        ...given({ dryGap: gapOf(bed) }),
+        days: wateringDays({ by, weeks }, growing, { garden, bed, place, factors }),
+        ...given({ dryGap: gapOf(bed), usualRainMm, shortfall }),
       },
     ];
   });

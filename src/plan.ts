@@ -158,7 +158,7 @@ function planOf(
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
     feedingSpan(need, courses, ahead, rounds, garden.season);
   const { weather: place, waterings, verdicts } = known;
-  const gapOf = dryGaps(garden, needs, rounds, place, tables);
+  const gapOf = dryGaps(garden, needs, waterings, rounds, place, tables);
   const watering = plannedWatering(garden, needs, waterings, rounds, { place, gapOf }, tables);
   const poured = pouredL(garden, waterings, rounds);
   const { early } = past;

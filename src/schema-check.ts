@@ -169,11 +169,13 @@ function typeTrouble(
   name: string,
 ): [message: string, mend: string] {
   const [found, example] = [show(data), exampleOf(schema)];
-  if (typeof data === "number" && quantityFormats.has(schema.format ?? ""))
+  if (typeof data === "number" && quantityFormats.has(schema.format ?? "")) {
+    const amount = schema.examples?.find((one) => typeof one === "string" && /^\d/.test(one));
     return [
       `${name} is the number ${data} without a unit`,
-      `write the unit behind the number, like ${example}`,
+      `write the unit behind the number, like ${amount === undefined ? example : show(amount)}`,
     ];
+  }
   if (isPlainText(schema) && ["number", "boolean"].includes(typeof data))
     return [
       `${name} is ${found}, text is needed`,

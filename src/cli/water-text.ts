@@ -6,6 +6,7 @@ import {
   dryGapInShort,
   feedIsNoWatering,
   unknownWater,
+  usualRainTakenOff,
   waterByMonth,
   weekInRow,
 } from "../words/index.js";
@@ -25,6 +26,7 @@ export function waterText({ garden, today, watering = [] }: Plan, style: TextSty
   const lines = [
     ...dryGapLines(watering),
     ...unknownLines(watering),
+    usualRainTakenOff(watering, amounts) ?? [],
     feedIsNoWatering(watering, amounts) ?? [],
   ].flat();
   if (rows.length + lines.length === 0) return "";

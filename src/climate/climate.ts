@@ -39,6 +39,8 @@ export interface DayWeather {
   readonly minC: number;
   readonly maxC: number;
   readonly rainMm?: number;
+  /** By the file of what was seen: it has fallen, whatever today is. */
+  readonly isRainSeen?: true;
   /** From a weather file, where `forecast` are its rows of today or later; or from the means. */
   readonly from: "seen" | "forecast" | "means";
 }

@@ -25,6 +25,8 @@ export interface ToldFile {
 
 interface ToldRow extends WeatherRow {
   readonly kind: WeatherKind;
+  /** Of which file the rain is. */
+  readonly rainKind: WeatherKind;
 }
 
 interface WarmRow extends ToldRow {
@@ -60,9 +62,9 @@ export function weatherDays(
     const rows = source && readWeather(source, since);
     if (rows?.ok === false) problems.push(...rows.problems);
     if (source === undefined || rows?.ok !== true) continue;
-    const told = rows.value.map((row): ToldRow => ({ ...row, kind }));
+    const told = rows.value.map((row): ToldRow => ({ ...row, kind, rainKind: kind }));
     files.push({ file: source.file, rows: told.filter(isWarm) });
-    for (const row of told) if (isWarm(row) || !byDay.has(row.day)) byDay.set(row.day, row);
+    for (const row of told) byDay.set(row.day, joinedRow(byDay.get(row.day), row));
   }
   if (problems.length > 0) return { ok: false, problems: inFileOrder(problems) };
 
@@ -74,9 +76,10 @@ export function weatherDays(
 
   const short = gaps.filter((gap) => gap.days <= longestGapDays);
   const all = [...warm, ...short.flatMap((gap) => filled(gap, byDay))].sort(byTheirDays);
-  const weatherOf = ({ day, kind, temperatures, rainMm }: WarmRow): DayWeather => ({
+  const weatherOf = ({ day, kind, temperatures, rainMm, rainKind }: WarmRow): DayWeather => ({
     ...{ ...temperatures, from: day >= today ? "forecast" : kind },
     ...given({ rainMm }),
+    ...(rainMm !== undefined && rainKind === "seen" ? { isRainSeen: true } : {}),
   });
   return {
     ok: true,
@@ -89,6 +92,13 @@ export function weatherDays(
       ],
     },
   };
+}
+
+/** A later file goes before an earlier one; where it tells rain alone, only its rain does. */
+function joinedRow(earlier: ToldRow | undefined, row: ToldRow): ToldRow {
+  if (earlier === undefined || isWarm(row)) return row;
+  const { rainMm, rainKind } = row;
+  return rainMm === undefined ? earlier : { ...earlier, rainMm, rainKind };
 }
 
 function byTheirDays(a: WeatherRow, b: WeatherRow): number {
@@ -123,7 +133,8 @@ function filled({ before, after, days }: Gap, told: ReadonlyMap<Day, ToldRow>): 
     };
     const day = addDays(before.day, i + 1);
     const { kind, offset } = after;
-    return { day, kind, offset, temperatures, rainMm: told.get(day)?.rainMm };
+    const { rainMm, rainKind = kind } = told.get(day) ?? {};
+    return { day, kind, offset, temperatures, rainMm, rainKind };
   });
 }
 

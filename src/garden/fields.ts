@@ -14,6 +14,7 @@ import {
   parseRate,
   parseSpread,
   parseWater,
+  parseWeeklyWater,
   rateBounds,
   type SpreadAmount,
   type UnitContext,
@@ -159,6 +160,12 @@ export class Entry<T> {
 
   water(key: KeyOf<T>): WaterAmount | undefined {
     const parse = (text: string) => parseWater(text, this.#context);
+    return this.#parsed(key, waterBounds, parse, ({ liters }) => liters);
+  }
+
+  /** {@link water} of a week. */
+  weeklyWater(key: KeyOf<T>): WaterAmount | undefined {
+    const parse = (text: string) => parseWeeklyWater(text, this.#context);
     return this.#parsed(key, waterBounds, parse, ({ liters }) => liters);
   }
 

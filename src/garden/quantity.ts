@@ -119,6 +119,16 @@ export function parseWater(text: string, context: UnitContext): Parsed<WaterAmou
   return amount("m2", area.value);
 }
 
+/** Water a week, with or without saying so: `25 mm`, `25 mm a week`, `60 L/week`. */
+export function parseWeeklyWater(text: string, context: UnitContext): Parsed<WaterAmount> {
+  return parseWater(withoutWeek(text), context);
+}
+
+/** `25 mm per week` -> `25 mm` */
+export function withoutWeek(text: string): string {
+  return text.replace(/(?:\s*(?:\/|\b(?:per|an?|each|every)\b)\s*week|\s+weekly)?\s*$/i, "");
+}
+
 export interface SpreadAmount {
   readonly grams: number;
   readonly per: "whole" | "m2";

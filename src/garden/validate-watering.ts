@@ -4,6 +4,7 @@ import { type Weekday, weekdays } from "../dates.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
 import type { FeedingDays, Planting, WateringDays, WateringWish } from "./garden.js";
+import { withoutWeek } from "./quantity.js";
 import { clockText, reminderMinBefore } from "./validate-settings.js";
 import type { Validation } from "./validation.js";
 
@@ -36,8 +37,8 @@ export function validateWatering(
   entry: Entry<BedFile>,
   plantings: readonly Pick<Planting, "plants">[],
 ): WateringWish | undefined {
-  if (entry.text("watering")?.trim().toLowerCase() === "auto") return "auto";
-  const water = entry.water("watering");
+  if (/^\s*auto$/i.test(withoutWeek(entry.text("watering") ?? ""))) return "auto";
+  const water = entry.weeklyWater("watering");
   if (water === undefined) return undefined;
   const { liters, per } = water;
   if (per === "depth" || per === "m2") return { weeklyMm: liters };

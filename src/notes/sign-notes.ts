@@ -16,7 +16,7 @@ import {
 import { isOver, type Sighting, signEffect, type SignEffect } from "../rules/index.js";
 import { feedingDaysOf, type PlanNote, type Round } from "../season/index.js";
 import type { PlantingLife } from "../stages/index.js";
-import type { DryGap } from "../watering/index.js";
+import { type DryGap, isLongDry } from "../watering/index.js";
 import { dryBeforeSign, verdictWords } from "../words/index.js";
 
 interface SignedPlanting {
@@ -77,7 +77,7 @@ function firstAdvice(
   );
   return [
     ...(sign.first_in_group?.[crop.group] ?? []),
-    ...(dryGap === undefined ? [] : [dryBeforeSign(dryGap)]),
+    ...(dryGap !== undefined && isLongDry(dryGap) ? [dryBeforeSign(dryGap)] : []),
     ...found.map(({ says }) => says),
     ...sign.first_advice,
   ];

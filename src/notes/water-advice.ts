@@ -2,23 +2,23 @@
 import type { Amounts, Garden } from "../garden/index.js";
 import type { Plan, PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
+import { isLongDry } from "../watering/index.js";
 import {
   bedsInWords,
   dryGapWords,
   seasonWater,
+  shortfallWords,
   unknownWater,
   waterAgainstFeed,
 } from "../words/index.js";
 import type { Advice } from "./advice-type.js";
-
-/** Fruit and heads suffer from a dry spell longer than this: common practice, no source. */
-const longDryDays = 7;
 
 export function waterAdvice(garden: Garden, plan: Plan): Advice[] {
   const { watering = [], calcium } = plan;
   return [
     ...askWatering(garden, plan),
     ...dryGaps(watering, plan),
+    ...fallsShort(watering, plan),
     ...leftOut(watering),
     ...waterBringsCalcium(calcium),
   ];
@@ -51,9 +51,7 @@ function askWatering({ beds, amounts }: Garden, { plantings }: Plan): Advice[] {
 /** Beds with the same gap in one line. */
 function dryGaps(watering: readonly PlanWatering[], { plantings }: Plan): Advice[] {
   const dry = watering.flatMap(({ bed, bedName, dryGap }) =>
-    dryGap !== undefined && dryGap.days > longDryDays
-      ? [{ bed, bedName, text: dryGapWords(dryGap) }]
-      : [],
+    dryGap !== undefined && isLongDry(dryGap) ? [{ bed, bedName, text: dryGapWords(dryGap) }] : [],
   );
   return [...grouped(dry, ({ text }) => text)].map(([text, beds]) => ({
     code: "dry-gap",
@@ -65,6 +63,21 @@ function dryGaps(watering: readonly PlanWatering[], { plantings }: Plan): Advice
       watering.length,
     )}: ${text}`,
   }));
+}
+
+/** An amount that lasts no week in summer is a choice; one of less than half may be a slip. */
+function fallsShort(watering: readonly PlanWatering[], { plantings, garden }: Plan): Advice[] {
+  return watering.flatMap(({ bed, bedName, shortfall }) =>
+    shortfall === undefined
+      ? []
+      : [
+          {
+            code: "little-water",
+            plantings: plantings.filter((one) => one.bed === bed).map(({ id }) => id),
+            message: `${bedName}: ${shortfallWords(shortfall, garden.amounts)}`,
+          },
+        ],
+  );
 }
 
 function leftOut(watering: readonly PlanWatering[]): Advice[] {

@@ -2,10 +2,11 @@
 import type { PlaceWeather } from "../climate/index.js";
 import type { DaySpan } from "../dates.js";
 import type { Bed, WateringWish } from "../garden/index.js";
+import { given } from "../values.js";
 import { byAmount } from "./by-amount.js";
 import { byWeather, type WateringTables } from "./by-weather.js";
 import { groundOf, type Grown, growingSpan } from "./growing.js";
-import type { BedWatering, WateringWeek } from "./watering.js";
+import type { BedWatering, Shortfall, WateringWeek } from "./watering.js";
 import { joinedWeeks } from "./weeks.js";
 
 export interface WateringPlace {
@@ -43,21 +44,44 @@ export function bedWatering(
       why: `\`${planting.cropWord}\` is no crop that is known`,
     }));
   const common = { bed: bed.id, bedName: bed.name };
-  if (wish !== "auto") return { ...common, ...byAmount(bed, wish, standing) };
   const each = standing.map((one) => byWeather(one, bed, weather, tables));
   const known = each.flatMap((one) => (one.ok ? [one.value] : []));
   const areas = known.map(({ watering }) => watering);
   const weeksBy = (key: "weeks" | "usualWeeks"): WateringWeek[] =>
     joinedWeeks(areas.map(({ areaM2, [key]: weeks }) => ({ areaM2, weeks })));
+  if (wish !== "auto") {
+    const amount = byAmount(bed, wish, standing);
+    const shortfall = worstShortfall(amount.weeks, weeksBy("usualWeeks"));
+    return { ...common, ...amount, ...given({ shortfall }) };
+  }
+  const [weeks, usualWeeks] = [weeksBy("weeks"), weeksBy("usualWeeks")];
+  const usualRainMm = Math.max(
+    0,
+    ...usualWeeks.map(({ needMm = 0, rainMm = 0 }) => Math.min(needMm, rainMm)),
+  );
   return {
     ...common,
     by: "weather",
     plantings: areas,
     unknown: [...each.flatMap((one) => (one.ok ? [] : [one.unknown])), ...listed],
     assumptions: [...new Set(known.flatMap(({ assumptions }) => assumptions))],
-    weeks: weeksBy("weeks"),
-    usualWeeks: weeksBy("usualWeeks"),
+    weeks,
+    usualWeeks,
+    ...(usualRainMm >= 1 ? { usualRainMm } : {}),
   };
+}
+
+/** Of weeks in which less than half of what is asked for is poured, that with the smallest share. */
+function worstShortfall(
+  poured: readonly WateringWeek[],
+  asked: readonly WateringWeek[],
+): Shortfall | undefined {
+  const asksL = new Map(asked.map(({ from, waterL }) => [from, waterL]));
+  const short = poured.flatMap(({ from, to, waterL }) => {
+    const week = { from, to, waterL, asksL: asksL.get(from) ?? 0 };
+    return waterL < week.asksL / 2 ? [week] : [];
+  });
+  return short.sort((a, b) => a.waterL / a.asksL - b.waterL / b.asksL)[0];
 }
 
 /** Spans in which something that is known grows in the bed. */

@@ -1,5 +1,5 @@
 /** Evenness: the longest time that a bed is without water. */
-import { type Day, type DaySpan, eachDay } from "../dates.js";
+import { type Day, type DaySpan, eachDay, within } from "../dates.js";
 import type { DryGap } from "./watering.js";
 import {
   isAwayOn,
@@ -13,6 +13,16 @@ import {
 export interface Waterings extends WaterSources {
   /** Days of the rounds that pour into the bed. */
   readonly rounds: readonly Day[];
+  /** In which the bed asks for no water: rain covers it. */
+  readonly rained: readonly DaySpan[];
+}
+
+/** Fruit and heads suffer from a dry spell longer than this: common practice, no source. */
+const longestUsualDays = 7;
+
+/** Longer than the time between two waterings may be: worth a warning. */
+export function isLongDry({ days }: Pick<DryGap, "days">): boolean {
+  return days > longestUsualDays;
 }
 
 /**
@@ -25,9 +35,12 @@ export function longestDryGap(
   growing: readonly DaySpan[],
   waterings: Waterings,
 ): DryGap | undefined {
-  const { garden, rounds } = waterings;
+  const { garden, rounds, rained } = waterings;
   const isWet = (d: Day): boolean =>
-    isWateredOn(d, garden) || rounds.includes(d) || isWetByRain(d, waterings);
+    isWateredOn(d, garden) ||
+    rounds.includes(d) ||
+    isWetByRain(d, waterings) ||
+    rained.some((span) => within(d, span));
 
   let longest: DryGap | undefined;
   for (const span of joined(growing)) {

@@ -12,21 +12,26 @@ export interface Grown {
   readonly life: PlantingLife;
 }
 
-/** While it stands in the bed, from sowing there or planting out on, within the season; undefined for never. */
+/**
+ * While it stands in the bed, from sowing there or planting out on, within the season; undefined for
+ * never. A perennial drinks on after its last pick, until frost, removal or the season's end.
+ */
 export function growingSpan(
   { planting, crop, life }: Pick<Grown, "planting" | "crop" | "life">,
   season: DaySpan,
 ): DaySpan | undefined {
   const span = lifeSpan(life.spans);
-  if (span === undefined || crop === undefined) return undefined;
-  const { sown, transplanted } = planting;
+  if (span === undefined || crop === undefined || span.to < season.from) return undefined;
+  const { sown, transplanted, removed } = planting;
   const plantedOut =
     transplanted ??
     (crop.countedFrom === "transplanting" && sown !== undefined
       ? addDays(sown, crop.transplantAgeDays)
       : span.from);
   const from = [span.from, plantedOut, season.from].reduce(later);
-  const to = earlier(span.to, season.to);
+  const standsOn = crop.perennial && life.last.by !== "frost";
+  const standsTo = removed === undefined ? season.to : addDays(removed, -1);
+  const to = earlier(standsOn ? standsTo : span.to, season.to);
   return from <= to ? { from, to } : undefined;
 }
 

@@ -9,12 +9,12 @@ export function effectiveRainMm(monthMm: number): number {
 }
 
 /**
- * A gauge's rain as it fell; else the usable rain of the month's mean, spread evenly over its days.
- * Undefined where nobody told any.
+ * A gauge's rain as it fell; else the usable rain of the month's mean, spread evenly over its days:
+ * rain of a forecast has not fallen. Undefined where nobody told any.
  */
 export function usableRainMm(place: PlaceWeather, d: Day): number | undefined {
-  const told = place.days.get(d)?.rainMm;
-  if (told !== undefined) return told;
+  const told = place.days.get(d);
+  if (told?.isRainSeen && told.rainMm !== undefined) return told.rainMm;
   const monthMm = place.climate.means.rainMm?.[monthOf(d) - 1];
   const { rainMm } = weatherOn(usualYear(place), d);
   if (monthMm === undefined || rainMm === undefined) return undefined;

@@ -4,7 +4,7 @@ import { type Day, type DaySpan, eachDay, weekdayOf, within } from "../dates.js"
 import type { Bed, Garden } from "../garden/index.js";
 import type { WateringFactors } from "./factors.js";
 import { roofOn } from "./surroundings.js";
-import type { WateringDay, WateringWeek } from "./watering.js";
+import type { BedWatering, WateringDay } from "./watering.js";
 
 /** What tells whether a bed gets water on a day, its rounds aside. */
 export interface WaterSources {
@@ -17,23 +17,25 @@ export interface WaterSources {
 
 /**
  * What is left of each week beside its rounds, in like parts on its watering days; none on days on
- * which the grower is away, rain has watered the bed, or nothing grows. A week without any such day
- * has none.
+ * which the grower is away or nothing grows. A day of rain that came off the week already has no part;
+ * of any other the part is left to the rain. A week without any watering day has none.
  *
+ * @param by only weeks by the weather have seen rain taken off
  * @param growing spans in which something grows in the bed
  */
 export function wateringDays(
-  weeks: readonly WateringWeek[],
+  { by, weeks }: Pick<BedWatering, "by" | "weeks">,
   growing: readonly DaySpan[],
   sources: WaterSources,
 ): WateringDay[] {
-  const isWatered = (d: Day): boolean =>
-    growing.some((span) => within(d, span)) &&
-    isWateredOn(d, sources.garden) &&
-    !isWetByRain(d, sources);
+  const isWet = (d: Day): boolean => isWetByRain(d, sources);
+  const isTakenOff = (d: Day): boolean =>
+    by === "weather" && isWet(d) && sources.place?.days.get(d)?.isRainSeen === true;
+  const hasPart = (d: Day): boolean =>
+    growing.some((span) => within(d, span)) && isWateredOn(d, sources.garden) && !isTakenOff(d);
   return weeks.flatMap(({ from, to, leftL = 0 }) => {
-    const days = leftL > 0 ? [...eachDay({ from, to })].filter(isWatered) : [];
-    return days.map((day) => ({ day, waterL: leftL / days.length }));
+    const days = leftL > 0 ? [...eachDay({ from, to })].filter(hasPart) : [];
+    return days.filter((day) => !isWet(day)).map((day) => ({ day, waterL: leftL / days.length }));
   });
 }
 

@@ -45,6 +45,18 @@ export interface BedWatering extends Weeks {
   readonly unknown: readonly UnknownWatering[];
   /** What was taken as usual, in words for the grower. */
   readonly assumptions: readonly string[];
+  /** By the weather: the most rain that is taken off a week of a usual year, mm; absent below 1. */
+  readonly usualRainMm?: number;
+  /** Where an amount is less than half of what a usual year asks for in some week: the worst one. */
+  readonly shortfall?: Shortfall;
+}
+
+/** A week of a usual year. */
+export interface Shortfall extends DaySpan {
+  /** Of the grower's amount, L. */
+  readonly waterL: number;
+  /** By the weather, L: at least so much, as of some plantings it may not be known. */
+  readonly asksL: number;
 }
 
 /** One on which a bed is watered. */

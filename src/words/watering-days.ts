@@ -3,7 +3,7 @@ import { type Amounts, litersPerVolume, volumeText } from "../garden/index.js";
 import type { BedRound, PlanWatering, PlanWateringWeek } from "../season/index.js";
 import { waterMeasured } from "./cans.js";
 import { nameInText, namesWithin } from "./names.js";
-import { weeklyWater, waterOfWeek } from "./watering.js";
+import { roughL, waterOfWeek, weeklyWater } from "./watering.js";
 
 /** What a calendar's title may have. */
 const titleLetters = 40;
@@ -16,9 +16,15 @@ export interface BedWater {
   readonly week: PlanWateringWeek;
 }
 
-/** As a person pours it: whole litres, half gallons; never nothing. */
+/**
+ * As a person pours it: whole litres, half gallons, never nothing; of 20 L or 5 gal on, 5 L and whole
+ * gallons, so that little changes of the weather change no entry.
+ */
 export function pouredL(waterL: number, amounts: Amounts): number {
-  const stepL = amounts === "metric" ? 1 : litersPerVolume[amounts] / 2;
+  const unitL = litersPerVolume[amounts];
+  const [fineL, coarseL, coarseFromL] =
+    amounts === "metric" ? [1, 5, 20] : [unitL / 2, unitL, 5 * unitL];
+  const stepL = waterL < coarseFromL ? fineL : coarseL;
   return Math.max(1, Math.round(waterL / stepL)) * stepL;
 }
 
@@ -38,9 +44,16 @@ export function wateringTitle(beds: readonly BedWater[], amounts: Amounts): stri
   );
 }
 
-/** `South wall: 42 L of this week's 96 L, 12 L of it in the rounds` */
+/**
+ * The week as it is told is the sum of what is poured and the rounds' cans.
+ *
+ * @example "South wall: 40 L of this week's 97 L, 12 L of it in the rounds"
+ */
 export function bedWaterInFull({ bedName, waterL, week }: BedWater, amounts: Amounts): string {
-  const [now, whole] = [volumeText(waterL, amounts), waterOfWeek(week, amounts)];
+  const { roundL = 0, leftL = 0 } = week;
+  const toldL = pouredL(leftL, amounts) + roundL;
+  const now = volumeText(waterL, amounts);
+  const whole = waterOfWeek({ ...week, waterL: toldL }, amounts);
   const words = now === whole ? `${now}, all of this week's` : `${now} of this week's ${whole}`;
   return `${nameInText(bedName)}: ${words}`;
 }
@@ -72,10 +85,4 @@ export function roundOfWeek(
   return cansL < wantedL
     ? `water: ${wants}, ${inCans} of it in these cans`
     : `water: ${wants}; these cans bring ${inCans}`;
-}
-
-/** To 5 L, or a gallon; less than two of these as it is poured. */
-function roughL(liters: number, amounts: Amounts): number {
-  const stepL = amounts === "metric" ? 5 : litersPerVolume[amounts];
-  return liters < 2 * stepL ? liters : Math.round(liters / stepL) * stepL;
 }

@@ -1,10 +1,11 @@
 /** What beds are watered with, and how evenly, as a person says it. */
 import { addDays, type Day, type DaySpan, monthOf, within, yearOf } from "../dates.js";
-import { type Amounts, counted, litersPerVolume, volumeText } from "../garden/index.js";
+import { type Amounts, counted, decimal, litersPerVolume, volumeText } from "../garden/index.js";
 import { grouped } from "../values.js";
-import type { BedWatering, DryGap, WateringWeek } from "../watering/index.js";
+import type { BedWatering, DryGap, Shortfall, WateringWeek } from "../watering/index.js";
 import { nameOfMonth, shortDate, shortDay } from "./days.js";
 import { unbroken } from "./figures.js";
+import { rainText } from "./weather.js";
 
 /** Nobody pours a week's water nearer: `38 L`, `10 1/2 gal`, or `none`. */
 export function weeklyWater(liters: number, amounts: Amounts): string {
@@ -13,6 +14,12 @@ export function weeklyWater(liters: number, amounts: Amounts): string {
   const step = amounts === "metric" || units >= 20 ? 1 : 0.5;
   const rounded = Math.round(units / step) * step;
   return rounded === 0 ? "none" : volumeText(rounded * unitL, amounts);
+}
+
+/** To 5 L, or a gallon; less than two of these as it is poured. */
+export function roughL(liters: number, amounts: Amounts): number {
+  const stepL = amounts === "metric" ? 5 : litersPerVolume[amounts];
+  return liters < 2 * stepL ? liters : Math.round(liters / stepL) * stepL;
 }
 
 /** Means of the weeks of each month: `May 15 L, Jun 51 L, Jul and Aug 70 L, Sep to Nov none`. */
@@ -105,9 +112,37 @@ export function dryBeforeSign({ from, to, days }: DryGap): string {
   return `Water first: up to that day the bed was without water for ${counted(days, "day")} at the longest (${span}), by your watering days, the rounds and the rain that is known.`;
 }
 
+/**
+ * Whoever pours what is told and nothing more needs that rain.
+ *
+ * @example "The usual rain of the place is taken off already, up to 11 mm a week (1 mm is 1 L per
+ *   m2): in a week without rain pour that too."
+ */
+export function usualRainTakenOff(
+  waterings: readonly Pick<BedWatering, "usualRainMm">[],
+  amounts: Amounts,
+): string | undefined {
+  const rained = waterings.filter(({ usualRainMm = 0 }) => usualRainMm > 0);
+  if (rained.length === 0) return undefined;
+  const mostMm = Math.max(...rained.map(({ usualRainMm = 0 }) => usualRainMm));
+  // Not `in`, which a sentence takes for the word.
+  const depth =
+    amounts === "us" ? `${decimal(mostMm / 25.4, 1)} inches` : rainText(mostMm, amounts);
+  const measure = amounts === "us" ? "" : " (1 mm is 1 L per m2)";
+  const where =
+    rained.length === waterings.length ? "" : " for beds outdoors with `watering: auto`";
+  return `The usual rain of the place is taken off already${where}, up to ${depth} a week${measure}: in a week without rain pour that too.`;
+}
+
 /** `lettuce: cannot tell, since how much ground it has is not known (`area:`, or `plants:`)` */
 export function unknownWater(names: readonly string[], why: string): string {
   return `${names.join(", ")}: cannot tell, since ${why}`;
+}
+
+/** `10 L a week; in the week from 12 Jul the weather of a usual year asks for about 60 L` */
+export function shortfallWords({ from, waterL, asksL }: Shortfall, amounts: Amounts): string {
+  const asked = weeklyWater(roughL(asksL, amounts), amounts);
+  return `${weeklyWater(waterL, amounts)} a week; in the week from ${shortDate(from)} the weather of a usual year asks for about ${asked}`;
 }
 
 /**

@@ -42,11 +42,11 @@ describe("watering days", () => {
     const events = eventsOf(beds);
     expect(events.map(({ key, summary }) => [key, summary])).toEqual([
       ["watering//2027-06-08", "Water 30 L: South"],
-      ["watering//2027-06-11", "Water 84 L: Glass, South"],
+      ["watering//2027-06-11", "Water 85 L: Glass, South"],
     ]);
     expect(events[1]?.description).toEqual([
-      "Glass: 54 L of this week's 66 L, 12 L of it in the rounds",
-      "South: 30 L of this week's 73 L, 12 L of it in the rounds",
+      "Glass: 55 L of this week's 67 L, 12 L of it in the rounds",
+      "South: 30 L of this week's 72 L, 12 L of it in the rounds",
     ]);
   });
 
@@ -78,9 +78,9 @@ describe("watering days", () => {
     }
   });
 
-  it("are told in half gallons to a US grower", () => {
+  it("are told in gallons to a US grower", () => {
     const [, both] = eventsOf(beds, { amounts: "us" });
-    expect(both?.summary).toBe("Water 22 1/2 gal: Glass, South");
+    expect(both?.summary).toBe("Water 22 gal: Glass, South");
     expect(both?.description.join("\n")).not.toMatch(/\d L\b/);
   });
 

@@ -133,9 +133,32 @@ describe("seen and forecast together", () => {
     expect(warmthOf({ seen, forecast, today: "2027-06-01" }).at(-1)).toMatch(/forecast$/);
   });
 
-  test("a row without temperatures doesn't hide the forecast's", () => {
+  test("a row without temperatures doesn't hide the forecast's, and its rain goes before", () => {
     const holed = rows("2027-05-01", "6,16", "7,17", ",,4");
-    expect(warmthOf({ seen: holed, forecast }).at(2)).toBe("2027-05-03 1 11 - forecast");
+    expect(warmthOf({ seen: holed, forecast }).at(2)).toBe("2027-05-03 1 11 4 forecast");
+    const rainy = rows("2027-05-03", "1,11,9", "2,12,9");
+    expect(warmthOf({ seen: holed, forecast: rainy }).at(2)).toBe("2027-05-03 1 11 4 forecast");
+    const dry = rows("2027-05-01", "6,16", "7,17", ",,");
+    expect(warmthOf({ seen: dry, forecast: rainy }).at(2)).toBe("2027-05-03 1 11 9 forecast");
+  });
+
+  test("only rain of what was seen has fallen, whatever today is", () => {
+    const texts = {
+      seen: rows("2027-05-01", "6,16,3", ",,4", "8,18,5"),
+      forecast: rows("2027-05-02", "1,11,9", "2,12,9", "3,13,9"),
+    };
+    for (const today of ["2027-04-01", "2027-06-01"])
+      expect(
+        [...weatherOf({ ...texts, today }).days.values()].map((one) => [
+          one.rainMm,
+          one.isRainSeen,
+        ]),
+      ).toEqual([
+        [3, true],
+        [4, true],
+        [5, true],
+        [9, undefined],
+      ]);
   });
 
   test("a gap between them is filled up to five days; a longer one is left to the means, told", () => {

@@ -9,9 +9,16 @@ const wishOf = (keys: object): Garden["beds"][number]["watering"] =>
 test.each<[string, Garden["beds"][number]["watering"]]>([
   ["auto", "auto"],
   ["Auto", "auto"],
+  ["auto a week", "auto"],
   ["25 L per m2", { weeklyMm: 25 }],
   ["25 mm", { weeklyMm: 25 }],
   ["1 inch", { weeklyMm: 25.4 }],
+  ["25 mm a week", { weeklyMm: 25 }],
+  ["25 mm per week", { weeklyMm: 25 }],
+  ["25 L per m2 per week", { weeklyMm: 25 }],
+  ["60 L/week", { weeklyL: 60 }],
+  ["60 L weekly", { weeklyL: 60 }],
+  ["10 L per plant each Week ", { weeklyL: 60 }],
   ["60 L", { weeklyL: 60 }],
   ["10 L per plant", { weeklyL: 60 }],
 ])("a bed's watering of %s is %j", (watering, wish) => {
@@ -47,14 +54,17 @@ test("feedings stay as the rules have them unless the grower wishes otherwise", 
 
 test.each<[object, string]>([
   [{ watering: "a lot" }, "`a lot` is not a number with a unit"],
-  [{ watering: 25 }, "is the number 25 without a unit"],
+  [
+    { watering: 25 },
+    "is the number 25 without a unit; write the unit behind the number, like 25 mm",
+  ],
   [
     { watering: "10 L per plant", plantings: [{ id: "t", crop: "tomato", sown: "2027-04-01" }] },
     "not all plantings of the bed give their number",
   ],
 ])("%j is told once", (keys, words) => {
   const read = readGarden(gardenText({ beds: [{ ...toms[0], ...keys }] }));
-  const told = read.ok ? [] : read.problems.map(({ message }) => message);
+  const told = read.ok ? [] : read.problems.map(({ message, mend }) => `${message}; ${mend}`);
   expect(told).toHaveLength(1);
   expect(told[0]).toContain(words);
 });

@@ -91,9 +91,43 @@ test("a sign's first advice is the dry gap before it, then what trials found, th
     /Water first: up to that day the bed was without water for 20 days at the longest \(8 Jul to 27 Jul\).*10 kPa.*14\.5 %.*Water evenly/,
   );
   const early = [{ on: "2027-07-06", planting: "toms", sign: "blossom-end-rot" }];
-  expect(await read(watered("auto", { signs: early }), "plan", "--today", "2027-08-03")).toContain(
-    "without water for 3 days at the longest",
-  );
+  expect(
+    await read(watered("auto", { signs: early }), "plan", "--today", "2027-08-03"),
+  ).not.toContain("Water first:");
+});
+
+test("beds that the usual rain covers are told no dry time, whoever is away", async () => {
+  const months = (value: number): number[] => Array<number>(12).fill(value);
+  const climate = { max: months(15), min: months(8), rain: months(200), source: "a test" };
+  const rainy = watered("auto", { climate: { ...climate, temperature: "C", rain_unit: "mm" } });
+  for (const command of ["check", "plan"] as const)
+    expect(await read(rainy, command)).not.toMatch(/without water|have someone water/);
+  const sheet = await read(rainy, "sheet", "--calcium");
+  expect(sheet).not.toMatch(/without water|have someone water/);
+  expect(await read(watered("auto"), "sheet", "--calcium")).toContain("have someone water");
+});
+
+test("what to do first names no dry time of a week or less", async () => {
+  const home = watered("auto", { feeding: { days: ["wed", "sat"] } });
+  expect(await read(home, "plan")).toContain("Longest time without water: 3 days");
+  expect(await read(home, "sheet", "--calcium")).not.toContain("without water for");
+});
+
+test("the plan says what rain it counts on, for beds outdoors by the weather alone", async () => {
+  const rain = /The usual rain of the place is taken off already, up to (\d+) mm a week/;
+  const [, mm] = rain.exec(await read(watered("auto"), "plan")) ?? [];
+  // Dublin has some 60 to 80 mm a month.
+  expect(Number(mm)).toBeGreaterThan(9);
+  expect(Number(mm)).toBeLessThan(20);
+  expect(await read(watered("auto"), "sheet")).toMatch(rain);
+  expect(await read(watered("60 L"), "plan")).not.toMatch(rain);
+});
+
+test("check advises once a bed on an amount of less than half of what the weather asks for", async () => {
+  const little = await read(watered("20 L a week"), "check");
+  expect(little.match(/- South wall: 20 L a week; in the week from \d+ \w+ /g)).toHaveLength(1);
+  expect(little).toMatch(/the weather of a usual year asks for about \d+[05] L/);
+  expect(await read(watered("60 L/week"), "check")).not.toContain("asks for about");
 });
 
 test("without watering the trials come first all the same, each crop with its own", async () => {
@@ -103,4 +137,19 @@ test("without watering the trials come first all the same, each crop with its ow
   expect(plan).not.toContain("Water first:");
   expect(plan).toMatch(/more than half of the peppers .* 5 to 8 % with it\. .*Water evenly/);
   expect(plan).not.toContain("10 kPa");
+});
+
+test("strawberries are watered after their last pick, to the end of the season", async () => {
+  const berries = { id: "berries", crop: "strawberry", plants: 20, established: true };
+  const climate = { source: "a test", temperature: "C", max: Array<number>(12).fill(22) };
+  const dry = { climate: { ...climate, min: Array<number>(12).fill(10) } };
+  const plan = await read(watered("auto", dry, berries), "plan");
+  expect(plan).toMatch(/Aug \d+ L, Sep \d+ L, Oct \d+ L/);
+});
+
+test("a watering without a unit is told one that it may be", async () => {
+  const file = scratchFile("garden.yaml", watered(25));
+  const { code, stderr } = await cli(["check", file]);
+  expect(code).toBe(1);
+  expect(stderr).toContain("write the unit behind the number, like 25 mm");
 });

@@ -5,6 +5,7 @@ import type ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { addDays, day, eachDay } from "../../src/dates.js";
 import { eventsIn } from "../support/ics.js";
+import { pouredL } from "../../src/words/index.js";
 import { cli, scratchFile } from "../support/run-cli.js";
 import { type KeptGarden, keptGarden } from "./a-kept-garden.js";
 
@@ -97,10 +98,22 @@ describe("over weeks with a forecast", () => {
     expect(rainy?.summary).toMatch(/^Water \d+ L: Glasshouse$/);
     expect(rainy?.description).not.toContain("South wall");
     expect(dry?.summary).toMatch(/^Water \d+ L: .*South wall/);
-    // All that the week leaves of the bed outdoors falls on the dry day.
+    // The rain has not fallen: it took nothing off, and its day's half is poured on no other.
     const { watering } = await garden.plan("2027-06-07");
     const week = watering?.[0]?.weeks.find(({ from }) => from === "2027-06-07");
-    expect(dry?.description).toContain(`South wall: ${Math.round(week?.leftL ?? 0)} L`);
+    const half = pouredL((week?.leftL ?? 0) / 2, "metric");
+    expect(dry?.description).toContain(`South wall: ${half} L`);
+  });
+
+  test("rain that is foretold for another day takes nothing off before it falls", async () => {
+    const outdoors = aWeir();
+    const tuesday = async (rainMm: Readonly<Record<string, number>>) => {
+      forecast(outdoors, "2027-06-07", rainMm);
+      return wateringIn(await outdoors.publish("2027-06-07")).get("2027-06-08")?.event.description;
+    };
+    const usual = await tuesday({});
+    expect(usual).toContain("South wall");
+    expect(await tuesday({ "2027-06-13": 60 })).toBe(usual);
   });
 
   test("nobody waters while away, and on no other weekday", async () => {
@@ -247,6 +260,17 @@ test("titles of Hebrew and very long names are within 40 letters", async () => {
   for (const { event } of titles)
     expect([...segmenter.segment(event.summary)].length).toBeLessThanOrEqual(40);
   expect(titles.map(({ event }) => event.summary).join("\n")).toMatch(/\u2068[^\u2069]+…\u2069/);
+});
+
+test("of an amount that the grower gave, rain takes its day's part and adds it to no other", async () => {
+  const garden = aWeir(inCalendar, "watering: 60 L");
+  forecast(garden, "2027-06-14", { "2027-06-15": 12 });
+  const entries = wateringIn(await garden.publish("2027-06-14"));
+  const [rainy, dry] = ["2027-06-15", "2027-06-18"].map((on) => entries.get(on)?.event);
+  expect(rainy?.description ?? "").not.toContain("South wall");
+  const { watering } = await garden.plan("2027-06-14");
+  const week = watering?.[0]?.weeks.find(({ from }) => from === "2027-06-14");
+  expect(dry?.description).toContain(`South wall: ${pouredL((week?.leftL ?? 0) / 2, "metric")} L`);
 });
 
 test("an amount that the grower gave is poured whatever the climate", async () => {

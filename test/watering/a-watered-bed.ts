@@ -35,6 +35,8 @@ interface PlaceDiffers {
   readonly rainMm?: number | "none";
   readonly latitudeDeg?: number;
   readonly days?: Readonly<Record<string, Omit<DayWeather, "from">>>;
+  /** Of which file the days are. */
+  readonly from?: "seen" | "forecast";
 }
 
 /** Every month alike: 10 to 20 degC and no rain, at 50 degrees north, unless told otherwise. */
@@ -44,6 +46,7 @@ export function aPlace({
   rainMm = 0,
   latitudeDeg = 50,
   days = {},
+  from = "seen",
 }: PlaceDiffers = {}): PlaceWeather {
   const months = (value: number): number[] => Array<number>(12).fill(value);
   return {
@@ -61,7 +64,7 @@ export function aPlace({
     days: new Map(
       Object.entries(days).map(([on, weather]): [Day, DayWeather] => [
         day(on),
-        { ...weather, from: "seen" },
+        { ...weather, from, ...(from === "seen" ? { isRainSeen: true } : {}) },
       ]),
     ),
   };

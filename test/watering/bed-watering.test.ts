@@ -77,6 +77,55 @@ describe("by the weather", () => {
     expect((usual?.waterL ?? 0) - (differing[0]?.waterL ?? 0)).toBeCloseTo(48, 9);
   });
 
+  test("counts the usual rain on days of a forecast, and their temperatures", () => {
+    const days = { "2027-07-13": { minC: 10, maxC: 20, rainMm: 40 } };
+    const place = aPlace({ rainMm: 30, days, from: "forecast" });
+    const { weeks, usualWeeks } = watered({}, [tomatoes], place);
+    expect(weeks).toEqual(usualWeeks);
+    const hot = { "2027-07-13": { minC: 20, maxC: 34, rainMm: 40 } };
+    const warm = watered({}, [tomatoes], aPlace({ rainMm: 30, days: hot, from: "forecast" }));
+    const at = usualWeeks.findIndex(({ from }) => from === "2027-07-12");
+    expect(warm.weeks[at]?.needMm).toBeGreaterThan(usualWeeks[at]?.needMm ?? Infinity);
+    expect(warm.weeks[at]?.rainMm).toBe(usualWeeks[at]?.rainMm);
+  });
+
+  test("tells the most rain that it takes off a week, outdoors", () => {
+    // 60 mm a month, of which FAO's CROPWAT counts 54, are 12.2 mm in a week of a month of 31 days.
+    const place = aPlace({ rainMm: 60 });
+    expect(watered({}, [tomatoes], place).usualRainMm).toBeCloseTo(
+      (60 * (125 - 12) * 7) / 125 / 30,
+      1,
+    );
+    expect(watered({ cover: { kind: "glass" } }, [tomatoes], place)).not.toHaveProperty(
+      "usualRainMm",
+    );
+    expect(watered()).not.toHaveProperty("usualRainMm");
+  });
+
+  test("goes on after the last pick of a perennial, at the coefficient of its end", () => {
+    const berries = grown("strawberry", { established: true, areaM2: 4 });
+    const { weeks } = watered({}, [berries]);
+    expect(berries.life.last.day < "2027-09-01").toBe(true);
+    expect(weeks.at(-1)?.to).toBe("2027-10-31");
+    const found = coefficientsOf(berries.crop as never, berries.planting, cropCoefficients);
+    const end = found.ok ? found.whole.end : NaN;
+    const autumn = [...eachDay({ from: day("2027-09-06"), to: day("2027-09-12") })];
+    const meadowMm = autumn.reduce(
+      (sum, d) => sum + referenceEvapotranspirationMm(d, weatherOn(aPlace(), d), 50),
+      0,
+    );
+    expect(weeks.find(({ from }) => from === "2027-09-06")?.waterL).toBeCloseTo(
+      4 * end * meadowMm,
+      6,
+    );
+    const removed = grown("strawberry", {
+      established: true,
+      areaM2: 4,
+      removed: day("2027-08-16"),
+    });
+    expect(watered({}, [removed]).weeks.at(-1)?.to).toBe("2027-08-15");
+  });
+
   test("carries no rain over to the next week", () => {
     const days = { "2027-07-13": { minC: 10, maxC: 20, rainMm: 500 } };
     const { weeks, usualWeeks } = watered({}, [tomatoes], aPlace({ days }));
@@ -175,43 +224,6 @@ describe("cannot tell", () => {
     expect(watered({}, [listed]).unknown).toEqual([
       { planting: "tomato", why: "`moon flower` is no crop that is known" },
     ]);
-  });
-});
-
-describe("an amount", () => {
-  const byAmount = (
-    wish: { weeklyL: number } | { weeklyMm: number },
-    differs: Parameters<typeof bed>[0],
-    those = [tomatoes],
-  ): BedWatering => bedWatering(bed(differs), wish, those, { weather: undefined, season }, tables);
-
-  test("for the bed is poured in each week in which something grows", () => {
-    const { weeks, usualWeeks } = byAmount({ weeklyL: 60 }, {});
-    expect(weeks).toHaveLength(24);
-    expect(new Set(weeks.map(({ waterL }) => waterL))).toEqual(new Set([60]));
-    expect(usualWeeks).toEqual(weeks);
-  });
-
-  test("to the square metre is that of the bed, else of what grows there", () => {
-    expect(byAmount({ weeklyMm: 25 }, { areaM2: 10 }).weeks[0]?.waterL).toBe(250);
-    expect(byAmount({ weeklyMm: 25 }, {}).weeks[0]?.waterL).toBe(100);
-  });
-
-  test("is shared by the ground of what grows that week", () => {
-    const lettuce = grown("lettuce", { sown: day("2027-06-01"), areaM2: 1 });
-    const { plantings } = byAmount({ weeklyL: 50 }, {}, [tomatoes, lettuce]);
-    const inJune = plantings.map(
-      ({ weeks }) => weeks.find(({ from }) => from === "2027-06-07")?.waterL,
-    );
-    expect(inJune).toEqual([40, 10]);
-    expect(plantings[0]?.weeks[0]?.waterL).toBe(50);
-  });
-
-  test("whose shares can't be told is told of the bed alone", () => {
-    const peppers = grown("sweet-pepper", { transplanted: day("2027-05-20") });
-    const { plantings, unknown, weeks } = byAmount({ weeklyL: 50 }, {}, [tomatoes, peppers]);
-    expect([plantings, weeks[0]?.waterL]).toEqual([[], 50]);
-    expect(unknown.map(({ planting }) => planting)).toEqual(["tomato", "sweet-pepper"]);
   });
 });
 

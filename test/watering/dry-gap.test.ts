@@ -1,7 +1,7 @@
 /** The longest time that a bed is without water. */
 import { expect, test } from "vitest";
 import { day, type DaySpan, type Weekday } from "../../src/dates.js";
-import { longestDryGap } from "../../src/watering/dry-gap.js";
+import { isLongDry, longestDryGap } from "../../src/watering/dry-gap.js";
 import type { DryGap } from "../../src/watering/watering.js";
 import { aPlace, bed, wateringFactors } from "./a-watered-bed.js";
 
@@ -14,6 +14,7 @@ interface Case {
   readonly rain?: Readonly<Record<string, number>>;
   readonly cover?: "glass" | "fleece";
   readonly growing?: readonly DaySpan[];
+  readonly rained?: readonly DaySpan[];
 }
 
 function gap({ days = ["tue", "fri"], away = [], rounds = [], ...more }: Case): DryGap | undefined {
@@ -26,6 +27,7 @@ function gap({ days = ["tue", "fri"], away = [], rounds = [], ...more }: Case): 
     garden,
     bed: bed(more.cover === undefined ? {} : { cover: { kind: more.cover } }),
     rounds: rounds.map(day),
+    rained: more.rained ?? [],
     place: aPlace({ days: Object.fromEntries(rain) as never }),
     factors: wateringFactors,
   });
@@ -52,6 +54,15 @@ test("ends with a round, and with rain that wets, and not with less", () => {
   expect(gap({ days, rounds: ["2027-06-21"] })?.days).toBe(20);
   expect(gap({ days, rain: { "2027-06-21": 5 } })?.days).toBe(20);
   expect(gap({ days, rain: { "2027-06-21": 4.9 } })?.days).toBe(30);
+});
+
+test("is broken by days on which the bed asks for no water", () => {
+  const rained = [{ from: day("2027-06-07"), to: day("2027-06-20") }];
+  expect(gap({ days: [], rained })).toMatchObject({ from: "2027-06-21", days: 10 });
+});
+
+test("of a week or less is none to warn of", () => {
+  expect([7, 8].map((days) => isLongDry({ days }))).toEqual([false, true]);
 });
 
 test("goes on under glass whatever falls on it, not under fleece", () => {

@@ -28,11 +28,18 @@ interface Differs {
   readonly rainMm?: Readonly<Record<string, number>>;
   readonly cover?: NonNullable<Bed["cover"]>;
   readonly growing?: readonly DaySpan[];
+  /** The rain is of what was seen. */
+  readonly isSeen?: boolean;
+  readonly by?: "weather" | "amount";
 }
 
 function watered({ days = ["tue", "fri"], away = [], rainMm = {}, ...differs }: Differs = {}) {
+  const { isSeen = true, by = "weather", growing = summer } = differs;
+  const kind = isSeen
+    ? ({ from: "seen", isRainSeen: true } as const)
+    : ({ from: "forecast" } as const);
   const told = Object.entries(rainMm).map(
-    ([on, mm]) => [day(on), { minC: 10, maxC: 20, rainMm: mm, from: "forecast" }] as const,
+    ([on, mm]) => [day(on), { minC: 10, maxC: 20, rainMm: mm, ...kind }] as const,
   );
   const garden = {
     watering: { days, inCalendar: false, remindersMinBefore: [] },
@@ -41,7 +48,7 @@ function watered({ days = ["tue", "fri"], away = [], rainMm = {}, ...differs }: 
   const bed = differs.cover === undefined ? {} : { cover: differs.cover };
   const place = placeWeather(means, told);
   const weeks = [{ ...week, ...differs.week }];
-  return wateringDays(weeks, differs.growing ?? summer, { garden, bed, place, factors }).map(
+  return wateringDays({ by, weeks }, growing, { garden, bed, place, factors }).map(
     ({ day: on, waterL }) => `${on} ${waterL}`,
   );
 }
@@ -53,9 +60,16 @@ test("what the rounds leave of a week is shared evenly by its watering days", ()
   expect(watered()).toEqual([`${tuesday} 42`, `${friday} 42`]);
 });
 
-test("on a day of rain by the weather file nothing is poured, and the other days get its part", () => {
+test("on a day of rain nothing is poured; the others bring the week's, from which seen rain came off", () => {
   expect(watered({ rainMm: { [tuesday]: 5 } })).toEqual([`${friday} 84`]);
   expect(watered({ rainMm: { [tuesday]: 4.9 } })).toHaveLength(2);
+});
+
+test("rain that came off no week takes its day's part with it", () => {
+  const rainMm = { [tuesday]: 5 };
+  expect(watered({ rainMm, isSeen: false })).toEqual([`${friday} 42`]);
+  expect(watered({ rainMm, by: "amount" })).toEqual([`${friday} 42`]);
+  expect(watered({ rainMm, by: "amount", isSeen: false })).toEqual([`${friday} 42`]);
 });
 
 test.each([

@@ -21,13 +21,16 @@ const week = (waterL: number, roundL = 0, usualL = waterL) => ({
   usualL,
 });
 
-test("water is poured by the whole litre or the half gallon, never nothing", () => {
-  expect([0.2, 1.4, 41.6].map((liters) => pouredL(liters, "metric"))).toEqual([1, 1, 42]);
-  const gallons = [0.1, 1.3, 22.4].map((gal) => pouredL(gal * litersPerUsGallon, "us"));
-  expect(gallons.map((liters) => volumeText(liters, "us"))).toEqual([
+test("water is poured by the whole litre or the half gallon, never nothing, and much of it rougher", () => {
+  const liters = [0.2, 1.4, 19.4, 20, 41.6, 42.6];
+  expect(liters.map((one) => pouredL(one, "metric"))).toEqual([1, 1, 19, 20, 40, 45]);
+  const gallons = [0.1, 1.3, 4.6, 5.4, 22.4].map((gal) => pouredL(gal * litersPerUsGallon, "us"));
+  expect(gallons.map((one) => volumeText(one, "us"))).toEqual([
     "1/2 gal",
     "1 1/2 gal",
-    "22 1/2 gal",
+    "4 1/2 gal",
+    "5 gal",
+    "22 gal",
   ]);
   expect(isLeftToPour(week(0.4), "metric")).toBe(false);
   expect(isLeftToPour(week(0.6), "metric")).toBe(true);
@@ -35,12 +38,14 @@ test("water is poured by the whole litre or the half gallon, never nothing", () 
 });
 
 test("a bed is told its part of the week, and what the rounds bring of it", () => {
-  const bed = { bedName: "South wall", waterL: 42 };
-  expect(bedWaterInFull({ ...bed, week: week(96, 12) }, "metric")).toBe(
-    "South wall: 42 L of this week's 96 L, 12 L of it in the rounds",
-  );
+  const bed = { bedName: "South wall", waterL: 40 };
+  // A litre or two more or less of weather change no word.
+  for (const waterL of [95, 96, 97, 99])
+    expect(bedWaterInFull({ ...bed, week: week(waterL, 12) }, "metric")).toBe(
+      "South wall: 40 L of this week's 97 L, 12 L of it in the rounds",
+    );
   expect(bedWaterInFull({ ...bed, week: week(42) }, "metric")).toBe(
-    "South wall: 42 L, all of this week's",
+    "South wall: 40 L, all of this week's",
   );
 });
 

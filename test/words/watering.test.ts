@@ -6,6 +6,8 @@ import {
   dryGapWords,
   feedIsNoWatering,
   meansByMonth,
+  shortfallWords,
+  usualRainTakenOff,
   waterByMonth,
   waterOfWeek,
   weekInRow,
@@ -73,6 +75,25 @@ describe("water in words", () => {
     expect(dryGapInShort(away)).toBe("20 days, 8 Jul to 27 Jul, while you are away");
     expect(dryGapWords(away)).toContain("have someone water");
     expect(dryGapWords({ ...away, isAway: false })).not.toContain("someone");
+  });
+
+  test("says how much of the usual rain is counted on, where any is", () => {
+    const [south, glass] = [{ usualRainMm: 11.3 }, {}];
+    expect(usualRainTakenOff([south], "metric")).toBe(
+      "The usual rain of the place is taken off already, up to 11 mm a week (1 mm is 1 L per m2): in a week without rain pour that too.",
+    );
+    expect(usualRainTakenOff([south, glass], "us")).toContain(
+      "already for beds outdoors with `watering: auto`, up to 0.4 inches a week: in",
+    );
+    expect(usualRainTakenOff([glass], "metric")).toBeUndefined();
+  });
+
+  test("of an amount that is too small names the week that asks for most", () => {
+    const short = { ...week("2027-07-12", 10), asksL: 61.7 };
+    expect(shortfallWords(short, "metric")).toBe(
+      "10 L a week; in the week from 12 Jul the weather of a usual year asks for about 60 L",
+    );
+    expect(shortfallWords(short, "us")).toContain("2 1/2 gal a week; in");
   });
 
   test("says by the smallest round that a feed is no watering", () => {

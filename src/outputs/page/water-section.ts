@@ -1,7 +1,13 @@
 /** What each bed is to be watered with: this week, and over the season. */
 import { type Day, within } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
-import { feedIsNoWatering, shortDay, waterFirst, waterOfWeek } from "../../words/index.js";
+import {
+  feedIsNoWatering,
+  shortDay,
+  usualRainTakenOff,
+  waterFirst,
+  waterOfWeek,
+} from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { nextRound } from "../plan-facts.js";
@@ -10,11 +16,13 @@ import { waterTable } from "../water-table.js";
 export function waterSection(plan: Plan): Html | undefined {
   const table = waterTable(plan);
   if (table === undefined) return undefined;
-  const mind = feedIsNoWatering(plan.watering ?? [], plan.garden.amounts);
+  const { watering = [], garden } = plan;
+  const rain = usualRainTakenOff(watering, garden.amounts);
+  const mind = feedIsNoWatering(watering, garden.amounts);
   return section(
     "water",
     "Water",
-    html`<p>${waterFirst}${mind !== undefined && ` ${mind}`}</p>
+    html`<p>${[waterFirst, rain, mind].filter((line) => line !== undefined).join(" ")}</p>
       ${table}`,
   );
 }

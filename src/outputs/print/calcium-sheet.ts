@@ -8,6 +8,7 @@ import {
 import { counted } from "../../garden/index.js";
 import type { Plan } from "../../season/index.js";
 import { grouped } from "../../values.js";
+import { isLongDry } from "../../watering/index.js";
 import {
   cropWords,
   feedIsSmall,
@@ -126,10 +127,10 @@ function firstThings({ watering, calcium }: Plan): Html[] {
   ];
 }
 
-/** Of all beds that wait as long as the one that waits longest. */
+/** Of all beds that wait as long as the one that waits longest, where that is longer than usual. */
 function longestDryLine(watering: NonNullable<Plan["watering"]>): Html[] {
   const gaps = watering.flatMap(({ bedName, dryGap }) =>
-    dryGap === undefined ? [] : [{ bedName, dryGap }],
+    dryGap !== undefined && isLongDry(dryGap) ? [{ bedName, dryGap }] : [],
   );
   const [longest] = [...gaps].sort((a, b) => b.dryGap.days - a.dryGap.days);
   if (longest === undefined) return [];

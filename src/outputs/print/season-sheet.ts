@@ -24,6 +24,7 @@ import {
   otherFeedOnSheet,
   plantingWords,
   shortDay,
+  usualRainTakenOff,
 } from "../../words/index.js";
 import { hasBottles } from "../bottle-lives.js";
 import { documentOf } from "../document.js";
@@ -80,11 +81,12 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
 
 function weeklyWaterTable(plan: Plan): Html | undefined {
   const table = waterTable(plan);
+  const rain = usualRainTakenOff(plan.watering ?? [], plan.garden.amounts);
   return (
     table &&
     html`<section aria-labelledby="water-head">
       <h2 id="water-head">Water a week</h2>
-      ${table}
+      ${rain !== undefined && html`<p>${rain}</p>`} ${table}
     </section>`
   );
 }

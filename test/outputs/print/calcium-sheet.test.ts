@@ -31,6 +31,13 @@ describe("where a garden's calcium comes from, on paper", () => {
     expect(words({})).toContain("watering: auto");
   });
 
+  test("calls no time between two waterings dry", () => {
+    const gap = { ...dryGap, to: day("2027-07-10"), days: 3, isAway: false };
+    expect(words({ watering: [aBedWatered([30], { dryGap: gap })] })).not.toContain(
+      "without water",
+    );
+  });
+
   test("says what to do first by the verdicts of what is fed", () => {
     const judged = (name: string, judgement: ReturnType<typeof aVerdict>["judgement"]) =>
       aPlantingCalcium({ planting: name, name, verdicts: [aVerdict({ judgement })] });
