@@ -27,6 +27,7 @@ export {
   calciumOfSeason,
   newBottleHolds,
   turnsWhite,
+  upTo,
   whiteComesThrough,
 } from "./calcium.js";
 export {
