@@ -47,7 +47,6 @@ test("hardness tells the most that a can's water brings, a calcium of its own wh
   const exact = gardenText({ source_water: { hardness: "300 mg/L", calcium: "95 mg/L" } });
   expect(await read(hard, "why", "toms")).toContain("up to 120 mg from the source water");
   expect(await read(hard, "plan")).toContain("up to 120 mg from the source water");
-  expect(await read(hard, "calendar")).toMatch(/, up ?to ?1 ?2 ?0 ?mg/);
   expect(await read(exact, "why", "toms")).toContain("; 95 mg from the source water");
   const soft = gardenText({ source_water: { hardness: "0 mg/L" } });
   expect(await read(soft, "why", "toms")).toContain("; 0 mg from the source water");
