@@ -2,11 +2,13 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { seasonSvg } from "../../src/outputs/picture/season-svg.js";
+import { gardenPage } from "../../src/outputs/page/page.js";
 import { bottleLabels } from "../../src/outputs/print/bottle-labels.js";
 import { type BottleLabel, labelRows } from "../../src/outputs/print/label-rows.js";
 import { calciumSheet } from "../../src/outputs/print/calcium-sheet.js";
 import { papers } from "../../src/outputs/print/paper.js";
 import { seasonSheet } from "../../src/outputs/print/season-sheet.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { widthEm } from "../../src/outputs/text-width.js";
 import {
   nothingFed,
@@ -25,6 +27,10 @@ const odd = planOf(oddNames);
 const sixty = planOf(sixtyBeds());
 const nothing = planOf(nothingFed);
 const watered = await wateredBackGarden();
+/** Nothing of its soil is known but its kind: a key is named that would tell more. */
+const untold = planOf(
+  weirCottage.replace("    area: 4 m2", "    soil: { kind: loam }\n    area: 4 m2"),
+);
 
 let browser: Browser;
 beforeAll(async () => {
@@ -279,4 +285,23 @@ describe("the picture as a file", () => {
     expect(complaints).toEqual([]);
     await close();
   });
+});
+
+test.each([
+  ["the page", (plan: Plan) => gardenPage(plan)],
+  ["the season sheet", (plan: Plan) => seasonSheet(plan, { paper: "a4" })],
+  ["the calcium sheet", (plan: Plan) => calciumSheet(plan, { paper: "a4" })],
+])("%s shows keys as code, without backticks", async (_, documentOf) => {
+  let seen = 0;
+  for (const plan of [weir, sixty, nothing, untold]) {
+    const { page, close } = await show(browser, documentOf(plan));
+    const [text, codes] = await page.evaluate<[string, string[]]>(
+      `[document.body.textContent, [...document.querySelectorAll("code")].map((e) => getComputedStyle(e).fontFamily)]`,
+    );
+    expect(text).not.toContain("`");
+    expect(codes.filter((font) => !font.includes("monospace"))).toEqual([]);
+    seen += codes.length;
+    await close();
+  }
+  expect(seen).toBeGreaterThan(0);
 });

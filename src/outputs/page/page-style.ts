@@ -55,6 +55,7 @@ main>section{margin-top:2rem}
 .trouble li{margin-top:.4rem}
 .jobs li{display:grid;grid-template-columns:6.8rem 1fr;gap:.75rem;padding:.3rem 0;border-bottom:1px solid var(--line)}
 .jobs time{font-weight:700}
+code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .jobs code{font-size:.85em;overflow-wrap:anywhere;color:var(--soft)}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}

@@ -15,6 +15,7 @@ h1,h2,h3,p,ul,ol{margin:0;padding:0}
 h1{font-size:18pt;line-height:1.2}
 h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
 h1,h2,p,li,td,th{overflow-wrap:anywhere}
+code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .defs{position:absolute}
 .cautions{font-size:8.5pt;margin-top:3mm;padding:2mm 3mm;border:1.5pt solid var(--ink)}
 .cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
