@@ -94,6 +94,52 @@ describe("the season sheet", () => {
   });
 });
 
+describe("on a phone", () => {
+  const longName = "The bed behind the old greenhouse ".repeat(6);
+  const wide: Plan = {
+    ...watered,
+    garden: { ...watered.garden, amounts: "us" },
+    watering:
+      watered.watering?.map((bed, i) => (i === 0 ? { ...bed, bedName: longName } : bed)) ?? [],
+    rounds: watered.rounds.map((round) => ({
+      ...round,
+      beds: round.beds.map((bed) => ({ ...bed, bedName: longName })),
+    })),
+  };
+
+  test.each([
+    ["the season sheet", seasonSheet(wide, { paper: "letter" })],
+    ["the page", gardenPage(wide)],
+  ])("%s breaks no amount of water and leaves a long name its room", async (_, document) => {
+    const viewport = { width: 390, height: 800 };
+    const { page, close } = await show(browser, document, { viewport });
+    expect(await overflowPx(page)).toBe(0);
+    const cells: { text: string; lines: number }[] = await page.evaluate(
+      `[...document.querySelectorAll(".water-weeks td:not(.gap):not(.nothing)")].map((cell) => {
+        const range = document.createRange();
+        range.selectNodeContents(cell);
+        const tops = [...range.getClientRects()].filter(({ width }) => width > 1).map(({ top }) => Math.round(top));
+        return { text: cell.textContent.trim(), lines: new Set(tops).size };
+      })`,
+    );
+    expect(cells.some(({ text }) => text.endsWith("1/2 gal"))).toBe(true);
+    expect(cells.filter(({ lines }) => lines > 1)).toEqual([]);
+    // 204 letters at some 40 a line.
+    const lines: number = await page.evaluate(
+      `Math.max(...[...document.querySelectorAll(".water-weeks th[scope=row], .rounds td:nth-child(2)")].map((e) => e.getBoundingClientRect().height / parseFloat(getComputedStyle(e).lineHeight)))`,
+    );
+    expect(lines).toBeLessThan(9);
+    await close();
+  });
+
+  test("the season sheet has no fault", async () => {
+    const { page, close } = await show(browser, seasonSheet(wide, { paper: "letter" }));
+    expect(await overflowPx(page)).toBe(0);
+    expect(await violations(page)).toEqual([]);
+    await close();
+  });
+});
+
 describe("where the calcium comes from", () => {
   test.each(["a4", "letter"] as const)("of a back garden is one sheet of %s", async (paper) => {
     const { page, close } = await show(browser, calciumSheet(watered, { paper }));
