@@ -211,7 +211,7 @@ function planOf(
       ...usedDefaults(garden, ahead),
       ...takenAsGiven(past.silentDays),
       ...takenForRenamed(renamed),
-      ...takenAsMade(standing, stockSide.stock.making),
+      ...takenAsMade(standing, stockSide.stock.making, garden.amounts),
       ...stockSide.assumptions,
     ],
     totals: seasonTotals(rounds),

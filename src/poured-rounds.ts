@@ -90,11 +90,11 @@ function pouredRounds(
   const toCome = demands.filter((demand) => demand.given === undefined);
   const stockSide = seasonStock(garden, toCome, past.taken, published, standing, tables, today);
   if (!stockSide.ok) return stockSide;
-  const { pouredFor, tapCalciumMgPerL } = stockSide.value;
+  const { pouredFor, tapCalcium } = stockSide.value;
   const feeds = otherFeedMixes(garden, otherFeeds, ({ id, transplanted }, day) => {
     const isInBed = transplanted === undefined || transplanted <= day;
     return isInBed && isGrowing(id, day);
   });
-  const rounds = assembleRounds(garden, demands, pouredFor, tapCalciumMgPerL, feeds);
+  const rounds = assembleRounds(garden, demands, pouredFor, tapCalcium, feeds);
   return { ok: true, value: { rounds, stockSide: stockSide.value, strays } };
 }

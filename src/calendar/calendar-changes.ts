@@ -1,7 +1,7 @@
 import type { Day } from "../dates.js";
 import type { Plan } from "../season/index.js";
 import { byText } from "../values.js";
-import type { CalendarEvent } from "./calendar-event.js";
+import { type CalendarEvent, isWatering } from "./calendar-event.js";
 import { nameOfLine, ownLines, textOfValue, unfoldedLines, valueIn } from "./content-line.js";
 import type { EarlierCalendar } from "./earlier-calendar.js";
 import { matchEvents } from "./match-events.js";
@@ -23,6 +23,8 @@ export type CalendarChange =
       readonly event: EventNow;
       readonly was: EarlierEvent;
       readonly properties: readonly string[];
+      /** A watering day that keeps its day and time and tells other amounts. */
+      readonly amountsAlone?: true;
     }
   | { readonly change: "gone"; readonly was: EarlierEvent };
 
@@ -55,7 +57,19 @@ function changeOf(was: WrittenEvent, now: WrittenEvent): CalendarChange[] {
   const properties = differing(was, now);
   if (properties.length === 0 && now.day === was.day) return [];
   const change = now.day === was.day ? "changed" : "moved";
-  return [{ change, event: earlierEvent(now), was: earlierEvent(was), properties }];
+  const amountsAlone =
+    change === "changed" &&
+    isWatering(now.key) &&
+    properties.every((name) => ["SUMMARY", "DESCRIPTION"].includes(name));
+  return [
+    {
+      change,
+      event: earlierEvent(now),
+      was: earlierEvent(was),
+      properties,
+      ...(amountsAlone ? { amountsAlone } : {}),
+    },
+  ];
 }
 
 /** Names of properties, beside the day, that are not the same in both; `VALARM` for reminders. */

@@ -97,3 +97,7 @@ export function lineOfKey(key: string): string {
 export function bedOfFeeding(key: string): string | undefined {
   return /^feed(?:ing)?\/(.*)$/s.exec(lineOfKey(key))?.[1];
 }
+
+export function isWatering(key: string): boolean {
+  return key.startsWith("watering/");
+}

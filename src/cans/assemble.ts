@@ -7,11 +7,13 @@ import type { CanDemand } from "./demands.js";
 import { fillsMl } from "./fills.js";
 import type { Poured } from "./poured.js";
 
+export type TapCalcium = Pick<CanMix, "tapCalciumMgPerL" | "tapCalciumAtMost">;
+
 export function assembleRounds(
   garden: Garden,
   demands: readonly CanDemand[],
   pouredFor: (demand: CanDemand) => Poured,
-  tapCalciumMgPerL: number | undefined,
+  tapCalcium: TapCalcium,
   feeds: ReadonlyMap<Day, readonly OtherFeedMix[]>,
 ): Round[] {
   const days = new Set([...demands.map((demand) => demand.day), ...feeds.keys()]);
@@ -20,7 +22,7 @@ export function assembleRounds(
     const beds = garden.beds.flatMap((bed): BedRound[] => {
       const mixes = here
         .filter((d) => d.bed === bed.id)
-        .map((d) => mixOf(d, pouredFor(d), tapCalciumMgPerL));
+        .map((d) => mixOf(d, pouredFor(d), tapCalcium));
       return mixes.length === 0 ? [] : [{ bed: bed.id, bedName: bed.name, mixes }];
     });
     const mixes = beds.flatMap((bed) => bed.mixes);
@@ -58,7 +60,7 @@ function withoutPath(entry: Garden["log"][number]): SaidInLog {
 function mixOf(
   { route, waterL, feedings, given: logged }: CanDemand,
   { rateMlPerL, fills, shortMl, pours, calciumMgPerL, clearCalciumMgPerL, can }: Poured,
-  tapCalciumMgPerL: number | undefined,
+  tapCalcium: TapCalcium,
 ): CanMix {
   return {
     route,
@@ -71,7 +73,7 @@ function mixOf(
     ...(logged === undefined ? {} : { given: true as const }),
     ...given({ asPublished: logged?.asPublished, standsFor: logged?.standsFor }),
     calciumMgPerL,
-    ...given({ tapCalciumMgPerL }),
+    ...tapCalcium,
     clearCalciumMgPerL,
     ...given({ can }),
     ...(pours.length === 0 ? {} : { pours }),

@@ -21,9 +21,11 @@ import {
   tapCalciumMgPerL,
   waterFindings,
   waterReport,
+  type WaterReport,
   wayOfMaking,
 } from "../stock/index.js";
 import { given } from "../values.js";
+import type { TapCalcium } from "./assemble.js";
 import { batchRecipes } from "./batch-recipes.js";
 import { type CanDemand, fillsAfter } from "./demands.js";
 import { fillsMl } from "./fills.js";
@@ -38,7 +40,7 @@ import { targetWarnings } from "./reached-targets.js";
 export interface StockSide {
   readonly stock: SeasonStock;
   readonly pouredFor: (demand: CanDemand) => Poured;
-  readonly tapCalciumMgPerL: number | undefined;
+  readonly tapCalcium: TapCalcium;
   readonly warnings: readonly PlanWarning[];
   /** What gave more than its bottle held. */
   readonly emptied: readonly Emptied[];
@@ -110,7 +112,7 @@ export function seasonStock(
     value: {
       stock: stockSideOf(garden, making, inHand.bottles, liquids, tables),
       pouredFor,
-      tapCalciumMgPerL: water && tapCalciumMgPerL(tables.chemistry, water),
+      tapCalcium: water === undefined ? {} : tapCalciumOf(tables, water),
       warnings: [
         ...waiting.warnings,
         ...shortageWarnings(making.shortages, ahead, garden.amounts),
@@ -134,6 +136,12 @@ export function seasonStock(
       ],
     },
   };
+}
+
+function tapCalciumOf({ chemistry }: StockTables, water: WaterReport): TapCalcium {
+  const mgPerL = tapCalciumMgPerL(chemistry, water);
+  const isExact = water.calciumMgPerL !== undefined || mgPerL === 0;
+  return { tapCalciumMgPerL: mgPerL, ...(isExact ? {} : { tapCalciumAtMost: true }) };
 }
 
 function stockSideOf(

@@ -2,6 +2,7 @@
 import type { CalendarChange } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import type { FeedingChange } from "../notes/index.js";
+import { given } from "../values.js";
 import { dayText, fedFromTo, moreOrFewer, whyFedSo } from "../words/index.js";
 import { bullet, page, table, type TextStyle } from "./terminal-text.js";
 
@@ -15,6 +16,8 @@ export interface ChangeFacts {
   readonly was?: { readonly uid: string; readonly day: Day; readonly summary: string };
   /** What else differs: `summary`, `details`, `time`, `reminder`, `colour`, `categories`. */
   readonly differs?: readonly string[];
+  /** A watering day that tells other amounts, and nothing else. */
+  readonly amountsAlone?: true;
 }
 
 export function changeFacts(change: CalendarChange): ChangeFacts {
@@ -25,7 +28,8 @@ export function changeFacts(change: CalendarChange): ChangeFacts {
   const { day, summary } = change.event;
   if (change.change === "new") return { change: "new", day, summary };
   const differs = [...new Set(change.properties.map((p) => propertyWords[p] ?? p))];
-  return { change: change.change, day, summary, was: change.was, differs };
+  const { was, amountsAlone } = change;
+  return { change: change.change, day, summary, was, differs, ...given({ amountsAlone }) };
 }
 
 interface Changes {
@@ -35,18 +39,35 @@ interface Changes {
 
 export function changesText({ changes, feedings }: Changes, style: TextStyle): string {
   if (changes.length === 0) return "Nothing changes.\n";
-  const rows = changes.map(({ change, day, summary, was, differs = [] }) => {
-    const before = was !== undefined && was.summary !== summary ? `; was: ${was.summary}` : "";
-    const other = differs.filter((word) => word !== "summary");
-    return [
-      change,
-      dayText(day),
-      change === "moved" && was !== undefined ? `from ${dayText(was.day)}` : "",
-      `${summary}${before}${other.length > 0 ? ` (${other.join(", ")})` : ""}`,
-    ];
-  });
+  const watering = changes.filter(({ amountsAlone }) => amountsAlone);
+  const together = watering.length > 1 ? watering : [];
+  const rows = changes
+    .filter((change) => !together.slice(1).includes(change))
+    .map((change) => (change === together[0] ? wateringRow(together) : changeRow(change)));
   const why = feedings.map((change) => bullet(feedingChangeText(change), style.width)).join("\n");
   return page([table(rows, "", style.width), why, changeCounts(changes)]);
+}
+
+function changeRow({ change, day, summary, was, differs = [] }: ChangeFacts): string[] {
+  const before = was !== undefined && was.summary !== summary ? `; was: ${was.summary}` : "";
+  const other = differs.filter((word) => word !== "summary");
+  return [
+    change,
+    dayText(day),
+    change === "moved" && was !== undefined ? `from ${dayText(was.day)}` : "",
+    `${summary}${before}${other.length > 0 ? ` (${other.join(", ")})` : ""}`,
+  ];
+}
+
+/** All in one, since each day of weather changes many of them. */
+function wateringRow(changes: readonly ChangeFacts[]): string[] {
+  const [first, last] = [changes[0], changes.at(-1)].map((one) => one && dayText(one.day));
+  return [
+    "changed",
+    first ?? "",
+    `to ${last ?? ""}`,
+    `${changes.length} watering days tell other amounts of water`,
+  ];
 }
 
 /** Of one planting: how many come or go, and why. */

@@ -15,13 +15,14 @@ export async function stepWish(
   step: StepWord,
   shell: Shell,
 ): Promise<Result<LogWish>> {
-  const { written, on, options } = job;
+  const { garden, written, on, options } = job;
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
   const known = await batchesOfDay(job, plans.value, shell);
   const volume = options.volume === undefined ? undefined : spaced(options.volume);
   const done = { step: stepKey(step), on, isDayNamed: options.on !== undefined };
-  const wish = stepEdits(name, batchNamed(name, written, known), { ...done, ...given({ volume }) });
+  const batch = batchNamed(name, written, known);
+  const wish = stepEdits(name, batch, { ...done, ...given({ volume }) }, garden.amounts);
   if (wish === undefined) {
     const ids = [...(written.stock?.batches ?? []), ...known].map(({ id }) => id);
     throw noBatch(name, ids, "; one that no plan has is listed when you give its --volume");

@@ -1,6 +1,6 @@
 /** The entries that `log` writes: feedings given and missed. */
 import type { Day } from "../dates.js";
-import type { LogEntry, NewLogEntry } from "../garden/index.js";
+import { type Amounts, type LogEntry, type NewLogEntry, pouredText } from "../garden/index.js";
 import {
   batchNamed,
   bottling,
@@ -137,16 +137,16 @@ function freshOf(
     : "for a second feeding of that day give --again";
   return {
     edits: [],
-    already: `the log holds that already (${held.map(heldText).join("; ")}): ${second}`,
+    already: `the log holds that already (${held.map((one) => heldText(one, garden.amounts)).join("; ")}): ${second}`,
   };
 }
 
-function heldText({ on, planting, bed, stockMl, missed }: LogEntry): string {
+function heldText({ on, planting, bed, stockMl, missed }: LogEntry, amounts: Amounts): string {
   const amount = missed
     ? "missed"
     : stockMl === undefined
       ? undefined
-      : `${Math.round(stockMl * 10) / 10} mL`;
+      : pouredText(stockMl, amounts);
   return [on, planting ?? bed ?? "the round", amount].filter(Boolean).join(", ");
 }
 
@@ -173,7 +173,7 @@ async function withBottles(
   const bottled = [...batches.values()].map((batch) => {
     const acid = batch.listed?.acid ?? garden.stock.acid;
     const { reactionDays } = timesOfMaking({ acid }, loadTables().making);
-    return { batch, ...bottling(batch, on, reactionDays) };
+    return { batch, ...bottling(batch, on, reactionDays, garden.amounts) };
   });
   const isBottleLacking =
     options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined);

@@ -11,6 +11,7 @@ import {
 import {
   cautionsFor,
   climateOfPlace,
+  closed,
   dayText,
   doneWords,
   fedSpans,
@@ -54,7 +55,7 @@ export function planText(plan: Plan, style: TextStyle): string {
     calciumText(plan, style),
     listed(
       "What changed",
-      plan.notes.map((note) => [note.message, ...note.advice].join(" ")),
+      plan.notes.map((note) => [closed(note.message), ...note.advice].join(" ")),
       style,
     ),
     listed("Warnings", plan.warnings.map(withMend), style),

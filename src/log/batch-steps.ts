@@ -1,10 +1,12 @@
 /** The edits that write a step of a batch into the garden file. */
 import { addDays, day as dayOf, type Day } from "../dates.js";
 import {
+  type Amounts,
   batchStepKeys,
   type BatchStepKey,
   decimal,
   type GardenEdit,
+  mlPerCup,
   type NewBatch,
 } from "../garden/index.js";
 import { given } from "../values.js";
@@ -35,9 +37,10 @@ export function stepEdits(
   name: string,
   { listed, known }: NamedBatch,
   { step, on, isDayNamed, volume }: StepDone,
+  amounts: Amounts,
 ): StepEdits | undefined {
   if (listed === undefined) {
-    const size = volume ?? (known && volumeText(known));
+    const size = volume ?? (known && writtenVolume(known, amounts));
     if (size === undefined) return undefined;
     const id = known?.id ?? name;
     const days = step === "missed" ? {} : daysBefore(step, on, known);
@@ -73,6 +76,7 @@ export function bottling(
   { listed, known }: NamedBatch,
   pouredOn: Day,
   reactionDays: number,
+  amounts: Amounts,
 ): Bottling {
   if ((listed?.made ?? listed?.missed ?? listed?.thrown_away) !== undefined) return { edits: [] };
   const acidIn = listed?.acid_in === undefined ? known?.acidIn : dayOf(listed.acid_in);
@@ -81,7 +85,7 @@ export function bottling(
   const made = known === undefined || known.made > pouredOn ? pouredOn : known.made;
   if (listed !== undefined) return { edits: [setIn(listed.id, "made", made)] };
   if (known === undefined) return { edits: [] };
-  const batch: NewBatch = { id: known.id, made, volume: volumeText(known) };
+  const batch: NewBatch = { id: known.id, made, volume: writtenVolume(known, amounts) };
   return { edits: [{ kind: "list-batch", batch }] };
 }
 
@@ -116,6 +120,10 @@ function daysBefore(
   return Object.fromEntries(steps.map((key) => [key, planned[key]]));
 }
 
-function volumeText({ volumeMl }: KnownBatch): string {
-  return `${decimal(volumeMl, 1)} mL`;
+/** In the garden's own measures, in as few figures as tell the same tenth of a mL. */
+function writtenVolume({ volumeMl }: KnownBatch, amounts: Amounts): string {
+  const inMl = decimal(volumeMl, 1);
+  if (amounts !== "us") return `${inMl} mL`;
+  const [short = "", exact] = [2, 3].map((places) => decimal(volumeMl / mlPerCup, places));
+  return `${decimal(Number(short) * mlPerCup, 1) === inMl ? short : exact} cups`;
 }

@@ -1,17 +1,21 @@
 /** What is told of batches that were published: what counts as done, and what is asked about. */
-import type { BatchInHand } from "../garden/index.js";
+import { type Amounts, type BatchInHand, pouredText } from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
 import type { Standing, StockPlan, Taken } from "../stock/index.js";
 
 /** Asked once for each bottle that is still poured from, and for each batch known by its day alone. */
-export function takenAsMade({ taken, guessed }: Standing, { draws }: StockPlan): string[] {
+export function takenAsMade(
+  { taken, guessed }: Standing,
+  { draws }: StockPlan,
+  amounts: Amounts,
+): string[] {
   const poured = new Set(draws.map(({ batch }) => batch));
   return [
     ...taken
       .filter(({ id }) => poured.has(id))
       .map(
         ({ id, made, volumeMl }) =>
-          `${id} was bottled on ${made} with ${volumeMl} mL, as published (\`feedround log\` with \`--batch ${id} --step made --volume\` and what it came to writes it down)`,
+          `${id} was bottled on ${made} with ${pouredText(volumeMl, amounts)}, as published (\`feedround log\` with \`--batch ${id} --step made --volume\` and what it came to writes it down)`,
       ),
     ...guessed.map(
       ({ id, published }) =>

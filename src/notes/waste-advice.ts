@@ -9,9 +9,9 @@ type Wasted = PlannedBatch & Pick<AccountLine, "givenMl" | "thrownAwayMl">;
 /** A vessel that is hardly smaller spares nothing worth a change: our choice. */
 const worthIt = 1.25;
 
-/** One advice for all batches of which more than half is thrown away; none where none is. */
+/** One advice for all batches of which more than half is thrown away; none where nothing can be done. */
 export function wasteAdvice(
-  { stock, garden }: Plan,
+  { stock, garden, rounds }: Plan,
   { making }: Pick<StockTables, "making">,
 ): string | undefined {
   if (stock === undefined) return undefined;
@@ -32,6 +32,8 @@ export function wasteAdvice(
     making,
   );
   const [first] = last.serves;
+  // To end before the first feeding of all would be not to feed.
+  const isFedBefore = first && rounds.some(({ day, beds }) => beds.length > 0 && day < first.day);
   const days = daysBetween(last.readyOn, last.useBy);
   const ways = [
     ...(stock.keep === "shelf"
@@ -42,12 +44,13 @@ export function wasteAdvice(
           `a smaller vessel that makes ${enoughStockText(vesselMl, garden.amounts)} a batch is enough`,
         ]
       : []),
-    ...(first === undefined
-      ? []
-      : [
+    ...(isFedBefore
+      ? [
           `a shorter course, or an end before ${first.day}, spares ${last.id} with ${counted(last.eggs, "eggshell")} for ${text(last.givenMl)} of feed`,
-        ]),
+        ]
+      : []),
   ];
+  if (ways.length === 0) return undefined;
   const of = wasted.length === 1 ? last.id : counted(wasted.length, "batch", "batches");
   return `of ${sum(({ volumeMl }) => volumeMl)} made as ${of}, ${sum(({ thrownAwayMl }) => thrownAwayMl)} is thrown away: ${ways.join("; ")}`;
 }

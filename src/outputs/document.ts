@@ -1,5 +1,5 @@
 /** The frame of every page: one file that asks nothing of any network. */
-import { type Content, html, type Html, trusted } from "./html.js";
+import { type Content, html, type Html, trusted, withCode } from "./html.js";
 
 export interface DocumentParts {
   readonly title: string;
@@ -27,7 +27,7 @@ export function documentOf({ title, style, script, body, data = {} }: DocumentPa
         ${inline("style", style)}
       </head>
       <body>
-        ${body} ${script !== undefined && inline("script", script)}
+        ${withCode(html`${body}`)} ${script !== undefined && inline("script", script)}
       </body>
     </html> `.markup.trimEnd()}\n`;
 }

@@ -32,6 +32,19 @@ export function nameHtml(name: string): Html {
   return html`<bdi>${name}</bdi>`;
 }
 
+/** Drawings and names are kept whole; so is what is code already. */
+const pieces = /<(svg|bdi|code)\b[^]*?<\/\1\s*>|<[^>]*>|[^<]+/g;
+const inBackticks = /(?<![\w`])`([^`\s](?:[^`]*[^`\s])?)`(?![\w`])/g;
+
+/** Keys and commands, which stand in backticks in prose, as code. */
+export function withCode({ markup }: Html): Html {
+  return trusted(
+    markup.replace(pieces, (piece) =>
+      piece.startsWith("<") ? piece : piece.replace(inBackticks, "<code>$1</code>"),
+    ),
+  );
+}
+
 /** With a comma or whatever else between them. */
 export function joined(items: readonly Content[], between: Content): readonly Content[] {
   return items.flatMap((item, i) => (i === 0 ? [item] : [between, item]));

@@ -85,3 +85,15 @@ function unknownLines({ plantings }: Plan, watering: readonly PlanWatering[]): H
 function shortMonth(count: number): string {
   return nameOfMonth(((count - 1) % 12) + 1).slice(0, 3);
 }
+
+/** Where the table is too wide: a block for each bed, in which its months flow, each amount on one line. */
+export const narrowWaterTable = `.water-weeks thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.water-weeks,.water-weeks caption,.water-weeks tbody{display:block;background:none}
+.water-weeks tr{display:grid;background:var(--card);grid-template-columns:repeat(auto-fill,minmax(5.5em,1fr));column-gap:.75em;border:1px solid var(--line);border-radius:.5em;margin-top:.6em;padding:.35em .7em}
+.water-weeks th,.water-weeks td{border:0;padding:.1em 0}
+.water-weeks th,.water-weeks .gap{grid-column:1/-1}
+.water-weeks td:not(.gap){white-space:nowrap}
+.water-weeks td::before{content:attr(data-head) " ";color:var(--soft)}
+.water-weeks td:not(.gap)::before{display:block}
+.water-weeks .nothing{display:none}
+`;

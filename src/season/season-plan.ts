@@ -166,6 +166,8 @@ export interface CanMix {
   readonly calciumMgPerL: number;
   /** Calcium that the source water brings beside it; absent when its hardness is not known. */
   readonly tapCalciumMgPerL?: number;
+  /** It is of the water's hardness alone, of which magnesium is a part: the most that it can be. */
+  readonly tapCalciumAtMost?: true;
   /** What the same mL would bring if the bottle were poured clear. */
   readonly clearCalciumMgPerL?: number;
   /** What the mixed can is like, where the source water is known. */

@@ -22,15 +22,23 @@ const solidIn: Readonly<Record<Route, string>> = {
 /** In each litre of a mix, or each gallon. */
 export function calciumInLitre(mix: CanMix, pour: PourStyle | undefined, amounts: Amounts): string {
   const mg = (mgPerL: number): string => `${measured(calciumIn(amounts, mgPerL))} mg`;
-  const { calciumMgPerL, clearCalciumMgPerL, tapCalciumMgPerL } = mix;
+  const { calciumMgPerL, clearCalciumMgPerL, tapCalciumMgPerL, tapCalciumAtMost } = mix;
   const clear =
     pour !== "clear" &&
     clearCalciumMgPerL !== undefined &&
     clearCalciumMgPerL < clearIsAsGood * calciumMgPerL
       ? ` (poured clear only ${mg(clearCalciumMgPerL)})`
       : "";
-  const tap = tapCalciumMgPerL === undefined ? "" : `, ${mg(tapCalciumMgPerL)} from the tap`;
+  const tap =
+    tapCalciumMgPerL === undefined
+      ? ""
+      : `, ${upTo(tapCalciumAtMost)}${mg(tapCalciumMgPerL)} from the tap`;
   return `calcium in each ${rateMeasures[amounts].waterWord}: ${mg(calciumMgPerL)} from the stock${clear}${tap}`;
+}
+
+/** Before what water of that hardness cannot bring more of. */
+export function upTo(isAtMost: boolean | undefined): string {
+  return isAtMost === true ? "up to " : "";
 }
 
 /** The same beside the arithmetic of a feeding, with what the mixed can is like. */
@@ -41,7 +49,7 @@ export function calciumAndCan(mix: CanMix, amounts: Amounts): string {
   const { waterWord, water } = rateMeasures[amounts];
   return [
     `${mg(mix.calciumMgPerL)} in a ${waterWord} of can water from the stock`,
-    ...(tap === undefined ? [] : [`${mg(tap)} from the source water`]),
+    ...(tap === undefined ? [] : [`${upTo(mix.tapCalciumAtMost)}${mg(tap)} from the source water`]),
     ...(clear === undefined ? [] : [`${mg(clear, 1)} if the bottle were poured clear`]),
     ...(can === undefined ? [] : [`the mixed can is at pH ${decimal(can.ph, 1)}`]),
     ...(leavesSolid(can) ? [`${mg(can.settlesMgPerL)}/${water} of ${solidIn[mix.route]}`] : []),
@@ -67,7 +75,9 @@ export function calciumOfSeason(
   const clear = pour !== "clear" ? span((mix) => mix.clearCalciumMgPerL, 1) : undefined;
   return [
     `a can carries ${stock} mg of calcium per ${rateMeasures[amounts].waterWord} from the stock`,
-    ...(tap === undefined ? [] : [`${tap} mg from the source water`]),
+    ...(tap === undefined
+      ? []
+      : [`${upTo(mixes.some((mix) => mix.tapCalciumAtMost))}${tap} mg from the source water`]),
     ...(clear === undefined ? [] : [`poured clear the stock would bring ${clear} mg`]),
   ].join("; ");
 }

@@ -27,6 +27,7 @@ export {
   calciumOfSeason,
   newBottleHolds,
   turnsWhite,
+  upTo,
   whiteComesThrough,
 } from "./calcium.js";
 export {
@@ -123,7 +124,7 @@ export { isolated, letters } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
-export { plain } from "./say.js";
+export { closed, plain } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
   fedThoughUnlikely,

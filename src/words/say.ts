@@ -4,4 +4,9 @@ export type Say<T> = (
   ...values: readonly (T | string | number)[]
 ) => T;
 
+/** As a sentence that others may follow. */
+export function closed(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
+}
+
 export const plain: Say<string> = (parts, ...values) => String.raw({ raw: parts }, ...values);

@@ -111,6 +111,10 @@ describe("what a can carries", () => {
     );
   });
 
+  it("is at most so much from the tap where hardness alone is known", () => {
+    expect(calcium({ ...known, tapCalciumAtMost: true })).toContain(", up to 36 mg from the tap");
+  });
+
   it("leaves out the tap where the water is not known", () => {
     expect(calcium({ calciumMgPerL: 44 })).toBe("- calcium in each litre: 44 mg from the stock");
   });

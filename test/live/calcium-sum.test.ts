@@ -42,6 +42,16 @@ test("tap water that covers the need is told in plan, check and why, season agai
   );
 });
 
+test("hardness tells the most that a can's water brings, a calcium of its own what it brings", async () => {
+  // 300 mg/L x 0.4004: calcium alone, were there no magnesium.
+  const exact = gardenText({ source_water: { hardness: "300 mg/L", calcium: "95 mg/L" } });
+  expect(await read(hard, "why", "toms")).toContain("up to 120 mg from the source water");
+  expect(await read(hard, "plan")).toContain("up to 120 mg from the source water");
+  expect(await read(exact, "why", "toms")).toContain("; 95 mg from the source water");
+  const soft = gardenText({ source_water: { hardness: "0 mg/L" } });
+  expect(await read(soft, "why", "toms")).toContain("; 0 mg from the source water");
+});
+
 test("on sand with rain water the feed might help, only then", async () => {
   expect(await read(sandy(), "check")).toMatch(/toms: .*might help\. Sand holds little calcium/);
   const days = async (text: string): Promise<number> => {

@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, day } from "../../src/dates.js";
 import { loadTables } from "../../src/tables.js";
-import { referenceBottle } from "../support/a-garden.js";
+import { gardenPage } from "../../src/outputs/page/page.js";
+import { gardenText, referenceBottle } from "../support/a-garden.js";
+import { cli, scratchFile } from "../support/run-cli.js";
 import { fedOf, growing, planOn } from "./a-live-garden.js";
 
 const seen = (sign: string, on = "2027-06-25", planting = "toms"): object => ({
@@ -169,4 +171,13 @@ test("for any sign on any day: a level other than 1 only where it is known, hold
     }),
     { numRuns: 60 },
   );
+});
+
+test("what is said of a sign is closed before what to do first", async () => {
+  const differs = { ...growing({}), signs: [seen("tipburn")] };
+  const { stdout } = await cli(["plan", scratchFile("garden.yaml", gardenText(differs))], {
+    today,
+  });
+  expect(stdout.replace(/\s+/g, " ")).toMatch(/not known on [Tt]omato: [^.]*\. Water evenly/);
+  expect(gardenPage(planOn(today, differs))).toMatch(/not known on [Tt]omato: [^.<]*\.</);
 });

@@ -1,10 +1,13 @@
 /** A garden in US measures, as its grower reads it in every command. */
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { mlPerTeaspoon } from "../../src/garden/index.js";
+import { addDays, day } from "../../src/dates.js";
+import { mlPerCup, mlPerTeaspoon } from "../../src/garden/index.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { ledgerMl, ledgerSum } from "../../src/stock/index.js";
 import { gardenText } from "../support/a-garden.js";
-import { cli, examplePath, scratchFile } from "../support/run-cli.js";
+import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const metric = /\d mL|\d L\b|litre|per L\b|g\/L/;
 
@@ -123,6 +126,32 @@ test("a round is written down in teaspoons, which the next plan reads", async ()
   const readMl = entries.map(([, teaspoons]) => ledgerMl(Number(teaspoons) * mlPerTeaspoon));
   expect(ledgerSum(readMl)).toBe(next?.stockMl);
   expect((await cli(["plan", file], { today: on })).code).toBe(0);
+});
+
+test("a batch is written down in cups, and asked about in them", async () => {
+  const planned = gardenText({
+    timezone: "America/New_York",
+    amounts: "us",
+    stock: {},
+    calendar: { file: "gate.ics" },
+  });
+  const folder = scratchFolder();
+  const [file, calendar] = [join(folder, "garden.yaml"), join(folder, "gate.ics")];
+  writeFileSync(file, planned);
+  await cli(["calendar", file, "--out", calendar], { today: "2027-03-01" });
+  const { stdout } = await cli(["plan", file, "--json"], { today: "2027-03-01" });
+  const [batch] = (JSON.parse(stdout) as Plan).stock?.making.batches ?? [];
+  const { id = "", readyOn = "", volumeMl = 0 } = batch ?? {};
+  const later = { today: addDays(day(readyOn), 1) };
+  const { stdout: asked } = await cli(["plan", file], later);
+  expect(asked.replace(/\s+/g, " ")).toMatch(
+    /was bottled on \S+ with [^,]*(cups?|tbsp|qt), as published/,
+  );
+  const { stdout: told } = await cli(["log", file, "--batch", id, "--step", "made"], later);
+  expect(told).toMatch(/ [\d.]+ cups\n/);
+  expect(asked + told).not.toMatch(metric);
+  const [, cups] = /volume: ([\d.]+) cups/.exec(readFileSync(file, "utf8")) ?? [];
+  expect(Number(cups) * mlPerCup).toBeCloseTo(volumeMl, 0);
 });
 
 test("new starts an American garden in US measures, and no other", async () => {

@@ -138,6 +138,34 @@ describe("over weeks with a forecast", () => {
     expect(after?.event.sequence).toBeGreaterThan(before?.event.sequence ?? 0);
   });
 
+  test("that many days tell other amounts is one line of what would change", async () => {
+    const changed = aWeir();
+    await changed.publish("2027-06-07");
+    changed.edit("area: 4 m2", "area: 6 m2");
+    changed.edit("days: [tue, fri]", "days: [tue, sat]");
+    const argv = ["changes", changed.calendar, changed.file];
+    const now = { today: "2027-06-08", columns: 200 };
+    const { changes } = JSON.parse((await cli([...argv, "--json"], now)).stdout) as {
+      changes: { summary: string; amountsAlone?: true }[];
+    };
+    const alone = changes.filter(({ amountsAlone }) => amountsAlone);
+    const { stdout } = await cli(argv, now);
+    expect(alone.length).toBeGreaterThan(10);
+    expect(stdout.match(/^.*other amounts of water$/gm)).toHaveLength(1);
+    expect(stdout).toMatch(
+      new RegExp(
+        `^changed +Tue 8 Jun 2027 +to Tue .* 2027 +${alone.length} watering days tell`,
+        "m",
+      ),
+    );
+    // Days that move are still told one by one.
+    const lines = stdout.split("\n").filter((line) => / Water \d+ L: /.test(line));
+    const watering = changes.filter(({ summary }) => summary.startsWith("Water "));
+    expect(lines).toHaveLength(watering.length - alone.length);
+    expect(lines.length).toBeGreaterThan(10);
+    expect(lines.filter((line) => line.startsWith("changed"))).toEqual([]);
+  });
+
   test("entries of the past stay byte for byte while the forecast goes on", async () => {
     const morning = aWeir();
     let before = new Map<string, Entry>();

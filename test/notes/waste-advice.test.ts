@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { addDays, day } from "../../src/dates.js";
 import type { Amounts } from "../../src/garden/index.js";
 import { wasteAdvice } from "../../src/notes/waste-advice.js";
 import type { Plan } from "../../src/season/season-plan.js";
@@ -7,10 +8,15 @@ import { planFile, gardenText } from "../support/a-garden.js";
 import { aBatch, aSeasonStock } from "../support/a-stock.js";
 
 /** Batches of that volume, out of each of which so much is fed. */
-function adviceOf(volumeMl: number, fedMl: readonly number[], amounts: Amounts = "metric"): string {
+function adviceOf(
+  volumeMl: number,
+  fedMl: readonly number[],
+  amounts: Amounts = "metric",
+  from = "2027-07-20",
+): string {
   const plan = planFile(gardenText());
   if (!plan.ok) throw new Error("the garden has problems");
-  const batches = fedMl.map((_, i) => aBatch(`2027-06-1${String(i)}`, { volumeMl }));
+  const batches = fedMl.map((_, i) => aBatch(addDays(day(from), i), { volumeMl }));
   const account = batches.map(({ id }, i) => {
     const givenMl = fedMl[i] ?? 0;
     const line = { batch: id, planned: true, openingMl: 0, madeMl: volumeMl, closingMl: 0 };
@@ -39,5 +45,16 @@ describe("a smaller vessel", () => {
   test("makes what is needed in US measures too", () => {
     // 270 mL: 3 tbsp over a cup are 281 mL, 2 are 266.
     expect(adviceOf(1000, [266.5], "us")).toContain("that makes 1 cup + 3 tbsp a batch");
+  });
+});
+
+describe("an earlier end", () => {
+  test("is advised where something is fed before it", () => {
+    expect(adviceOf(1000, [302, 399])).toMatch(/an end before 2027-07-21, spares batch-2027-07-21/);
+  });
+
+  test("is not where the feeding has not begun before it", () => {
+    expect(adviceOf(1000, [302], "metric", "2027-04-01")).not.toContain("an end before");
+    expect(adviceOf(250, [85], "metric", "2027-04-01")).toBe("");
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { html, joined, nameHtml, trusted } from "../../src/outputs/html.js";
+import { html, joined, nameHtml, trusted, withCode } from "../../src/outputs/html.js";
 
 describe("html", () => {
   test("escapes what is put into it, in text and in attributes", () => {
@@ -45,4 +45,21 @@ describe("html", () => {
 
 test("keeps names that run right to left to themselves", () => {
   expect(nameHtml("פלפל <x>").markup).toBe("<bdi>פלפל &lt;x&gt;</bdi>");
+});
+
+describe("what stands in backticks", () => {
+  test("is code, wherever prose has it", () => {
+    expect(withCode(html`<p>Write ${"`feed: true`, or `a <b>`."}</p>`).markup).toBe(
+      "<p>Write <code>feed: true</code>, or <code>a &lt;b&gt;</code>.</p>",
+    );
+  });
+
+  test("stays as it is in names, drawings, attributes, and where it is no pair", () => {
+    const kept = html`${nameHtml("`x`")}<svg><text>\`x\`</text></svg
+      ><i title="${"`x`"}">a ${"`"} b</i>`;
+    expect(withCode(kept).markup).toBe(kept.markup);
+    expect(withCode(html`${"John` and `feed: true`"}`).markup).toBe(
+      "John` and <code>feed: true</code>",
+    );
+  });
 });

@@ -2,7 +2,7 @@
 import { decimal, pouredText, vesselL, vesselOf, volumeText } from "../../garden/index.js";
 import type { CanMix, Plan } from "../../season/index.js";
 import { byText, given, grouped } from "../../values.js";
-import { cropWords, figures, fullVessel } from "../../words/index.js";
+import { cropWords, figures, fullVessel, upTo } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, joined } from "../html.js";
 import { allMixes } from "../plan-facts.js";
@@ -15,6 +15,8 @@ export interface CanCalcium {
   /** mg in a full can or sprayer. */
   readonly fromStockMg: number;
   readonly fromTapMg?: number;
+  /** It cannot be more, and may be less. */
+  readonly tapIsAtMost?: true;
   /** From the stock, if it were poured clear. */
   readonly clearMg?: number;
   /** Of the mixed can, where the source water is known. */
@@ -39,6 +41,7 @@ export function canCalcium(plan: Plan): readonly CanCalcium[] {
         fromStockMg: mix.calciumMgPerL * full,
         ...given({
           fromTapMg: inFull(mix.tapCalciumMgPerL),
+          tapIsAtMost: mix.tapCalciumAtMost,
           clearMg: inFull(mix.clearCalciumMgPerL),
           ph: mix.can?.ph,
         }),
@@ -60,7 +63,7 @@ export function calciumSection(plan: Plan): Html | undefined {
 }
 
 function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
-  const { fromStockMg, fromTapMg, clearMg } = can;
+  const { fromStockMg, fromTapMg, tapIsAtMost, clearMg } = can;
   const size = volumeText(can.vesselL, garden.amounts);
   const percent = (mg: number) => `${Number(((mg / mostMg) * 100).toFixed(1))}%`;
   return html`<li>
@@ -74,7 +77,7 @@ function canRow({ garden }: Plan, can: CanCalcium, mostMg: number): Html {
     </svg>
     <p class="parts">
       <span><i class="chip from-stock"></i>${mgWords(fromStockMg)} from the stock</span
-      >${fromTapMg !== undefined && html` <span><i class="chip from-tap"></i>${mgWords(fromTapMg)} from the tap water</span>`}${clearMg !== undefined && html` <span class="clear">(poured clear, the stock would bring ${mgWords(clearMg)})</span>`}
+      >${fromTapMg !== undefined && html` <span><i class="chip from-tap"></i>${upTo(tapIsAtMost)}${mgWords(fromTapMg)} from the tap water</span>`}${clearMg !== undefined && html` <span class="clear">(poured clear, the stock would bring ${mgWords(clearMg)})</span>`}
     </p>
   </li>`;
 }

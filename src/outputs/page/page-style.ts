@@ -1,6 +1,7 @@
 import { calciumCardStyle } from "../calcium-card.js";
 import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkDark, inkLight } from "../theme.js";
+import { narrowWaterTable } from "../water-table.js";
 
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */
 export const pageStyle = `:root{color-scheme:light dark;${inkLight};${stageColours("light")}}
@@ -55,6 +56,7 @@ main>section{margin-top:2rem}
 .trouble li{margin-top:.4rem}
 .jobs li{display:grid;grid-template-columns:6.8rem 1fr;gap:.75rem;padding:.3rem 0;border-bottom:1px solid var(--line)}
 .jobs time{font-weight:700}
+code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .jobs code{font-size:.85em;overflow-wrap:anywhere;color:var(--soft)}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
@@ -121,14 +123,7 @@ footer .cautions{margin-top:0}
 .bottles table,.bottles{background:none}
 }
 @media (max-width:44rem){
-.water-weeks thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.water-weeks,.water-weeks caption,.water-weeks tbody{display:block}
-.water-weeks tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(4.5rem,1fr));column-gap:.75rem;border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
-.water-weeks th,.water-weeks td{border:0;padding:.1rem 0}
-.water-weeks th,.water-weeks .gap{grid-column:1/-1}
-.water-weeks td::before{content:attr(data-head) " ";color:var(--soft)}
-.water-weeks .nothing{display:none}
-}
+${narrowWaterTable}}
 @media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
 @media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}

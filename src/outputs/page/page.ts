@@ -6,6 +6,7 @@ import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
 import {
   climateOfPlace,
+  closed,
   fullDate,
   humilityCautions,
   keepingCautions,
@@ -142,7 +143,7 @@ function notesSection({ notes }: Plan): Html | undefined {
   const body = notes.map(
     ({ day, message, advice }) =>
       html`<div class="changed">
-        <p dir="auto"><b>${shortDay(day)}</b> ${message}</p>
+        <p dir="auto"><b>${shortDay(day)}</b> ${closed(message)}</p>
         <ul class="plain">
           ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
         </ul>

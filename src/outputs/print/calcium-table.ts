@@ -17,6 +17,7 @@ export function calciumTable({ calcium, garden: { amounts } }: Plan): Html | und
   const groups = calciumGroups(calcium);
   if (groups.length === 0) return undefined;
   const against = waterAgainstFeed(calcium);
+  const heads = ["For", "Takes up", "Tap water", "Dug in", "Feed, and its share", "Verdict"];
   const row = (group: CalciumGroup): Html => {
     const { plantings, need, water, amendments, feed, sharePercent, basis, verdicts } = group;
     const figure = (part: CalciumAmount | undefined): string =>
@@ -39,10 +40,9 @@ export function calciumTable({ calcium, garden: { amounts } }: Plan): Html | und
         ${cropWords(plantings[0].cropName)}
         <span class="soft">${joined(plantings.map(nameAndBed), "; ")}</span>
       </th>
-      ${cells.map((cell) => html`<td>${cell}</td>`)}
+      ${cells.map((cell, i) => html`<td data-head="${heads[i + 1]}">${cell}</td>`)}
     </tr>`;
   };
-  const heads = ["For", "Takes up", "Tap water", "Dug in", "Feed, and its share", "Verdict"];
   return html`<section aria-labelledby="calcium-head">
     <h2 id="calcium-head">Where the calcium comes from</h2>
     ${against !== undefined && html`<p>${against}.</p>`}

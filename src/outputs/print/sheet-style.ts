@@ -1,9 +1,27 @@
 import { calciumCardStyle } from "../calcium-card.js";
 import { drawingsStyle, stageColours } from "../picture/index.js";
 import { inkLight } from "../theme.js";
+import { narrowWaterTable } from "../water-table.js";
 import type { papers } from "./paper.js";
 
 const marginMm = 12;
+
+/** Tables as blocks: columns of paper would hold a few letters each. */
+const onPhone = `@media screen and (max-width:44rem){
+.cautions ul{columns:1}
+${narrowWaterTable}.rounds,.rounds tbody,.jobs,.jobs tbody,.calcium-sum,.calcium-sum tbody,.calcium-sum tr,.calcium-sum th{display:block}
+.rounds thead,.jobs thead,.calcium-sum thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.rounds tr,.jobs tr{display:grid;grid-template-columns:10mm 1fr;border-bottom:.4pt solid #999}
+.rounds tr>*,.jobs tr>*,.calcium-sum tr>*{grid-column:2;border:0;padding:.6mm 1.5mm}
+.rounds tr>:first-child,.jobs tr>:first-child{grid-column:1;grid-row:1/5}
+.rounds td:nth-child(2){font-weight:700}
+.rounds .notes>*{font-weight:400}
+.rounds .notes>:first-child{display:none}
+.calcium-sum tr{border-bottom:.4pt solid #999;padding:1mm 0}
+.calcium-sum td{display:grid;grid-template-columns:7em 1fr;padding-block:0}
+.calcium-sum td::before{content:attr(data-head);color:var(--soft)}
+}
+`;
 
 /** The season sheet's style: ink on white, whatever the reader's setting. */
 export function sheetStyle({ widthMm, heightMm }: (typeof papers)[keyof typeof papers]): string {
@@ -15,6 +33,7 @@ h1,h2,h3,p,ul,ol{margin:0;padding:0}
 h1{font-size:18pt;line-height:1.2}
 h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
 h1,h2,p,li,td,th{overflow-wrap:anywhere}
+code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .defs{position:absolute}
 .cautions{font-size:8.5pt;margin-top:3mm;padding:2mm 3mm;border:1.5pt solid var(--ink)}
 .cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
@@ -50,8 +69,10 @@ thead th:first-child{width:15mm}
 .calcium-sum th .soft{font-weight:400}
 .plain{padding-left:4mm;font-size:8.5pt}
 .soft,.note,.scale{color:var(--soft)}
+.water-weeks th,.water-weeks td{padding-inline:.8mm}
+.water-weeks td{overflow-wrap:normal}
 @media screen{body{padding:4mm}}
-${calciumCardStyle}
+${onPhone}${calciumCardStyle}
 ${drawingsStyle}
 `;
 }

@@ -60,6 +60,12 @@ describe("what is said of the tap", () => {
     expect(words(aMix({ calciumMgPerL: 40, tapCalciumMgPerL: 48 }))).not.toMatch(/already brings/);
   });
 
+  test("is the most that it can be, where hardness alone is known", () => {
+    const tap = { calciumMgPerL: 40, tapCalciumMgPerL: 48 };
+    expect(words(aMix({ ...tap, tapCalciumAtMost: true }))).toContain("up to 432 mg from the tap");
+    expect(words(aMix(tap))).not.toContain("up to");
+  });
+
   test("is how to find out, when it is not known", () => {
     expect(words(aMix())).toContain("give its hardness");
     expect(words(aMix({ tapCalciumMgPerL: 48 }))).not.toContain("give its hardness");
