@@ -1,5 +1,6 @@
 /** Whether feeding can be expected to help, told once for all plantings of which the same holds. */
 import type { FeedingVerdict } from "../calcium/index.js";
+import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import { grouped } from "../values.js";
@@ -12,7 +13,7 @@ interface Judged {
   readonly verdict: FeedingVerdict;
 }
 
-export function verdictAdvice({ calcium, garden }: Plan): Advice[] {
+export function verdictAdvice({ calcium, garden, today }: Plan): Advice[] {
   const fed = calcium.flatMap(({ planting, cropName, verdicts }) =>
     verdicts.filter(({ feeds }) => feeds).map((verdict) => ({ planting, cropName, verdict })),
   );
@@ -30,7 +31,7 @@ export function verdictAdvice({ calcium, garden }: Plan): Advice[] {
     ...(unsure.length === 0
       ? []
       : [{ code: "verdict", plantings: idsOf(unsure), message: cannotTellWords(unsure) }]),
-    ...oldTests(calcium),
+    ...doubtfulTests(calcium, today),
   ];
 }
 
@@ -43,14 +44,22 @@ function sentenceOf(verdict: FeedingVerdict, amounts: Amounts, among: readonly J
     : verdictWords(verdict, amounts);
 }
 
-function oldTests(calcium: Plan["calcium"]): Advice[] {
-  const old = calcium.flatMap(({ planting, bedName, soil }) =>
-    soil?.isOld ? [{ planting, bedName, on: soil.test.on }] : [],
-  );
-  return [...grouped(old, ({ on }) => on)].map(([on, those]) => ({
-    code: "old-soil-test",
+/** By their age, or since their day has not come. */
+function doubtfulTests(calcium: Plan["calcium"], today: Day): Advice[] {
+  const tested = calcium.flatMap(({ planting, bedName, soil }) => {
+    if (soil === undefined) return [];
+    const { isOld, test } = soil;
+    const doubt = isOld
+      ? "is old: repeat it before you go by it"
+      : test.on > today
+        ? "lies ahead: mend its day"
+        : undefined;
+    return doubt === undefined ? [] : [{ planting, bedName, text: `${test.on} ${doubt}` }];
+  });
+  return [...grouped(tested, ({ text }) => text)].map(([text, those]) => ({
+    code: "soil-test-day",
     plantings: those.map(({ planting }) => planting),
-    message: `${[...new Set(those.map(({ bedName }) => bedName))].join(", ")}: the soil test of ${on} is old: repeat it before you go by it`,
+    message: `${[...new Set(those.map(({ bedName }) => bedName))].join(", ")}: the soil test of ${text}`,
   }));
 }
 

@@ -84,18 +84,14 @@ test("why --json has the sum of each planting", async () => {
   expect(reasons?.calcium?.need).toBeDefined();
 });
 
-test("an old soil test is told once for its bed", async () => {
-  const test = {
-    on: "2020-03-01",
-    extract: "mehlich-3",
-    calcium: "900 ppm",
-    ph: 6.4,
-    ph_in: "water",
-  };
-  const old = gardenText({ beds: [{ ...bed, soil: { test } }] });
-  expect(await read(old, "check")).toContain(
-    "South wall: the soil test of 2020-03-01 is old: repeat it before you go by it",
-  );
+test.each([
+  ["2020-03-01", "2020-03-01 is old: repeat it before you go by it"],
+  ["2027-06-01", "2027-06-01 lies ahead: mend its day"],
+])("a soil test of %s is told once for its bed", async (on, words) => {
+  const test = { on, extract: "mehlich-3", calcium: "900 ppm", ph: 6.4, ph_in: "water" };
+  const doubtful = gardenText({ beds: [{ ...bed, soil: { test } }] });
+  const told = await read(doubtful, "check", "--today", "2027-03-05");
+  expect(told.split(`South wall: the soil test of ${words}`)).toHaveLength(2);
 });
 
 test("a garden with none of the new keys gets two lines more, however many beds it has", async () => {
@@ -105,7 +101,7 @@ test("a garden with none of the new keys gets two lines more, however many beds 
   }));
   const { stdout } = await cli(["check", "-", "--json"], { stdin: gardenText({ beds }) });
   const { advice } = JSON.parse(stdout) as { advice: { code: string; message: string }[] };
-  const isNew = /ask-watering|verdict|dry-gap|water-not-known|old-soil-test|water-brings/;
+  const isNew = /ask-watering|verdict|dry-gap|water-not-known|soil-test-day|water-brings/;
   const added = advice.filter(({ code }) => isNew.test(code));
   expect(added.map(({ code }) => code)).toEqual(["ask-watering", "verdict"]);
   for (const { message } of added) expect(message.length).toBeLessThan(700);
