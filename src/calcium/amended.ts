@@ -1,9 +1,10 @@
 /** The calcium of what was dug in or strewn: how much of it acts in this season, and in the next. */
-import { addDays, type Day } from "../dates.js";
+import { addDays, type Day, type DaySpan } from "../dates.js";
 import type { Amendment, Bed } from "../garden/index.js";
+import type { LifeToFeed } from "../rules/index.js";
 import { given } from "../values.js";
 import { type CalciumAmount, type Extent, onGround, spread } from "./extent.js";
-import { product, type Range, scaled, summed, widest } from "./range.js";
+import { product, type Range, scaled, widest } from "./range.js";
 import type { AmendmentTable, CalciumTables, YearShares } from "./tables.js";
 
 export interface AmendedCalcium {
@@ -21,18 +22,18 @@ export interface AmendedCalcium {
 
 type Tables = Pick<CalciumTables, "amendments" | "limits">;
 
-/** @param lastDay of the planting: what is spread later does nothing for it */
+/** What is spread after the planting's last day does nothing for it. */
 export function amendedCalcium(
   bed: Bed,
   extent: Extent,
-  seasonFrom: Day,
-  lastDay: Day,
+  season: DaySpan,
+  { last }: LifeToFeed,
   { amendments, limits }: Tables,
 ): AmendedCalcium[] {
-  const firstNew = addDays(seasonFrom, -limits.new_this_season_days.value);
+  const firstNew = addDays(season.from, -limits.new_this_season_days.value);
   return bed.amendments.flatMap((amendment): AmendedCalcium[] => {
     const { on, what, amountG } = amendment;
-    if (on > lastDay || on < addDays(firstNew, -365)) return [];
+    if (on > (last?.day ?? season.to) || on < addDays(firstNew, -365)) return [];
     const { name, calcium_g_per_kg, shares } = materialOf(amendment, amendments);
     const calciumG = scaled(calcium_g_per_kg, amountG / 1000);
     const amountIn = (percent: Range): CalciumAmount =>
@@ -74,10 +75,4 @@ export function limedSince(
   if (tested === undefined) return undefined;
   const days = given.filter(({ on, what }) => on > tested && limes.has(what)).map(({ on }) => on);
   return days.sort().at(-1);
-}
-
-/** Of all of it in this season, g; undefined where a part is not known, or there is none. */
-export function dugInG(amended: readonly AmendedCalcium[]): Range | undefined {
-  const parts = amended.flatMap(({ thisSeason: { wholeG } }) => wholeG ?? []);
-  return parts.length === amended.length && parts.length > 0 ? summed(parts) : undefined;
 }

@@ -2,7 +2,7 @@
 import type { Planting } from "../garden/index.js";
 import { given } from "../values.js";
 import type { Ground } from "../watering/index.js";
-import { type Range, scaled } from "./range.js";
+import { type Range, scaled, summed } from "./range.js";
 
 export interface Extent {
   readonly plants?: number;
@@ -42,4 +42,10 @@ export function spread(wholeG: Range, { plants, areaM2 }: Extent): CalciumAmount
 export function onGround(perM2G: Range, extent: Extent): CalciumAmount {
   const { areaM2 } = extent;
   return areaM2 === undefined ? { perM2G } : { ...spread(scaled(perM2G, areaM2), extent), perM2G };
+}
+
+/** g of all of them; undefined where one is not known, or there is none. */
+export function togetherG(amounts: readonly (CalciumAmount | undefined)[]): Range | undefined {
+  const known = amounts.flatMap((amount) => amount?.wholeG ?? []);
+  return known.length === amounts.length && known.length > 0 ? summed(known) : undefined;
 }

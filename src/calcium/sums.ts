@@ -1,11 +1,10 @@
 /** Where the calcium of each planting comes from in a season, beside what it takes up. */
 import type { Garden } from "../garden/index.js";
-import { lifeSpan } from "../stages/index.js";
 import { given } from "../values.js";
 import { type AmendedCalcium, amendedCalcium } from "./amended.js";
-import { type CalciumAmount, type Extent, extentOf, spread } from "./extent.js";
+import { type CalciumAmount, type Extent, extentOf, spread, togetherG } from "./extent.js";
 import { type PublishedNeed, publishedNeed } from "./need.js";
-import { exactly, percentOf, type Range, summed } from "./range.js";
+import { exactly, percentOf, type Range } from "./range.js";
 import { type SoilCalcium, soilCalcium } from "./soil.js";
 import type {
   FedPlanting,
@@ -57,12 +56,11 @@ export function calciumSums(
     const { id } = planting;
     const { season, sourceWater } = garden;
     const extent = extentOf(planting, need.ground);
-    const lastDay = life.last?.day ?? lifeSpan(life.spans)?.to ?? season.to;
     const published = publishedNeed(crop, extent, calcium, catalogue);
     const feed = spread(exactly(feedG.get(id) ?? 0), extent);
     const water = waterCalcium(seasonWaterL.get(id), sourceWater, extent, calcium.limits);
-    const amendments = amendedCalcium(bed, extent, season.from, lastDay, calcium);
-    const brought = inAll([water, feed, ...amendments.map(({ thisSeason }) => thisSeason)]);
+    const amendments = amendedCalcium(bed, extent, season, life, calcium);
+    const brought = togetherG([water, feed, ...amendments.map(({ thisSeason }) => thisSeason)]);
     return [
       {
         planting: id,
@@ -89,9 +87,4 @@ export function calciumSums(
       },
     ];
   });
-}
-
-function inAll(parts: readonly (CalciumAmount | undefined)[]): Range | undefined {
-  const known = parts.flatMap((part) => part?.wholeG ?? []);
-  return known.length === parts.length ? summed(known) : undefined;
 }

@@ -5,8 +5,8 @@ import { type FeedRule, matchRules, type LifeToFeed, type RuleMatch } from "../r
 import { given } from "../values.js";
 import type { Ground } from "../watering/index.js";
 import { judgement } from "./deciding-fact.js";
-import { amendedCalcium, dugInG, limedSince } from "./amended.js";
-import { extentOf } from "./extent.js";
+import { amendedCalcium, limedSince } from "./amended.js";
+import { extentOf, togetherG } from "./extent.js";
 import type { CalciumFacts, Judgement } from "./judgement.js";
 import { publishedNeed } from "./need.js";
 import type { CalciumTables } from "./tables.js";
@@ -96,7 +96,7 @@ function factsOf(
   { calcium, catalogue }: VerdictTables,
 ): CalciumFacts {
   const extent = extentOf(planting, ground);
-  const lastDay = life.last?.day ?? season.to;
+  const dugIn = amendedCalcium(bed, extent, season, life, calcium);
   const sour = bed.plantings
     .flatMap((one) => catalogue.crops.find(({ key }) => key === one.crop) ?? [])
     .filter(({ acidSoil }) => acidSoil === true)
@@ -109,7 +109,7 @@ function factsOf(
       areaM2: extent.areaM2,
       usualWaterL,
       needG: publishedNeed(crop, extent, calcium, catalogue)?.wholeG,
-      dugInG: dugInG(amendedCalcium(bed, extent, season.from, lastDay, calcium)),
+      dugInG: togetherG(dugIn.map(({ thisSeason }) => thisSeason)),
       limedOn: limedSince(bed, calcium.amendments),
       besideSour: sour.length > 0 ? [...new Set(sour)] : undefined,
     }),

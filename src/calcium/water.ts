@@ -30,8 +30,10 @@ export function calciumInSource(
   if (calciumMgPerL !== undefined) return exactly(calciumMgPerL);
   if (hardnessMgPerL === undefined) return undefined;
   // Hardness is told as CaCO3, of which 40.04 % is calcium: molar masses 40.078 and 100.087.
-  const { low, high } = limits.calcium_share_of_hardness;
-  return scaled({ low, high }, hardnessMgPerL * limits.calcium_in_hardness.value);
+  return scaled(
+    limits.calcium_share_of_hardness,
+    hardnessMgPerL * limits.calcium_in_hardness.value,
+  );
 }
 
 /** Undefined where neither hardness nor calcium is known; alkalinity says too little of calcium. */

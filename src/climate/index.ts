@@ -22,6 +22,7 @@ export { referenceEvapotranspirationMm } from "./evapotranspiration.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";
 export { weatherOn } from "./weather-on.js";
+export { daysInMonth } from "./year-ring.js";
 export type { Normals } from "./normals.js";
 export type { PlaceMeasures } from "./place-words.js";
 export { placeClimate, type PlaceWarning } from "./place-climate.js";

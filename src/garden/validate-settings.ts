@@ -11,6 +11,7 @@ import { given } from "../values.js";
 import type { Entry } from "./fields.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
 import type { Bounds } from "./quantity.js";
+import type { Usual } from "./usual.js";
 import type { Validation } from "./validation.js";
 
 const hardnessBounds: Bounds = { least: 0, most: 5000, words: "0 to 5,000 mg/L" };
@@ -76,13 +77,13 @@ export function validateCalendar(
       message: `\`${String(raw.refresh)}\` is too short`,
       mend: "write 1 hour or more, like 6 hours",
     });
-  const reminders =
-    raw.reminders === undefined
-      ? [timeOfDay === undefined ? -usual.reminder_clock_min : usual.reminder_before_min]
-      : entry.entries("reminders").flatMap((one) => reminderMinBefore(one, timeOfDay) ?? []);
   return {
     group: raw.group === "bed" ? "bed" : "round",
-    remindersMinBefore: reminders,
+    remindersMinBefore: remindersOf(
+      raw.reminders === undefined ? undefined : entry.entries("reminders"),
+      timeOfDay,
+      usual,
+    ),
     color,
     refreshHours: Math.round((refreshMin ?? usual.refresh_hours * 60) / 60),
   };
@@ -110,7 +111,18 @@ export function validateCalendarFile(entry: Entry<Calendar>): string | undefined
   return undefined;
 }
 
-export function reminderMinBefore(
+/** Of what begins at a time of day, or lasts all day: the usual one where none are told. */
+export function remindersOf(
+  told: readonly Entry<Reminder>[] | undefined,
+  timeOfDay: string | undefined,
+  usual: Usual,
+): number[] {
+  return told === undefined
+    ? [timeOfDay === undefined ? -usual.reminder_clock_min : usual.reminder_before_min]
+    : told.flatMap((one) => reminderMinBefore(one, timeOfDay) ?? []);
+}
+
+function reminderMinBefore(
   entry: Entry<Reminder>,
   timeOfDay: string | undefined,
 ): number | undefined {

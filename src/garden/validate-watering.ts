@@ -5,7 +5,7 @@ import { given } from "../values.js";
 import type { Entry } from "./fields.js";
 import type { FeedingDays, Planting, WateringDays, WateringWish } from "./garden.js";
 import { withoutWeek } from "./quantity.js";
-import { clockText, reminderMinBefore } from "./validate-settings.js";
+import { clockText, remindersOf } from "./validate-settings.js";
 import type { Validation } from "./validation.js";
 
 /** Twice a week, as evenly as a week allows: common practice, no source. */
@@ -20,14 +20,14 @@ export function validateWateringDays(
   const feedingDays = feeding.days.length < weekdays.length ? feeding.days : usualDays;
   const startMin = entry.clock("time");
   const timeOfDay = startMin === undefined ? undefined : clockText(startMin);
-  const reminders =
-    entry.raw.reminders === undefined
-      ? [timeOfDay === undefined ? -usual.reminder_clock_min : usual.reminder_before_min]
-      : entry.entries("reminders").flatMap((one) => reminderMinBefore(one, timeOfDay) ?? []);
   return {
     days: days.length > 0 ? days : feedingDays,
     inCalendar: entry.raw.calendar === true,
-    remindersMinBefore: reminders,
+    remindersMinBefore: remindersOf(
+      entry.raw.reminders === undefined ? undefined : entry.entries("reminders"),
+      timeOfDay,
+      usual,
+    ),
     ...given({ timeOfDay }),
   };
 }

@@ -60,16 +60,12 @@ export function byWeather(
   const weeksIn = (place: PlaceWeather): WateringWeek[] =>
     balancedWeeks(daysOf(span, curve, place, bed, wateringFactors), ground.areaM2);
   const weeks = weeksIn(weather);
+  const usualWeeks = weather.days.size === 0 ? weeks : weeksIn(usualYear(weather));
   const roofs = [...new Set([...eachDay(span)].flatMap((d) => roofOn(bed, d) ?? []))];
   return {
     ok: true,
     value: {
-      watering: {
-        planting: planting.id,
-        areaM2: ground.areaM2,
-        weeks,
-        usualWeeks: weeksIn(usualYear(weather)),
-      },
+      watering: { planting: planting.id, areaM2: ground.areaM2, weeks, usualWeeks },
       assumptions: [
         ...(found.ofGroup === undefined
           ? []

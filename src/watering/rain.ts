@@ -1,5 +1,5 @@
 /** Rain that plants can use. */
-import { type PlaceWeather, weatherOn } from "../climate/index.js";
+import { daysInMonth, type PlaceWeather } from "../climate/index.js";
 import { type Day, monthOf } from "../dates.js";
 
 // USDA Soil Conservation Service, as FAO's CROPWAT has it (FAO Irrigation and Drainage Paper 46, 1992):
@@ -16,9 +16,7 @@ export function usableRainMm(place: PlaceWeather, d: Day): number | undefined {
   const told = place.days.get(d);
   if (told?.isRainSeen && told.rainMm !== undefined) return told.rainMm;
   const monthMm = place.climate.means.rainMm?.[monthOf(d) - 1];
-  const { rainMm } = weatherOn(usualYear(place), d);
-  if (monthMm === undefined || rainMm === undefined) return undefined;
-  return monthMm === 0 ? 0 : (rainMm * effectiveRainMm(monthMm)) / monthMm;
+  return monthMm === undefined ? undefined : effectiveRainMm(monthMm) / daysInMonth(d);
 }
 
 /** The place as its monthly means have it. */

@@ -1,7 +1,6 @@
 /** What mulch and a cover change of a bed's water. */
 import type { Day } from "../dates.js";
-import { within } from "../dates.js";
-import type { Bed, CoverKind, Mulch } from "../garden/index.js";
+import { type Bed, type CoverKind, keepsRainOut, type Mulch, standsOn } from "../garden/index.js";
 import type { Coefficients, FoundCoefficients } from "./coefficients.js";
 import type { Factor, WateringFactors } from "./factors.js";
 
@@ -34,8 +33,7 @@ export function roofOn(
   { cover }: Pick<Bed, "cover">,
   d: Day,
 ): Exclude<CoverKind, "fleece"> | undefined {
-  if (cover === undefined || cover.kind === "fleece") return undefined;
-  return within(d, { from: cover.from ?? d, to: cover.to ?? d }) ? cover.kind : undefined;
+  return cover && keepsRainOut(cover) && standsOn(cover, d) ? cover.kind : undefined;
 }
 
 /** Under a roof, against the meadow outdoors; FAO-56 eq. 52 does not hold inside. */

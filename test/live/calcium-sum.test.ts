@@ -2,15 +2,8 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { gardenText } from "../support/a-garden.js";
-import { cli, examplePath, scratchFile } from "../support/run-cli.js";
-
-async function read(text: string, ...argv: [string, ...string[]]): Promise<string> {
-  const [command, ...options] = argv;
-  const file = scratchFile("garden.yaml", text);
-  const { code, stdout, stderr } = await cli([command, file, ...options]);
-  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
-  return stdout.replace(/\s+/g, " ");
-}
+import { cli, examplePath } from "../support/run-cli.js";
+import { read } from "../support/read-cli.js";
 
 const tomatoes = { id: "toms", crop: "tomato", plants: 6, transplanted: "2027-05-20" };
 const bed = { id: "south", name: "South wall", area: "4 m2", plantings: [tomatoes] };

@@ -3,15 +3,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { gardenText } from "../support/a-garden.js";
 import { cli, examplePath, scratchFile } from "../support/run-cli.js";
-
-/** Lines joined, as a grower reads them. */
-async function read(text: string, ...argv: [string, ...string[]]): Promise<string> {
-  const [command, ...options] = argv;
-  const file = scratchFile("garden.yaml", text);
-  const { code, stdout, stderr } = await cli([command, file, ...options]);
-  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
-  return stdout.replace(/\s+/g, " ");
-}
+import { read } from "../support/read-cli.js";
 
 const tomatoes = { id: "toms", crop: "tomato", plants: 6, transplanted: "2027-05-20" };
 const dublin = { latitude: 53.3, longitude: -6.3, elevation: "20 m" };
