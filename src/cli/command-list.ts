@@ -240,6 +240,11 @@ export const commandList: readonly CommandSpec[] = [
       option("--port <number>", "port; any free one without it", portOption),
       option("--state <folder>", "where the secret and the last calendars are kept"),
       extraRoundsOption,
+      option(
+        "--today <day>",
+        "plan from this day instead of today, all the time; a calendar that a garden file names is then left as it is",
+        dayOption,
+      ),
     ],
     load: async () => (await import("./serve-command.js")).serveCommand,
   },
@@ -258,6 +263,11 @@ export const commandList: readonly CommandSpec[] = [
         urlOption,
       ),
       extraRoundsOption,
+      option(
+        "--today <day>",
+        "plan from this day instead of today; a calendar that a garden file names is then left as it is",
+        dayOption,
+      ),
     ],
     load: async () => (await import("./serve-command.js")).publishCommand,
   },
