@@ -177,7 +177,11 @@ describe("new", () => {
 
   test("writes a file that plans as it stands, and never over one that is there", async () => {
     const path = join(scratchFolder(), "garden.yaml");
-    expect(await cli(["new", path, "--name", "Hill Plot"])).toMatchObject({ code: 0, stdout: "" });
+    expect(await cli(["new", path, "--name", "Hill Plot"])).toEqual({
+      code: 0,
+      stdout: "",
+      stderr: `${path}: written\nNext: change it to your own garden, then run \`feedround check ${path}\`\n`,
+    });
     expect((await cli(["plan", path])).stdout).toContain("Hill Plot");
     const before = readFileSync(path, "utf8");
     expect((await cli(["new", path])).code).toBe(3);
