@@ -34,7 +34,7 @@ export function tabled(title: string, rows: Rows, style: TextStyle): string {
   return `${style.heading(title)}\n${table(rows, "  ", style.width)}`;
 }
 
-type Rows = readonly (readonly string[])[];
+export type Rows = readonly (readonly string[])[];
 
 const leastRoom = 20;
 

@@ -52,6 +52,21 @@ describe("why", () => {
     await expect(stdout).toMatchFileSnapshot("../golden/back-garden.why-toms.txt");
   });
 
+  test("tells what holds for all feedings of a planting once", async () => {
+    const { stdout } = await cli(["why", file, "toms"]);
+    expect(stdout.match(/^ {2}(?:Wed|Sat) \d+ \w{3}/gm)).toHaveLength(4);
+    for (const row of ["against", "reason", "source", "strength", "calcium"])
+      expect(stdout.match(new RegExp(`^ {4}${row} `, "gm")), row).toHaveLength(1);
+    expect(stdout.split("Gray, Ward")).toHaveLength(2);
+  });
+
+  test("tells where the dates of stages are from once, where several are from the same", async () => {
+    const stdin = gardenText(planted({ transplanted: "2027-05-20" }));
+    const { stdout } = await cli(["why", "-", "toms"], { stdin, columns: 1000 });
+    expect(stdout).toContain("as above");
+    expect(stdout.split("Table 11")).toHaveLength(2);
+  });
+
   test("shows the reason of a planting that is not fed, and its stages", async () => {
     const { stdout } = await cli(["why", file, "lettuce"]);
     expect(stdout).toContain("romaine");
