@@ -87,8 +87,8 @@ function bestFit(
 /** The text of a label from top to bottom, before it is made to fit. */
 export function labelLines(label: BottleLabel, shape: "tall" | "wide"): readonly LabelLine[] {
   const { batch, bottle, bottlesOfBatch, strengthGPerL, white, doses } = label;
-  const made = madeOnLabel(label.madeOn);
-  const until = useByOnLabel(label.useBy);
+  const made = madeOnLabel(label.madeOn, label.amounts);
+  const until = useByOnLabel(label.useBy, label.amounts);
   const strength =
     strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL, label.amounts, white)];
   const shake = shakeOnLabel[label.pour];
