@@ -43,25 +43,6 @@ export function shortened(text: string, mostEm: number, font: Font = "screen"): 
   return `${kept.join("").trimEnd()}…`;
 }
 
-/** Lines that a browser may need at most, words longer than a line broken anywhere. */
-export function linesNeeded(text: string, lineEm: number, font: Font = "screen"): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(/\s+/)) {
-    const width = widthEm(word, font);
-    const gap = used === 0 ? 0 : letterEm(" ", font);
-    if (used + gap + width <= lineEm) used += gap + width;
-    else if (width <= lineEm) [lines, used] = [lines + 1, width];
-    else {
-      // The widest letter may not fit at the end of each line.
-      const rows = Math.ceil(width / Math.max(lineEm - 1.45, 0.5));
-      lines += rows - (used === 0 ? 1 : 0);
-      used = lineEm;
-    }
-  }
-  return lines;
-}
-
 function letterEm(letter: string, font: Font): number {
   const em = known[font].get(letter) ?? widths.find(([kind]) => kind.test(letter))?.[1][font] ?? 0;
   known[font].set(letter, em);

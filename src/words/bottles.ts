@@ -165,15 +165,24 @@ export function bottleInFull(bottle: BottleDays, name: string, amount: string): 
 }
 
 /** To be written in by hand. */
-const blank = "______________";
+const blank = "____________";
 
-/** Lines of a label; a day that is not known is left open. */
-export function madeOnLabel(day?: Day): string {
-  return `Made ${day === undefined ? blank : fullDate(day)}`;
+/** What a label says first. */
+export const labelTitle = "Calcium plant feed";
+
+/** The day of a label; one that is not known is left open. */
+export function dayOnLabel(day?: Day): string {
+  return day === undefined ? blank : fullDate(day);
 }
 
-export function useByOnLabel(day?: Day): string {
-  return `Use by ${day === undefined ? blank : fullDate(day)}`;
+/** `Made 8 May 2027` */
+export function madeOnLabel(day?: Day): string {
+  return `Made ${dayOnLabel(day)}`;
+}
+
+/** `Use by 6 August 2027` */
+export function useByOnLabel(day: string): string {
+  return `Use by ${day}`;
 }
 
 /** `Strength 14 g calcium per litre` as measured, else `About 16 g ... (mesh)`, `(mesh?)` where not known. */
@@ -187,6 +196,11 @@ export function strengthOnLabel(gPerL: number, amounts: Amounts, white?: Straine
 export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {
   shaken: "Shake well.",
   clear: "Do not shake: pour off the clear part.",
+};
+
+export const shakeInShort: Readonly<Record<PourStyle, string>> = {
+  shaken: "Shake well.",
+  clear: "Do not shake.",
 };
 
 /** `Batch B1, bottle 1 of 2` */
