@@ -14,7 +14,7 @@ const widths: readonly [RegExp, Readonly<Record<Font, number>>][] = [
   [/^[\p{Mn}\p{Me}\p{Cf}]/u, { screen: 0, print: 0 }],
   [/^\p{Extended_Pictographic}|^\p{Regional_Indicator}/u, { screen: 1.45, print: 1.45 }],
   [/^[il.,:;'|!·]/u, { screen: 0.42, print: 0.34 }],
-  [/^[jtfr()[\]/ -]/u, { screen: 0.52, print: 0.4 }],
+  [/^[jtfr()[\]/ \u00a0-]/u, { screen: 0.52, print: 0.4 }],
   [/^[mwMW@%—…]/u, { screen: 1.12, print: 1.01 }],
   [/^\p{Lu}/u, { screen: 0.88, print: 0.79 }],
   [/^[a-z0-9]/u, { screen: 0.73, print: 0.63 }],

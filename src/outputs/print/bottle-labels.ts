@@ -79,8 +79,8 @@ function labelBody(
 
 function paragraphHtml(runs: Paragraph): Html {
   const parts = runs.map(({ text, large, strong }) => {
-    if (large) return html`<b class="large">${text}</b>`;
-    return strong ? html`<b>${text}</b>` : text;
+    if (large) return html`<span class="large">${text}</span>`;
+    return strong ? html`<span class="strong">${text}</span>` : text;
   });
   return html`<p dir="auto">${parts}</p>`;
 }
@@ -112,9 +112,10 @@ body{margin:0;background:#fff;color:#111;font-family:"Liberation Sans",Arial,Hel
 .hint{margin:3mm;font-size:11pt;font-weight:400}
 .sheet{position:relative;width:${paper.widthMm}mm;height:${paper.heightMm}mm;overflow:hidden;break-after:page}
 .sheet:last-child{break-after:auto}
-.label{position:absolute;width:${sheet.widthMm}mm;height:${sheet.heightMm}mm;padding:${paddingMm.toFixed(2)}mm;overflow:hidden;font-size:${fit.smallPt}pt;line-height:${lineHeight};display:grid;gap:${fit.gapMm.toFixed(2)}mm ${columnGapMm}mm;${gridStyle(fit)}}
+.label{position:absolute;width:${sheet.widthMm}mm;height:${sheet.heightMm}mm;padding:${paddingMm.toFixed(2)}mm;overflow:hidden;font-size:${fit.smallPt.toFixed(2)}pt;line-height:${lineHeight};display:grid;gap:${fit.gapMm.toFixed(2)}mm ${columnGapMm}mm;${gridStyle(fit)}}
 .label p{margin:0;overflow-wrap:anywhere}
-.label .large{font-size:${fit.largePt}pt}
+.large{font-size:${fit.largePt}pt}
+.large,.strong{font-weight:700}
 ${blocks.map((block) => `.${block}{grid-area:${block}}`).join("\n")}
 .foot{border:${boxMm.rule}mm solid;padding:${boxMm.above}mm ${boxMm.beside}mm;align-self:end}
 ${[...columns, ...rows].join("\n")}

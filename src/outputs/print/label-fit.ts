@@ -39,7 +39,7 @@ const fromAMetrePt = 9;
 /** Common practice, no source. */
 const smallestLargePt = 6.5;
 /** Nothing on a label is smaller. Common practice, no source. */
-export const smallestPt = 6;
+const smallestPt = 6;
 const stepPt = 0.25;
 
 /** Undefined when even the barest text in the smallest letters does not fit all labels. */
@@ -55,7 +55,8 @@ export function fitLabels(
       .sort((a, b) => b.largePt - a.largePt);
     return best ?? [];
   });
-  return fits.find(({ largePt }) => largePt >= fromAMetrePt) ?? fits[0];
+  const [largest] = [...fits].sort((a, b) => b.largePt - a.largePt);
+  return fits.find(({ largePt }) => largePt >= fromAMetrePt) ?? largest;
 }
 
 function largestFit(

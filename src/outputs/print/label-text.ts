@@ -19,7 +19,7 @@ import type { BottleLabel, LabelDose } from "./label-rows.js";
 /** A piece of a paragraph; no-break spaces hold its words together. */
 export interface Run {
   readonly text: string;
-  /** To be read from a metre away. */
+  /** To be read from a metre away; strong, too. */
   readonly large?: true;
   readonly strong?: true;
 }
@@ -86,7 +86,7 @@ const runs: Say<Paragraph> = (parts, ...values) =>
   });
 
 function large(text: string): Run {
-  return { text, large: true, strong: true };
+  return { text, large: true };
 }
 
 /** What a person wrote may hold any kind of space. */
