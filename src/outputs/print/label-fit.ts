@@ -48,15 +48,26 @@ export function fitLabels(
   widthMm: number,
   heightMm: number,
 ): LabelFit | undefined {
-  const fits = details.flatMap((detail) => {
-    const texts = labels.map((label) => labelText(label, detail));
-    const [best] = shapes
-      .flatMap((shape) => largestFit(texts, detail, shape, widthMm, heightMm) ?? [])
-      .sort((a, b) => b.largePt - a.largePt);
-    return best ?? [];
-  });
-  const [largest] = [...fits].sort((a, b) => b.largePt - a.largePt);
-  return fits.find(({ largePt }) => largePt >= fromAMetrePt) ?? largest;
+  const [roomiest, found] = [differing(labels), [] as LabelFit[]];
+  for (const detail of details) {
+    const texts = roomiest.map((label) => labelText(label, detail));
+    found.push(
+      ...shapes.flatMap((shape) => largestFit(texts, detail, shape, widthMm, heightMm) ?? []),
+    );
+    found.sort((a, b) => b.largePt - a.largePt);
+    if (found[0] !== undefined && found[0].largePt >= fromAMetrePt) break;
+  }
+  return found[0];
+}
+
+/** One of those that differ in the number of the bottle alone: the highest, as the longest. */
+function differing(labels: readonly BottleLabel[]): readonly BottleLabel[] {
+  const inOrder = [...labels].sort((a, b) => a.bottle - b.bottle);
+  return [
+    ...new Map(
+      inOrder.map((label) => [JSON.stringify({ ...label, bottle: undefined }), label]),
+    ).values(),
+  ];
 }
 
 function largestFit(

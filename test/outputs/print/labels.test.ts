@@ -121,8 +121,9 @@ describe("a label", () => {
       "Weir Cottage",
       "Plant feed, not for drinking. Keep away from food, children and animals. Throw away when past its day or mouldy, or when it smells or gasses again.",
     ]);
-    const large = Object.values(labelText(label, "all"))
-      .flat(2)
+    const text = labelText(label, "all");
+    const large = blocks
+      .flatMap((block) => text[block].flat())
       .filter((run) => run.large)
       .map((run) => run.text.replaceAll("\u00a0", " "));
     expect(large).toEqual([
@@ -235,6 +236,12 @@ describe("sheets", () => {
     const fit = (labels: readonly BottleLabel[]) => fitLabels(labels, 58.5, 67);
     expect(fit([aLabel()])?.largePt).toBeGreaterThan(fit([long])?.largePt ?? Infinity);
     expect(fit([aLabel(), long])).toEqual(fit([long]));
+    const bottles = [10, 9, 1].map((bottle) => ({
+      ...aLabel({ batch: "b3" }),
+      bottle,
+      bottlesOfBatch: 10,
+    }));
+    expect(fit(bottles)).toEqual(fit(bottles.slice(0, 1)));
     expect(count(made([aLabel(), long]), /\.large\{/g)).toBe(1);
   });
 
