@@ -12,6 +12,7 @@ import {
 import type { Pour, StrainedWhite } from "../season/index.js";
 import type { Discard } from "../stock/index.js";
 import { dayText, fullDate, shortDate } from "./days.js";
+import { unbroken } from "./figures.js";
 import { plain, type Say } from "./say.js";
 
 /** `23 mL from bottle B1` */
@@ -206,5 +207,7 @@ export const shakeInShort: Readonly<Record<PourStyle, string>> = {
 /** `Batch B1, bottle 1 of 2` */
 export function batchOnLabel(batch: string, bottle: number, bottlesOfBatch: number): string {
   const name = /^batch/i.test(batch) ? batch : `Batch ${batch}`;
-  return bottlesOfBatch > 1 ? `${name}, bottle ${bottle} of ${bottlesOfBatch}` : name;
+  return bottlesOfBatch > 1
+    ? `${name}, ${unbroken(`bottle ${bottle} of ${bottlesOfBatch}`)}`
+    : name;
 }

@@ -59,7 +59,7 @@ export function labelText(label: BottleLabel, detail: Detail): LabelText {
   return {
     what: [
       [large(unbroken(labelTitle))],
-      [large(spaced(batchOnLabel(batch, bottle, bottlesOfBatch)))],
+      [large(batchOnLabel(spaced(batch), bottle, bottlesOfBatch))],
       [large(useByOnLabel(unbroken(dayOnLabel(useBy))))],
     ],
     much: [
