@@ -1,12 +1,18 @@
 import type { PlantingCalcium } from "../calcium/index.js";
 import type { Day } from "../dates.js";
-import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  dayText,
+  decimal,
+  rateMeasures,
+  rateText,
+} from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
 import type { StageSpan } from "../stages/index.js";
 import {
   calciumAndCan,
-  dayText,
   fedFromTo,
   heatLimit,
   stageWords,
@@ -25,7 +31,8 @@ export function reasonsText(
   on: Day | undefined,
   style: TextStyle,
 ): string {
-  if (reasons.length === 0) return `Nothing is fed on ${dayText(on ?? plan.garden.season.from)}.\n`;
+  if (reasons.length === 0)
+    return `Nothing is fed on ${dayText(on ?? plan.garden.season.from, plan.garden.amounts)}.\n`;
   return reasons.map((r) => plantingText(r, on, plan.garden.amounts, style)).join("\n\n") + "\n";
 }
 
@@ -42,7 +49,8 @@ function plantingText(
       .map((line) => `  ${line}`)
       .join("\n");
   const reason = inset(planting.reason);
-  const span = feeding === undefined ? [] : [inset(`${fedFromTo(feeding)} ${whyFedSo(feeding)}`)];
+  const span =
+    feeding === undefined ? [] : [inset(`${fedFromTo(feeding, amounts)} ${whyFedSo(feeding)}`)];
   // A day is asked about its feedings; the sum is of a season.
   const sum = calcium && on === undefined ? [calciumText(calcium, amounts, style)] : [];
   if (feedings.length > 0)
@@ -50,7 +58,7 @@ function plantingText(
       "\n",
     );
   const none = planting.fed
-    ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
+    ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on, amounts)}`}`
     : "";
   const stages = table(
     planting.stages.map((s) => [
@@ -106,7 +114,7 @@ function feedingText(r: FeedingReason, amounts: Amounts, style: TextStyle): stri
     ...arithmetic(r, amounts).map((line, i) => [i === 0 ? "amount" : "", line]),
     ["calcium", calciumAndCan(r.mix, amounts)],
   ];
-  return `${style.heading(`  ${dayText(r.day)}`)}\n${table(rows, "    ", style.width)}`;
+  return `${style.heading(`  ${dayText(r.day, amounts)}`)}\n${table(rows, "    ", style.width)}`;
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */

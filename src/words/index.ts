@@ -77,7 +77,7 @@ export {
 } from "./cautions.js";
 export { stepCommand, throwAwayCommand, writeStepDown, writeThrownAway } from "./commands.js";
 export {
-  dayOfSeason,
+  longDay,
   daysAway,
   dayText,
   fullDate,
@@ -85,7 +85,7 @@ export {
   nameOfMonth,
   shortDate,
   shortDay,
-} from "./days.js";
+} from "../garden/index.js";
 export {
   doneWords,
   doubtLines,
@@ -124,11 +124,12 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
-export { isolated, letters } from "./names.js";
+export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
+export { isolated, letters, nameInText } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
-export { closed, plain, type Say } from "./say.js";
+export { capital, closed, plain, type Say } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
   fedThoughUnlikely,
@@ -166,6 +167,8 @@ export {
   weekInRow,
   weeklyWater,
 } from "./watering.js";
+export { dayAsks, roundTitles, todayAsks } from "./today.js";
+export { amountInTitle, feedTitle, jobTitle, longestTitle, otherFeedsTitle } from "./titles.js";
 export { warmthSources, warmthWords } from "./warmth.js";
 export {
   bedWaterInFull,

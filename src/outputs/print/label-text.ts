@@ -51,7 +51,7 @@ export function labelText(label: BottleLabel, detail: Detail): LabelText {
   const { strengthGPerL, white } = label;
   const isBare = detail === "bare";
   const facts = [
-    madeOnLabel(madeOn),
+    madeOnLabel(madeOn, amounts),
     ...(strengthGPerL === undefined ? [] : [strengthOnLabel(strengthGPerL, amounts, white)]),
   ];
   const hasFacts = detail === "all" || detail === "few-cautions";
@@ -60,7 +60,7 @@ export function labelText(label: BottleLabel, detail: Detail): LabelText {
     what: [
       [large(unbroken(labelTitle))],
       [large(batchOnLabel(spaced(batch), bottle, bottlesOfBatch))],
-      [large(useByOnLabel(unbroken(dayOnLabel(useBy))))],
+      [large(useByOnLabel(unbroken(dayOnLabel(useBy, amounts))))],
     ],
     much: [
       ...(isBare ? [] : [[{ text: shakeOnLabel[pour], strong: true as const }]]),

@@ -165,6 +165,12 @@ describe("a label", () => {
     expect(new Set(sizes).size).toBe(sizes.length);
   });
 
+  test("of a US garden has its days as they are said there", () => {
+    const text = wordsOf(aLabel({ amounts: "us" }), "all");
+    expect(text).toContain("Use by August 6, 2027");
+    expect(text).toContain("Made May 8, 2027");
+  });
+
   test("keeps a long name whole", () => {
     const garden = "The kitchen garden behind the old parsonage at the end of the lane";
     expect(made([aLabel({ garden })], sheetNamed("63.5x72"))).toContain(garden);
