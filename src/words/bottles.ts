@@ -14,6 +14,7 @@ import {
 } from "../garden/index.js";
 import type { Pour, StrainedWhite } from "../season/index.js";
 import { batchName, type Discard } from "../stock/index.js";
+import { unbroken } from "./figures.js";
 import { capital, plain, type Say } from "./say.js";
 
 /** `23 mL from batch 1` */
@@ -180,15 +181,24 @@ export function bottleInFull(
 }
 
 /** To be written in by hand. */
-const blank = "______________";
+const blank = "____________";
 
-/** Lines of a label; a day that is not known is left open. */
-export function madeOnLabel(day: Day | undefined, amounts: Amounts): string {
-  return `Made ${day === undefined ? blank : fullDate(day, amounts)}`;
+/** What a label says first. */
+export const labelTitle = "Calcium plant feed";
+
+/** The day of a label; one that is not known is left open. */
+export function dayOnLabel(day: Day | undefined, amounts: Amounts): string {
+  return day === undefined ? blank : fullDate(day, amounts);
 }
 
-export function useByOnLabel(day: Day | undefined, amounts: Amounts): string {
-  return `Use by ${day === undefined ? blank : fullDate(day, amounts)}`;
+/** `Made 8 May 2027` */
+export function madeOnLabel(day: Day | undefined, amounts: Amounts): string {
+  return `Made ${dayOnLabel(day, amounts)}`;
+}
+
+/** `Use by 6 August 2027` */
+export function useByOnLabel(day: string): string {
+  return `Use by ${day}`;
 }
 
 /** `Strength 14 g calcium per litre` as measured, else `About 16 g ... (mesh)`, `(mesh?)` where not known. */
@@ -204,8 +214,15 @@ export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {
   clear: "Do not shake: pour off the clear part.",
 };
 
+export const shakeInShort: Readonly<Record<PourStyle, string>> = {
+  shaken: "Shake well.",
+  clear: "Do not shake.",
+};
+
 /** `Batch 2, bottle 1 of 2` */
 export function batchOnLabel(batch: string, bottle: number, bottlesOfBatch: number): string {
   const name = capital(batchName(batch));
-  return bottlesOfBatch > 1 ? `${name}, bottle ${bottle} of ${bottlesOfBatch}` : name;
+  return bottlesOfBatch > 1
+    ? `${name}, ${unbroken(`bottle ${bottle} of ${bottlesOfBatch}`)}`
+    : name;
 }

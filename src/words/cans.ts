@@ -142,9 +142,14 @@ export function fullVessel(vessel: Vessel, size: string, stock: string, ph?: num
   return `a full ${vessel} (${size}) with ${stock} of stock${acidity}`;
 }
 
-/** `23 mL per 9 L can: tomato, pepper` */
-export function doseOnLabel(stock: string, vessel: string, crops: readonly string[]): string {
-  return `${stock} per ${vessel}: ${crops.join(", ")}`;
+/** `23 mL per full 9 L can: tomato, pepper`; the amount may be marked. */
+export function doseOnLabel<T>(say: Say<T>, stock: T, vessel: string, crops: readonly string[]): T {
+  return say`${stock} per full ${vessel}: ${crops.join(", ")}`;
+}
+
+/** The same where there is little room: `23 mL per 9 L can` */
+export function doseInShort<T>(say: Say<T>, stock: T, vessel: string): T {
+  return say`${stock} per ${vessel}`;
 }
 
 /** `In all: 46 mL of stock, 15 L of water` */

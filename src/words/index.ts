@@ -2,9 +2,11 @@ export {
   batchOnLabel,
   bottleInFull,
   bottleInShort,
+  dayOnLabel,
   fromAll,
   fromBottle,
   fromBottles,
+  labelTitle,
   leftOver,
   leftToUseUp,
   madeOnLabel,
@@ -13,6 +15,7 @@ export {
   newBottleInFull,
   openBottle,
   pourInTurn,
+  shakeInShort,
   shakeOnLabel,
   strengthOnLabel,
   useByOnLabel,
@@ -42,6 +45,7 @@ export {
   waterAgainstFeed,
 } from "./calcium-sum.js";
 export {
+  doseInShort,
   doseOnLabel,
   fillInFull,
   fillInShort,
@@ -65,7 +69,7 @@ export {
   cautionsFor,
   humilityCautions,
   keepingCautions,
-  labelCaution,
+  labelCautions,
   makingCautions,
   otherFeedCaution,
   savingCaution,
@@ -125,7 +129,7 @@ export { isolated, letters, nameInText } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
-export { capital, closed, plain } from "./say.js";
+export { capital, closed, plain, type Say } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
   fedThoughUnlikely,
