@@ -1,9 +1,10 @@
 /** What would change in a calendar, in words. */
+import { type Amounts, dayText } from "../garden/index.js";
 import type { CalendarChange } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import type { FeedingChange } from "../notes/index.js";
 import { given } from "../values.js";
-import { dayText, fedFromTo, moreOrFewer, whyFedSo } from "../words/index.js";
+import { fedFromTo, moreOrFewer, whyFedSo } from "../words/index.js";
 import { bullet, page, table, type TextStyle } from "./terminal-text.js";
 
 /** One change as `changes --json` prints it. */
@@ -37,31 +38,42 @@ interface Changes {
   readonly feedings: readonly FeedingChange[];
 }
 
-export function changesText({ changes, feedings }: Changes, style: TextStyle): string {
+export function changesText(
+  { changes, feedings }: Changes,
+  amounts: Amounts,
+  style: TextStyle,
+): string {
   if (changes.length === 0) return "Nothing changes.\n";
   const watering = changes.filter(({ amountsAlone }) => amountsAlone);
   const together = watering.length > 1 ? watering : [];
   const rows = changes
     .filter((change) => !together.slice(1).includes(change))
-    .map((change) => (change === together[0] ? wateringRow(together) : changeRow(change)));
-  const why = feedings.map((change) => bullet(feedingChangeText(change), style.width)).join("\n");
+    .map((change) =>
+      change === together[0] ? wateringRow(together, amounts) : changeRow(change, amounts),
+    );
+  const why = feedings
+    .map((change) => bullet(feedingChangeText(change, amounts), style.width))
+    .join("\n");
   return page([table(rows, "", style.width), why, changeCounts(changes)]);
 }
 
-function changeRow({ change, day, summary, was, differs = [] }: ChangeFacts): string[] {
+function changeRow(
+  { change, day, summary, was, differs = [] }: ChangeFacts,
+  amounts: Amounts,
+): string[] {
   const before = was !== undefined && was.summary !== summary ? `; was: ${was.summary}` : "";
   const other = differs.filter((word) => word !== "summary");
   return [
     change,
-    dayText(day),
-    change === "moved" && was !== undefined ? `from ${dayText(was.day)}` : "",
+    dayText(day, amounts),
+    change === "moved" && was !== undefined ? `from ${dayText(was.day, amounts)}` : "",
     `${summary}${before}${other.length > 0 ? ` (${other.join(", ")})` : ""}`,
   ];
 }
 
 /** All in one, since each day of weather changes many of them. */
-function wateringRow(changes: readonly ChangeFacts[]): string[] {
-  const [first, last] = [changes[0], changes.at(-1)].map((one) => one && dayText(one.day));
+function wateringRow(changes: readonly ChangeFacts[], amounts: Amounts): string[] {
+  const [first, last] = [changes[0], changes.at(-1)].map((one) => one && dayText(one.day, amounts));
   return [
     "changed",
     first ?? "",
@@ -71,9 +83,13 @@ function wateringRow(changes: readonly ChangeFacts[]): string[] {
 }
 
 /** Of one planting: how many come or go, and why. */
-function feedingChangeText({ planting, cropName, was, now, ...of }: FeedingChange): string {
+function feedingChangeText(
+  { planting, cropName, was, now, ...of }: FeedingChange,
+  amounts: Amounts,
+): string {
   const { feeding, reason } = of;
-  const span = feeding === undefined ? reason : `${fedFromTo(feeding)} ${whyFedSo(feeding)}`;
+  const span =
+    feeding === undefined ? reason : `${fedFromTo(feeding, amounts)} ${whyFedSo(feeding)}`;
   return `${planting} (${cropName}): ${moreOrFewer(was, now)}. ${span}`;
 }
 

@@ -1,5 +1,12 @@
 /** The plan as a page for a terminal. */
-import { type Amounts, counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  dayText,
+  totalStockText,
+  vesselOf,
+  volumeText,
+} from "../garden/index.js";
 import { wasteAdvice } from "../notes/index.js";
 import {
   type CanMix,
@@ -12,7 +19,6 @@ import {
   cautionsFor,
   climateOfPlace,
   closed,
-  dayText,
   doneWords,
   fedSpans,
   feedingInRow,
@@ -38,8 +44,8 @@ export function planText(plan: Plan, style: TextStyle): string {
   return page([
     [
       style.heading(garden.name),
-      `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
-      ...(garden.climate ? wrap(climateOfPlace(garden.climate), style.width) : []),
+      `${dayText(garden.season.from, garden.amounts)} to ${dayText(garden.season.to, garden.amounts)}, time zone ${garden.timezone}`,
+      ...(garden.climate ? wrap(climateOfPlace(garden.climate, garden.amounts), style.width) : []),
       [
         counted(totals.rounds, "round"),
         counted(totals.feedings, "feeding"),
@@ -63,7 +69,9 @@ export function planText(plan: Plan, style: TextStyle): string {
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
     listed(
       "Fed",
-      fedSpans(plan.plantings).map(({ plantings, text }) => ofPlantings(plantings, text)),
+      fedSpans(plan.plantings, garden.amounts).map(({ plantings, text }) =>
+        ofPlantings(plantings, text),
+      ),
       style,
     ),
     listed(
@@ -101,10 +109,10 @@ function roundText(round: Round, amounts: Amounts, style: TextStyle): string {
       i === 0 ? feed.bedName : "",
       fillOfWater(fill, "can"),
       stockInRow(fill),
-      i === 0 ? otherFeedInRow(feed) : "",
+      i === 0 ? otherFeedInRow(feed, amounts) : "",
     ]),
   );
-  return `${style.heading(dayText(round.day) + time)}${doneWords(round)}${from}${short}\n${table([...rows, ...feedRows], "  ", style.width)}`;
+  return `${style.heading(dayText(round.day, amounts) + time)}${doneWords(round)}${from}${short}\n${table([...rows, ...feedRows], "  ", style.width)}`;
 }
 
 /** A row for each kind of fill: bed, cans, stock in each, and for whom. */

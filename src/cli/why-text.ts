@@ -1,16 +1,23 @@
 import type { PlantingCalcium } from "../calcium/index.js";
 import type { Day } from "../dates.js";
-import { type Amounts, calciumIn, decimal, rateMeasures, rateText } from "../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  dayText,
+  decimal,
+  rateMeasures,
+  rateText,
+  shortDate,
+} from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
 import type { StageSpan } from "../stages/index.js";
+import { batchName } from "../stock/index.js";
 import { grouped } from "../values.js";
 import {
   calciumAndCan,
-  dayText,
   fedFromTo,
   heatLimit,
-  shortDate,
   stageWords,
   stockInShort,
   sumInFull,
@@ -27,7 +34,8 @@ export function reasonsText(
   on: Day | undefined,
   style: TextStyle,
 ): string {
-  if (reasons.length === 0) return `Nothing is fed on ${dayText(on ?? plan.garden.season.from)}.\n`;
+  if (reasons.length === 0)
+    return `Nothing is fed on ${dayText(on ?? plan.garden.season.from, plan.garden.amounts)}.\n`;
   return reasons.map((r) => plantingText(r, on, plan.garden.amounts, style)).join("\n\n") + "\n";
 }
 
@@ -39,7 +47,7 @@ function plantingText(
 ): string {
   const { id, name, bedName, feeding } = planting;
   const title = style.heading(`${id}${name === id ? "" : `: ${name}`} in ${bedName}`);
-  const fedSo = feeding && inset(`${fedFromTo(feeding)} ${whyFedSo(feeding)}`, style);
+  const fedSo = feeding && inset(`${fedFromTo(feeding, amounts)} ${whyFedSo(feeding)}`, style);
   // A day is asked about its feedings; the sum is of a season.
   const sum = calcium && on === undefined ? [calciumText(calcium, amounts, style)] : [];
   if (feedings.length > 0) {
@@ -53,7 +61,7 @@ function plantingText(
     ].join("\n");
   }
   const none = planting.fed
-    ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on)}`}`
+    ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on, amounts)}`}`
     : [];
   const stages = stagesText(planting.stages, amounts, style);
   return [title, inset(planting.reason, style), fedSo ?? [], none, stages, ...sum]
@@ -80,7 +88,7 @@ function stagesText(stages: readonly StageSpan[], amounts: Amounts, style: TextS
   const origins = stages.map((stage) => originWords(stage, amounts));
   const rows = stages.map((stage, i) => [
     `${stageWords(stage.stage)} (BBCH ${stage.bbch})`,
-    `${shortDate(stage.from)} to ${shortDate(stage.to)}`,
+    `${shortDate(stage.from, amounts)} to ${shortDate(stage.to, amounts)}`,
     origins[i] === origins[i - 1] ? "as above" : (origins[i] ?? ""),
   ]);
   const sources = warmthSources(stages).map((source) =>
@@ -136,7 +144,7 @@ function feedingText(
   style: TextStyle,
 ): string {
   const { feeding, stage } = r;
-  const window = `${shortDate(feeding.window.earliest)} to ${shortDate(feeding.window.latest)}`;
+  const window = `${shortDate(feeding.window.earliest, amounts)} to ${shortDate(feeding.window.latest, amounts)}`;
   const gap =
     r.gapDays === undefined ? "the first feeding" : `${r.gapDays} days after the feeding before`;
   const rows = [
@@ -146,7 +154,7 @@ function feedingText(
     ...arithmetic(r, amounts).map((line, i) => [i === 0 ? "amount" : "", line]),
     ...(shared === undefined ? [["calcium", calciumAndCan(r.mix, amounts)]] : []),
   ];
-  return tabledWithin(dayText(r.day), rows, style);
+  return tabledWithin(dayText(r.day, amounts), rows, style);
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */
@@ -158,7 +166,7 @@ function rateLines({ feeding, mix, rule }: FeedingReason, amounts: Amounts): str
   const { water, stock } = rateMeasures[amounts];
   const rate = rateText(mix.rateMlPerL, amounts);
   const strengthGPerL = mix.calciumMgPerL / mix.rateMlPerL;
-  const batches = (mix.pours ?? []).map((pour) => pour.batch);
+  const batches = (mix.pours ?? []).map((pour) => batchName(pour.batch));
   const bottles =
     batches.length > 1
       ? `${batches.join(" and ")} together hold`

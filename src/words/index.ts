@@ -2,9 +2,11 @@ export {
   batchOnLabel,
   bottleInFull,
   bottleInShort,
+  dayOnLabel,
   fromAll,
   fromBottle,
   fromBottles,
+  labelTitle,
   leftOver,
   leftToUseUp,
   madeOnLabel,
@@ -13,6 +15,7 @@ export {
   newBottleInFull,
   openBottle,
   pourInTurn,
+  shakeInShort,
   shakeOnLabel,
   strengthOnLabel,
   useByOnLabel,
@@ -42,6 +45,7 @@ export {
   waterAgainstFeed,
 } from "./calcium-sum.js";
 export {
+  doseInShort,
   doseOnLabel,
   fillInFull,
   fillInShort,
@@ -65,7 +69,7 @@ export {
   cautionsFor,
   humilityCautions,
   keepingCautions,
-  labelCaution,
+  labelCautions,
   makingCautions,
   otherFeedCaution,
   savingCaution,
@@ -73,7 +77,7 @@ export {
 } from "./cautions.js";
 export { stepCommand, throwAwayCommand, writeStepDown, writeThrownAway } from "./commands.js";
 export {
-  dayOfSeason,
+  longDay,
   daysAway,
   dayText,
   fullDate,
@@ -81,7 +85,7 @@ export {
   nameOfMonth,
   shortDate,
   shortDay,
-} from "./days.js";
+} from "../garden/index.js";
 export {
   doneWords,
   doubtLines,
@@ -120,11 +124,12 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
-export { isolated, letters } from "./names.js";
+export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
+export { isolated, letters, nameInText } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
-export { closed, plain } from "./say.js";
+export { capital, closed, plain, type Say } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
   fedThoughUnlikely,
@@ -162,6 +167,8 @@ export {
   weekInRow,
   weeklyWater,
 } from "./watering.js";
+export { dayAsks, roundTitles, todayAsks } from "./today.js";
+export { amountInTitle, feedTitle, jobTitle, longestTitle, otherFeedsTitle } from "./titles.js";
 export { warmthSources, warmthWords } from "./warmth.js";
 export {
   bedWaterInFull,

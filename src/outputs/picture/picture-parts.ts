@@ -1,17 +1,9 @@
 /** The season as strips, each drawn from its own top edge: the calendar, beds, stock. */
 import type { Day, DaySpan } from "../../dates.js";
-import type { Route } from "../../garden/index.js";
+import { monthName, type Route, shortDate } from "../../garden/index.js";
 import type { BedRound, CanMix, Plan, PlannedPlanting } from "../../season/index.js";
 import { grouped } from "../../values.js";
-import {
-  feedingMark,
-  isolated,
-  monthName,
-  plain,
-  plantingWords,
-  shortDate,
-  stageWords,
-} from "../../words/index.js";
+import { feedingMark, isolated, plain, plantingWords, stageWords } from "../../words/index.js";
 import { type Content, html, type Html } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { widthEm } from "../text-width.js";
@@ -89,7 +81,7 @@ export function roundStrip({ plan, scale, canvas, today }: PictureContext): Stri
         ? "Rounds"
         : next === undefined
           ? "Rounds: all done"
-          : `Rounds: the next is on ${shortDate(next.day)}`;
+          : `Rounds: the next is on ${shortDate(next.day, plan.garden.amounts)}`;
   const marks = plan.rounds.map(({ day }) => {
     const kind = `round-mark${day === next?.day ? " next" : ""}`;
     return mark({ shape: "fr-round", kind }, scale.midst(day), 27);
@@ -122,7 +114,7 @@ function plantingStrip(
   const words = alone ? bedAndPlanting(planting) : plantingAndFate(planting);
   const barY = top + nameHeight;
   const bars = planting.stages.filter(scale.shows).map((span) => {
-    const title = `${name}: ${stageWords(span.stage)}, ${shortDate(span.from)} to ${shortDate(span.to)}`;
+    const title = `${name}: ${stageWords(span.stage)}, ${shortDate(span.from, plan.garden.amounts)} to ${shortDate(span.to, plan.garden.amounts)}`;
     const label = textThatFits(
       stageWords(span.stage),
       // The text begins a little after the bar does.
@@ -145,7 +137,7 @@ function plantingStrip(
         routeMarks[route],
         scale.midst(day),
         barY + barHeight + 9,
-        feedingMark(name, route, shortDate(day)),
+        feedingMark(name, route, shortDate(day, plan.garden.amounts)),
       ),
     ),
   );

@@ -1,4 +1,5 @@
 /** Stock on hand through the season, and when each bottle is made, keeps and must be used up. */
+import { batchName } from "../../stock/index.js";
 import { addDays, later } from "../../dates.js";
 import { totalStockText } from "../../garden/index.js";
 import type { SeasonStock } from "../../season/index.js";
@@ -49,7 +50,7 @@ function levelStrip({ plan, scale, canvas, today }: PictureContext, stock: Seaso
 function bottleStrip({ plan, scale, canvas }: PictureContext, life: BottleLife): Strip {
   const { readyOn, useBy, startOn } = life;
   const amount = totalStockText(life.volumeMl, plan.garden.amounts);
-  const words = bottleInShort(life, isolated(life.id), amount);
+  const words = bottleInShort(life, isolated(batchName(life.id)), amount, plan.garden.amounts);
   const from = readyOn ?? scale.span.from;
   const keeps = { from, to: useBy ?? scale.span.to };
   return {
