@@ -26,10 +26,10 @@ export async function changesCommand(
   const changes = calendarChanges(earlier.calendar, plan, plan.today).map(changeFacts);
   const { published } = earlier.calendar;
   const feedings = published === undefined ? [] : feedingChanges(published, plan);
-  const { amounts } = plan.garden;
+  const here = { amounts: plan.garden.amounts, today: plan.today };
   return answer(
     { changes, feedings },
-    (all, style) => changesText(all, amounts, style),
+    (all, style) => changesText(all, here, style),
     options,
     shell,
   );
