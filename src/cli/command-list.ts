@@ -50,8 +50,9 @@ export const commandList: readonly CommandSpec[] = [
     ],
     options: [
       option("--json", "print the plan as JSON (schemas/plan.schema.json)"),
-      option("--from <day>", "only rounds from this day on", dayOption),
-      option("--to <day>", "only rounds up to this day", dayOption),
+      option("--from <day>", "only rounds and jobs from this day on", dayOption),
+      option("--to <day>", "only rounds and jobs up to this day", dayOption),
+      option("--past", "with what lies before today, day by day"),
       option("--keep <plan>", "keep days of this earlier plan (JSON) or calendar"),
       extraRoundsOption,
       todayOption,

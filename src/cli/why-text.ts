@@ -3,11 +3,11 @@ import type { Day } from "../dates.js";
 import {
   type Amounts,
   calciumIn,
-  dayText,
   decimal,
   rateMeasures,
   rateText,
   shortDate,
+  shortDay,
 } from "../garden/index.js";
 import type { FeedingReason, PlantingReasons } from "../notes/index.js";
 import type { Plan } from "../season/index.js";
@@ -35,14 +35,14 @@ export function reasonsText(
   style: TextStyle,
 ): string {
   if (reasons.length === 0)
-    return `Nothing is fed on ${dayText(on ?? plan.garden.season.from, plan.garden.amounts)}.\n`;
-  return reasons.map((r) => plantingText(r, on, plan.garden.amounts, style)).join("\n\n") + "\n";
+    return `Nothing is fed on ${shortDay(on ?? plan.garden.season.from, plan.garden.amounts, plan.today)}.\n`;
+  return reasons.map((r) => plantingText(r, on, plan, style)).join("\n\n") + "\n";
 }
 
 function plantingText(
   { planting, calcium, feedings }: PlantingReasons,
   on: Day | undefined,
-  amounts: Amounts,
+  { garden: { amounts }, today }: Plan,
   style: TextStyle,
 ): string {
   const { id, name, bedName, feeding } = planting;
@@ -56,12 +56,12 @@ function plantingText(
       ...[title, fedSo ?? []].flat(),
       ...rulesText(feedings, shared, amounts, style),
       stagesText([...new Set(feedings.map(({ stage }) => stage))], amounts, style),
-      ...feedings.map((f) => feedingText(f, shared, amounts, style)),
+      ...feedings.map((f) => feedingText(f, shared, amounts, today, style)),
       ...sum,
     ].join("\n");
   }
   const none = planting.fed
-    ? `  not fed ${on === undefined ? "in this season" : `on ${dayText(on, amounts)}`}`
+    ? `  not fed ${on === undefined ? "in this season" : `on ${shortDay(on, amounts, today)}`}`
     : [];
   const stages = stagesText(planting.stages, amounts, style);
   return [title, inset(planting.reason, style), fedSo ?? [], none, stages, ...sum]
@@ -141,6 +141,7 @@ function feedingText(
   r: FeedingReason,
   shared: string | undefined,
   amounts: Amounts,
+  today: Day,
   style: TextStyle,
 ): string {
   const { feeding, stage } = r;
@@ -154,7 +155,7 @@ function feedingText(
     ...arithmetic(r, amounts).map((line, i) => [i === 0 ? "amount" : "", line]),
     ...(shared === undefined ? [["calcium", calciumAndCan(r.mix, amounts)]] : []),
   ];
-  return tabledWithin(dayText(r.day, amounts), rows, style);
+  return tabledWithin(shortDay(r.day, amounts, today), rows, style);
 }
 
 /** Where the rate comes from: the rule's calcium and the bottle's strength, or the grower's own mL. */
