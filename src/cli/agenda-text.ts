@@ -67,6 +67,9 @@ function noRound({ rounds, today, garden }: Plan): string {
   return `No round is left in this season: the last is that of ${shortDay(last.day, garden.amounts, today)}`;
 }
 
+/** Our choice: a planting with crop and stage stands in one line. */
+const roomForWhom = 32;
+
 /** A block for each day; what lies before today in one line, unless it is asked for. */
 export function agendaText(
   plan: Plan,
@@ -83,6 +86,7 @@ export function agendaText(
     shown.map(({ round }) => (round === undefined ? [] : roundRows(round, plan.garden.amounts))),
     "  ",
     style.width,
+    roomForWhom,
   );
   const next = shown.find(({ day, round }) => round !== undefined && day >= today)?.day;
   const folded = days.filter((one) => !isShown(one));

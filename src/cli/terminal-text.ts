@@ -62,7 +62,7 @@ export function tabled(title: string, rows: Rows, style: TextStyle): string {
 
 export type Rows = readonly (readonly string[])[];
 
-const leastRoom = 32;
+const usualLeastRoom = 20;
 
 /**
  * Rows of cells -> aligned lines; the last column wraps to what is left of the width. Where that is
@@ -72,8 +72,17 @@ export function table(rows: Rows, indent: string, width: number): string {
   return tables([rows], indent, width)[0] ?? "";
 }
 
-/** As {@link table}, several with the same columns. */
-export function tables(all: readonly Rows[], indent: string, width: number): string[] {
+/**
+ * As {@link table}, several with the same columns.
+ *
+ * @param leastRoom in which the last column can be read
+ */
+export function tables(
+  all: readonly Rows[],
+  indent: string,
+  width: number,
+  leastRoom = usualLeastRoom,
+): string[] {
   const every = all.flat();
   // Not spread into one call: there may be as many rows as beds times rounds.
   const widest = (of: (row: readonly string[]) => number): number =>

@@ -94,7 +94,7 @@ describe("why", () => {
 
   test("a day on which nothing is fed says so", async () => {
     expect((await cli(["why", file, "2027-03-02"])).stdout).toContain(
-      "Nothing is fed on Tue 2 Mar\n",
+      "Nothing is fed on Tue 2 Mar.\n",
     );
     expect((await cli(["why", file, "toms", "2027-03-02"])).stdout).toContain(
       "not fed on Tue 2 Mar\n",
