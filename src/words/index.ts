@@ -50,6 +50,7 @@ export {
   fillInFull,
   fillInShort,
   fillOfWater,
+  fillOnSheet,
   fillWithStock,
   fillWords,
   fromEach,
