@@ -86,7 +86,7 @@ export function fillWithStock<T>(
     : say`${cans}: ${marked(jug.takeText)}${each(fill)} ${fromJug(fill, jug)}`;
 }
 
-/** In the row of a sheet: `2 cans × 23 mL in 9 L`; what is measured out may be marked. */
+/** In the row of a sheet: `2 cans × 23 mL`, `1 part can × 8 mL in 3 L`; what is measured may be marked. */
 export function fillOnSheet<T>(
   say: Say<T>,
   fill: CanFill,
@@ -96,7 +96,7 @@ export function fillOnSheet<T>(
   const { count, full, stockText, waterText, jug } = fill;
   const cans = full ? vesselCount(count, vessel) : `${count} part ${vesselWords(vessel, count)}`;
   return jug === undefined
-    ? say`${cans} × ${marked(stockText)} in ${waterText}${andFromEach(fill)}`
+    ? say`${cans} × ${marked(stockText)}${full ? "" : ` in ${waterText}`}${andFromEach(fill)}`
     : say`${cans} × ${marked(jug.takeText)} ${fromJug(fill, jug)}`;
 }
 

@@ -148,7 +148,8 @@ h2{font-size:13pt}
 .amount-rows .soft,.origin .soil,.origin .verdict{font-size:8.5pt}
 .amount-rows li,.origin .soil,.origin .verdict{margin-top:.5mm}
 h2,h3,caption{break-after:avoid}
-tr,.jobs li,.calcium li,.warning{break-inside:avoid}
+tr,.jobs li,.calcium li,.warning,footer{break-inside:avoid}
+footer{break-before:avoid}
 .picture,.amounts,.sign,.chip{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 ${calciumCardStyle}

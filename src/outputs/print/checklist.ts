@@ -37,14 +37,17 @@ interface DayRows {
   readonly rows: readonly Row[];
 }
 
-const headMm = 11;
+const headMm = 8.2;
 const notesMm = 10;
-const paddingMm = 2;
+/** Above and below a line together, its rule too. */
+const paddingMm = 1.4;
+/** Left and right together. */
+const sidesMm = 3;
 /** Left at the foot of a page, for fonts that run larger. */
-const spareMm = 8;
-const emMm = (10 * 25.4) / 72;
+const spareMm = 5;
+const emMm = (9.5 * 25.4) / 72;
 const boxMm = 10;
-const bedShare = 0.42;
+const bedShare = 0.33;
 
 type PaperSize = (typeof papers)[keyof typeof papers];
 
@@ -55,6 +58,11 @@ export function checklist(plan: Plan, paper: PaperSize, headerMm: number): reado
   return pagesOf(days, roomMm, headerMm).map(
     (page) =>
       html`<table class="list">
+        <colgroup>
+          <col class="ticks" />
+          <col class="who" />
+          <col />
+        </colgroup>
         ${page}
       </table>`,
   );
@@ -152,9 +160,10 @@ function roundRows(plan: Plan, round: Round, widthMm: number): Row[] {
 
 function mixCells(plan: Plan, { bedName }: BedRound, mix: CanMix, several: boolean): Html[] {
   const { pours = [], shortMl, fills, route, feedings } = mix;
-  const from = several
-    ? joined([...new Set(pours.map(({ batch }) => batch))].map(batchHtml), ", ")
-    : [];
+  const from =
+    several && fills.every((fill) => fill.pours === undefined)
+      ? joined([...new Set(pours.map(({ batch }) => batch))].map(batchHtml), ", ")
+      : [];
   const lines: Content[] = [
     ...fills.map((fill) => fillOnSheet(html, fill, vesselOf(route), bold)),
     ...(from.length === 0 ? [] : [html`from ${from}`]),
@@ -180,7 +189,7 @@ function rowOf(
   done: boolean,
   widthsMm: readonly number[],
 ): Row {
-  const lines = cells.map((cell, i) => linesIn(textOf(cell), (widthsMm[i] ?? 0) - 2 * paddingMm));
+  const lines = cells.map((cell, i) => linesIn(textOf(cell), (widthsMm[i] ?? 0) - sidesMm));
   const heightMm = Math.max(...lines) * lineMm + paddingMm;
   const span = cells.length === 1 && html` colspan="2"`;
   return {
@@ -192,9 +201,12 @@ function rowOf(
   };
 }
 
-/** At most so many: a line ends before a word that does not fit. */
+/** Of the widths of bold letters: most of a line is not bold. Measured. */
+const plainShare = 0.87;
+
+/** A line ends before a word that does not fit. */
 function linesIn(text: string, widthMm: number): number {
-  const mostEm = widthMm / emMm;
+  const mostEm = widthMm / emMm / plainShare;
   let [lines, usedEm] = [1, 0];
   for (const word of text.split(/\s+/)) {
     const em = widthEm(`${word} `, "print");

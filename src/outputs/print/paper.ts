@@ -9,4 +9,4 @@ export type Paper = keyof typeof papers;
 export const sheetMarginMm = 12;
 
 /** Of a line of text on the sheet. */
-export const lineMm = 4.8;
+export const lineMm = 4.3;

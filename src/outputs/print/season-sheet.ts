@@ -5,7 +5,6 @@ import { agendaOf, type Plan } from "../../season/index.js";
 import {
   cautionsFor,
   climateOfPlace,
-  fedSpans,
   humilityCautions,
   keepingCautions,
   makingCautions,
@@ -53,7 +52,7 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
             ${sheetCautions(plan).map((line) => html`<li>${line}</li>`)}
           </ul>
         </section>
-        ${weeklyWaterTable(plan)} ${fedList(plan)}
+        ${weeklyWaterTable(plan)}
         <section class="season" aria-labelledby="season-head">
           <h2 id="season-head">The season</h2>
           ${keyList(plan, options.today !== undefined)}
@@ -76,21 +75,6 @@ function weeklyWaterTable(plan: Plan): Html | undefined {
       ${rain !== undefined && html`<p>${rain}</p>`} ${table}
     </section>`
   );
-}
-
-/** When each planting is fed first and last, and why it ends there. */
-function fedList({ plantings, garden }: Plan): Html | undefined {
-  const lines = fedSpans(plantings, garden.amounts).map(
-    ({ plantings: those, text }) =>
-      html`<p>
-        ${those.map((planting, i) => html`${i > 0 && ", "}${plantName(planting)}`)}: ${text}
-      </p>`,
-  );
-  if (lines.length === 0) return undefined;
-  return html`<section aria-labelledby="fed-head">
-    <h2 id="fed-head">Fed from when until when</h2>
-    ${lines}
-  </section>`;
 }
 
 function sheetCautions(plan: Plan): readonly string[] {

@@ -38,11 +38,14 @@ th,td{text-align:start;vertical-align:top;padding:.9mm 1.5mm;border-bottom:.4pt 
 thead th{border-bottom:1pt solid var(--ink)}
 thead{break-after:avoid}
 tr{break-inside:avoid}
-.list{font:10pt/${lineMm}mm Arial,"Liberation Sans",Arimo,sans-serif}
+.list{font:9.5pt/${lineMm}mm Arial,"Liberation Sans",Arimo,sans-serif}
+.list td{padding-block:.6mm}
 .list+.list{break-before:page}
 .list td:first-child{width:10mm;padding-inline:0}
-.list td:nth-child(2):not([colspan]){width:42%}
-.head>*{background:#efece2;border-top:1pt solid var(--ink);vertical-align:middle;height:11mm;padding-block:0}
+.list tr>:first-child{width:10mm}
+.list .ticks{width:10mm}
+.list .who{width:32%}
+.head>*{background:#efece2;border-top:1pt solid var(--ink);vertical-align:middle;height:8mm;padding-block:0}
 .head th{font-size:14pt}
 .head .totals{font-weight:400;font-size:9pt}
 .notes td{color:var(--soft);font-size:8pt;height:10mm;border-bottom:.8pt solid var(--ink)}
@@ -51,7 +54,7 @@ tr{break-inside:avoid}
 .short td:last-child{font-size:12pt}
 .small{font-size:7.5pt;line-height:1.2;margin-top:2mm}
 .season{break-inside:avoid}
-.box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center}
+.box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center;vertical-align:top}
 .box.round{width:6mm;height:6mm;line-height:5.4mm;border-width:1.5pt}
 .picture,.box,.head>*{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .water-weeks{font-size:8.5pt}
