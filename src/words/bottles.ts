@@ -143,14 +143,6 @@ export interface BottleDays {
   readonly useBy?: Day;
 }
 
-/** `batch-2027-06-12, use by 10 Sep, 1 L, ready 12 Jun` */
-export function bottleInShort(bottle: BottleDays, name: string, amount: string): string {
-  const { planned, readyOn, useBy } = bottle;
-  const ready = planned && readyOn !== undefined ? `ready ${shortDate(readyOn)}` : "in hand";
-  const until = useBy === undefined ? "" : `, use by ${shortDate(useBy)}`;
-  return `${name}${until}, ${amount}, ${ready}`;
-}
-
 /** For those who hear the picture. */
 export function bottleInFull(bottle: BottleDays, name: string, amount: string): string {
   const { planned, startOn, readyOn, useBy } = bottle;

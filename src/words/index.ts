@@ -1,7 +1,6 @@
 export {
   batchOnLabel,
   bottleInFull,
-  bottleInShort,
   fromAll,
   fromBottle,
   fromBottles,
@@ -73,6 +72,7 @@ export {
 } from "./cautions.js";
 export { stepCommand, throwAwayCommand, writeStepDown, writeThrownAway } from "./commands.js";
 export {
+  dayOfMonth,
   dayOfSeason,
   daysAway,
   dayText,
@@ -121,9 +121,10 @@ export {
   visitSummary,
 } from "./making.js";
 export { isolated, letters } from "./names.js";
+export { type FedDays, feedingDays, lifeInWords, notFed, pictureKeyWords } from "./picture.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
-export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { closed, plain } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {

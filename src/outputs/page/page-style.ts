@@ -1,11 +1,11 @@
 import { calciumCardStyle } from "../calcium-card.js";
-import { drawingsStyle, stageColours } from "../picture/index.js";
+import { drawingsStyle } from "../picture/index.js";
 import { inkDark, inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
 
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */
-export const pageStyle = `:root{color-scheme:light dark;${inkLight};${stageColours("light")}}
-@media (prefers-color-scheme:dark){:root{${inkDark};${stageColours("dark")}}}
+export const pageStyle = `:root{color-scheme:light dark;${inkLight}}
+@media (prefers-color-scheme:dark){:root{${inkDark}}}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.5 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
@@ -61,7 +61,6 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
 .picture-box{container:picture/inline-size}
-.picture-box>.picture{break-inside:avoid;margin-bottom:.75rem}
 .key{display:flex;flex-wrap:wrap;gap:.35rem 1.1rem;margin:.25rem 0 .75rem;font-size:.9rem}
 .key li{display:flex;align-items:center;gap:.4rem}
 .defs{position:absolute}
@@ -128,7 +127,7 @@ ${narrowWaterTable}}
 @media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}
 @media print{
-:root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}
+:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
 body{font-size:10pt}
 nav,.skip,#subscribe .button,details:not([open]),.details-only{display:none}
 section:not(:has(>:not(h2,.details-only,details:not([open])))){display:none}

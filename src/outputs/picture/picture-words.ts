@@ -1,23 +1,41 @@
 /** What the season picture shows, in words, for those who hear it. */
-import { counted, totalStockText } from "../../garden/index.js";
+import { counted, routes, totalStockText } from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
-import { bottleInFull, fullDate, isolated, shortDate, stageWords } from "../../words/index.js";
+import {
+  bottleInFull,
+  feedingDays,
+  fullDate,
+  isolated,
+  lifeInWords,
+  plain,
+  plantingWords,
+  routeNames,
+  shortDate,
+} from "../../words/index.js";
 import { bottleLives } from "../bottle-lives.js";
-import { mixesOf } from "../plan-facts.js";
-import { feeds, nameInPicture } from "./picture-parts.js";
+import type { FeedRow, PlantingRow, RowMark } from "./season-rows.js";
 
-export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
-  const inWords = plantings.map((planting) => {
-    const stages = planting.stages.map(
-      ({ stage, from, to }) => `${stageWords(stage)} ${shortDate(from)} to ${shortDate(to)}`,
-    );
-    const days = plan.rounds
-      .filter((round) => mixesOf(round).some((mix) => feeds(mix, planting.id)))
-      .map(({ day }) => shortDate(day));
-    const fed = days.length === 0 ? "Not fed." : `Fed on ${days.join(", ")}.`;
-    return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${stages.join(", ") || "no stages known"}. ${fed}`;
-  });
-  return inWords.join(" ");
+export function plantingInWords({ planting, marks }: PlantingRow): string {
+  const days = (kind: RowMark["kind"], route?: RowMark["route"]) =>
+    marks.filter((m) => m.kind === kind && (!route || m.route === route)).map(({ day }) => day);
+  const fed = routes.map((route) => ({
+    title: routeNames[route].title,
+    given: days("given", route),
+    planned: days("planned", route),
+  }));
+  const life = lifeInWords(planting.stages);
+  return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${life}. ${feedingDays(fed, days("missed"), days("sign"))}`;
+}
+
+export function feedInWords({ feeds, marks }: FeedRow): string {
+  const days = (kind: RowMark["kind"]) =>
+    marks.filter((mark) => mark.kind === kind).map(({ day }) => day);
+  const title = feeds.map(isolated).join(", ");
+  return feedingDays([{ title, given: days("given"), planned: days("planned") }], [], []);
+}
+
+export function nameInPicture(planting: PlannedPlanting): string {
+  return plantingWords(plain, planting, isolated(planting.name));
 }
 
 export function roundsInWords({ garden, rounds }: Plan): string {
