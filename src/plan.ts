@@ -156,7 +156,7 @@ function planOf(
 ): Plan {
   const isPassed = passedWithout(past, published, garden.season, today);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
-    feedingSpan(need, courses, ahead, rounds, garden.season);
+    feedingSpan(need, courses, ahead, rounds, garden);
   const { weather: place, waterings, verdicts } = known;
   const gapOf = dryGaps(garden, needs, waterings, rounds, place, tables);
   const watering = plannedWatering(garden, needs, waterings, rounds, { place, gapOf }, tables);

@@ -23,6 +23,8 @@ export type CalendarChange =
       readonly event: EventNow;
       readonly was: EarlierEvent;
       readonly properties: readonly string[];
+      /** Lines of the description that are in one alone; absent where it is the same. */
+      readonly said?: { readonly was: readonly string[]; readonly now: readonly string[] };
       /** A watering day that keeps its day and time and tells other amounts. */
       readonly amountsAlone?: true;
     }
@@ -67,9 +69,20 @@ function changeOf(was: WrittenEvent, now: WrittenEvent): CalendarChange[] {
       event: earlierEvent(now),
       was: earlierEvent(was),
       properties,
+      ...(properties.includes("DESCRIPTION") ? { said: saidAnew(was, now) } : {}),
       ...(amountsAlone ? { amountsAlone } : {}),
     },
   ];
+}
+
+function saidAnew(was: WrittenEvent, now: WrittenEvent): { was: string[]; now: string[] } {
+  const [before, after] = [was, now].map(
+    ({ text }) =>
+      new Set(textOfValue(valueIn(unfoldedLines(text), "DESCRIPTION") ?? "").split("\n")),
+  );
+  const only = (lines = new Set<string>(), others = new Set<string>()): string[] =>
+    [...lines].filter((line) => line !== "" && !others.has(line));
+  return { was: only(before, after), now: only(after, before) };
 }
 
 /** Names of properties, beside the day, that are not the same in both; `VALARM` for reminders. */

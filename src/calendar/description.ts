@@ -89,7 +89,7 @@ function feedLines(mix: OtherFeedMix, { nameOf, amounts }: TripWords): string[] 
     ...[
       ...mix.fills.map((fill) => fillInFull(fill, "can", mix.feed)),
       `for ${mix.plantings.map(nameOf).join(", ")}`,
-      ...(mix.openedSince === undefined ? [] : [openedOn(mix.openedSince)]),
+      ...(mix.openedSince === undefined ? [] : [openedOn(mix.openedSince, amounts)]),
     ].map((line) => `- ${line}`),
   ];
 }

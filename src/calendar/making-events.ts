@@ -3,6 +3,7 @@ import type { Day } from "../dates.js";
 import { type Amounts, totalStockText } from "../garden/index.js";
 import type { Plan, PlanGarden } from "../season/index.js";
 import {
+  batchName,
   dayOfStep,
   type MakingStep,
   makingSteps,
@@ -12,6 +13,7 @@ import {
 import { grouped } from "../values.js";
 import {
   afterVisit,
+  capital,
   keepShellsSummary,
   type Making,
   savingCaution,
@@ -96,9 +98,9 @@ function visitDescription(
   const cautions = makings.flatMap(stepsOf).flatMap((step) => step.cautions);
   return [
     ...makings.flatMap((making) => [
-      `${making.batch.id} (${totalStockText(making.batch.volumeMl, amounts)}):`,
+      `${capital(batchName(making.batch.id))} (${totalStockText(making.batch.volumeMl, amounts)}):`,
       ...stepsOf(making).map(({ text }) => `- ${text}`),
-      `- ${afterVisit(visit, making.batch)}`,
+      `- ${afterVisit(visit, making.batch, amounts)}`,
       `- ${writeStepDown(visit, making.batch.id)}`,
       "",
     ]),

@@ -1,7 +1,7 @@
 import { type Vessel, vesselOf } from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, OtherFeedMix } from "../season/index.js";
 import { grouped } from "../values.js";
-import { cropWords, fillInShort, moreCans } from "../words/index.js";
+import { capital, cropWords, fillInShort, moreCans } from "../words/index.js";
 
 /** What one line can show; the description holds the rest. */
 const cropsShown = 3;
@@ -69,8 +69,4 @@ function fillsOf(mixes: readonly Pick<CanMix, "fills">[]): readonly CanFill[] {
 function countOf(left: readonly CanFill[]): readonly string[] {
   const cans = left.reduce((sum, { count }) => sum + count, 0);
   return cans > 0 ? [moreCans(cans)] : [];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
 }

@@ -2,8 +2,10 @@
 import {
   type Amounts,
   counted,
+  dayText,
   decimal,
   rateMeasures,
+  shortDate,
   strengthFigure,
   strengthText,
   totalStockText,
@@ -19,10 +21,8 @@ import {
   weightText,
 } from "../stock/index.js";
 import {
-  dayText,
   leftToUseUp,
   shellsInAll,
-  shortDate,
   stepCommand,
   useByWhenKept,
   whiteComesThrough,
@@ -50,7 +50,7 @@ function makingSections(
   const ml = (amount: number): string => totalStockText(amount, amounts);
   const { eggs, saveFrom, shortage } = shells;
   const shellLines = [
-    ...(batches.length === 0 ? [] : [shellsInAll(eggs, saveFrom)]),
+    ...(batches.length === 0 ? [] : [shellsInAll(eggs, saveFrom, amounts)]),
     ...(shortage === undefined ? [] : [withMend(shortage)]),
   ];
   return [
@@ -90,10 +90,10 @@ function makingSections(
 
 function batchRow(batch: BatchToMake, amounts: Amounts): string[] {
   return [
-    shortDate(batch.startOn),
-    shortDate(dayOfStep(batch, "add-acid")),
-    shortDate(batch.readyOn),
-    dayText(batch.useBy),
+    shortDate(batch.startOn, amounts),
+    shortDate(dayOfStep(batch, "add-acid"), amounts),
+    shortDate(batch.readyOn, amounts),
+    dayText(batch.useBy, amounts),
     totalStockText(batch.volumeMl, amounts),
     counted(batch.eggs, "eggshell"),
   ];
@@ -105,7 +105,7 @@ function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): str
     const served = batch.serves.filter((s) => s.day === day);
     const ml = served.reduce((sum, pour) => sum + pour.ml, 0);
     return [
-      shortDate(day),
+      shortDate(day, amounts),
       totalStockText(ml, amounts),
       served.flatMap(({ plantings }) => plantings).join(", "),
     ];
@@ -121,7 +121,10 @@ function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle
       : `The next batch, ${recipe.batch}: ${makes}`;
   return [
     tabled(title, recipeRows(recipe, amounts), style),
-    [style.heading("Steps"), ...recipe.steps.map((step, i) => stepText(step, i, style))].join("\n"),
+    [
+      style.heading("Steps"),
+      ...recipe.steps.map((step, i) => stepText(step, i, amounts, style)),
+    ].join("\n"),
     ...(recipe.batch === undefined ? [] : [commandsText(recipe.batch, style)]),
   ];
 }
@@ -164,10 +167,10 @@ function recipeRows(r: RecipeReport, amounts: Amounts): string[][] {
     ...(crystals ? [["", whiteText(r, amounts)]] : []),
     [
       "waiting",
-      `shells out ${dayText(r.startOn)}, acid in ${dayText(r.acidOn)}, ready ${dayText(r.readyOn)}`,
+      `shells out ${dayText(r.startOn, amounts)}, acid in ${dayText(r.acidOn, amounts)}, ready ${dayText(r.readyOn, amounts)}`,
     ],
     ["bottles", `${r.bottles} of ${bottleText(r.bottleMl, amounts)}`],
-    ["use by", useByWhenKept(r.useBy)],
+    ["use by", useByWhenKept(r.useBy, amounts)],
   ];
 }
 
@@ -206,11 +209,12 @@ function liquidRows(r: RecipeReport, amounts: Amounts): string[][] {
 function stepText(
   { day, text, cautions }: RecipeReport["steps"][number],
   index: number,
+  amounts: Amounts,
   style: TextStyle,
 ): string {
   const mark = `${index + 1}. `.padStart(4);
   return [
-    bullet(`${shortDate(day)}: ${text}`, style.width, mark),
+    bullet(`${shortDate(day, amounts)}: ${text}`, style.width, mark),
     ...cautions.map((caution) => bullet(caution, style.width, `${" ".repeat(mark.length)}! `)),
   ].join("\n");
 }

@@ -26,5 +26,11 @@ export async function changesCommand(
   const changes = calendarChanges(earlier.calendar, plan, plan.today).map(changeFacts);
   const { published } = earlier.calendar;
   const feedings = published === undefined ? [] : feedingChanges(published, plan);
-  return answer({ changes, feedings }, changesText, options, shell);
+  const here = { amounts: plan.garden.amounts, today: plan.today };
+  return answer(
+    { changes, feedings },
+    (all, style) => changesText(all, here, style),
+    options,
+    shell,
+  );
 }

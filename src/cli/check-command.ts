@@ -4,7 +4,7 @@ import { loadTables } from "../tables.js";
 import { loadGarden, tellIfBehind } from "./load.js";
 import { answer, type AnswerOptions, reportProblems, withMend } from "./report.js";
 import type { Shell } from "./shell.js";
-import { listed, page, type TextStyle } from "./terminal-text.js";
+import { listed, page, type TextStyle, warned } from "./terminal-text.js";
 
 /** Problems end with exit code 1; advice and warnings alone are fine. */
 export async function checkCommand(
@@ -21,7 +21,7 @@ export async function checkCommand(
   const inWords = (_: unknown, style: TextStyle): string =>
     page([
       `${garden.name}: no problems, ${counted(plan.totals.rounds, "round")} planned`,
-      listed("Warnings", warnings.map(withMend), style),
+      warned("Warnings", warnings.map(withMend), style),
       listed(
         "Advice",
         advice.map((a) => a.message),

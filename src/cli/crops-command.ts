@@ -1,8 +1,8 @@
 import { type Crop, cropSuggestion, type CropWarmth, findCrop, habits } from "../crops/index.js";
-import { decimal } from "../garden/index.js";
+import { decimal, nameOfMonth } from "../garden/index.js";
 import type { FeedRule } from "../rules/index.js";
 import { loadTables } from "../tables.js";
-import { nameOfMonth, stageWords } from "../words/index.js";
+import { stageWords } from "../words/index.js";
 import { answer, type AnswerOptions } from "./report.js";
 import { type Shell, wrongUsage } from "./shell.js";
 import { table, tabled, type TextStyle } from "./terminal-text.js";

@@ -1,9 +1,8 @@
 /** What `log` tells: what was written or taken out, and when each planting is due again. */
 import type { LogEntry } from "../compiled/garden-file.js";
 import type { Day } from "../dates.js";
-import { batchStepKeys, type GardenEdit, type NewLogEntry } from "../garden/index.js";
+import { batchStepKeys, dayText, type GardenEdit, type NewLogEntry } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
-import { dayText } from "../words/index.js";
 import type { LoadedGarden } from "./load.js";
 import type { LogWish } from "./log-job.js";
 import { stepWordOf } from "./log-steps.js";
@@ -95,7 +94,7 @@ function nextFeeding(plan: Plan, planting: string, today: Day): string {
       .flatMap((bed) => bed.mixes.filter((mix) => !mix.given).flatMap((mix) => mix.feedings))
       .find((f) => f.planting === planting);
     if (feeding !== undefined)
-      return `${dayText(round.day)} (between ${feeding.window.earliest} and ${feeding.window.latest})`;
+      return `${dayText(round.day, plan.garden.amounts)} (between ${feeding.window.earliest} and ${feeding.window.latest})`;
   }
   return "no more in this season";
 }
@@ -104,5 +103,5 @@ function nextFeed(plan: Plan, feed: string, today: Day): string {
   const round = plan.rounds.find(
     ({ day, feeds }) => day >= today && feeds?.some((mix) => mix.feed === feed && !mix.given),
   );
-  return round === undefined ? "no more in this season" : dayText(round.day);
+  return round === undefined ? "no more in this season" : dayText(round.day, plan.garden.amounts);
 }

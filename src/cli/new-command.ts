@@ -22,7 +22,11 @@ export async function newCommand(
   shell: Shell,
 ): Promise<number> {
   const { from, name, timezone, today } = options;
-  if (from === undefined) return write(starter(options, file, shell), file, shell);
+  if (from === undefined) {
+    const code = await write(starter(options, file, shell), file, shell);
+    tellNext("change it to your own garden", file, shell);
+    return code;
+  }
   if (name !== undefined || timezone !== undefined)
     throw wrongUsage(
       "--from takes name and time zone from that garden: leave out --name and --timezone",
@@ -31,7 +35,14 @@ export async function newCommand(
   if (!next.ok) return reportProblems(next.problems, {}, shell);
   const code = await write(next.value.text, file, shell);
   shell.stderr(next.value.told.map((line) => `${line}\n`).join(""));
+  tellNext(next.value.first, file, shell);
   return code;
+}
+
+/** The one thing to do with a file that was written. */
+function tellNext(what: string, file: string | undefined, shell: Shell): void {
+  if (file === undefined || file === "-") return;
+  shell.stderr(`Next: ${what}, then run \`feedround check ${file}\`\n`);
 }
 
 function starter(
@@ -66,6 +77,6 @@ async function write(text: string, file: string | undefined, shell: Shell): Prom
       `${file}: there is such a file already: choose another name, or remove it first`,
     );
   await writeText(file, text);
-  shell.stderr(`${file}: written; change it to your garden, then run \`feedround plan ${file}\`\n`);
+  shell.stderr(`${file}: written\n`);
   return exitCodes.fine;
 }

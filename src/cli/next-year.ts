@@ -17,6 +17,8 @@ export interface NextYear {
   readonly text: string;
   /** What the grower has to choose or to know, a line each. */
   readonly told: readonly string[];
+  /** What to do with it before all else. */
+  readonly first: string;
 }
 
 /** @param today the bottles hold what the plan of this day says */
@@ -33,9 +35,13 @@ export async function nextYearFile(
   const next = nextYearText(text.value, shownName(path), carried);
   if (!next.ok) return next;
   const after = await loadGardenText(next.value, path, shell, { today: carried.today });
-  return after.ok
-    ? { ok: true, value: { text: next.value, told: toldOf(before.value, carried) } }
-    : { ok: false, problems: after.problems.map(ofNextYear) };
+  if (!after.ok) return { ok: false, problems: after.problems.map(ofNextYear) };
+  const chosen = toChooseFrom(before.value, carried);
+  const first = chosen.length > 0 ? "take the # off what you grow again" : "look over its dates";
+  return {
+    ok: true,
+    value: { text: next.value, told: toldOf(before.value, carried, chosen), first },
+  };
 }
 
 function ofNextYear(problem: Problem): Problem {
@@ -74,19 +80,23 @@ function carriedOver({ garden, plan }: LoadedGarden): CarriedOver {
   };
 }
 
-function toldOf({ garden }: LoadedGarden, carried: CarriedOver): string[] {
-  const { perennials, growing, leftMl } = carried;
-  const chosen = garden.beds
-    .flatMap(({ plantings }) => plantings)
-    .filter(({ id }) => !perennials.has(id) && !growing.has(id));
+/** Ids of the plantings that are comments now. */
+function toChooseFrom({ garden }: LoadedGarden, { perennials, growing }: CarriedOver): string[] {
+  return garden.beds
+    .flatMap(({ plantings }) => plantings.map(({ id }) => id))
+    .filter((id) => !perennials.has(id) && !growing.has(id));
+}
+
+function toldOf(
+  { garden }: LoadedGarden,
+  { leftMl }: CarriedOver,
+  chosen: readonly string[],
+): string[] {
   const empty = [...leftMl].filter(([, ml]) => ml === 0);
   const line = (what: string, names: readonly string[]): string[] =>
     names.length === 0 ? [] : [`${what}: ${names.join(", ")}`];
   return [
-    ...line(
-      "comments, to choose from",
-      chosen.map(({ id }) => id),
-    ),
+    ...line("comments, to choose from", chosen),
     ...line("comments, as holidays move", garden.feeding.away.length > 0 ? ["time away"] : []),
     ...line(
       "batches left out, empty or past their day",

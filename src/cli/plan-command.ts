@@ -12,6 +12,7 @@ interface PlanWishes extends AnswerOptions {
   /** An earlier plan or calendar. */
   readonly keep?: string;
   readonly extraRounds?: number;
+  readonly past?: true;
 }
 
 export async function planCommand(
@@ -19,7 +20,7 @@ export async function planCommand(
   options: PlanWishes,
   shell: Shell,
 ): Promise<number> {
-  const { from, to, today, keep, extraRounds } = options;
+  const { from, to, past, today, keep, extraRounds } = options;
   if (from !== undefined && to !== undefined && to < from)
     throw wrongUsage("--to is before --from: swap the two days");
   if (keep === "-" && file === "-")
@@ -29,5 +30,12 @@ export async function planCommand(
   const loaded = await loadGarden(file, shell, given({ today, keep, extraRounds }));
   if (!loaded.ok) return reportProblems(loaded.problems, options, shell);
   tellIfBehind(file, loaded.value, shell);
-  return answer(planBetween(loaded.value.plan, from, to), planText, options, shell);
+  const { plan } = loaded.value;
+  const view = given({ from, to, past });
+  return answer(
+    planBetween(plan, from, to),
+    (asked, style) => planText(asked, plan, view, style),
+    options,
+    shell,
+  );
 }

@@ -1,55 +1,40 @@
 /** The plan as a page for a terminal. */
-import { type Amounts, counted, totalStockText, vesselOf, volumeText } from "../garden/index.js";
+import { addDays } from "../dates.js";
+import { counted, shortDay, totalStockText, volumeText } from "../garden/index.js";
 import { wasteAdvice } from "../notes/index.js";
 import {
-  type CanMix,
   mixesOf,
   type Plan,
   type PlannedPlanting,
-  type Round,
+  type PlanWarning,
+  toldOn,
 } from "../season/index.js";
-import {
-  cautionsFor,
-  climateOfPlace,
-  closed,
-  dayText,
-  doneWords,
-  fedSpans,
-  feedingInRow,
-  fillOfWater,
-  fromAll,
-  fromEach,
-  missingStock,
-  otherFeedInRow,
-  stockInRow,
-  tooLittleStock,
-} from "../words/index.js";
+import { cautionsFor, climateOfPlace, closed, fedSpans } from "../words/index.js";
 import { loadTables } from "../tables.js";
 import { grouped } from "../values.js";
+import { agendaText, firstLines, type PlanView } from "./agenda-text.js";
 import { calciumText } from "./calcium-text.js";
 import { withMend } from "./report.js";
 import { stockText } from "./stock-text.js";
-import { listed, page, table, type TextStyle, wrap } from "./terminal-text.js";
+import { listed, page, type TextStyle, warned, wrap } from "./terminal-text.js";
 import { waterText } from "./water-text.js";
 
-export function planText(plan: Plan, style: TextStyle): string {
-  const { garden, totals } = plan;
+/** Our choice: as far ahead as a grower arranges the days. */
+const soonDays = 14;
+
+/** @param whole of all its days: it says what today asks for, whatever days are printed */
+export function planText(plan: Plan, whole: Plan, view: PlanView, style: TextStyle): string {
+  const { garden, today } = plan;
   const notFed = plan.plantings.filter((planting) => !planting.fed);
+  const isSoon = (warning: PlanWarning): boolean => {
+    const day = toldOn(warning);
+    return day !== undefined && day >= today && day <= addDays(today, soonDays);
+  };
   return page([
-    [
-      style.heading(garden.name),
-      `${dayText(garden.season.from)} to ${dayText(garden.season.to)}, time zone ${garden.timezone}`,
-      ...(garden.climate ? wrap(climateOfPlace(garden.climate), style.width) : []),
-      [
-        counted(totals.rounds, "round"),
-        counted(totals.feedings, "feeding"),
-        `${volumeText(totals.waterL, garden.amounts)} of water`,
-        `${totalStockText(totals.stockMl, garden.amounts)} of stock`,
-      ].join(", "),
-    ].join("\n"),
-    plan.rounds.length === 0
-      ? "No feedings in these days."
-      : plan.rounds.map((round) => roundText(round, garden.amounts, style)).join("\n"),
+    [style.heading(garden.name), ...firstLines(whole, style)].join("\n"),
+    warned("Warnings for the next two weeks", plan.warnings.filter(isSoon).map(withMend), style),
+    agendaText(plan, view, style),
+    seasonText(plan, style),
     waterText(plan, style),
     stockText(plan, style),
     calciumText(plan, style),
@@ -58,12 +43,14 @@ export function planText(plan: Plan, style: TextStyle): string {
       plan.notes.map((note) => [closed(note.message), ...note.advice].join(" ")),
       style,
     ),
-    listed("Warnings", plan.warnings.map(withMend), style),
+    warned("Warnings", plan.warnings.filter((warning) => !isSoon(warning)).map(withMend), style),
     listed("Advice", [wasteAdvice(plan, loadTables()) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
     listed(
       "Fed",
-      fedSpans(plan.plantings).map(({ plantings, text }) => ofPlantings(plantings, text)),
+      fedSpans(plan.plantings, garden.amounts).map(({ plantings, text }) =>
+        ofPlantings(plantings, text),
+      ),
       style,
     ),
     listed(
@@ -81,40 +68,24 @@ export function planText(plan: Plan, style: TextStyle): string {
   ]);
 }
 
+function seasonText({ garden, totals, today }: Plan, style: TextStyle): string {
+  const { amounts, season, timezone, climate } = garden;
+  const [from, to] = [season.from, season.to].map((day) => shortDay(day, amounts, today));
+  return [
+    style.heading("Season"),
+    `${from} to ${to}, time zone ${timezone}`,
+    ...(climate ? wrap(climateOfPlace(climate, amounts), style.width) : []),
+    [
+      counted(totals.rounds, "round"),
+      counted(totals.feedings, "feeding"),
+      `${volumeText(totals.waterL, amounts)} of water`,
+      `${totalStockText(totals.stockMl, amounts)} of stock`,
+    ].join(", "),
+  ].join("\n");
+}
+
 /** What holds for several is told once. */
 function ofPlantings(plantings: readonly PlannedPlanting[], text: string): string {
   const crops = [...new Set(plantings.map(({ cropName }) => cropName))];
   return `${plantings.map(({ id }) => id).join(", ")} (${crops.join(", ")}): ${text}`;
-}
-
-function roundText(round: Round, amounts: Amounts, style: TextStyle): string {
-  const time = round.timeOfDay === undefined ? "" : `, ${round.timeOfDay}`;
-  const pours = mixesOf([round]).flatMap((mix) => mix.pours ?? []);
-  const bottles = [...new Set(pours.map((pour) => pour.batch))];
-  const from = bottles.length === 0 ? "" : fromAll(bottles);
-  const short = round.shortMl === undefined ? "" : `, ${tooLittleStock}`;
-  const rows = round.beds.flatMap((bed) =>
-    bed.mixes.flatMap((mix, i) => mixRows(mix, i === 0 ? bed.bedName : "", amounts)),
-  );
-  const feedRows = (round.feeds ?? []).flatMap((feed) =>
-    feed.fills.map((fill, i) => [
-      i === 0 ? feed.bedName : "",
-      fillOfWater(fill, "can"),
-      stockInRow(fill),
-      i === 0 ? otherFeedInRow(feed) : "",
-    ]),
-  );
-  return `${style.heading(dayText(round.day) + time)}${doneWords(round)}${from}${short}\n${table([...rows, ...feedRows], "  ", style.width)}`;
-}
-
-/** A row for each kind of fill: bed, cans, stock in each, and for whom. */
-function mixRows(mix: CanMix, bedName: string, amounts: Amounts): string[][] {
-  const whom = mix.feedings.map(feedingInRow).join(", ");
-  const short = mix.shortMl === undefined ? "" : missingStock(mix.shortMl, amounts);
-  return mix.fills.map((fill, i) => [
-    i === 0 ? bedName : "",
-    fillOfWater(fill, vesselOf(mix.route)),
-    stockInRow(fill),
-    [...(i === 0 ? [whom, short] : []), fromEach(fill)].filter((text) => text !== "").join("; "),
-  ]);
 }

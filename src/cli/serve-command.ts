@@ -1,3 +1,4 @@
+import type { Day } from "../dates.js";
 import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import {
@@ -22,23 +23,28 @@ import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 
-interface ServeWishes {
+interface PlanWishes {
+  /** Stays today for as long as it runs; the clock's without it. */
+  readonly today?: Day;
+  readonly extraRounds?: number;
+}
+
+interface ServeWishes extends PlanWishes {
   readonly host?: string;
   readonly port?: number;
   readonly state?: string;
-  readonly extraRounds?: number;
 }
 
 /** Runs until it is told to stop (SIGTERM, SIGINT). */
 export async function serveCommand(
   gardens: readonly string[],
-  { host, port, state, extraRounds }: ServeWishes,
+  { host, port, state, ...wishes }: ServeWishes,
   shell: Shell,
 ): Promise<number> {
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
-    source: sourceOf(shell, extraRounds),
+    source: sourceOf(shell, wishes),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
     pause: shell.pause,
@@ -54,16 +60,15 @@ export async function serveCommand(
   return exitCodes.fine;
 }
 
-interface PublishWishes {
+interface PublishWishes extends PlanWishes {
   readonly index?: true;
   readonly url?: string;
-  readonly extraRounds?: number;
 }
 
 export async function publishCommand(
   dir: string,
   gardens: readonly string[],
-  { extraRounds, ...wishes }: PublishWishes,
+  { index, url, ...wishes }: PublishWishes,
   shell: Shell,
 ): Promise<number> {
   // On a terminal, one line counts up while a folder of gardens is worked on.
@@ -71,13 +76,13 @@ export async function publishCommand(
   const published = await publishGardens({
     gardens,
     dir,
-    source: sourceOf(shell, extraRounds),
+    source: sourceOf(shell, wishes),
     waiting: { pause: shell.pause },
     nowMs: Date.parse(shell.now()),
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
     },
-    ...wishes,
+    ...given({ index, url }),
   });
   show("\r\u001b[K");
   if (!published.ok) throw ioTrouble(published.problems);
@@ -89,18 +94,23 @@ export async function publishCommand(
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
 
-function sourceOf(shell: Shell, extraRounds: number | undefined): GardenSource {
-  return gardenSource({
-    loadPlan: (file, asOf) => loadPlan(file, asOf, extraRounds, shell),
-    page: gardenPage,
+/** On a day asked for, plans, pages and stamps are of that day; at noon of UTC, which is that day nearly everywhere. */
+function sourceOf(shell: Shell, wishes: PlanWishes): GardenSource {
+  const { today } = wishes;
+  const source = gardenSource({
+    loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell),
+    page: (plan, view) => gardenPage(plan, { ...view, today: today ?? view.today }),
   });
+  if (today === undefined) return source;
+  const nowMs = Date.parse(`${today}T12:00:00Z`);
+  return { ...source, load: (file, asOf) => source.load(file, { ...asOf, nowMs }) };
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
   { nowMs, previous, previousFile }: AsOf,
-  extraRounds: number | undefined,
+  { today, extraRounds }: PlanWishes,
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
   try {
@@ -112,11 +122,13 @@ async function loadPlan(
     };
     const loaded = await loadGarden(file, at, {
       ...{ isForWriting: true, served: previous ?? "" },
-      ...given({ extraRounds, servedFile: previousFile }),
+      ...given({ today, extraRounds, servedFile: previousFile }),
     });
     if (!loaded.ok) return loaded;
     const { garden, plan, earlier } = loaded.value;
-    const path = ownCalendar(file, garden);
+    // What the garden's own calendar holds counts as published: only a real day may write it.
+    const isReal = today === undefined || today === shell.today(garden.timezone);
+    const path = isReal ? ownCalendar(file, garden) : undefined;
     const own = path === undefined ? undefined : { path, ...given({ bytes: earlier?.bytes }) };
     const value = { plan, ...given({ previous: earlier?.text, ownCalendar: own }), notices };
     return { ok: true, value };

@@ -7,14 +7,33 @@ export interface TextStyle {
   readonly width: number;
   /** Makes a heading stand out. */
   readonly heading: (text: string) => string;
+  /** What is over. Words beside it must say so too, as for each of these: colour is never alone. */
+  readonly past: (text: string) => string;
+  /** What is to be done next. */
+  readonly next: (text: string) => string;
+  readonly warning: (text: string) => string;
 }
 
 const widthWithoutTerminal = 100;
 
 export function textStyle(shell: Shell): TextStyle {
+  const styled =
+    (...format: ("bold" | "dim" | "green" | "yellow")[]) =>
+    (text: string): string => {
+      if (!shell.color) return text;
+      // Line by line, since a pager begins each line anew.
+      const styledLine = (line: string) => styleText(format, line, { validateStream: false });
+      return text
+        .split("\n")
+        .map((line) => (line === "" ? "" : styledLine(line)))
+        .join("\n");
+    };
   return {
     width: Math.max(40, Math.min(shell.columns ?? widthWithoutTerminal, 120)),
-    heading: (text) => (shell.color ? styleText("bold", text, { validateStream: false }) : text),
+    heading: styled("bold"),
+    past: styled("dim"),
+    next: styled("bold", "green"),
+    warning: styled("yellow"),
   };
 }
 
@@ -29,31 +48,60 @@ export function listed(title: string, lines: readonly string[], style: TextStyle
   return [style.heading(title), ...lines.map((line) => bullet(line, style.width))].join("\n");
 }
 
+/** Lines that need attention, each with a mark of its own. */
+export function warned(title: string, lines: readonly string[], style: TextStyle): string {
+  if (lines.length === 0) return "";
+  const marked = lines.map((line) => style.warning(bullet(line, style.width, "! ")));
+  return [style.heading(title), ...marked].join("\n");
+}
+
 /** A heading over a table that is set in. */
 export function tabled(title: string, rows: Rows, style: TextStyle): string {
   return `${style.heading(title)}\n${table(rows, "  ", style.width)}`;
 }
 
-type Rows = readonly (readonly string[])[];
+export type Rows = readonly (readonly string[])[];
 
-const leastRoom = 20;
+const usualLeastRoom = 20;
 
 /**
  * Rows of cells -> aligned lines; the last column wraps to what is left of the width. Where that is
  * too little to read, the last cell goes below the others.
  */
 export function table(rows: Rows, indent: string, width: number): string {
-  const columns = Math.max(0, ...rows.map((row) => row.length));
-  const widths = Array.from({ length: columns - 1 }, (_, i) =>
-    Math.max(0, ...rows.map((row) => stringWidth(row[i] ?? ""))),
+  return tables([rows], indent, width)[0] ?? "";
+}
+
+/**
+ * As {@link table}, several with the same columns.
+ *
+ * @param leastRoom in which the last column can be read
+ */
+export function tables(
+  all: readonly Rows[],
+  indent: string,
+  width: number,
+  leastRoom = usualLeastRoom,
+): string[] {
+  const every = all.flat();
+  // Not spread into one call: there may be as many rows as beds times rounds.
+  const widest = (of: (row: readonly string[]) => number): number =>
+    every.reduce((most, row) => Math.max(most, of(row)), 0);
+  const columns = widest((row) => row.length);
+  const widths = Array.from({ length: Math.max(0, columns - 1) }, (_, i) =>
+    widest((row) => stringWidth(row[i] ?? "")),
   );
+  const room = width - indent.length - widths.reduce((sum, w) => sum + w + 2, 0);
+  const isStacked =
+    room < leastRoom && every.some((row) => stringWidth(row[columns - 1] ?? "") > room);
+  return all.map((rows) =>
+    isStacked ? stackedRows(rows, widths, indent, width) : alignedRows(rows, widths, indent, room),
+  );
+}
+
+function alignedRows(rows: Rows, widths: readonly number[], indent: string, room: number): string {
   const before = indent.length + widths.reduce((sum, w) => sum + w + 2, 0);
-  const room = width - before;
-  const last = (row: readonly string[]): string => row[columns - 1] ?? "";
-  if (room < leastRoom && rows.some((row) => stringWidth(last(row)) > room))
-    return rows
-      .map((row) => stacked(row.slice(0, columns - 1), last(row), indent, width))
-      .join("\n");
+  const last = (row: readonly string[]): string => row[widths.length] ?? "";
   return rows
     .map((row) => {
       const cells = widths.map((w, i) => pad(row[i] ?? "", w) + "  ").join("");
@@ -63,11 +111,24 @@ export function table(rows: Rows, indent: string, width: number): string {
     .join("\n");
 }
 
-function stacked(cells: readonly string[], last: string, indent: string, width: number): string {
+/** The cells stay in their columns where these fit. */
+function stackedRows(rows: Rows, widths: readonly number[], indent: string, width: number): string {
   const inset = `${indent}    `;
-  const above = bullet(cells.filter((cell) => cell.trim() !== "").join("  "), width, indent);
-  const below = wrap(last, width - inset.length).map((line) => inset + line);
-  return [...(above.trim() === "" ? [] : [above]), ...(last === "" ? [] : below)].join("\n");
+  return rows
+    .map((row) => {
+      const cells = widths.map((_, i) => row[i] ?? "");
+      const last = row[widths.length] ?? "";
+      const inColumns = (
+        indent + cells.map((cell, i) => pad(cell, widths[i] ?? 0)).join("  ")
+      ).trimEnd();
+      const above =
+        stringWidth(inColumns) <= width
+          ? inColumns
+          : bullet(cells.filter((cell) => cell.trim() !== "").join("  "), width, indent);
+      const below = wrap(last, width - inset.length).map((line) => inset + line);
+      return [...(above.trim() === "" ? [] : [above]), ...(last === "" ? [] : below)].join("\n");
+    })
+    .join("\n");
 }
 
 /** Breaks a text at blanks so that no line is wider than `width`, where words allow; what is unbroken stays whole. */

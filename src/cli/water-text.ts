@@ -1,4 +1,5 @@
 /** What to water with, in the terminal. */
+import type { Amounts } from "../garden/index.js";
 import type { Plan, PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
 import {
@@ -24,7 +25,7 @@ export function waterText({ garden, today, watering = [] }: Plan, style: TextSty
     waterByMonth(weeks, amounts),
   ]);
   const lines = [
-    ...dryGapLines(watering),
+    ...dryGapLines(watering, amounts),
     ...unknownLines(watering),
     usualRainTakenOff(watering, amounts) ?? [],
     feedIsNoWatering(watering, amounts) ?? [],
@@ -46,9 +47,9 @@ export function waterText({ garden, today, watering = [] }: Plan, style: TextSty
 }
 
 /** Beds with the same gap in one line. */
-function dryGapLines(watering: readonly PlanWatering[]): string[] {
+function dryGapLines(watering: readonly PlanWatering[], amounts: Amounts): string[] {
   const gaps = watering.flatMap(({ bedName, dryGap }) =>
-    dryGap === undefined ? [] : [{ bedName, text: dryGapInShort(dryGap) }],
+    dryGap === undefined ? [] : [{ bedName, text: dryGapInShort(dryGap, amounts) }],
   );
   return [...grouped(gaps, ({ text }) => text)].map(([text, beds]) => {
     const names = beds.map(({ bedName }) => bedName);

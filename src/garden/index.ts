@@ -17,6 +17,17 @@ export {
   withoutDust,
 } from "./amounts.js";
 export { keepsRainOut, standsOn, warmerUnder } from "./cover.js";
+export {
+  dayOfMonth,
+  daysAway,
+  dayText,
+  fullDate,
+  longDay,
+  monthName,
+  nameOfMonth,
+  shortDate,
+  shortDay,
+} from "./day-words.js";
 export { decodeText, largestFileBytes } from "./decode.js";
 export { eggSize } from "./egg-sizes.js";
 export {

@@ -29,7 +29,7 @@ export function gardenAdvice(
   return [
     ...needNoFeed(plan, tables.catalogue),
     ...askStrainer(plan),
-    ...warmthAdvice(plan.plantings),
+    ...warmthAdvice(plan),
     ...pickAdvice(garden, plan),
     ...waterAdvice(garden, plan),
     ...verdictAdvice(plan),

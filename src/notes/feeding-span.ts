@@ -31,7 +31,7 @@ export function feedingSpan(
   courses: readonly FeedingCourse[],
   ahead: readonly FeedingCourse[],
   rounds: readonly Round[],
-  season: Garden["season"],
+  { season, amounts }: Pick<Garden, "season" | "amounts">,
 ): FeedingSpan | undefined {
   const days = feedingDaysOf(rounds, need.planting.id);
   const [first, last] = [days[0], days.at(-1)];
@@ -41,8 +41,8 @@ export function feedingSpan(
   const of = own.findLast(isOf) ?? own.at(-1);
   if (first === undefined || last === undefined || of === undefined) return undefined;
   const end = byNumber(need, of, ahead, rounds) ?? byKey(need) ?? byDay(need, of, season.to);
-  const begins = whyItBegins(beginOf(need, own, first));
-  return { first, last, begins, why: whyItEnds(end), key: keyThatChanges(end) };
+  const begins = whyItBegins(beginOf(need, own, first), amounts);
+  return { first, last, begins, why: whyItEnds(end, amounts), key: keyThatChanges(end) };
 }
 
 /** Where the course of the first feeding has its first day. */

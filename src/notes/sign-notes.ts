@@ -60,7 +60,7 @@ export function signNotes(
         );
       return {
         ...signNote(sighting, effect, opened, planting, crop, amounts, verdicts),
-        advice: firstAdvice(sighting, crop, dryGapUntil(sighting.seen.on)),
+        advice: firstAdvice(sighting, crop, dryGapUntil(sighting.seen.on), amounts),
       };
     });
 }
@@ -70,6 +70,7 @@ function firstAdvice(
   { sign, isKnown }: Sighting,
   crop: Crop | undefined,
   dryGap: DryGap | undefined,
+  amounts: Amounts,
 ): string[] {
   if (crop === undefined || !isKnown) return [...sign.first_advice];
   const found = (sign.water_evidence ?? []).filter(
@@ -77,7 +78,7 @@ function firstAdvice(
   );
   return [
     ...(sign.first_in_group?.[crop.group] ?? []),
-    ...(dryGap !== undefined && isLongDry(dryGap) ? [dryBeforeSign(dryGap)] : []),
+    ...(dryGap !== undefined && isLongDry(dryGap) ? [dryBeforeSign(dryGap, amounts)] : []),
     ...found.map(({ says }) => says),
     ...sign.first_advice,
   ];

@@ -1,11 +1,15 @@
 /** What warmth leaves open: stages that it doesn't bring here, and dates that it would move further. */
-import type { PlannedPlanting } from "../season/index.js";
+import { type Amounts, shortDate } from "../garden/index.js";
+import type { Plan, PlannedPlanting } from "../season/index.js";
 import type { StageSpan } from "../stages/index.js";
-import { shortDate, stageWords } from "../words/index.js";
+import { stageWords } from "../words/index.js";
 import type { Advice } from "./advice-type.js";
 
-export function warmthAdvice(plantings: readonly PlannedPlanting[]): Advice[] {
-  return plantings.flatMap((planting) => [...notReached(planting), ...heldBack(planting)]);
+export function warmthAdvice({ plantings, garden }: Plan): Advice[] {
+  return plantings.flatMap((planting) => [
+    ...notReached(planting),
+    ...heldBack(planting, garden.amounts),
+  ]);
 }
 
 function notReached({ id, cropName, stages }: PlannedPlanting): Advice[] {
@@ -25,7 +29,7 @@ function notReached({ id, cropName, stages }: PlannedPlanting): Advice[] {
   ];
 }
 
-function heldBack({ id, cropName, stages }: PlannedPlanting): Advice[] {
+function heldBack({ id, cropName, stages }: PlannedPlanting, amounts: Amounts): Advice[] {
   const held = stages.filter(({ warmth }) => warmth?.isHeldBack);
   const [first] = held;
   if (first?.warmth?.day === undefined) return [];
@@ -33,7 +37,7 @@ function heldBack({ id, cropName, stages }: PlannedPlanting): Advice[] {
     {
       code: "warmth-held-back",
       plantings: [id],
-      message: `${id} (${cropName}): warmth would move ${named(held)} further than 28 days from the calendar (${stageWords(first.stage)} to ${shortDate(first.warmth.day)}), and no sum is known that well: go by what you see (\`seen:\`)`,
+      message: `${id} (${cropName}): warmth would move ${named(held)} further than 28 days from the calendar (${stageWords(first.stage)} to ${shortDate(first.warmth.day, amounts)}), and no sum is known that well: go by what you see (\`seen:\`)`,
     },
   ];
 }

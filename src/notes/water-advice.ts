@@ -49,9 +49,11 @@ function askWatering({ beds, amounts }: Garden, { plantings }: Plan): Advice[] {
 }
 
 /** Beds with the same gap in one line. */
-function dryGaps(watering: readonly PlanWatering[], { plantings }: Plan): Advice[] {
+function dryGaps(watering: readonly PlanWatering[], { plantings, garden }: Plan): Advice[] {
   const dry = watering.flatMap(({ bed, bedName, dryGap }) =>
-    dryGap !== undefined && isLongDry(dryGap) ? [{ bed, bedName, text: dryGapWords(dryGap) }] : [],
+    dryGap !== undefined && isLongDry(dryGap)
+      ? [{ bed, bedName, text: dryGapWords(dryGap, garden.amounts) }]
+      : [],
   );
   return [...grouped(dry, ({ text }) => text)].map(([text, beds]) => ({
     code: "dry-gap",

@@ -76,7 +76,9 @@ function cardBody(group: CalciumGroup, mostG: number, options: CardOptions): Htm
         }),
     ...first.amendments.map((amended, i) => {
       const part = amendments[i] ?? {};
-      return row("dug-in", amended.name, part, { note: alone && broughtByAmendment(amended) });
+      return row("dug-in", amended.name, part, {
+        note: alone && broughtByAmendment(amended, amounts),
+      });
     }),
     feed &&
       row("from-feed", "Feed", feed, {

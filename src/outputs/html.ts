@@ -1,4 +1,5 @@
 /** Markup in which every value is escaped unless it is markup itself. Good for HTML and for SVG. */
+import { batchName } from "../stock/index.js";
 
 /** Markup made by {@link html} or {@link trusted}. */
 export interface Html {
@@ -28,6 +29,11 @@ export function trusted(markup: string): Html {
 }
 
 /** A name a user wrote, kept from turning the text around it when it runs right to left. */
+/** What people call a batch: `batch 2`. */
+export function batchHtml(id: string): Html {
+  return nameHtml(batchName(id));
+}
+
 export function nameHtml(name: string): Html {
   return html`<bdi>${name}</bdi>`;
 }

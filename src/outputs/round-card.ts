@@ -1,6 +1,8 @@
 /** A round as a person in the garden needs it: which beds, how many cans, how much in each. */
 import type { Day } from "../dates.js";
 import {
+  type Amounts,
+  longDay,
   pouredText,
   totalStockText,
   type Vessel,
@@ -21,7 +23,6 @@ import {
 } from "../season/index.js";
 import {
   cautionsFor,
-  dayOfSeason,
   feedingWords,
   fillWithStock,
   fillWords,
@@ -38,7 +39,7 @@ import {
   vesselCount,
   waterCarriedL,
 } from "../words/index.js";
-import { html, type Html, joined, nameHtml } from "./html.js";
+import { batchHtml, type Html, html, joined, nameHtml } from "./html.js";
 import { fillCount, mixesOf, stockByBatch } from "./plan-facts.js";
 
 /** `18:30 · 3 cans · 46 mL of stock · 15 L of water` */
@@ -69,7 +70,7 @@ export function roundBody(plan: Plan, round: Round): Html {
     html`<p class="take">
       <b>Take:</b> ${joined(
         bottles.map(([batch, ml]) =>
-          fromBottle(html, pouredText(ml, plan.garden.amounts), nameHtml(batch)),
+          fromBottle(html, pouredText(ml, plan.garden.amounts), batchHtml(batch)),
         ),
         ", ",
       )}
@@ -80,7 +81,7 @@ export function roundBody(plan: Plan, round: Round): Html {
     <ul class="beds">
       ${round.beds.map((bed) => html`<li class="bed">${bedBody(plan, bed)}</li>`)}
     </ul>
-    ${joined([otherFeeds(round), cautionList(cautions)], "\n")}`;
+    ${joined([otherFeeds(round, plan.garden.amounts), cautionList(cautions)], "\n")}`;
 }
 
 export function cautionList(lines: readonly string[]): Html {
@@ -97,9 +98,14 @@ export function warningBox({ message, mend }: PlanWarning): Html {
   </p>`;
 }
 
-/** `Saturday 26 June`, readable by programs too. */
-export function dayTime(day: Day, words: string = dayOfSeason(day), kind?: string): Html {
+/** A day in words, readable by programs too. */
+export function dayTime(day: Day, words: string, kind?: string): Html {
   return html`<time${kind !== undefined && html` class="${kind}"`} datetime="${day}">${words}</time>`;
+}
+
+/** `Saturday 26 June` */
+export function longTime({ garden, today }: Plan, day: Day, kind?: string): Html {
+  return dayTime(day, longDay(day, garden.amounts, today), kind);
 }
 
 function bedBody(plan: Plan, { bedName, mixes }: BedRound): Html {
@@ -111,7 +117,7 @@ function mixBody({ garden }: Plan, mix: CanMix): Html {
   const { route, fills, feedings, shortMl, pours = [] } = mix;
   const inTurn = pours.map(({ ml, batch }) => ({
     stock: pouredText(ml, garden.amounts),
-    batch: nameHtml(batch),
+    batch: batchHtml(batch),
   }));
   return html`<div class="mix">
     <p class="route">${routeNames[route].title}</p>
@@ -137,12 +143,14 @@ function fillLine(fill: CanFill, vessel: Vessel, fullL: number): Html {
   </li>`;
 }
 
-function otherFeeds({ feeds = [] }: Round): Html | undefined {
+function otherFeeds({ feeds = [] }: Round, amounts: Amounts): Html | undefined {
   if (feeds.length === 0) return undefined;
   const items = feeds.map((mix) => {
     const cans = mix.fills.map((fill) => fillWithStock(plain, fill, "can", (stock) => stock));
     const [feed, bed] = [nameHtml(mix.feed), nameHtml(mix.bedName)];
-    return html`<li>${otherFeedInFull(html, mix, { feed, bed, cans: cans.join("; ") })}</li>`;
+    return html`<li>
+      ${otherFeedInFull(html, mix, { feed, bed, cans: cans.join("; ") }, amounts)}
+    </li>`;
   });
   return html`<div class="others">
     <h3>Other feeds, in cans of their own</h3>

@@ -14,7 +14,7 @@ const widths: readonly [RegExp, Readonly<Record<Font, number>>][] = [
   [/^[\p{Mn}\p{Me}\p{Cf}]/u, { screen: 0, print: 0 }],
   [/^\p{Extended_Pictographic}|^\p{Regional_Indicator}/u, { screen: 1.45, print: 1.45 }],
   [/^[il.,:;'|!·]/u, { screen: 0.42, print: 0.34 }],
-  [/^[jtfr()[\]/ -]/u, { screen: 0.52, print: 0.4 }],
+  [/^[jtfr()[\]/ \u00a0-]/u, { screen: 0.52, print: 0.4 }],
   [/^[mwMW@%—…]/u, { screen: 1.12, print: 1.01 }],
   [/^\p{Lu}/u, { screen: 0.88, print: 0.79 }],
   [/^[a-z0-9]/u, { screen: 0.73, print: 0.63 }],
@@ -41,25 +41,6 @@ export function shortened(text: string, mostEm: number, font: Font = "screen"): 
     kept.push(letter);
   }
   return `${kept.join("").trimEnd()}…`;
-}
-
-/** Lines that a browser may need at most, words longer than a line broken anywhere. */
-export function linesNeeded(text: string, lineEm: number, font: Font = "screen"): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(/\s+/)) {
-    const width = widthEm(word, font);
-    const gap = used === 0 ? 0 : letterEm(" ", font);
-    if (used + gap + width <= lineEm) used += gap + width;
-    else if (width <= lineEm) [lines, used] = [lines + 1, width];
-    else {
-      // The widest letter may not fit at the end of each line.
-      const rows = Math.ceil(width / Math.max(lineEm - 1.45, 0.5));
-      lines += rows - (used === 0 ? 1 : 0);
-      used = lineEm;
-    }
-  }
-  return lines;
 }
 
 function letterEm(letter: string, font: Font): number {

@@ -1,11 +1,11 @@
 /** Water a week of each bed that is watered, month by month, and the longest time without any. */
+import { nameOfMonth } from "../garden/index.js";
 import type { Plan, PlanWatering } from "../season/index.js";
 import { grouped } from "../values.js";
 import {
   dryGapInShort,
   isolated,
   meansByMonth,
-  nameOfMonth,
   unknownWater,
   weeklyWater,
 } from "../words/index.js";
@@ -59,7 +59,9 @@ function bedRow(
   return html`<tr>
     <th scope="row">${nameHtml(bedName)}</th>
     ${cells}
-    <td class="gap" data-head="Longest without">${dryGap ? dryGapInShort(dryGap) : "–"}</td>
+    <td class="gap" data-head="Longest without">
+      ${dryGap ? dryGapInShort(dryGap, garden.amounts) : "–"}
+    </td>
   </tr>`;
 }
 

@@ -1,3 +1,4 @@
+export { type AgendaDay, agendaOf, type StockJob, stockJobs } from "./agenda.js";
 export { type FedLine, publishedWith, type RoundMove } from "./published-with.js";
 export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {

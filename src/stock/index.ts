@@ -23,6 +23,7 @@ export {
   waterReport,
   whitePassed,
 } from "./chemistry/index.js";
+export { batchName } from "./batch-name.js";
 export {
   bottlesInHand,
   bottlesInOrder,

@@ -2,37 +2,42 @@
 import type { Day } from "../dates.js";
 import {
   type Amounts,
+  dayText,
+  fullDate,
   type KeptIn,
-  type PourStyle,
   pouredText,
+  type PourStyle,
   rateMeasures,
+  shortDate,
   strengthFigure,
   totalStockText,
 } from "../garden/index.js";
 import type { Pour, StrainedWhite } from "../season/index.js";
-import type { Discard } from "../stock/index.js";
-import { dayText, fullDate, shortDate } from "./days.js";
-import { plain, type Say } from "./say.js";
+import { batchName, type Discard } from "../stock/index.js";
+import { unbroken } from "./figures.js";
+import { capital, plain, type Say } from "./say.js";
 
-/** `23 mL from bottle B1` */
+/** `23 mL from batch 1` */
 export function fromBottle<T>(say: Say<T>, stock: string, batch: T | string): T {
-  return say`${stock} from bottle ${batch}`;
+  return say`${stock} from ${batch}`;
 }
 
-/** `from bottle B1`, or how much from each where they are several. */
+/** `from batch 1`, or how much from each where they are several. */
 export function fromBottles(pours: readonly Pour[], amounts: Amounts): string {
   const [first] = pours;
   return pours.length === 1 && first !== undefined
-    ? `from bottle ${first.batch}`
-    : pours.map(({ batch, ml }) => fromBottle(plain, pouredText(ml, amounts), batch)).join(", ");
+    ? `from ${batchName(first.batch)}`
+    : pours
+        .map(({ batch, ml }) => fromBottle(plain, pouredText(ml, amounts), batchName(batch)))
+        .join(", ");
 }
 
-/** After the day of a round: `, from B1 and B2` */
+/** After the day of a round: `, from batch 1 and batch 2` */
 export function fromAll(batches: readonly string[]): string {
-  return `, from ${batches.join(" and ")}`;
+  return `, from ${batches.map(batchName).join(" and ")}`;
 }
 
-/** `Pour 20 mL from B1, then 3 mL from B2.` */
+/** `Pour 20 mL from batch 1, then 3 mL from batch 2.` */
 export function pourInTurn<T>(
   say: Say<T>,
   pours: readonly { readonly stock: string; readonly batch: T }[],
@@ -51,7 +56,7 @@ export interface NewBottle {
 }
 
 export function newBottle({ batch }: NewBottle): string {
-  return `new bottle ${batch}`;
+  return `new bottle, ${batchName(batch)}`;
 }
 
 export function newBottleInFull(
@@ -60,7 +65,7 @@ export function newBottleInFull(
 ): string {
   const { stock, strengthWord } = rateMeasures[amounts];
   const strength = strengthFigure(strengthGPerL, amounts);
-  const line = `New bottle: ${batch}, ${strength} of calcium to the ${strengthWord}`;
+  const line = `New bottle: ${batchName(batch)}, ${strength} of calcium to the ${strengthWord}`;
   if (wasGPerL === undefined) return line;
   const was = strengthFigure(wasGPerL, amounts);
   return was === strength
@@ -69,12 +74,12 @@ export function newBottleInFull(
 }
 
 export function openBottle<T>(say: Say<T>, batch: T): T {
-  return say`Open bottle ${batch}`;
+  return say`Open a bottle of ${batch}`;
 }
 
 /** `Sat 26 Jun 2027`, and where it is kept */
-export function useByWhenKept(useBy: Readonly<Record<KeptIn, Day>>): string {
-  return `${dayText(useBy.shelf)} on the shelf, ${dayText(useBy.fridge)} in the fridge`;
+export function useByWhenKept(useBy: Readonly<Record<KeptIn, Day>>, amounts: Amounts): string {
+  return `${dayText(useBy.shelf, amounts)} on the shelf, ${dayText(useBy.fridge, amounts)} in the fridge`;
 }
 
 /** Its last day is over, or the grower is not there on it. */
@@ -91,18 +96,18 @@ export function useUpJob<T>(
   today: Day,
 ): T {
   const left = totalStockText(discard.ml, amounts);
-  const last = shortDate(discard.useUpBy);
+  const last = shortDate(discard.useUpBy, amounts);
   return isPast(discard, today)
     ? say`Throw away what is left of ${batch} (${left}): past its day since ${last}`
     : say`Use up or throw away what is left of ${batch} (${left}), by ${last}`;
 }
 
-/** @example "Use up or throw away today: batch-2027-05-12 (45 mL)" */
+/** @example "Use up or throw away today: batch 1 (45 mL)" */
 export function useUpSummary(discards: readonly Discard[], amounts: Amounts): string {
   const open = discards.filter((discard) => !isPast(discard));
   const past = discards.filter((discard) => isPast(discard));
   const named = (some: readonly Discard[]) =>
-    some.map(({ batch, ml }) => `${batch} (${totalStockText(ml, amounts)})`).join(", ");
+    some.map(({ batch, ml }) => `${batchName(batch)} (${totalStockText(ml, amounts)})`).join(", ");
   return [
     ...(open.length > 0 ? [`Use up or throw away today: ${named(open)}`] : []),
     ...(past.length > 0 ? [`Throw away: ${named(past)}`] : []),
@@ -112,7 +117,7 @@ export function useUpSummary(discards: readonly Discard[], amounts: Amounts): st
 /** The same in a whole sentence for each. */
 export function useUpInFull(discard: Discard, amounts: Amounts): string {
   const { batch, ml, useUpBy } = discard;
-  const left = `${batch}: ${totalStockText(ml, amounts)} left`;
+  const left = `${capital(batchName(batch))}: ${totalStockText(ml, amounts)} left`;
   return isPast(discard)
     ? `${left}; its last day was ${useUpBy}, so throw it away.`
     : `${left}; ${useUpBy} is its last day. Use it up, or throw it away.`;
@@ -121,18 +126,18 @@ export function useUpInFull(discard: Discard, amounts: Amounts): string {
 /** The same among the lines of a season's plan. */
 export function leftOver(discard: Discard, amounts: Amounts, today: Day): string {
   const { batch, ml, useUpBy } = discard;
-  const left = `${batch}: ${totalStockText(ml, amounts)}`;
+  const left = `${batchName(batch)}: ${totalStockText(ml, amounts)}`;
   return today > useUpBy
-    ? `${left}: throw away, past its day since ${shortDate(useUpBy)}`
-    : `${left} is left over; use it up by ${shortDate(useUpBy)}, or throw it away`;
+    ? `${left}: throw away, past its day since ${shortDate(useUpBy, amounts)}`
+    : `${left} is left over; use it up by ${shortDate(useUpBy, amounts)}, or throw it away`;
 }
 
 /** The same among the lines of a report on batches. */
 export function leftToUseUp(discard: Discard, amounts: Amounts, today: Day): string {
   const { batch, ml, useUpBy, doOn } = discard;
   if (today > useUpBy) return leftOver(discard, amounts, today);
-  const back = isPast(discard) ? `; you are back on ${dayText(doOn)}` : "";
-  return `${batch}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy)}${back}`;
+  const back = isPast(discard) ? `; you are back on ${dayText(doOn, amounts)}` : "";
+  return `${batchName(batch)}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy, amounts)}${back}`;
 }
 
 /** A bottle with its days, for its line in a picture. */
@@ -144,28 +149,42 @@ export interface BottleDays {
 }
 
 /** For those who hear the picture. */
-export function bottleInFull(bottle: BottleDays, name: string, amount: string): string {
+export function bottleInFull(
+  bottle: BottleDays,
+  name: string,
+  amount: string,
+  amounts: Amounts,
+): string {
   const { planned, startOn, readyOn, useBy } = bottle;
   const facts = [
     amount,
     planned ? "to be made" : "in hand",
-    ...(startOn === undefined ? [] : [`begun ${shortDate(startOn)}`]),
-    ...(readyOn === undefined ? [] : [`ready ${shortDate(readyOn)}`]),
-    ...(useBy === undefined ? [] : [`use by ${shortDate(useBy)}`]),
+    ...(startOn === undefined ? [] : [`begun ${shortDate(startOn, amounts)}`]),
+    ...(readyOn === undefined ? [] : [`ready ${shortDate(readyOn, amounts)}`]),
+    ...(useBy === undefined ? [] : [`use by ${shortDate(useBy, amounts)}`]),
   ];
   return `${name}: ${facts.join(", ")}.`;
 }
 
 /** To be written in by hand. */
-const blank = "______________";
+const blank = "____________";
 
-/** Lines of a label; a day that is not known is left open. */
-export function madeOnLabel(day?: Day): string {
-  return `Made ${day === undefined ? blank : fullDate(day)}`;
+/** What a label says first. */
+export const labelTitle = "Calcium plant feed";
+
+/** The day of a label; one that is not known is left open. */
+export function dayOnLabel(day: Day | undefined, amounts: Amounts): string {
+  return day === undefined ? blank : fullDate(day, amounts);
 }
 
-export function useByOnLabel(day?: Day): string {
-  return `Use by ${day === undefined ? blank : fullDate(day)}`;
+/** `Made 8 May 2027` */
+export function madeOnLabel(day: Day | undefined, amounts: Amounts): string {
+  return `Made ${dayOnLabel(day, amounts)}`;
+}
+
+/** `Use by 6 August 2027` */
+export function useByOnLabel(day: string): string {
+  return `Use by ${day}`;
 }
 
 /** `Strength 14 g calcium per litre` as measured, else `About 16 g ... (mesh)`, `(mesh?)` where not known. */
@@ -181,8 +200,15 @@ export const shakeOnLabel: Readonly<Record<PourStyle, string>> = {
   clear: "Do not shake: pour off the clear part.",
 };
 
-/** `Batch B1, bottle 1 of 2` */
+export const shakeInShort: Readonly<Record<PourStyle, string>> = {
+  shaken: "Shake well.",
+  clear: "Do not shake.",
+};
+
+/** `Batch 2, bottle 1 of 2` */
 export function batchOnLabel(batch: string, bottle: number, bottlesOfBatch: number): string {
-  const name = /^batch/i.test(batch) ? batch : `Batch ${batch}`;
-  return bottlesOfBatch > 1 ? `${name}, bottle ${bottle} of ${bottlesOfBatch}` : name;
+  const name = capital(batchName(batch));
+  return bottlesOfBatch > 1
+    ? `${name}, ${unbroken(`bottle ${bottle} of ${bottlesOfBatch}`)}`
+    : name;
 }

@@ -11,8 +11,13 @@ import {
   summed,
   type WaterCalcium,
 } from "../calcium/index.js";
-import { type Amounts, calciumIn, rateMeasures, squareFeetPerM2 } from "../garden/index.js";
-import { fullDate } from "./days.js";
+import {
+  type Amounts,
+  calciumIn,
+  fullDate,
+  rateMeasures,
+  squareFeetPerM2,
+} from "../garden/index.js";
 import { figures } from "./figures.js";
 import { seasonWater } from "./season-water.js";
 import { between, gramsBetween, percentBetween, verdictWords } from "./verdicts.js";
@@ -71,7 +76,7 @@ export function heldBySoil(soil: SoilCalcium, amounts: Amounts): string {
       : `pH ${figures(test.ph)} in ${test.phIn === "water" ? "water" : "calcium chloride"}`,
   ].filter((text) => text !== undefined);
   return [
-    `test of ${fullDate(test.on)}: ${found.join(", ")}`,
+    `test of ${fullDate(test.on, amounts)}: ${found.join(", ")}`,
     ...(perM2G && test.calciumPpm !== undefined
       ? [`that is ${onSoilOfGround(test.calciumPpm, perM2G, amounts)}`]
       : []),
@@ -92,9 +97,9 @@ export function broughtByWater(
 }
 
 /** `600 g of ground limestone on 15 November 2026: 0 to 226 g this season, 0 to 90 g in the next` */
-export function broughtByAmendment(amended: AmendedCalcium): string {
+export function broughtByAmendment(amended: AmendedCalcium, amounts: Amounts): string {
   const { on, name, amountG, thisSeason, nextSeason } = amended;
-  const what = `${figures(amountG)} g of ${name} on ${fullDate(on)}`;
+  const what = `${figures(amountG)} g of ${name} on ${fullDate(on, amounts)}`;
   if (thisSeason.wholeG === undefined)
     return `${what}, of which nobody knows what this planting has (\`area:\`)`;
   const next = nextSeason?.wholeG;
@@ -130,7 +135,7 @@ export function sumInFull(sum: PlantingCalcium, amounts: Amounts): [string, stri
     ...(water ? [["water", broughtByWater(water, amounts)] as [string, string]] : []),
     ...amendments.map((one, i): [string, string] => [
       i === 0 ? "dug in" : "",
-      broughtByAmendment(one),
+      broughtByAmendment(one, amounts),
     ]),
     ["feed", broughtByFeed(sum)],
     ...(brought ? [["together", amountOfCalcium(brought, amounts)] as [string, string]] : []),

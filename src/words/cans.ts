@@ -13,6 +13,7 @@ import {
   volumeText,
 } from "../garden/index.js";
 import type { CanFill, CanMix, FromJug } from "../season/index.js";
+import { batchName } from "../stock/index.js";
 import { fromBottle } from "./bottles.js";
 import { measured } from "./figures.js";
 import { routeNames, vesselCount, vesselWords } from "./routes.js";
@@ -101,12 +102,14 @@ export function stockInRow(fill: CanFill): string {
   return fill.jug === undefined ? stockInEach(fill) : `${stockInEach(fill)} ${aJug(fill.jug)}`;
 }
 
-/** `15 mL from bottle B1, 8 mL from bottle B2`, where a can is poured from several. */
+/** `15 mL from batch 1, 8 mL from batch 2`, where a can is poured from several. */
 export function fromEach({ pours = [] }: CanFill): string {
-  return pours.map(({ stockText, batch }) => fromBottle(plain, stockText, batch)).join(", ");
+  return pours
+    .map(({ stockText, batch }) => fromBottle(plain, stockText, batchName(batch)))
+    .join(", ");
 }
 
-/** `: 15 mL from bottle B1, 8 mL from bottle B2` behind the rest */
+/** `: 15 mL from batch 1, 8 mL from batch 2` behind the rest */
 function andFromEach(fill: CanFill): string {
   return fill.pours === undefined ? "" : `: ${fromEach(fill)}`;
 }
@@ -139,9 +142,14 @@ export function fullVessel(vessel: Vessel, size: string, stock: string, ph?: num
   return `a full ${vessel} (${size}) with ${stock} of stock${acidity}`;
 }
 
-/** `23 mL per 9 L can: tomato, pepper` */
-export function doseOnLabel(stock: string, vessel: string, crops: readonly string[]): string {
-  return `${stock} per ${vessel}: ${crops.join(", ")}`;
+/** `23 mL per full 9 L can: tomato, pepper`; the amount may be marked. */
+export function doseOnLabel<T>(say: Say<T>, stock: T, vessel: string, crops: readonly string[]): T {
+  return say`${stock} per full ${vessel}: ${crops.join(", ")}`;
+}
+
+/** The same where there is little room: `23 mL per 9 L can` */
+export function doseInShort<T>(say: Say<T>, stock: T, vessel: string): T {
+  return say`${stock} per ${vessel}`;
 }
 
 /** `In all: 46 mL of stock, 15 L of water` */

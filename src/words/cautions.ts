@@ -86,8 +86,11 @@ export const humilityCautions: readonly string[] = [
   "Your local rules, your certifier and a soil test come before this plan.",
 ];
 
-/** On every label. */
-export const labelCaution = "Not for drinking. Keep away from food and children.";
+/** On every label; the few words where it is too small for all, which then stand on the season sheet. */
+export const labelCautions = {
+  full: "Plant feed, not for drinking. Keep away from food, children and animals. Throw away when past its day or mouldy, or when it smells or gasses again.",
+  short: "Plant feed. Not for drinking. Keep from children.",
+};
 
 export const savingCaution =
   "Rinse them and let them dry; a wet heap smells and draws flies. Raw shell can carry salmonella: wash your hands.";

@@ -1,10 +1,9 @@
 /** From when until when a planting is fed, why it ends there, and what changes it. */
 import type { Day } from "../dates.js";
-import { counted } from "../garden/index.js";
+import { type Amounts, counted, shortDate } from "../garden/index.js";
 import type { StageName } from "../crops/index.js";
 import type { FeedingSpan, PlannedPlanting } from "../season/index.js";
 import { grouped } from "../values.js";
-import { shortDate } from "./days.js";
 import { stageWords } from "./plants.js";
 
 /** Why the last feeding of a planting is the last. */
@@ -29,19 +28,19 @@ export type FeedingBegin =
   | { readonly kind: "season" };
 
 /** A sentence. */
-export function whyItBegins(begin: FeedingBegin): string {
+export function whyItBegins(begin: FeedingBegin, amounts: Amounts): string {
   switch (begin.kind) {
     case "stage":
-      return `It begins with ${stageWords(begin.stage)}, on ${shortDate(begin.on)}, ${begin.how}.`;
+      return `It begins with ${stageWords(begin.stage)}, on ${shortDate(begin.on, amounts)}, ${begin.how}.`;
     case "planted-out":
-      return `It begins with planting out, on ${shortDate(begin.on)}.`;
+      return `It begins with planting out, on ${shortDate(begin.on, amounts)}.`;
     case "season":
       return "It begins with the season.";
   }
 }
 
 /** A sentence. */
-export function whyItEnds(end: FeedingEnd): string {
+export function whyItEnds(end: FeedingEnd, amounts: Amounts): string {
   switch (end.kind) {
     case "feedings": {
       const { feedings, missed } = end;
@@ -49,34 +48,34 @@ export function whyItEnds(end: FeedingEnd): string {
       return `The rule gives ${counted(feedings, "feeding")}${gone}.`;
     }
     case "sign":
-      return `${counted(end.feedings, "more feeding")} came with ${end.name} seen on ${shortDate(end.on)}.`;
+      return `${counted(end.feedings, "more feeding")} came with ${end.name} seen on ${shortDate(end.on, amounts)}.`;
     case "stage":
-      return `The rule feeds until ${stageWords(end.stage)} ends, on ${shortDate(end.on)}, and no further feeding falls due by then.`;
+      return `The rule feeds until ${stageWords(end.stage)} ends, on ${shortDate(end.on, amounts)}, and no further feeding falls due by then.`;
     case "before-harvest":
-      return `Harvest begins on ${shortDate(end.on)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
+      return `Harvest begins on ${shortDate(end.on, amounts)}, and nothing is given in the ${counted(end.days, "day")} before it.`;
     case "before-last-pick":
-      return `${lastPick(end.pick)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
+      return `${lastPick(end.pick, amounts)}, and a feeding in the ${counted(end.days, "day")} before it helps no fruit that is still picked.`;
     case "no-more":
       return "The garden file asks for no more since.";
     case "season":
-      return `The season ends on ${shortDate(end.on)}.`;
+      return `The season ends on ${shortDate(end.on, amounts)}.`;
     default:
-      return `${lastPick(end)}.`;
+      return `${lastPick(end, amounts)}.`;
   }
 }
 
-function lastPick({ kind, on }: LastPick): string {
+function lastPick({ kind, on }: LastPick, amounts: Amounts): string {
   switch (kind) {
     case "season":
-      return `The season ends on ${shortDate(on)}, taken as the last pick`;
+      return `The season ends on ${shortDate(on, amounts)}, taken as the last pick`;
     case "picked-until":
-      return `The last pick is on ${shortDate(on)}`;
+      return `The last pick is on ${shortDate(on, amounts)}`;
     case "harvest":
-      return `Its harvest ends on ${shortDate(on)}, by the usual lengths of its stages`;
+      return `Its harvest ends on ${shortDate(on, amounts)}, by the usual lengths of its stages`;
     case "frost":
-      return `The first frost, which ends it, is expected about ${shortDate(on)}`;
+      return `The first frost, which ends it, is expected about ${shortDate(on, amounts)}`;
     case "removed":
-      return `It is removed on ${shortDate(on)}`;
+      return `It is removed on ${shortDate(on, amounts)}`;
   }
 }
 
@@ -102,10 +101,10 @@ const keys: Readonly<Record<Exclude<FeedingEnd["kind"], "before-last-pick" | "no
   };
 
 /** `Fed 22 Jun to 1 Aug.` */
-export function fedFromTo({ first, last }: FeedingSpan): string {
+export function fedFromTo({ first, last }: FeedingSpan, amounts: Amounts): string {
   return first === last
-    ? `Fed on ${shortDate(first)}.`
-    : `Fed ${shortDate(first)} to ${shortDate(last)}.`;
+    ? `Fed on ${shortDate(first, amounts)}.`
+    : `Fed ${shortDate(first, amounts)} to ${shortDate(last, amounts)}.`;
 }
 
 /** The sentences behind it. */
@@ -113,19 +112,20 @@ export function whyFedSo({ begins, why, key }: FeedingSpan): string {
   return `${begins} ${why} \`${key}\` changes that.`;
 }
 
-function fedText({ feeding }: PlannedPlanting): string {
+function fedText({ feeding }: PlannedPlanting, amounts: Amounts): string {
   return feeding === undefined
     ? "No feeding day is left for it; the warnings say why."
-    : `${fedFromTo(feeding)} ${whyFedSo(feeding)}`;
+    : `${fedFromTo(feeding, amounts)} ${whyFedSo(feeding)}`;
 }
 
 /** What is said of fed plantings, each once, with all of which it is true. */
 export function fedSpans(
   plantings: readonly PlannedPlanting[],
+  amounts: Amounts,
 ): { readonly plantings: readonly PlannedPlanting[]; readonly text: string }[] {
   const told = plantings
     .filter(({ fed }) => fed)
-    .map((planting) => ({ planting, text: fedText(planting) }));
+    .map((planting) => ({ planting, text: fedText(planting, amounts) }));
   return [...grouped(told, ({ text }) => text)].map(([text, those]) => ({
     plantings: those.map(({ planting }) => planting),
     text,

@@ -1,10 +1,9 @@
 /** What is fed, when it is due, and on whose word. */
 import type { Day } from "../dates.js";
-import type { Amounts } from "../garden/index.js";
+import { type Amounts, shortDate } from "../garden/index.js";
 import type { Evidence } from "../rules/index.js";
 import type { Feeding, OtherFeedMix, Round } from "../season/index.js";
 import { rateInFull, waterMeasured } from "./cans.js";
-import { shortDate } from "./days.js";
 import { plantingWords, stageWords } from "./plants.js";
 import type { Say } from "./say.js";
 
@@ -64,22 +63,31 @@ export function otherFeedInFull<T>(
   say: Say<T>,
   { openedSince }: OtherFeedMix,
   { feed, bed, cans }: { readonly feed: T; readonly bed: T; readonly cans: string },
+  amounts: Amounts,
 ): T {
-  return say`${feed}, ${bed}: ${cans}${since(", from a bottle", openedSince)}`;
+  return say`${feed}, ${bed}: ${cans}${since(", from a bottle", openedSince, amounts)}`;
 }
 
 /** The same in the row of a sheet. */
-export function otherFeedOnSheet<T>(say: Say<T>, { openedSince }: OtherFeedMix, feed: T): T {
-  return say`${feed}, in a can of its own${since(";", openedSince)}`;
+export function otherFeedOnSheet<T>(
+  say: Say<T>,
+  { openedSince }: OtherFeedMix,
+  feed: T,
+  amounts: Amounts,
+): T {
+  return say`${feed}, in a can of its own${since(";", openedSince, amounts)}`;
 }
 
 /** The same in the row of a terminal. */
-export function otherFeedInRow({ feed, plantings, openedSince }: OtherFeedMix): string {
-  return `${feed}, no calcium in these cans (${plantings.join(", ")})${since("; bottle", openedSince)}`;
+export function otherFeedInRow(
+  { feed, plantings, openedSince }: OtherFeedMix,
+  amounts: Amounts,
+): string {
+  return `${feed}, no calcium in these cans (${plantings.join(", ")})${since("; bottle", openedSince, amounts)}`;
 }
 
-function since(what: string, day: Day | undefined): string {
-  return day === undefined ? "" : `${what} opened since ${shortDate(day)}`;
+function since(what: string, day: Day | undefined, amounts: Amounts): string {
+  return day === undefined ? "" : `${what} opened since ${shortDate(day, amounts)}`;
 }
 
 /** The same in a calendar. */
@@ -90,6 +98,6 @@ export function otherFeedTitle(
   return `${bedName}: ${feed}, ${rateInFull(rateMlPerL, amounts)}`;
 }
 
-export function openedOn(since: Day): string {
-  return `from a bottle opened on ${since} or later`;
+export function openedOn(since: Day, amounts: Amounts): string {
+  return `from a bottle opened on ${shortDate(since, amounts)} or later`;
 }

@@ -1,9 +1,11 @@
 export {
   batchOnLabel,
   bottleInFull,
+  dayOnLabel,
   fromAll,
   fromBottle,
   fromBottles,
+  labelTitle,
   leftOver,
   leftToUseUp,
   madeOnLabel,
@@ -12,6 +14,7 @@ export {
   newBottleInFull,
   openBottle,
   pourInTurn,
+  shakeInShort,
   shakeOnLabel,
   strengthOnLabel,
   useByOnLabel,
@@ -41,6 +44,7 @@ export {
   waterAgainstFeed,
 } from "./calcium-sum.js";
 export {
+  doseInShort,
   doseOnLabel,
   fillInFull,
   fillInShort,
@@ -64,7 +68,7 @@ export {
   cautionsFor,
   humilityCautions,
   keepingCautions,
-  labelCaution,
+  labelCautions,
   makingCautions,
   otherFeedCaution,
   savingCaution,
@@ -72,8 +76,7 @@ export {
 } from "./cautions.js";
 export { stepCommand, throwAwayCommand, writeStepDown, writeThrownAway } from "./commands.js";
 export {
-  dayOfMonth,
-  dayOfSeason,
+  longDay,
   daysAway,
   dayText,
   fullDate,
@@ -81,7 +84,7 @@ export {
   nameOfMonth,
   shortDate,
   shortDay,
-} from "./days.js";
+} from "../garden/index.js";
 export {
   doneWords,
   doubtLines,
@@ -120,12 +123,13 @@ export {
   visitJob,
   visitSummary,
 } from "./making.js";
-export { isolated, letters } from "./names.js";
+export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
+export { isolated, letters, nameInText } from "./names.js";
 export { type FedDays, feedingDays, lifeInWords, notFed, pictureKeyWords } from "./picture.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
-export { closed, plain } from "./say.js";
+export { capital, closed, plain, type Say } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {
   fedThoughUnlikely,
@@ -163,6 +167,8 @@ export {
   weekInRow,
   weeklyWater,
 } from "./watering.js";
+export { dayAsks, roundTitles, todayAsks } from "./today.js";
+export { amountInTitle, feedTitle, jobTitle, longestTitle, otherFeedsTitle } from "./titles.js";
 export { warmthSources, warmthWords } from "./warmth.js";
 export {
   bedWaterInFull,

@@ -1,8 +1,19 @@
 /** Saving shells, and the visits to a batch. */
 import type { Day } from "../dates.js";
-import { type Acid, type Amounts, counted, type KeptIn, totalStockText } from "../garden/index.js";
+import {
+  type Acid,
+  type Amounts,
+  counted,
+  dayText,
+  fullDate,
+  shortDay,
+  type KeptIn,
+  shortDate,
+  totalStockText,
+} from "../garden/index.js";
 import type { BatchRecipe, SeasonStock } from "../season/index.js";
 import {
+  batchName,
   dayOfStep,
   kitchenVolumeText,
   type MakingStep,
@@ -10,8 +21,7 @@ import {
   vesselText,
   weightText,
 } from "../stock/index.js";
-import { dayText, fullDate, shortDate } from "./days.js";
-import type { Say } from "./say.js";
+import { capital, type Say } from "./say.js";
 
 export const acidNames: Readonly<Record<Acid, string>> = {
   citric: "citric acid",
@@ -58,7 +68,7 @@ export function visitJob<T>(
       const { bottles, volumeMl, useBy } = batch;
       const strain =
         newWhite === undefined ? "Strain" : "Stir up, strain through a mesh (no cloth)";
-      return say`${strain} and bottle ${name}: ${totalStockText(volumeMl, amounts)} in ${counted(bottles, "bottle")}; label ${bottles === 1 ? "it" : "them"}, use by ${fullDate(useBy)}`;
+      return say`${strain} and bottle ${name}: ${totalStockText(volumeMl, amounts)} in ${counted(bottles, "bottle")}; label ${bottles === 1 ? "it" : "them"}, use by ${fullDate(useBy, amounts)}`;
     }
   }
 }
@@ -119,27 +129,28 @@ export function visitSummary(
     }
     case "strain": {
       const bottles = sum(({ batch }) => batch.bottles);
-      return `Strain and bottle ${what}: ${counted(bottles, "bottle")}, use by ${makings[0].batch.useBy}`;
+      return `Strain and bottle ${what}: ${counted(bottles, "bottle")}, use by ${fullDate(makings[0].batch.useBy, amounts)}`;
     }
   }
 }
 
 /** What comes after a visit. */
-export function afterVisit(step: MakingStep, batch: PlannedBatch): string {
-  const strainOn = dayOfStep(batch, "strain");
+export function afterVisit(step: MakingStep, batch: PlannedBatch, amounts: Amounts): string {
+  const dayIn = (day: Day): string => shortDay(day, amounts, batch.startOn);
+  const strainOn = dayIn(dayOfStep(batch, "strain"));
   switch (step) {
     case "dry-shells":
-      return `Add the acid on ${dayOfStep(batch, "add-acid")}, strain on ${strainOn}.`;
+      return `Add the acid on ${dayIn(dayOfStep(batch, "add-acid"))}, strain on ${strainOn}.`;
     case "add-acid":
       return `Strain and bottle it on ${strainOn}.`;
     case "strain": {
       const { id, useBy, serves } = batch;
       const [first, last] = [serves[0]?.day, serves.at(-1)?.day];
-      const label = `On the label: ${id}, use by ${useBy}.`;
+      const label = `On the label: ${capital(batchName(id))}, use by ${fullDate(useBy, amounts)}.`;
       if (first === undefined || last === undefined) return label;
       return first === last
-        ? `${label} It is poured on ${first}.`
-        : `${label} It is poured from ${first} to ${last}.`;
+        ? `${label} It is poured on ${dayIn(first)}.`
+        : `${label} It is poured from ${dayIn(first)} to ${dayIn(last)}.`;
     }
   }
 }
@@ -158,18 +169,18 @@ export function keepShellsSummary(eggs: number, missing: number, from?: Day): st
 }
 
 /** Among the lines of a season's plan. */
-export function saveShells(eggs: number, from: Day): string {
-  return `save eggshells from ${shortDate(from)} on: ${counted(eggs, "shell")} in all`;
+export function saveShells(eggs: number, from: Day, amounts: Amounts): string {
+  return `save eggshells from ${shortDate(from, amounts)} on: ${counted(eggs, "shell")} in all`;
 }
 
 /** Among the lines of a report on batches. */
-export function shellsInAll(eggs: number, from?: Day): string {
+export function shellsInAll(eggs: number, from: Day | undefined, amounts: Amounts): string {
   const all = `${counted(eggs, "eggshell")} in all`;
-  return from === undefined ? all : `${all}: keep every one from ${dayText(from)} on`;
+  return from === undefined ? all : `${all}: keep every one from ${dayText(from, amounts)} on`;
 }
 
-/** `12 eggshells by 2027-06-08 for batch-2027-06-12 (1 L)` */
+/** `12 eggshells by Tue 8 Jun for batch 1 (1 L)` */
 export function shellsForBatch(batch: PlannedBatch, amounts: Amounts): string {
   const { id, startOn, eggs, volumeMl } = batch;
-  return `${counted(eggs, "eggshell")} by ${startOn} for ${id} (${totalStockText(volumeMl, amounts)})`;
+  return `${counted(eggs, "eggshell")} by ${shortDay(startOn, amounts)} for ${batchName(id)} (${totalStockText(volumeMl, amounts)})`;
 }

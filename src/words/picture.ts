@@ -1,7 +1,7 @@
 /** What the season picture says of plantings, for those who hear it, point at it, or read the table. */
 import type { StageName } from "../crops/index.js";
 import type { Day, DaySpan } from "../dates.js";
-import { shortDate } from "./days.js";
+import { type Amounts, shortDate } from "../garden/index.js";
 import { cropWords, stageWords } from "./plants.js";
 
 /** Of one way of feeding; signs seen among them. */
@@ -12,9 +12,13 @@ export interface FedDays {
 }
 
 /** `seedling 8 Apr to 6 May, vegetative 7 May to 26 Jun` */
-export function lifeInWords(stages: readonly (DaySpan & { readonly stage: StageName })[]): string {
+export function lifeInWords(
+  stages: readonly (DaySpan & { readonly stage: StageName })[],
+  amounts: Amounts,
+): string {
   const words = stages.map(
-    ({ stage, from, to }) => `${stageWords(stage)} ${shortDate(from)} to ${shortDate(to)}`,
+    ({ stage, from, to }) =>
+      `${stageWords(stage)} ${shortDate(from, amounts)} to ${shortDate(to, amounts)}`,
   );
   return words.join(", ") || "no stages known";
 }
@@ -24,9 +28,10 @@ export function feedingDays(
   routes: readonly FedDays[],
   missed: readonly Day[],
   signs: readonly Day[],
+  amounts: Amounts,
 ): string {
   const said = (what: string, days: readonly Day[]) =>
-    days.length === 0 ? [] : [`${what} ${days.map(shortDate).join(", ")}`];
+    days.length === 0 ? [] : [`${what} ${days.map((day) => shortDate(day, amounts)).join(", ")}`];
   const fed = routes.flatMap(({ title, given, planned }) => {
     const parts = [...said("given", given), ...said("planned", planned)];
     return parts.length === 0 ? [] : [`${title} ${parts.join("; ")}`];

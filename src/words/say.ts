@@ -9,4 +9,9 @@ export function closed(text: string): string {
   return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
+/** As a sentence or a title begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
+}
+
 export const plain: Say<string> = (parts, ...values) => String.raw({ raw: parts }, ...values);

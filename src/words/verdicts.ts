@@ -6,9 +6,15 @@ import type {
   Judgement,
   Range,
 } from "../calcium/index.js";
-import { type Amounts, calciumIn, decimal, rateMeasures, type SoilKind } from "../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  decimal,
+  fullDate,
+  rateMeasures,
+  type SoilKind,
+} from "../garden/index.js";
 import { grouped } from "../values.js";
-import { fullDate } from "./days.js";
 import { figures } from "./figures.js";
 import { cropWords, stageWords } from "./plants.js";
 import { routeNames } from "./routes.js";
@@ -56,7 +62,7 @@ function becauseOf(judgement: Judgement, amounts: Amounts): string {
     case "unlikely-whatever-the-soil":
       return judgement.reason;
     case "lime-first":
-      return limeFirst(judgement);
+      return limeFirst(judgement, amounts);
     case "unlikely-soil-has-enough": {
       const { calciumPpm, extractName, enoughPpm, enoughIsFromMemory, ph } = judgement;
       const limit = `${figures(enoughPpm)} ppm are enough${enoughIsFromMemory ? " (a limit from memory)" : ""}`;
@@ -74,10 +80,10 @@ function becauseOf(judgement: Judgement, amounts: Amounts): string {
   }
 }
 
-function limeFirst({ ph, limedOn, besideSour = [] }: LimeFirst): string {
+function limeFirst({ ph, limedOn, besideSour = [] }: LimeFirst, amounts: Amounts): string {
   const sour = `At pH ${figures(ph)} the soil was too sour`;
   if (limedOn !== undefined)
-    return `${sour}, and it has been limed since, on ${fullDate(limedOn)}: test it again before you lime or feed.`;
+    return `${sour}, and it has been limed since, on ${fullDate(limedOn, amounts)}: test it again before you lime or feed.`;
   return besideSour.length === 0
     ? `At pH ${figures(ph)} the soil is too sour: lime it as its test asks, no feed makes up for that.`
     : `At pH ${figures(ph)} the soil is too sour for it, and right for ${besideSour.join(", ")} in the same bed: don't lime there, grow it in another bed; no feed makes up for that.`;

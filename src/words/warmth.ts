@@ -1,7 +1,6 @@
 /** How the first day of a stage came about, and what the other way says. */
-import type { Amounts } from "../garden/index.js";
+import { type Amounts, shortDate } from "../garden/index.js";
 import type { StageSpan, StageWarmth } from "../stages/index.js";
-import { shortDate } from "./days.js";
 import { degreesText } from "./figures.js";
 
 /** Undefined where warmth says nothing of the stage. */
@@ -15,20 +14,20 @@ export function warmthWords(
     const stands =
       from === calendar
         ? "the calendar's date stands"
-        : `by the calendar ${shortDate(calendar)}, moved as far as the stage before it`;
+        : `by the calendar ${shortDate(calendar, amounts)}, moved as far as the stage before it`;
     return earliest === undefined
       ? `not reached by warmth here: ${stands}`
-      : `by warmth ${shortDate(earliest)} at the earliest, and perhaps not at all: ${stands}`;
+      : `by warmth ${shortDate(earliest, amounts)} at the earliest, and perhaps not at all: ${stands}`;
   }
   const { after, indoors } = warmth;
   const raised = indoors
     ? `, on top of ${degreeDaysText(indoors.degreeDays, amounts)} from ${indoors.days} days indoors`
     : "";
-  const counted = `${heatText(warmth, amounts)} after ${after}${raised}, somewhere ${bandWords(warmth)}`;
-  if (!isFollowed) return `by warmth ${shortDate(day)}, ${counted}`;
+  const counted = `${heatText(warmth, amounts)} after ${after}${raised}, somewhere ${bandWords(warmth, amounts)}`;
+  if (!isFollowed) return `by warmth ${shortDate(day, amounts)}, ${counted}`;
   return isHeldBack
-    ? `${counted}; that is ${shortDate(day)}, but warmth moves a date by 28 days at most, and by the calendar it is ${shortDate(calendar)}`
-    : `${counted}; by the calendar ${shortDate(calendar)}`;
+    ? `${counted}; that is ${shortDate(day, amounts)}, but warmth moves a date by 28 days at most, and by the calendar it is ${shortDate(calendar, amounts)}`
+    : `${counted}; by the calendar ${shortDate(calendar, amounts)}`;
 }
 
 /** `281 degree days above 7 degrees C` */
@@ -40,9 +39,9 @@ function degreeDaysText(degreeDaysC: number, amounts: Amounts): string {
   return String(Math.round(amounts === "us" ? degreeDaysC * 1.8 : degreeDaysC));
 }
 
-function bandWords({ earliest, latest }: StageWarmth): string {
-  const to = latest === undefined ? "the season's end or later" : shortDate(latest);
-  return earliest === undefined ? `up to ${to}` : `from ${shortDate(earliest)} to ${to}`;
+function bandWords({ earliest, latest }: StageWarmth, amounts: Amounts): string {
+  const to = latest === undefined ? "the season's end or later" : shortDate(latest, amounts);
+  return earliest === undefined ? `up to ${to}` : `from ${shortDate(earliest, amounts)} to ${to}`;
 }
 
 /** Who published the sums that the stages follow, each once. */

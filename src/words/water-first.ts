@@ -1,5 +1,6 @@
 /** Water before calcium, and what to do first, in plain words. */
 import type { DecidingFact, Range } from "../calcium/index.js";
+import type { Amounts } from "../garden/index.js";
 import type { DryGap } from "../watering/index.js";
 import type { Say } from "./say.js";
 import { decides, percentBetween } from "./verdicts.js";
@@ -15,8 +16,8 @@ export const waterEvenly =
 export const waterNotTold =
   "How much is watered is not in the garden file: with `watering: auto` on a bed its litres a week are planned, and their calcium is counted.";
 
-export function longestDry<T>(say: Say<T>, gap: DryGap, beds: T): T {
-  return say`${beds}: ${dryGapWords(gap)}.`;
+export function longestDry<T>(say: Say<T>, gap: DryGap, beds: T, amounts: Amounts): T {
+  return say`${beds}: ${dryGapWords(gap, amounts)}.`;
 }
 
 export function limeFirst<T>(say: Say<T>, names: T): T {

@@ -1,9 +1,17 @@
 /** What beds are watered with, and how evenly, as a person says it. */
 import { addDays, type Day, type DaySpan, monthOf, within, yearOf } from "../dates.js";
-import { type Amounts, counted, decimal, litersPerVolume, volumeText } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  decimal,
+  litersPerVolume,
+  nameOfMonth,
+  shortDate,
+  shortDay,
+  volumeText,
+} from "../garden/index.js";
 import { grouped } from "../values.js";
 import type { BedWatering, DryGap, Shortfall, WateringWeek } from "../watering/index.js";
-import { nameOfMonth, shortDate, shortDay } from "./days.js";
 import { unbroken } from "./figures.js";
 import { rainText } from "./weather.js";
 
@@ -93,23 +101,25 @@ export function bedsInWords(names: readonly string[], ofBeds: number): string {
 /** So many can be named one by one. */
 const mostBeds = 4;
 
+function spanOf({ from, to, days }: DryGap, amounts: Amounts): string {
+  const first = shortDate(from, amounts);
+  return days === 1 ? first : `${first} to ${shortDate(to, amounts)}`;
+}
+
 /** `20 days, 8 Jul to 27 Jul, while you are away` */
-export function dryGapInShort({ from, to, days, isAway }: DryGap): string {
-  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
-  return `${counted(days, "day")}, ${span}${isAway ? ", while you are away" : ""}`;
+export function dryGapInShort(gap: DryGap, amounts: Amounts): string {
+  return `${counted(gap.days, "day")}, ${spanOf(gap, amounts)}${gap.isAway ? ", while you are away" : ""}`;
 }
 
 /** `dry for 20 days (8 Jul to 27 Jul) while you are away: have someone water` */
-export function dryGapWords({ from, to, days, isAway }: DryGap): string {
-  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
-  const mend = isAway ? " while you are away: have someone water" : "";
-  return `without water for ${counted(days, "day")} (${span})${mend}`;
+export function dryGapWords(gap: DryGap, amounts: Amounts): string {
+  const mend = gap.isAway ? " while you are away: have someone water" : "";
+  return `without water for ${counted(gap.days, "day")} (${spanOf(gap, amounts)})${mend}`;
 }
 
 /** The first advice where a sign was seen: evenness, by the days on which the bed gets water. */
-export function dryBeforeSign({ from, to, days }: DryGap): string {
-  const span = days === 1 ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`;
-  return `Water first: up to that day the bed was without water for ${counted(days, "day")} at the longest (${span}), by your watering days, the rounds and the rain that is known.`;
+export function dryBeforeSign(gap: DryGap, amounts: Amounts): string {
+  return `Water first: up to that day the bed was without water for ${counted(gap.days, "day")} at the longest (${spanOf(gap, amounts)}), by your watering days, the rounds and the rain that is known.`;
 }
 
 /**
@@ -142,7 +152,7 @@ export function unknownWater(names: readonly string[], why: string): string {
 /** `10 L a week; in the week from 12 Jul the weather of a usual year asks for about 60 L` */
 export function shortfallWords({ from, waterL, asksL }: Shortfall, amounts: Amounts): string {
   const asked = weeklyWater(roughL(asksL, amounts), amounts);
-  return `${weeklyWater(waterL, amounts)} a week; in the week from ${shortDate(from)} the weather of a usual year asks for about ${asked}`;
+  return `${weeklyWater(waterL, amounts)} a week; in the week from ${shortDate(from, amounts)} the weather of a usual year asks for about ${asked}`;
 }
 
 /**
@@ -161,5 +171,5 @@ export function feedIsNoWatering(
   const [least] = rounds.sort((a, b) => a.roundL / a.waterL - b.roundL / b.waterL);
   if (least === undefined) return undefined;
   const { bedName, from, waterL, roundL } = least;
-  return `A can of feed is not the plants' water: in the week from ${shortDay(from)} the round brings ${bedName} ${weeklyWater(roundL, amounts)} of ${weeklyWater(waterL, amounts)}. What a round brings comes off its week.`;
+  return `A can of feed is not the plants' water: in the week from ${shortDay(from, amounts)} the round brings ${bedName} ${weeklyWater(roundL, amounts)} of ${weeklyWater(waterL, amounts)}. What a round brings comes off its week.`;
 }

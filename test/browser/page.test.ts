@@ -8,7 +8,7 @@ import { pageStyle } from "../../src/outputs/page/page-style.js";
 import { gardenPage } from "../../src/outputs/page/page.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { withPolicy } from "../../src/serve/security-headers.js";
-import { dayOfSeason } from "../../src/words/days.js";
+import { longDay } from "../../src/garden/day-words.js";
 import {
   nothingFed,
   oddNames,
@@ -94,7 +94,7 @@ test("as published, with its policy within it, the page keeps its style and its 
     withPolicy(pages[0]?.document ?? ""),
     { clock: noon(addDays(after, 1)) },
   );
-  expect(await page.locator("#next .day").textContent()).not.toContain(dayOfSeason(after));
+  expect(await page.locator("#next .day").textContent()).not.toContain(longDay(after, "metric"));
   expect(
     await page.evaluate(`getComputedStyle(document.querySelector(".button")).fontWeight`),
   ).toBe("700");
@@ -132,7 +132,7 @@ describe("a person in the garden", () => {
     const [bed] = third.beds;
     const [fill] = bed?.mixes[0]?.fills ?? [];
     for (const [selector, words] of [
-      ["#next .day", dayOfSeason(third.day)],
+      ["#next .day", longDay(third.day, "metric")],
       ["#next .bed h3", bed?.bedName ?? ""],
       ["#next .stock", fill?.stockText ?? ""],
     ] as const) {
@@ -218,7 +218,7 @@ describe("on a day after the page was written", () => {
 
   test("the round that is next by then comes first, with its cans", async () => {
     const { page, close } = await show(browser, document, { clock: noon(addDays(third.day, 1)) });
-    expect(await page.locator("#next .day").textContent()).toBe(dayOfSeason(later.day));
+    expect(await page.locator("#next .day").textContent()).toBe(longDay(later.day, "metric"));
     expect(await page.locator("#next .when").textContent()).toBe(
       `in ${dayNumber(later.day) - dayNumber(third.day) - 1} days`,
     );

@@ -17,7 +17,7 @@ import {
   wateredBackGarden,
   weirCottage,
 } from "../outputs/gardens.js";
-import { labelSheets, sheetNamed } from "../outputs/print/labels-data.js";
+import { allAmounts, labelSheets, longNames, sheetNamed } from "../outputs/print/labels-data.js";
 import { desktop, overflowPx, pdfPages, show, startBrowser, violations } from "./browser.js";
 
 const weir = planOf(weirCottage);
@@ -118,7 +118,7 @@ describe("where the calcium comes from", () => {
 describe("bottle labels", () => {
   const long: BottleLabel = {
     garden: "The kitchen garden behind the old parsonage at the end of the lane by the water mill",
-    batch: "batch-2027-07-07",
+    batch: "batch-12",
     bottle: 2,
     bottlesOfBatch: 12,
     strengthGPerL: 17.8,
@@ -127,10 +127,14 @@ describe("bottle labels", () => {
     doses: [
       {
         vessel: "2 gal can",
-        stock: "1 tbsp + 3/4 tsp",
+        stock: ["1 tbsp + 3/4 tsp"],
         crops: ["tomato", "sweet pepper", "eggplant", "celery", "Brussels sprouts", "lettuce"],
       },
-      { vessel: "0.53 gal sprayer", stock: "2 tsp", crops: ["apple", "pear"] },
+      { vessel: "0.53 gal sprayer", stock: ["2 tsp"], crops: ["apple", "pear"] },
+    ],
+    dosesInShort: [
+      { vessel: "2 gal can", stock: ["1 tbsp + 3/4 tsp"], crops: [] },
+      { vessel: "0.53 gal sprayer", stock: ["2 tsp"], crops: [] },
     ],
   };
   const strange: readonly BottleLabel[] = [
@@ -146,17 +150,53 @@ describe("bottle labels", () => {
     async ({ sheet }) => {
       const labels = [...labelRows(weir), ...labelRows(odd)];
       // A small label may refuse a strange name, but never lets it run over.
-      const held = strange.filter((label) => bottleLabels([label], sheet).ok);
+      const held = strange.filter((label) => bottleLabels([...labels, label], sheet).ok);
       const result = bottleLabels([...labels, ...held], sheet);
       if (!result.ok) throw new Error(result.problems[0]?.message);
       const { page, complaints, requests, close } = await show(browser, result.value);
-      const cut: string[] = await page.evaluate(`[...document.querySelectorAll(".label")]
+      const cut: string[] =
+        await page.evaluate(`[...document.querySelectorAll(".label, .label > div")]
         .filter((l) => l.scrollHeight > l.clientHeight + 1 || l.scrollWidth > l.clientWidth + 1)
         .map((l) => l.textContent)`);
       expect(cut).toEqual([]);
       expect(held.length).toBeGreaterThanOrEqual(sheet.heightMm > 35 ? strange.length : 0);
       expect([...complaints, ...requests]).toEqual([]);
       await close();
+    },
+  );
+
+  test.each(labelSheets.map((sheet) => ({ sheet })))(
+    "of $sheet.name lie alike on every label, at 6 pt or more, the warning in a box at the foot",
+    async ({ sheet }) => {
+      for (const amounts of allAmounts) {
+        const result = bottleLabels(labelRows(longNames(amounts)), sheet);
+        if (!result.ok) throw new Error(result.problems[0]?.message);
+        const { page, close } = await show(browser, result.value);
+        const seen = await page.evaluate<
+          { at: string; leastPt: number; mostPt: number; cut: boolean; belowFootMm: number }[]
+        >(`[...document.querySelectorAll(".label")].map((label) => {
+          const box = label.getBoundingClientRect();
+          const parts = [...label.querySelectorAll("div")];
+          const foot = label.querySelector(".foot").getBoundingClientRect();
+          const sizes = [...label.querySelectorAll("p, span")].map((e) => parseFloat(getComputedStyle(e).fontSize) * 0.75);
+          return {
+            at: parts.map((e) => e.className + " " + (e.getBoundingClientRect().top - box.top).toFixed(0)).join(),
+            leastPt: Math.min(...sizes),
+            mostPt: Math.max(...sizes),
+            cut: [label, ...parts].some((e) => e.scrollHeight > e.clientHeight + 1 || e.scrollWidth > e.clientWidth + 1),
+            belowFootMm: (box.bottom - foot.bottom) * 25.4 / 96,
+          };
+        })`);
+        expect(seen.length).toBeGreaterThan(1);
+        expect(new Set(seen.map(({ at, mostPt }) => `${at} ${mostPt}`)).size).toBe(1);
+        for (const { leastPt, mostPt, cut, belowFootMm } of seen) {
+          expect(cut).toBe(false);
+          expect(leastPt).toBeGreaterThanOrEqual(5.99);
+          expect(mostPt).toBeGreaterThan(leastPt);
+          expect(belowFootMm).toBeLessThan(2.6);
+        }
+        await close();
+      }
     },
   );
 

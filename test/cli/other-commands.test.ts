@@ -52,6 +52,21 @@ describe("why", () => {
     await expect(stdout).toMatchFileSnapshot("../golden/back-garden.why-toms.txt");
   });
 
+  test("tells what holds for all feedings of a planting once", async () => {
+    const { stdout } = await cli(["why", file, "toms"]);
+    expect(stdout.match(/^ {2}(?:Wed|Sat) \d+ \w{3}/gm)).toHaveLength(4);
+    for (const row of ["against", "reason", "source", "strength", "calcium"])
+      expect(stdout.match(new RegExp(`^ {4}${row} `, "gm")), row).toHaveLength(1);
+    expect(stdout.split("Gray, Ward")).toHaveLength(2);
+  });
+
+  test("tells where the dates of stages are from once, where several are from the same", async () => {
+    const stdin = gardenText(planted({ transplanted: "2027-05-20" }));
+    const { stdout } = await cli(["why", "-", "toms"], { stdin, columns: 1000 });
+    expect(stdout).toContain("as above");
+    expect(stdout.split("Table 11")).toHaveLength(2);
+  });
+
   test("shows the reason of a planting that is not fed, and its stages", async () => {
     const { stdout } = await cli(["why", file, "lettuce"]);
     expect(stdout).toContain("romaine");
@@ -79,10 +94,10 @@ describe("why", () => {
 
   test("a day on which nothing is fed says so", async () => {
     expect((await cli(["why", file, "2027-03-02"])).stdout).toContain(
-      "Nothing is fed on Tue 2 Mar 2027",
+      "Nothing is fed on Tue 2 Mar.\n",
     );
     expect((await cli(["why", file, "toms", "2027-03-02"])).stdout).toContain(
-      "not fed on Tue 2 Mar 2027",
+      "not fed on Tue 2 Mar\n",
     );
   });
 });
@@ -177,7 +192,11 @@ describe("new", () => {
 
   test("writes a file that plans as it stands, and never over one that is there", async () => {
     const path = join(scratchFolder(), "garden.yaml");
-    expect(await cli(["new", path, "--name", "Hill Plot"])).toMatchObject({ code: 0, stdout: "" });
+    expect(await cli(["new", path, "--name", "Hill Plot"])).toEqual({
+      code: 0,
+      stdout: "",
+      stderr: `${path}: written\nNext: change it to your own garden, then run \`feedround check ${path}\`\n`,
+    });
     expect((await cli(["plan", path])).stdout).toContain("Hill Plot");
     const before = readFileSync(path, "utf8");
     expect((await cli(["new", path])).code).toBe(3);

@@ -1,5 +1,12 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { copyFileSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ICAL from "ical.js";
@@ -58,6 +65,14 @@ describe("serve", () => {
     const ended = new Promise((resolve) => child.on("exit", resolve));
     child.kill("SIGTERM");
     expect(await ended).toBe(0);
+  });
+
+  test("serves from the day of --today", async () => {
+    const { calendar } = await serve(examplePath("back-garden"), "--today", "2027-07-07");
+    expect(feedingDaysIn(await (await fetch(calendar)).text())[0]).toBe("2027-07-07");
+    expect(await (await fetch(calendar.replace(/\.ics$/, ""))).text()).toContain(
+      'data-today="2027-07-07"',
+    );
   });
 
   test("a port that is no port is wrong usage, a missing file ends with exit code 3", async () => {
@@ -126,6 +141,22 @@ describe("publish", () => {
     expect(damaged.code).toBe(1);
     expect(damaged.stderr).toContain("damaged");
     expect(readFileSync(out, "utf8")).toBe(half);
+  });
+
+  test("--today is the day of plan, page and stamp; the garden's own calendar is left as it is", async () => {
+    const folder = join(scratchFolder(), "public");
+    const file = join(scratchFolder(), "plot.yaml");
+    const garden = readFileSync(examplePath("back-garden"), "utf8");
+    writeFileSync(file, garden.replace("calendar:\n", "calendar:\n  file: own.ics\n"));
+    const published = await cli(["publish", folder, file, "--today", "2027-07-07"]);
+    expect(published.code).toBe(0);
+    expect(readFileSync(join(folder, "plot.html"), "utf8")).toContain('data-today="2027-07-07"');
+    const calendar = readFileSync(join(folder, "plot.ics"), "utf8");
+    expect(feedingDaysIn(calendar)[0]).toBe("2027-07-07");
+    expect(calendar).toContain("DTSTAMP:20270707T120000Z");
+    expect(existsSync(join(dirname(file), "own.ics"))).toBe(false);
+    await cli(["publish", folder, file, "--today", "2027-07-07"], { today: "2027-07-07" });
+    expect(existsSync(join(dirname(file), "own.ics"))).toBe(true);
   });
 
   test("an index is written only when it is asked for", async () => {

@@ -1,6 +1,6 @@
 import stringWidth from "string-width";
 import { describe, expect, test } from "vitest";
-import { table } from "../../src/cli/terminal-text.js";
+import { table, tables } from "../../src/cli/terminal-text.js";
 
 const rows = [
   [
@@ -26,10 +26,10 @@ describe("a table", () => {
   test("puts its last column below where there is none", () => {
     expect(table(rows, "  ", 40)).toBe(
       [
-        "  South bed  1 can of 9 L  23 mL",
+        "  South bed  1 can of 9 L       23 mL",
         "      toms (tomato, fruit growth),",
         "      peppers (pepper, flowering)",
-        "  1 part can of 3 L  8 mL",
+        "             1 part can of 3 L  8 mL",
       ].join("\n"),
     );
   });
@@ -51,4 +51,9 @@ describe("a table", () => {
       ),
     ).toBe("a   b\ncc  d");
   });
+});
+
+test("several tables have the same columns", () => {
+  const [first, second] = tables([[["a", "b"]], [["longer", "c"]]], "", 80);
+  expect([first, second]).toEqual(["a       b", "longer  c"]);
 });

@@ -35,6 +35,17 @@ test("every command of the README works, one after the other, in an empty folder
   expect(existsSync(join(folder, "garden.ics"))).toBe(true);
 });
 
+test("the demo ends with the one next thing to do, which works", () => {
+  const root = fileURLToPath(new URL("../../", import.meta.url));
+  const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+    scripts: { demo: string };
+  };
+  const [, entry = "", ...argv] = words(/echo Next, [^:]*: (.*)$/.exec(scripts.demo)?.[1] ?? "");
+  const folder = scratchFolder();
+  execFileSync(process.execPath, [join(root, entry), ...argv], { cwd: folder });
+  expect(existsSync(join(folder, "garden.yaml"))).toBe(true);
+});
+
 test("the garden file of the README plans as it stands", async () => {
   const [garden] = blocks("yaml");
   const { code, stderr } = await cli(["plan", scratchFile("garden.yaml", garden ?? "")]);

@@ -96,7 +96,7 @@ describe("a drench before heavy rain", () => {
     expect(stdout.replaceAll(/\s+/g, " ")).toContain(`What changed - ${movedWords}`);
     const world = { today: "2027-06-07" };
     const changes = await cli(["changes", garden.calendar, garden.file], world);
-    expect(changes.stdout).toMatch(/moved +Fri 11 Jun 2027 +from Wed 9 Jun 2027/);
+    expect(changes.stdout).toMatch(/moved +Fri 11 Jun +from Wed 9 Jun/);
     const calendar = await garden.publish("2027-06-07");
     expect(entryOf(calendar, "2027-06-11")).toContain(`Note: ${movedWords}`);
     expect(entryOf(calendar, "2027-06-09")).toBe("");

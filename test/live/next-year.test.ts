@@ -134,7 +134,11 @@ describe("a garden at the end of its season", () => {
   test("writes a new file, and never over one that is there", async () => {
     const path = join(scratchFolder(), "next.yaml");
     const argv = ["new", path, "--from", file, "--today", "2027-11-05"];
-    expect(await cli(argv)).toMatchObject({ code: 0, stdout: "" });
+    const { code, stdout, stderr } = await cli(argv);
+    expect({ code, stdout }).toEqual({ code: 0, stdout: "" });
+    expect(stderr.trimEnd().split("\n").at(-1)).toBe(
+      `Next: take the # off what you grow again, then run \`feedround check ${path}\``,
+    );
     const text = readFileSync(path, "utf8");
     expect(text).toBe((await cli(["new", "--from", file, "--today", "2027-11-05"])).stdout);
     expect((await cli(["new", file, "--from", file, "--today", "2027-11-05"])).code).toBe(3);

@@ -153,10 +153,7 @@ describe("over weeks with a forecast", () => {
     expect(alone.length).toBeGreaterThan(10);
     expect(stdout.match(/^.*other amounts of water$/gm)).toHaveLength(1);
     expect(stdout).toMatch(
-      new RegExp(
-        `^changed +Tue 8 Jun 2027 +to Tue .* 2027 +${alone.length} watering days tell`,
-        "m",
-      ),
+      new RegExp(`^changed +Tue 8 Jun +to Tue .* +${alone.length} watering days tell`, "m"),
     );
     // Days that move are still told one by one.
     const lines = stdout.split("\n").filter((line) => / Water \d+ L: /.test(line));

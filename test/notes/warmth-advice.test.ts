@@ -5,7 +5,7 @@ import { day } from "../../src/dates.js";
 import { warmthAdvice } from "../../src/notes/warmth-advice.js";
 import type { StageSpan, StageWarmth } from "../../src/stages/stage-span.js";
 import { loadTables } from "../../src/tables.js";
-import { aPlantingInPlan } from "../support/a-plan.js";
+import { aPlan, aPlantingInPlan } from "../support/a-plan.js";
 
 const warmth: Omit<StageWarmth, "day"> = {
   calendar: day("2027-06-17"),
@@ -25,7 +25,8 @@ function stage(name: StageName, by: Partial<StageWarmth> | undefined): StageSpan
 
 const reached = { day: day("2027-06-20") };
 const cold = { isFollowed: false };
-const advice = (...stages: StageSpan[]) => warmthAdvice([aPlantingInPlan({ stages })]);
+const advice = (...stages: StageSpan[]) =>
+  warmthAdvice(aPlan({ plantings: [aPlantingInPlan({ stages })] }));
 
 describe("stages that warmth does not bring before the season ends", () => {
   test("are named together, with what to go by", () => {

@@ -71,5 +71,5 @@ test("what is left is used up by its day, or thrown away after it", () => {
 
 test("a label counts the bottles of a batch, and says batch once", () => {
   expect(batchOnLabel("B1", 1, 1)).toBe("Batch B1");
-  expect(batchOnLabel("batch-2027-06-12", 2, 3)).toBe("batch-2027-06-12, bottle 2 of 3");
+  expect(batchOnLabel("batch-2", 2, 3)).toBe("Batch 2, bottle\u00a02\u00a0of\u00a03");
 });

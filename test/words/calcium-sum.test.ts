@@ -61,16 +61,21 @@ describe("the sum of calcium in words", () => {
   test("tells what was dug in for this season and the next", () => {
     const lime = { on: day("2026-11-15"), what: "limestone", name: "ground limestone" } as const;
     expect(
-      broughtByAmendment({
-        ...lime,
-        amountG: 600,
-        thisSeason: { wholeG: range(0, 226) },
-        nextSeason: { wholeG: range(0, 90) },
-      }),
+      broughtByAmendment(
+        {
+          ...lime,
+          amountG: 600,
+          thisSeason: { wholeG: range(0, 226) },
+          nextSeason: { wholeG: range(0, 90) },
+        },
+        "metric",
+      ),
     ).toBe(
       "600 g of ground limestone on 15 November 2026: 0 to 226 g this season, 0 to 90 g in the next",
     );
-    expect(broughtByAmendment({ ...lime, amountG: 600, thisSeason: {} })).toContain("nobody knows");
+    expect(broughtByAmendment({ ...lime, amountG: 600, thisSeason: {} }, "metric")).toContain(
+      "nobody knows",
+    );
   });
 
   test("sets a season's water against a season's feed", () => {

@@ -58,7 +58,7 @@ test.each<[FeedingEnd, string, string]>([
   [{ kind: "removed", on }, "It is removed on 30 Aug.", "removed"],
   [{ kind: "season", on }, "The season ends on 30 Aug.", "season"],
 ])("%j is told with the key that changes it", (end, words, key) => {
-  expect(whyItEnds(end)).toBe(words);
+  expect(whyItEnds(end, "metric")).toBe(words);
   expect(keyThatChanges(end)).toBe(key);
 });
 
@@ -71,8 +71,8 @@ const span = (last: string, why = "The season ends on 31 Oct."): FeedingSpan => 
 });
 
 test("the first and the last feeding, or the only one", () => {
-  expect(fedFromTo(span("2027-08-01"))).toBe("Fed 22 Jun to 1 Aug.");
-  expect(fedFromTo(span("2027-06-22"))).toBe("Fed on 22 Jun.");
+  expect(fedFromTo(span("2027-08-01"), "metric")).toBe("Fed 22 Jun to 1 Aug.");
+  expect(fedFromTo(span("2027-06-22"), "metric")).toBe("Fed on 22 Jun.");
   expect(whyFedSo(span("2027-08-01"))).toBe(
     "It begins with the season. The season ends on 31 Oct. `season` changes that.",
   );
@@ -87,22 +87,22 @@ describe("the spans of several plantings", () => {
       aPlantingInPlan({ id: "c", feeding: span("2027-08-01") }),
       aPlantingInPlan({ id: "d", feeding: span("2027-08-01", "It is removed on 2 Aug.") }),
     ];
-    expect(fedSpans(plantings).map((one) => [one.plantings.map(({ id }) => id), one.text])).toEqual(
+    expect(
+      fedSpans(plantings, "metric").map((one) => [one.plantings.map(({ id }) => id), one.text]),
+    ).toEqual([
       [
-        [
-          ["a", "c"],
-          "Fed 22 Jun to 1 Aug. It begins with the season. The season ends on 31 Oct. `season` changes that.",
-        ],
-        [
-          ["b"],
-          "Fed 22 Jun to 15 Aug. It begins with the season. The season ends on 31 Oct. `season` changes that.",
-        ],
-        [
-          ["d"],
-          "Fed 22 Jun to 1 Aug. It begins with the season. It is removed on 2 Aug. `season` changes that.",
-        ],
+        ["a", "c"],
+        "Fed 22 Jun to 1 Aug. It begins with the season. The season ends on 31 Oct. `season` changes that.",
       ],
-    );
+      [
+        ["b"],
+        "Fed 22 Jun to 15 Aug. It begins with the season. The season ends on 31 Oct. `season` changes that.",
+      ],
+      [
+        ["d"],
+        "Fed 22 Jun to 1 Aug. It begins with the season. It is removed on 2 Aug. `season` changes that.",
+      ],
+    ]);
   });
 });
 
@@ -114,11 +114,11 @@ test.each<[FeedingBegin, string]>([
   [{ kind: "planted-out", on }, "It begins with planting out, on 30 Aug."],
   [{ kind: "season" }, "It begins with the season."],
 ])("%j is where it begins", (begin, words) => {
-  expect(whyItBegins(begin)).toBe(words);
+  expect(whyItBegins(begin, "metric")).toBe(words);
 });
 
 test("a planting to be fed for which no day is left is told of, too", () => {
-  const [told] = fedSpans([aPlantingInPlan({ id: "late", fed: true })]);
+  const [told] = fedSpans([aPlantingInPlan({ id: "late", fed: true })], "metric");
   expect(told?.text).toBe("No feeding day is left for it; the warnings say why.");
 });
 

@@ -40,9 +40,11 @@ describe.each(cases)("with %s", (acid, recipe, into, start) => {
 });
 
 test("what comes after each visit is another sentence for each", () => {
-  const after = makingSteps.map((step) => afterVisit(step, batch));
+  const after = makingSteps.map((step) => afterVisit(step, batch, "metric"));
   expect(new Set(after).size).toBe(makingSteps.length);
-  expect(afterVisit("strain", { ...batch, serves: [] })).toMatch(/use by [\d-]+\.$/);
+  expect(afterVisit("strain", { ...batch, serves: [] }, "metric")).toMatch(
+    /use by \d+ \w+ \d{4}\.$/,
+  );
 });
 
 test("shells that are short are told with those to keep, or alone", () => {

@@ -13,7 +13,7 @@ import {
 describe("what to do first", () => {
   test("is said of whom it concerns, with the key that changes it", () => {
     const gap = { from: day("2027-07-08"), to: day("2027-07-27"), days: 20, isAway: true };
-    expect(longestDry(plain, gap, "South wall")).toBe(
+    expect(longestDry(plain, gap, "South wall", "metric")).toBe(
       "South wall: without water for 20 days (8 Jul to 27 Jul) while you are away: have someone water.",
     );
     expect(limeFirst(plain, "toms")).toBe("Lime first, as the soil test asks: toms.");

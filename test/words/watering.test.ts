@@ -72,9 +72,9 @@ describe("water in words", () => {
   });
 
   test("of a dry gap asks for someone only while the grower is away", () => {
-    expect(dryGapInShort(away)).toBe("20 days, 8 Jul to 27 Jul, while you are away");
-    expect(dryGapWords(away)).toContain("have someone water");
-    expect(dryGapWords({ ...away, isAway: false })).not.toContain("someone");
+    expect(dryGapInShort(away, "metric")).toBe("20 days, 8 Jul to 27 Jul, while you are away");
+    expect(dryGapWords(away, "metric")).toContain("have someone water");
+    expect(dryGapWords({ ...away, isAway: false }, "metric")).not.toContain("someone");
   });
 
   test("says how much of the usual rain is counted on, where any is", () => {

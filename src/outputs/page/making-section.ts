@@ -1,11 +1,18 @@
 /** The making plan: batches with their days, bottles in hand, shells, what will be short. */
-import { counted, rateMeasures, strengthFigure, totalStockText } from "../../garden/index.js";
+import {
+  counted,
+  rateMeasures,
+  shortDate,
+  shortDay,
+  strengthFigure,
+  totalStockText,
+} from "../../garden/index.js";
 import type { Plan, SeasonStock } from "../../season/index.js";
-import { weightText } from "../../stock/index.js";
-import { makingCautions, seasonOfStock, shortDate, shortDay } from "../../words/index.js";
+import { batchName, weightText } from "../../stock/index.js";
+import { capital, makingCautions, seasonOfStock } from "../../words/index.js";
 import { type BottleLife, bottleLives, hasBottles } from "../bottle-lives.js";
 import { section } from "../document.js";
-import { html, type Html, joined, nameHtml } from "../html.js";
+import { type Html, html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { cautionList, dayTime } from "../round-card.js";
 import { recipeDetails } from "./recipe-section.js";
@@ -22,10 +29,10 @@ export function makingSection(plan: Plan): Html | undefined {
       jobs.length > 0 &&
       html`<h3>What to do when</h3>
         <ol class="jobs">
-          ${jobs.map(({ day, words, command }) => html`<li data-day="${day}">${dayTime(day, shortDay(day))}<span>${words}${command !== undefined && html`<br /><code>${command}</code>`}</span></li>`)}
+          ${jobs.map(({ day, words, command }) => html`<li data-day="${day}">${dayTime(day, shortDay(day, plan.garden.amounts))}<span>${words}${command !== undefined && html`<br /><code>${command}</code>`}</span></li>`)}
         </ol>`
     }
-    ${joined([recipeDetails(stock), cautions], "\n")}`;
+    ${joined([recipeDetails(stock, plan.garden.amounts), cautions], "\n")}`;
   return section("making", "Stock and making plan", body);
 }
 
@@ -35,12 +42,12 @@ function bottleTable({ garden }: Plan, lives: readonly BottleLife[]): Html {
     const cell = (head: string, content: Html | string | undefined) =>
       html`<td data-head="${head}">${content ?? "not known"}</td>`;
     return html`<tr>
-      <th scope="row">${nameHtml(life.id)}</th>
+      <th scope="row">${nameHtml(capital(batchName(life.id)))}</th>
       ${cell("Amount", `${totalStockText(life.volumeMl, garden.amounts)}${batch ? `, ${counted(batch.bottles, "bottle")}` : " in hand"}`)}
       ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${weightText(batch.shellG, garden.amounts)} dry` : "made already")}
-      ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn)) : "–")}
-      ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn)) : life.planned ? undefined : "now")}
-      ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy)))}
+      ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn, garden.amounts)) : "–")}
+      ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn, garden.amounts)) : life.planned ? undefined : "now")}
+      ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy, garden.amounts)))}
       ${cell("Calcium", life.strengthGPerL === undefined ? undefined : `${strengthFigure(life.strengthGPerL, garden.amounts)}/${rateMeasures[garden.amounts].strengthUnit}`)}
     </tr>`;
   });

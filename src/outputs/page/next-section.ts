@@ -1,12 +1,13 @@
 /** The first thing on the page: the next round, and what the stock wants until then. */
+import { daysAway, fullDate, longDay, shortDay } from "../../garden/index.js";
 import type { Day } from "../../dates.js";
 import type { Plan, Round } from "../../season/index.js";
-import { dayOfSeason, daysAway, doneWords, fullDate, shortDay } from "../../words/index.js";
+import { doneWords } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { nextRound } from "../plan-facts.js";
-import { dayTime, roundBody, roundTotals } from "../round-card.js";
+import { dayTime, longTime, roundBody, roundTotals } from "../round-card.js";
 import { weekWater } from "./water-section.js";
 
 export function nextSection(plan: Plan, today?: Day): Html {
@@ -26,7 +27,7 @@ export function nextSection(plan: Plan, today?: Day): Html {
 function roundSection(plan: Plan, next: Round, today?: Day): Html {
   const when = today !== undefined && html`<span class="when">${daysAway(today, next.day)}</span>`;
   return html`<section id="next" class="next" aria-labelledby="next-head" data-day="${next.day}">
-    <h2 id="next-head"><span>Next round</span> ${when} ${dayTime(next.day, undefined, "day")}</h2>
+    <h2 id="next-head"><span>Next round</span> ${when} ${longTime(plan, next.day, "day")}</h2>
     <p class="totals">${roundTotals(plan, next).join(" · ")}</p>
     <div class="round-body">${roundBody(plan, next)}</div>
     ${weekWater(plan, today)} ${plan.stock !== undefined && untilThen(plan, next, today)}
@@ -40,7 +41,7 @@ function untilThen(plan: Plan, next: Round, today?: Day): Html {
   return html`<div class="until" ${jobs.length === 0 && html` hidden`}>
     <h3>Until then, for the stock</h3>
     <ol class="jobs">
-      ${jobs.map(({ day, words }) => html`<li>${dayTime(day, shortDay(day))}<span>${words}</span></li>`)}
+      ${jobs.map(({ day, words }) => html`<li>${dayTime(day, shortDay(day, plan.garden.amounts))}<span>${words}</span></li>`)}
     </ol>
   </div>`;
 }
@@ -48,7 +49,8 @@ function untilThen(plan: Plan, next: Round, today?: Day): Html {
 function whyNothing({ plantings, garden }: Plan): string {
   if (plantings.length === 0) return "No plantings are in the garden file yet.";
   const { from, to } = garden.season;
-  return `None of the plantings needs calcium between ${fullDate(from)} and ${fullDate(to)}; the reasons are below.`;
+  const { amounts } = garden;
+  return `None of the plantings needs calcium between ${fullDate(from, amounts)} and ${fullDate(to, amounts)}; the reasons are below.`;
 }
 
 /** All rounds, each to be opened, those to come first. */
@@ -70,12 +72,12 @@ function roundDetails(plan: Plan, round: Round): Html {
   const totals = roundTotals(plan, round).join(" · ");
   return html`<details
     data-day="${round.day}"
-    data-long="${dayOfSeason(round.day)}"
+    data-long="${longDay(round.day, plan.garden.amounts)}"
     data-totals="${totals}"
     ${round.given === true && html` data-given`}
   >
     <summary>
-      ${dayTime(round.day)}
+      ${longTime(plan, round.day)}
       <span class="totals-line">${totals}${doneWords(round)}</span>
     </summary>
     <div class="round-body">${roundBody(plan, round)}</div>

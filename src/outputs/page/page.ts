@@ -1,17 +1,10 @@
 /** The garden's page: the next round first, then the season. */
 import type { Day } from "../../dates.js";
-import { counted } from "../../garden/index.js";
+import { counted, fullDate, shortDay } from "../../garden/index.js";
 import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import {
-  climateOfPlace,
-  closed,
-  fullDate,
-  humilityCautions,
-  keepingCautions,
-  shortDay,
-} from "../../words/index.js";
+import { climateOfPlace, closed, humilityCautions, keepingCautions } from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
 import { keyList, pictureDefs, seasonDrawings, stageTable } from "../picture/index.js";
@@ -79,9 +72,10 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
       <header>
         <h1>${nameHtml(plan.garden.name)}</h1>
         <p class="season">
-          ${fullDate(plan.garden.season.from)} to ${fullDate(plan.garden.season.to)}
+          ${fullDate(plan.garden.season.from, plan.garden.amounts)} to
+          ${fullDate(plan.garden.season.to, plan.garden.amounts)}
         </p>
-        ${plan.garden.climate && html`<p class="season">${climateOfPlace(plan.garden.climate)}</p>`}
+        ${plan.garden.climate && html`<p class="season">${climateOfPlace(plan.garden.climate, plan.garden.amounts)}</p>`}
         ${troubleBox(options)}
       </header>
       <main>
@@ -96,7 +90,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
       <footer>
         ${cautionList([...keepingCautions, ...humilityCautions])}
         <p>
-          ${today !== undefined && `Written on ${fullDate(today)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
+          ${today !== undefined && `Written on ${fullDate(today, plan.garden.amounts)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
         </p>
       </footer>`,
   });
@@ -139,12 +133,12 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
 }
 
 /** What the log and the signs changed, and what to do about it first. */
-function notesSection({ notes }: Plan): Html | undefined {
+function notesSection({ notes, garden }: Plan): Html | undefined {
   if (notes.length === 0) return undefined;
   const body = notes.map(
     ({ day, message, advice }) =>
       html`<div class="changed">
-        <p dir="auto"><b>${shortDay(day)}</b> ${closed(message)}</p>
+        <p dir="auto"><b>${shortDay(day, garden.amounts)}</b> ${closed(message)}</p>
         <ul class="plain">
           ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
         </ul>

@@ -1,5 +1,12 @@
 /** Why each planting is fed or not: rule, source, stages and the arithmetic, on demand. */
-import { type Amounts, calciumIn, rateIn, rateMeasures } from "../../garden/index.js";
+import {
+  type Amounts,
+  calciumIn,
+  rateIn,
+  rateMeasures,
+  shortDate,
+  shortDay,
+} from "../../garden/index.js";
 import type { FeedRule } from "../../rules/index.js";
 import type { CanMix, Feeding, Plan, PlannedPlanting } from "../../season/index.js";
 import {
@@ -9,8 +16,6 @@ import {
   figures,
   heatLimit,
   routeNames,
-  shortDate,
-  shortDay,
   stageWords,
   sumInFull,
   warmthSources,
@@ -38,7 +43,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     </summary>
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
-      ${planting.feeding && html`<p>${fedFromTo(planting.feeding)} ${whyFedSo(planting.feeding)}</p>`}
+      ${planting.feeding && html`<p>${fedFromTo(planting.feeding, plan.garden.amounts)} ${whyFedSo(planting.feeding)}</p>`}
       ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
@@ -99,7 +104,8 @@ function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undef
       .map((text) => `: ${text}`)
       .join("");
     return html`<li>
-      <b>${stageWords(stage)}</b>, ${shortDate(from)} to ${shortDate(to)} (BBCH ${bbch})${source}
+      <b>${stageWords(stage)}</b>, ${shortDate(from, amounts)} to ${shortDate(to, amounts)} (BBCH
+      ${bbch})${source}
     </li>`;
   });
   return html`<h3>Stages</h3>
@@ -110,6 +116,7 @@ function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undef
 }
 
 function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
+  const { amounts } = plan.garden;
   const rows = plan.rounds.flatMap(({ day, beds }) =>
     beds.flatMap(({ mixes }) =>
       mixes.flatMap((mix) =>
@@ -118,9 +125,9 @@ function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
           .map((feeding) => {
             const { earliest, latest } = feeding.window;
             return html`<li>
-              ${dayTime(day, shortDay(day))}: ${routeNames[mix.route].inLine},
-              ${stageWords(feeding.stage)}; due ${shortDate(earliest)} to
-              ${shortDate(latest)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
+              ${dayTime(day, shortDay(day, amounts))}: ${routeNames[mix.route].inLine},
+              ${stageWords(feeding.stage)}; due ${shortDate(earliest, amounts)} to
+              ${shortDate(latest, amounts)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
               <span class="sum">${arithmetic(plan, mix, feeding)}</span>
             </li>`;
           }),

@@ -1,13 +1,8 @@
 /** What each bed is to be watered with: this week, and over the season. */
+import { shortDay } from "../../garden/index.js";
 import { type Day, within } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
-import {
-  feedIsNoWatering,
-  shortDay,
-  usualRainTakenOff,
-  waterFirst,
-  waterOfWeek,
-} from "../../words/index.js";
+import { feedIsNoWatering, usualRainTakenOff, waterFirst, waterOfWeek } from "../../words/index.js";
 import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { nextRound } from "../plan-facts.js";
@@ -49,7 +44,10 @@ export function weekWater(plan: Plan, today?: Day): Html | undefined {
       data-to="${span.to}"
       ${!isNow && html` hidden`}
     >
-      <h3>Water from ${shortDay(span.from)} to ${shortDay(span.to)}</h3>
+      <h3>
+        Water from ${shortDay(span.from, plan.garden.amounts)} to
+        ${shortDay(span.to, plan.garden.amounts)}
+      </h3>
       <ul>
         ${weeks
           .filter(({ week }) => week.from === span.from)

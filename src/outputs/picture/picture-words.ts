@@ -1,21 +1,27 @@
 /** What the season picture shows, in words, for those who hear it. */
-import { counted, routes, totalStockText } from "../../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  fullDate,
+  routes,
+  shortDate,
+  totalStockText,
+} from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
+import { batchName } from "../../stock/index.js";
 import {
   bottleInFull,
   feedingDays,
-  fullDate,
   isolated,
   lifeInWords,
   plain,
   plantingWords,
   routeNames,
-  shortDate,
 } from "../../words/index.js";
 import { bottleLives } from "../bottle-lives.js";
 import type { FeedRow, PlantingRow, RowMark } from "./season-rows.js";
 
-export function plantingInWords({ planting, marks }: PlantingRow): string {
+export function plantingInWords({ planting, marks }: PlantingRow, amounts: Amounts): string {
   const days = (kind: RowMark["kind"], route?: RowMark["route"]) =>
     marks.filter((m) => m.kind === kind && (!route || m.route === route)).map(({ day }) => day);
   const fed = routes.map((route) => ({
@@ -23,26 +29,28 @@ export function plantingInWords({ planting, marks }: PlantingRow): string {
     given: days("given", route),
     planned: days("planned", route),
   }));
-  const life = lifeInWords(planting.stages);
-  return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${life}. ${feedingDays(fed, days("missed"), days("sign"))}`;
+  const life = lifeInWords(planting.stages, amounts);
+  const told = feedingDays(fed, days("missed"), days("sign"), amounts);
+  return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${life}. ${told}`;
 }
 
-export function feedInWords({ feeds, marks }: FeedRow): string {
+export function feedInWords({ feeds, marks }: FeedRow, amounts: Amounts): string {
   const days = (kind: RowMark["kind"]) =>
     marks.filter((mark) => mark.kind === kind).map(({ day }) => day);
   const title = feeds.map(isolated).join(", ");
-  return feedingDays([{ title, given: days("given"), planned: days("planned") }], [], []);
+  return feedingDays([{ title, given: days("given"), planned: days("planned") }], [], [], amounts);
 }
 
 export function nameInPicture(planting: PlannedPlanting): string {
   return plantingWords(plain, planting, isolated(planting.name));
 }
 
-export function roundsInWords({ garden, rounds }: Plan): string {
-  const season = `Season from ${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}.`;
+export function roundsInWords(plan: Plan): string {
+  const { garden, rounds } = plan;
+  const season = `Season from ${fullDate(garden.season.from, plan.garden.amounts)} to ${fullDate(garden.season.to, plan.garden.amounts)}.`;
   return rounds.length === 0
     ? `${season} No rounds.`
-    : `${season} ${counted(rounds.length, "round")}: ${rounds.map(({ day }) => shortDate(day)).join(", ")}.`;
+    : `${season} ${counted(rounds.length, "round")}: ${rounds.map(({ day }) => shortDate(day, plan.garden.amounts)).join(", ")}.`;
 }
 
 export function stockInWords(plan: Plan): string {
@@ -51,7 +59,12 @@ export function stockInWords(plan: Plan): string {
   if (lives.length === 0) return "No stock.";
   return lives
     .map((life) =>
-      bottleInFull(life, isolated(life.id), totalStockText(life.volumeMl, plan.garden.amounts)),
+      bottleInFull(
+        life,
+        isolated(batchName(life.id)),
+        totalStockText(life.volumeMl, plan.garden.amounts),
+        plan.garden.amounts,
+      ),
     )
     .join(" ");
 }

@@ -1,7 +1,7 @@
 /** Parts of the picture that lie over the line of days, each drawn from its own top edge. */
 import { addDays, type Day, type DaySpan, yearOf } from "../../dates.js";
 import type { Plan } from "../../season/index.js";
-import { dayOfMonth, monthName } from "../../words/index.js";
+import { dayOfMonth, monthName } from "../../garden/index.js";
 import { html, type Html } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { markAt, shapeAt } from "./picture-marks.js";

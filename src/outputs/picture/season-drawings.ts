@@ -65,7 +65,7 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
         (row) =>
           html`<tr>
             <th colspan="2" scope="row">${namesOf(row.feeds)}</th>
-            ${rowCell(feedInWords(row), html`${lines}${feedMarksOf(row, context.scale)}${nameOnBar(namesOf(row.feeds), row.marks, context)}`)}
+            ${rowCell(feedInWords(row, plan.garden.amounts), html`${lines}${feedMarksOf(row, context.scale)}${nameOnBar(namesOf(row.feeds), row.marks, context)}`)}
           </tr>`,
       )}
     </tbody>
@@ -100,7 +100,7 @@ function plantingRow(row: PlantingRow, bedRows: number, context: PictureContext)
     }
     <th scope="row" title="${nameInPicture(planting)}">${nameInPicture(planting)}</th>
     ${rowCell(
-      plantingInWords(row),
+      plantingInWords(row, context.plan.garden.amounts),
       html`${barsOf(row, context.scale)}${lines}${nameOnBar(onBar, row.marks, context, row)}${marksOf(row, context.scale)}`,
     )}
   </tr>`;

@@ -61,8 +61,8 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
   const heightPx = keyY + 20 + marginPx;
   const words = [
     roundsInWords(plan),
-    ...plantings.map(plantingInWords),
-    ...feedRows(plan).map(feedInWords),
+    ...plantings.map((row) => plantingInWords(row, plan.garden.amounts)),
+    ...feedRows(plan).map((row) => feedInWords(row, plan.garden.amounts)),
     stockInWords(plan),
   ];
   return `${html`<svg
@@ -127,14 +127,18 @@ function rowsOf(plantings: readonly PlantingRow[], context: PictureContext): rea
           heightPx: rowHeightPx,
           beside: html`${bed}${name}`,
           behind: barsOf(row, scale),
-          before: html`<g><title>${plantingInWords(row)}</title>${marksOf(row, scale)}</g>`,
+          before: html`<g
+            ><title>${plantingInWords(row, plan.garden.amounts)}</title>${marksOf(row, scale)}</g
+          >`,
         };
       }),
     ),
     ...feedRows(plan).map((row): Row => ({
       heightPx: rowHeightPx,
       beside: gutterText(row.feeds.map(isolated).join(", "), 0, 16),
-      before: html`<g><title>${feedInWords(row)}</title>${feedMarksOf(row, scale)}</g>`,
+      before: html`<g
+        ><title>${feedInWords(row, plan.garden.amounts)}</title>${feedMarksOf(row, scale)}</g
+      >`,
     })),
     ...(hasBottles(plan)
       ? [

@@ -3,7 +3,7 @@ import type { Plan } from "../../season/index.js";
 import { lifeInWords, plantingWords } from "../../words/index.js";
 import { html, type Html, nameHtml } from "../html.js";
 
-export function stageTable({ plantings }: Plan): Html | undefined {
+export function stageTable({ plantings, garden }: Plan): Html | undefined {
   if (plantings.length === 0) return undefined;
   return html`<details>
     <summary>Stages and their days</summary>
@@ -22,7 +22,7 @@ export function stageTable({ plantings }: Plan): Html | undefined {
                 ${nameHtml(planting.bedName)}:
                 ${plantingWords(html, planting, nameHtml(planting.name))}
               </th>
-              <td>${lifeInWords(planting.stages)}</td>
+              <td>${lifeInWords(planting.stages, garden.amounts)}</td>
             </tr>`,
         )}
       </tbody>

@@ -5,16 +5,15 @@ import {
   type PublishedNeed,
   widest,
 } from "../../calcium/index.js";
-import { counted } from "../../garden/index.js";
+import { type Amounts, counted, fullDate } from "../../garden/index.js";
 import type { Plan } from "../../season/index.js";
 import { grouped } from "../../values.js";
 import { isLongDry } from "../../watering/index.js";
 import {
   cropWords,
+  fedThoughUnlikely,
   feedIsSmall,
   feedMightHelp,
-  fedThoughUnlikely,
-  fullDate,
   humilityCautions,
   limeFirst,
   limeWithCare,
@@ -42,7 +41,10 @@ export function calciumSheet(plan: Plan, { paper }: { readonly paper: Paper }): 
     style: `${sheetStyle(papers[paper])}${calciumStyle}`,
     body: html`<header>
         <h1>${nameHtml(garden.name)}: where its calcium comes from</h1>
-        <p>${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}. ${waterFirst}</p>
+        <p>
+          ${fullDate(garden.season.from, garden.amounts)} to
+          ${fullDate(garden.season.to, garden.amounts)}. ${waterFirst}
+        </p>
       </header>
       <main>
         <section class="cautions" aria-labelledby="first-head">
@@ -81,7 +83,7 @@ function inAll(sums: readonly PlantingCalcium[]): string[] {
 }
 
 /** In the order in which they are worth the walk. */
-function firstThings({ watering, calcium }: Plan): Html[] {
+function firstThings({ watering, calcium, garden: { amounts } }: Plan): Html[] {
   const judged = calcium.flatMap((sum) =>
     sum.verdicts.filter(({ feeds }) => feeds).map(({ judgement }) => ({ sum, judgement })),
   );
@@ -107,7 +109,7 @@ function firstThings({ watering, calcium }: Plan): Html[] {
   );
   return [
     html`${waterEvenly}`,
-    ...(watering === undefined ? [html`${waterNotTold}`] : longestDryLine(watering)),
+    ...(watering === undefined ? [html`${waterNotTold}`] : longestDryLine(watering, amounts)),
     ...line(
       sour.filter(({ isPlain }) => isPlain).map(({ sum }) => sum),
       (names) => limeFirst(html, names),
@@ -128,7 +130,7 @@ function firstThings({ watering, calcium }: Plan): Html[] {
 }
 
 /** Of all beds that wait as long as the one that waits longest, where that is longer than usual. */
-function longestDryLine(watering: NonNullable<Plan["watering"]>): Html[] {
+function longestDryLine(watering: NonNullable<Plan["watering"]>, amounts: Amounts): Html[] {
   const gaps = watering.flatMap(({ bedName, dryGap }) =>
     dryGap !== undefined && isLongDry(dryGap) ? [{ bedName, dryGap }] : [],
   );
@@ -143,7 +145,7 @@ function longestDryLine(watering: NonNullable<Plan["watering"]>): Html[] {
           those.map(({ bedName }) => nameHtml(bedName)),
           ", ",
         )}`;
-  return [longestDry(html, longest.dryGap, beds)];
+  return [longestDry(html, longest.dryGap, beds, amounts)];
 }
 
 const mostNames = 8;

@@ -4,13 +4,15 @@ import {
   type Amounts,
   mlPerTeaspoon,
   type PourStyle,
+  type Route,
+  routes,
   stockText,
   vesselL,
   vesselOf,
   volumeText,
 } from "../../garden/index.js";
 import type { CanMix, Plan, StrainedWhite } from "../../season/index.js";
-import { given, grouped } from "../../values.js";
+import { byText, given, grouped } from "../../values.js";
 import { cropWords, sizedVessel } from "../../words/index.js";
 import { type BottleLife, bottleLives } from "../bottle-lives.js";
 import { allMixes } from "../plan-facts.js";
@@ -32,13 +34,15 @@ export interface BottleLabel {
   readonly amounts: Amounts;
   /** How much goes into a full can, for whom; empty when nothing is fed from it. */
   readonly doses: readonly LabelDose[];
+  /** The same for each vessel, whatever it feeds; no crops are told. */
+  readonly dosesInShort: readonly LabelDose[];
 }
 
 export interface LabelDose {
   /** `9 L can`, `2 L sprayer` */
   readonly vessel: string;
-  /** `23 mL`, `20 to 23 mL` */
-  readonly stock: string;
+  /** `23 mL`; where it is not the same on all days `20` and `23 mL`, the least and the most */
+  readonly stock: readonly string[];
   readonly crops: readonly string[];
 }
 
@@ -49,6 +53,7 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
   return bottleLives(stock).flatMap((life) => {
     const bottles = life.batch?.bottles ?? Math.max(1, Math.ceil(life.volumeMl / stock.bottleMl));
     const doses = dosesFrom(plan, life);
+    const dosesInShort = dosesOfVessels(plan, life);
     return Array.from({ length: bottles }, (_, i): BottleLabel => ({
       garden: plan.garden.name,
       batch: life.id,
@@ -59,6 +64,7 @@ export function labelRows(plan: Plan): readonly BottleLabel[] {
       pour: stock.pour,
       amounts: plan.garden.amounts,
       doses,
+      dosesInShort,
     }));
   });
 }
@@ -70,26 +76,43 @@ function dosesFrom(plan: Plan, life: BottleLife): readonly LabelDose[] {
   );
   const perCrop = [...grouped(fed, ({ crop, mix }) => `${mix.route} ${crop}`).values()];
   const doses = perCrop.map((group) => {
-    const { cropName, mix } = group[0];
-    const ml = group.map((item) => fullCanMl(plan, item.mix, life));
-    const size = volumeText(vesselL(plan.garden, mix.route), plan.garden.amounts);
-    return {
-      vessel: sizedVessel(size, vesselOf(mix.route)),
-      stock: rangeText(Math.min(...ml), Math.max(...ml), plan),
-      crop: cropWords(cropName),
-    };
+    const [{ cropName, mix }] = group;
+    const mixes = group.map((item) => item.mix);
+    return { ...doseOf(plan, life, mix.route, mixes), crop: cropWords(cropName) };
   });
-  const alike = [...grouped(doses, ({ vessel, stock }) => `${vessel} ${stock}`).values()];
+  const alike = [...grouped(doses, ({ vessel, stock }) => [vessel, ...stock].join(" ")).values()];
   return alike.map((group) => ({
     vessel: group[0].vessel,
     stock: group[0].stock,
-    crops: [...new Set(group.map(({ crop }) => crop))],
+    crops: [...new Set(group.map(({ crop }) => crop))].sort(byText),
   }));
 }
 
-/** The cans poured from this bottle; where none is, those of the season, at this bottle's strength. */
+function dosesOfVessels(plan: Plan, life: BottleLife): readonly LabelDose[] {
+  const perRoute = [...grouped(mixesFrom(plan, life), ({ route }) => route)];
+  return perRoute.map(([route, mixes]) => ({ ...doseOf(plan, life, route, mixes), crops: [] }));
+}
+
+function doseOf(
+  plan: Plan,
+  life: BottleLife,
+  route: Route,
+  mixes: readonly CanMix[],
+): Pick<LabelDose, "vessel" | "stock"> {
+  const ml = mixes.map((mix) => fullCanMl(plan, mix, life));
+  const size = volumeText(vesselL(plan.garden, route), plan.garden.amounts);
+  return {
+    vessel: sizedVessel(size, vesselOf(route)),
+    stock: leastAndMost(Math.min(...ml), Math.max(...ml), plan),
+  };
+}
+
+/**
+ * The cans poured from this bottle; where none is, those of the season, at this bottle's strength.
+ * By route, so that cans come before sprayers on each label.
+ */
 function mixesFrom(plan: Plan, { id, strengthGPerL }: BottleLife): readonly CanMix[] {
-  const all = allMixes(plan);
+  const all = routes.flatMap((route) => allMixes(plan).filter((mix) => mix.route === route));
   const from = all.filter((mix) => (mix.pours ?? []).some(({ batch }) => batch === id));
   return from.length > 0 ? from : strengthGPerL === undefined ? [] : all;
 }
@@ -110,7 +133,7 @@ function highestRateMlPerL({ rules }: Plan, { feedings }: CanMix): number {
   return Math.min(...rules.filter(({ id }) => ids.includes(id)).map((r) => r.highestRateMlPerL));
 }
 
-function rangeText(leastMl: number, mostMl: number, { garden }: Plan): string {
+function leastAndMost(leastMl: number, mostMl: number, { garden }: Plan): readonly string[] {
   const stepMl = garden.amounts === "us" ? mlPerTeaspoon / 4 : leastMl < 5 ? 0.5 : 1;
   const text = (ml: number): string =>
     stockText(
@@ -118,5 +141,5 @@ function rangeText(leastMl: number, mostMl: number, { garden }: Plan): string {
       garden.amounts,
     );
   const [least, most] = [text(leastMl), text(mostMl)];
-  return least === most ? least : `${least.replace(/ mL$/, "")} to ${most}`;
+  return least === most ? [least] : [least.replace(/ mL$/, ""), most];
 }

@@ -1,6 +1,14 @@
 /** The season on paper, for the shed wall: what to do on which day, with boxes to tick. */
 import type { Day } from "../../dates.js";
-import { counted, pouredText, type Vessel, vesselOf } from "../../garden/index.js";
+import {
+  counted,
+  fullDate,
+  longDay,
+  pouredText,
+  shortDay,
+  type Vessel,
+  vesselOf,
+} from "../../garden/index.js";
 import type {
   BedRound,
   CanFill,
@@ -13,22 +21,19 @@ import type {
 import {
   cautionsFor,
   climateOfPlace,
-  dayOfSeason,
   fedSpans,
   fillWithStock,
-  fullDate,
   humilityCautions,
   keepingCautions,
   makingCautions,
   missingStock,
   otherFeedOnSheet,
   plantingWords,
-  shortDay,
   usualRainTakenOff,
 } from "../../words/index.js";
 import { hasBottles } from "../bottle-lives.js";
 import { documentOf } from "../document.js";
-import { type Content, html, type Html, joined, nameHtml } from "../html.js";
+import { batchHtml, type Content, type Html, html, joined, nameHtml } from "../html.js";
 import { makingJobs } from "../making-jobs.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
 import { allMixes } from "../plan-facts.js";
@@ -54,10 +59,10 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
       <header>
         <h1>${nameHtml(garden.name)}</h1>
         <p>
-          Feeding plan, ${fullDate(garden.season.from)} to ${fullDate(garden.season.to)}:
-          ${counted(plan.totals.rounds, "round")}
+          Feeding plan, ${fullDate(garden.season.from, garden.amounts)} to
+          ${fullDate(garden.season.to, garden.amounts)}: ${counted(plan.totals.rounds, "round")}
         </p>
-        ${garden.climate && html`<p>${climateOfPlace(garden.climate)}</p>`}
+        ${garden.climate && html`<p>${climateOfPlace(garden.climate, garden.amounts)}</p>`}
       </header>
       <main>
         <section class="cautions" aria-label="Cautions">
@@ -92,8 +97,8 @@ function weeklyWaterTable(plan: Plan): Html | undefined {
 }
 
 /** When each planting is fed first and last, and why it ends there. */
-function fedList({ plantings }: Plan): Html | undefined {
-  const lines = fedSpans(plantings).map(
+function fedList({ plantings, garden }: Plan): Html | undefined {
+  const lines = fedSpans(plantings, garden.amounts).map(
     ({ plantings: those, text }) =>
       html`<p>
         ${those.map((planting, i) => html`${i > 0 && ", "}${plantName(planting)}`)}: ${text}
@@ -147,7 +152,7 @@ function roundRows(plan: Plan, round: Round): Html {
     <tr class="head">
       <td>${box(done, "round")}</td>
       <th scope="rowgroup" colspan="4">
-        ${dayTime(round.day, dayOfSeason(round.day))}
+        ${dayTime(round.day, longDay(round.day, plan.garden.amounts))}
         <span class="totals">${roundTotals(plan, round).join(" · ")}</span>
       </th>
     </tr>
@@ -165,7 +170,7 @@ function mixRow(plan: Plan, { bedName }: BedRound, mix: CanMix, done: boolean): 
   const { amounts } = plan.garden;
   const bottles = pours.map(
     ({ batch, ml }) =>
-      html`${nameHtml(batch)}${pours.length > 1 && `, ${pouredText(ml, amounts)}`}`,
+      html`${batchHtml(batch)}${pours.length > 1 && `, ${pouredText(ml, amounts)}`}`,
   );
   const short = shortMl === undefined ? [] : [missingStock(shortMl, amounts)];
   return html`<tr>
@@ -184,7 +189,7 @@ function otherFeedRow(plan: Plan, other: OtherFeedMix, done: boolean): Html {
     <td>${nameHtml(other.bedName)}</td>
     <td>${joined(names, ", ")}</td>
     <td>${fillsCell(other.fills, "can")}</td>
-    <td>${otherFeedOnSheet(html, other, nameHtml(other.feed))}</td>
+    <td>${otherFeedOnSheet(html, other, nameHtml(other.feed), plan.garden.amounts)}</td>
   </tr>`;
 }
 
@@ -224,7 +229,7 @@ function makingTable(plan: Plan): Html | undefined {
           ({ day, words }) =>
             html`<tr>
               <td>${box(false, "job")}</td>
-              <th scope="row">${dayTime(day, shortDay(day))}</th>
+              <th scope="row">${dayTime(day, shortDay(day, plan.garden.amounts))}</th>
               <td>${words}</td>
             </tr>`,
         )}

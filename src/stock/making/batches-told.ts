@@ -11,6 +11,7 @@ import {
   type StockNeed,
   type UnderWay,
 } from "../making-problem.js";
+import { batchId } from "../batch-name.js";
 import type { WayOfMaking } from "../making-rules.js";
 import { batchSlots } from "./batches-days.js";
 import { type BatchChoice, slotFor } from "./batches-fewest.js";
@@ -19,18 +20,17 @@ import { namesFor } from "./kept-batches.js";
 import { shellsFor } from "./shells.js";
 import { nextNumbers } from "./standing.js";
 
-/** Ids come from the ready day at which they are drawn; a published batch that moves keeps its own. */
+/** A published batch that moves keeps its own id and number. */
 export function nameBatches(
   choices: readonly BatchChoice[],
   { bottles, underWay = [], toBegin = [], told = [] }: MakingProblem,
 ): UnderWay[] {
   const taken = new Set([...bottles, ...underWay, ...told].map(({ id }) => id));
   const drawNumber = nextNumbers([...told, ...underWay]);
-  const drawId = (readyOn: Day): string => {
-    let id = `batch-${readyOn}`;
-    for (let n = 2; taken.has(id); n++) id = `batch-${readyOn}-${n}`;
-    taken.add(id);
-    return id;
+  const draw = (): Pick<UnderWay, "id" | "number"> => {
+    const number = drawNumber();
+    const id = batchId(number);
+    return taken.has(id) ? draw() : { id, number };
   };
   const names = namesFor(choices, toBegin);
   return choices.map(({ slot, volumeMl }, i) => {
@@ -39,8 +39,8 @@ export function nameBatches(
       Day,
       Day,
     ];
-    const name = names[i] ?? { id: drawId(readyOn), number: drawNumber() };
-    return { id: name.id, number: name.number, startOn, acidOn, readyOn, volumeMl };
+    const { id, number } = names[i] ?? draw();
+    return { id, number, startOn, acidOn, readyOn, volumeMl };
   });
 }
 

@@ -4,7 +4,7 @@ import { pageScript } from "../../../src/outputs/page/page-script.js";
 import { pageStyle } from "../../../src/outputs/page/page-style.js";
 import { gardenPage } from "../../../src/outputs/page/page.js";
 import type { Plan, Round } from "../../../src/season/season-plan.js";
-import { dayOfSeason, shortDay } from "../../../src/words/days.js";
+import { longDay, shortDay } from "../../../src/garden/day-words.js";
 import { aPlan, aRound, aWarning } from "../../support/a-plan.js";
 import {
   nothingFed,
@@ -46,7 +46,7 @@ describe("the next round", () => {
   test("says day, distance, cans, mL in each, bed and bottle", () => {
     const next = told(section(gardenPage(weir, { today }), "next"));
     expect(next).toContain("in 2 days");
-    expect(next).toContain(dayOfSeason(third.day));
+    expect(next).toContain(longDay(third.day, "metric"));
     for (const { bedName, mixes } of third.beds) {
       expect(next).toContain(bedName);
       for (const fill of mixes.flatMap(({ fills }) => fills))
@@ -68,7 +68,7 @@ describe("the next round", () => {
 
   test("is the first of the season on a page without a day", () => {
     const [first] = weir.rounds as [Round];
-    expect(told(section(gardenPage(weir), "next"))).toContain(dayOfSeason(first.day));
+    expect(told(section(gardenPage(weir), "next"))).toContain(longDay(first.day, "metric"));
   });
 
   test("is none after the last, which is said", () => {
@@ -210,7 +210,7 @@ describe("the rest of the page", () => {
       const recipe = making.slice(making.indexOf(`How to make ${batch}`));
       for (const { text, cautions } of steps)
         for (const line of [text, ...cautions]) expect(recipe).toContain(line);
-      for (const { day: on } of planned) expect(recipe).toContain(`${shortDay(on)}: `);
+      for (const { day: on } of planned) expect(recipe).toContain(`${shortDay(on, "metric")}: `);
     }
     expect(making).toMatch(
       /stir \d+(\.\d)? g of them bit by bit into \d+(\.\d)? g of citric acid in \d+ mL/,
@@ -221,7 +221,7 @@ describe("the rest of the page", () => {
     const page = gardenPage(withoutStock(weir), { today });
     expect(page).not.toContain('id="making"');
     expect(told(page)).not.toContain("Stock on hand");
-    expect(told(section(page, "next"))).toContain(dayOfSeason(third.day));
+    expect(told(section(page, "next"))).toContain(longDay(third.day, "metric"));
   });
 
   test("says why there is nothing to feed", () => {

@@ -3,7 +3,7 @@ import { stageNames } from "../../../src/crops/crop.js";
 import { html } from "../../../src/outputs/html.js";
 import { pictureDefs, stageColours } from "../../../src/outputs/picture/picture-marks.js";
 import { seasonDrawings, seasonSvg } from "../../../src/outputs/picture/season-svg.js";
-import { shortDate } from "../../../src/words/days.js";
+import { shortDate } from "../../../src/garden/day-words.js";
 import {
   nothingFed,
   oddNames,
@@ -47,7 +47,7 @@ describe("the season as a picture", () => {
     const desc = /<desc[^>]*>([\s\S]*?)<\/desc>/.exec(svg)?.[1] ?? "";
     expect(desc).toContain("Season from 1 March 2027 to 31 October 2027. ");
     expect(desc).toContain(
-      `${weir.rounds.length} rounds: ${weir.rounds.map(({ day }) => shortDate(day)).join(", ")}`,
+      `${weir.rounds.length} rounds: ${weir.rounds.map(({ day }) => shortDate(day, "metric")).join(", ")}`,
     );
     for (const { name, stages } of weir.plantings) {
       expect(desc).toContain(name);
@@ -60,7 +60,7 @@ describe("the season as a picture", () => {
   test("marks today and the next round when it is told the day, and neither when not", () => {
     expect(count(svg, /class="today"/g)).toBe(2);
     expect(count(svg, /round-mark next/g)).toBe(1);
-    expect(svg).toContain(`the next is on ${shortDate(third.day)}`);
+    expect(svg).toContain(`the next is on ${shortDate(third.day, "metric")}`);
     expect(seasonSvg(weir)).not.toMatch(/class="today"|round-mark next/);
   });
 

@@ -1,29 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../../src/dates.js";
-import { bottleLabels, labelLines } from "../../../src/outputs/print/bottle-labels.js";
-import { fitLabel } from "../../../src/outputs/print/label-fit.js";
+import { bottleLabels } from "../../../src/outputs/print/bottle-labels.js";
+import { fitLabels } from "../../../src/outputs/print/label-fit.js";
 import { type BottleLabel, labelRows } from "../../../src/outputs/print/label-rows.js";
+import { blocks, type Detail, details, labelText } from "../../../src/outputs/print/label-text.js";
 import { ownSheet } from "../../../src/outputs/print/label-sheets.js";
+import { seasonSheet } from "../../../src/outputs/print/season-sheet.js";
+import { widthEm } from "../../../src/outputs/text-width.js";
+import { labelCautions } from "../../../src/words/index.js";
 import { gardenText, planFile, planted } from "../../support/a-garden.js";
 import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "../gardens.js";
-import { labelSheets, sheetNamed } from "./labels-data.js";
+import { aLabel, allAmounts, labelSheets, longNames, sheetNamed } from "./labels-data.js";
 
 const weir = planOf(weirCottage);
 const count = (text: string, part: RegExp) => text.match(part)?.length ?? 0;
-
-const aLabel = (differs: Partial<BottleLabel> = {}): BottleLabel => ({
-  garden: "Weir Cottage",
-  batch: "B1",
-  bottle: 1,
-  bottlesOfBatch: 1,
-  madeOn: day("2027-05-08"),
-  useBy: day("2027-08-06"),
-  strengthGPerL: 17.7,
-  pour: "shaken",
-  amounts: "metric",
-  doses: [{ vessel: "9 L can", stock: "22 mL", crops: ["tomato", "pepper"] }],
-  ...differs,
-});
 
 function made(labels: readonly BottleLabel[], sheet = sheetNamed("63.5x38.1"), skip = 0): string {
   const result = bottleLabels(labels, sheet, { skip });
@@ -67,7 +57,7 @@ describe("labels of a plan", () => {
     const [rule] = planned.value.rules;
     expect(rule?.highestRateMlPerL).toBe(5);
     const weak = labelRows(planned.value).find((label) => label.batch === "weak");
-    expect(weak?.doses).toMatchObject([{ vessel: "9 L can", stock: "45 mL" }]);
+    expect(weak?.doses).toMatchObject([{ vessel: "9 L can", stock: ["45 mL"] }]);
   });
 
   test("say how much goes into a full can, for whom, as the rounds have it", () => {
@@ -87,7 +77,8 @@ describe("labels of a plan", () => {
     expect(
       new Set(
         b1?.doses.map(
-          ({ vessel, stock }) => `${vessel.endsWith("can") ? "drench" : "foliar"} ${stock}`,
+          ({ vessel, stock }) =>
+            `${vessel.endsWith("can") ? "drench" : "foliar"} ${stock.join(" to ")}`,
         ),
       ),
     ).toEqual(new Set(fills));
@@ -108,49 +99,90 @@ describe("labels of a plan", () => {
   });
 });
 
+/** As it is read, block by block. */
+const wordsOf = (label: BottleLabel, detail: Detail): string => {
+  const text = labelText(label, detail);
+  return blocks
+    .flatMap((block) => text[block].map((runs) => runs.map((run) => run.text).join("")))
+    .join("\n")
+    .replaceAll("\u00a0", " ");
+};
+
 describe("a label", () => {
-  test.each(["tall", "wide"] as const)("in %s shape says all that a bottle must say", (shape) => {
-    const text = labelLines(aLabel({ bottlesOfBatch: 2 }), shape)
-      .map((line) => line.text)
-      .join("\n");
-    for (const words of [
+  test("says all that a bottle must say, the largest being name, use by and what goes into a full can", () => {
+    const label = aLabel({ bottlesOfBatch: 2 });
+    expect(wordsOf(label, "all").split("\n")).toEqual([
       "Calcium plant feed",
-      "Weir Cottage",
       "Batch B1, bottle 1 of 2",
-      "Made 8 May 2027",
       "Use by 6 August 2027",
-      "Strength 17.7 g calcium per litre",
-      "22 mL per 9 L can: tomato, pepper",
       "Shake well.",
-      "Not for drinking. Keep away from food and children.",
-    ])
-      expect(text).toContain(words);
+      "22 mL per full 9 L can: pepper, tomato",
+      "Made 8 May 2027. Strength 17.7 g calcium per litre.",
+      "Weir Cottage",
+      "Plant feed, not for drinking. Keep away from food, children and animals. Throw away when past its day or mouldy, or when it smells or gasses again.",
+    ]);
+    const text = labelText(label, "all");
+    const large = blocks
+      .flatMap((block) => text[block].flat())
+      .filter((run) => run.large)
+      .map((run) => run.text.replaceAll("\u00a0", " "));
+    expect(large).toEqual([
+      "Calcium plant feed",
+      "Batch B1, bottle 1 of 2",
+      "Use by 6 August 2027",
+      "22 mL",
+    ]);
   });
 
-  test("of stock that is poured clear says not to shake it", () => {
-    const text = labelLines(aLabel({ pour: "clear" }), "tall")
-      .map((line) => line.text)
-      .join("\n");
+  test("has less to say where it is small, but always what it is, until when, how much and a warning", () => {
+    const label = aLabel({
+      doses: [
+        { vessel: "9 L can", stock: ["20 mL"], crops: ["pepper"] },
+        { vessel: "9 L can", stock: ["22 mL"], crops: ["tomato"] },
+      ],
+      dosesInShort: [{ vessel: "9 L can", stock: ["20", "22 mL"], crops: [] }],
+    });
+    expect(wordsOf(label, "bare").split("\n")).toEqual([
+      "Calcium plant feed",
+      "Batch B1",
+      "Use by 6 August 2027",
+      "20 to 22 mL per 9 L can",
+      "Shake well. Plant feed. Not for drinking. Keep from children.",
+    ]);
+    const lengths = details.map((detail) => wordsOf(label, detail).length);
+    expect(lengths).toEqual([...lengths].sort((a, b) => b - a));
+  });
+
+  test.each(details)("of stock that is poured clear says not to shake it (%s)", (detail) => {
+    const text = wordsOf(aLabel({ pour: "clear" }), detail);
     expect(text).toContain("Do not shake");
     expect(text).not.toContain("Shake well");
   });
 
   test("has larger letters where there is more room", () => {
-    const lines = labelLines(aLabel(), "tall");
-    const sizes = [40, 60, 80, 120].map((mm) => fitLabel(lines, mm, mm * 0.7)?.letterPt ?? 0);
+    const sizes = [45, 60, 80, 120].map((mm) => fitLabels([aLabel()], mm, mm)?.largePt ?? 0);
     expect(sizes).toEqual([...sizes].sort((a, b) => a - b));
     expect(new Set(sizes).size).toBe(sizes.length);
   });
 
-  test("wraps a long name, and in less room shortens it and has the whole in small print", () => {
+  test("of a US garden has its days as they are said there", () => {
+    const text = wordsOf(aLabel({ amounts: "us" }), "all");
+    expect(text).toContain("Use by August 6, 2027");
+    expect(text).toContain("Made May 8, 2027");
+  });
+
+  test("keeps a long name whole", () => {
     const garden = "The kitchen garden behind the old parsonage at the end of the lane";
-    const lines = labelLines(aLabel({ garden }), "tall");
-    expect(fitLabel(lines, 95, 60)?.lines.map((line) => line.text)).toContain(garden);
-    const small = fitLabel(lines, 45, 26)?.lines ?? [];
-    expect(small.find((line) => line.kind === "name")?.text).toMatch(/^The kitchen.*…$/);
-    expect(small.filter((line) => line.kind === "small").map((line) => line.text)).toContain(
-      garden,
-    );
+    expect(made([aLabel({ garden })], sheetNamed("63.5x72"))).toContain(garden);
+  });
+
+  test("breaks no date and no amount", () => {
+    for (const widthMm of [30, 40, 50]) {
+      const fit = fitLabels([aLabel()], widthMm, 300);
+      const usedMm = ((fit?.largePt ?? 0) * 25.4 * widthEm("6 August 2027", "print")) / 72;
+      expect(fit?.shape).toBe("tall");
+      expect(usedMm).toBeLessThanOrEqual(widthMm);
+    }
   });
 
   test("never becomes markup", () => {
@@ -161,13 +193,63 @@ describe("a label", () => {
 });
 
 describe("sheets", () => {
-  test.each(labelSheets.map((sheet) => [sheet.name, sheet] as const))(
-    "%s takes the labels of a garden",
-    (_, sheet) => {
-      const labels = labelRows(weir);
-      expect(count(made(labels, sheet), /class="label /g)).toBe(labels.length);
-    },
-  );
+  describe.each(allAmounts)("in %s measures, with the longest names of crops", (amounts) => {
+    const plan = longNames(amounts);
+    const labels = labelRows(plan);
+
+    test.each(labelSheets.map((sheet) => [sheet.name, sheet] as const))(
+      "%s holds all, or few words, and nothing under 6 pt",
+      (_, sheet) => {
+        const page = made(labels, sheet);
+        const read = page.replaceAll("\u00a0", " ");
+        expect(count(page, /class="label /g)).toBe(labels.length);
+        const sizes = [...page.matchAll(/font-size:([\d.]+)pt/g)].map(([, pt]) => Number(pt));
+        expect(Math.min(...sizes)).toBeGreaterThanOrEqual(6);
+        for (const { useBy = "", dosesInShort } of labels) {
+          expect(read).toMatch(new RegExp(`Use by [^<]*${useBy.slice(0, 4)}`));
+          for (const { stock, vessel } of dosesInShort)
+            for (const part of [...stock, vessel]) expect(read).toContain(part);
+        }
+        const isWhole = page.includes(labelCautions.full);
+        expect(count(page, /class="foot"/g)).toBe(labels.length);
+        expect(isWhole || page.includes(labelCautions.short)).toBe(true);
+        // What a label leaves out is told where it is to be found, and is found there.
+        expect(page.includes("the season sheet has all cautions")).toBe(!isWhole);
+      },
+    );
+
+    test("its sheet has what small labels leave out", () => {
+      const sheet = seasonSheet(plan, { paper: "a4" });
+      for (const words of ["food", "children", "animals", "mouldy", "smells or gasses again"]) {
+        expect(labelCautions.full).toContain(words);
+        expect(sheet).toContain(words);
+      }
+    });
+
+    test.each(["63.5x72", "101.6x50.8", "99.1x67.7"])("%s, the usual one, holds all", (name) => {
+      expect(made(labels, sheetNamed(name))).toContain(labelCautions.full);
+    });
+  });
+
+  test("have one layout for all their labels, that of the one which needs most room", () => {
+    const long = aLabel({
+      batch: "b2",
+      doses: [
+        ...aLabel().doses,
+        { vessel: "2 L sprayer", stock: ["10", "12 mL"], crops: ["apple", "pear", "quince"] },
+      ],
+    });
+    const fit = (labels: readonly BottleLabel[]) => fitLabels(labels, 58.5, 67);
+    expect(fit([aLabel()])?.largePt).toBeGreaterThan(fit([long])?.largePt ?? Infinity);
+    expect(fit([aLabel(), long])).toEqual(fit([long]));
+    const bottles = [10, 9, 1].map((bottle) => ({
+      ...aLabel({ batch: "b3" }),
+      bottle,
+      bottlesOfBatch: 10,
+    }));
+    expect(fit(bottles)).toEqual(fit(bottles.slice(0, 1)));
+    expect(count(made([aLabel(), long]), /\.large\{/g)).toBe(1);
+  });
 
   test("are as many as it takes, each place used once", () => {
     const page = made(Array.from({ length: 50 }, () => aLabel()));
