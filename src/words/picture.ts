@@ -48,14 +48,13 @@ export function notFed(cropNames: readonly string[]): string {
 /** All of them stand in one line. */
 export const pictureKeyWords = {
   growing: "growing",
-  window: "fed weeks",
+  window: "feeding",
   harvest: "harvest",
   given: "given",
   planned: "planned",
   missed: "missed",
   spray: "leaf spray",
-  sign: "sign seen",
-  other: "other feed",
+  sign: "sign",
   useBy: "use by",
   today: "today",
 } as const;

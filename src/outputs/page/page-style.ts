@@ -61,8 +61,8 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
 .picture-box{container:picture/inline-size}
-.key{display:flex;flex-wrap:wrap;gap:.35rem 1.1rem;margin:.25rem 0 .75rem;font-size:.9rem}
-.key li{display:flex;align-items:center;gap:.4rem}
+.key{display:flex;flex-wrap:wrap;gap:.35rem .75rem;margin:.25rem 0 .75rem;font-size:14px}
+.key li{display:flex;align-items:center;gap:.3rem}
 .defs{position:absolute}
 .calcium li{margin-top:.9rem}
 .amounts{display:block;margin:.25rem 0;border-left:2px solid var(--ink)}
@@ -140,7 +140,6 @@ main>section{margin-top:5mm}
 .stock{font-size:13pt}
 .cautions{font-size:8.5pt;line-height:1.35}
 h2{font-size:13pt}
-.key{font-size:8.5pt}
 .origins{grid-template-columns:1fr 1fr;gap:2mm}
 .origin{font-size:8.5pt;padding:1mm 2mm}
 .origin h3,.origin h3 .soft{font-size:9.5pt}

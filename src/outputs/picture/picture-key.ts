@@ -5,7 +5,7 @@ import { bottleLives } from "../bottle-lives.js";
 import { html, type Html } from "../html.js";
 import { widthEm } from "../text-width.js";
 import { markAt, shapeAt } from "./picture-marks.js";
-import { feedRows, plantingRows } from "./season-rows.js";
+import { plantingRows } from "./season-rows.js";
 import { fontPx } from "./thinned-labels.js";
 
 interface KeyEntry {
@@ -17,7 +17,7 @@ const signPx = 18;
 /** Widths of letters are those of bold ones, the widest of each kind. */
 const plainShare = 0.82;
 
-/** Only what this season's picture shows. Signs are drawn in a field of 18 by 16. */
+/** Only what this season's picture shows and does not name itself. Signs are drawn in a field of 18 by 16. */
 function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
   const rows = plantingRows(plan);
   const marks = rows.flatMap((row) => row.marks);
@@ -49,7 +49,6 @@ function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
       words.spray,
     ),
     ...entry(shown("sign"), markAt({ day, kind: "sign" }, 9, 8), words.sign),
-    ...entry(feedRows(plan).length > 0, shapeAt("fr-other", "other planned", 9, 8), words.other),
     ...entry(useBy === true, shapeAt("fr-end", "end", 6, 8), words.useBy),
     ...entry(withToday, today, words.today),
   ];

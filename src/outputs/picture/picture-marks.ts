@@ -11,7 +11,7 @@ import { fontPx, gutterPx, roomStyle } from "./thinned-labels.js";
 const shapes = {
   "fr-drop": '<path d="M0-6.5C2-3.2 4.4-.8 4.4 2A4.4 4.4 0 0 1-4.4 2C-4.4-.8-2-3.2 0-6.5Z"/>',
   "fr-leaf": '<path d="M-5 5C-6.5-2-2-6.5 5.5-5.5C6.5 2 2 6.5-5 5ZM-5 5L1-1"/>',
-  "fr-cross": '<path d="M-5.5-5.5L5.5 5.5M5.5-5.5L-5.5 5.5"/>',
+  "fr-cross": '<path d="M-6-5.5L6 6.5M6-5.5L-6 6.5"/>',
   "fr-sign": '<path d="M0-6L6 5H-6Z"/>',
   "fr-other": '<path d="M-4-4H4V4H-4Z"/>',
   "fr-end": '<path d="M0 8V-7H8L5.5-4L8-1H0"/>',
@@ -41,7 +41,7 @@ export function markAt({ kind, route = "drench" }: RowMark, x: string | number, 
   if (kind === "sign") return shapeAt("fr-sign", "sign", x, y);
   const shape = routeShapes[route];
   return kind === "missed"
-    ? html`${shapeAt(shape, "missed", x, y)}${shapeAt("fr-cross", "missed", x, y)}`
+    ? html`${shapeAt(shape, "missed", x, y)}${shapeAt("fr-cross", "cross", x, y)}`
     : shapeAt(shape, `${kind} ${route}`, x, y);
 }
 
@@ -62,8 +62,9 @@ export const pictureStyle = `.picture{display:block;overflow:visible;font:${font
 .mark.given{fill:var(--water)}
 .mark.foliar{stroke:var(--spray)}
 .mark.foliar.given{fill:var(--spray)}
-.mark.missed,.mark.sign{stroke:var(--warn)}
-.mark.sign{fill:var(--warn)}
+.mark.missed{stroke:var(--soft);stroke-width:1}
+.mark.cross{stroke:var(--warn);stroke-width:2}
+.mark.sign{fill:var(--warn);stroke:var(--card)}
 .mark.other{stroke:var(--ink)}
 .mark.other.given{fill:var(--ink)}
 .mark.end{stroke:var(--ink);stroke-width:1.25}
@@ -75,8 +76,8 @@ export const pictureStyle = `.picture{display:block;overflow:visible;font:${font
 /** For pages that hold the picture as rows of a table. */
 export const drawingsStyle = `${pictureStyle}
 .season-picture{width:100%;margin:0;border-collapse:collapse;table-layout:fixed;background:none;font-size:${fontPx}px;line-height:22px}
-.season-picture col.beds{width:${gutterPx - 140}px}
-.season-picture col.names{width:140px}
+.season-picture .bed-column{width:${gutterPx - 140}px}
+.season-picture .name-column{width:140px}
 .season-picture :is(th,td){padding:0;border:0;width:auto;background:none;text-align:start;vertical-align:top;font-weight:400}
 .season-picture td{position:relative}
 .season-picture th{white-space:nowrap;overflow:hidden;text-overflow:ellipsis;overflow-wrap:normal;padding-inline-end:8px}

@@ -39,8 +39,8 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
   const unfed = plan.plantings.filter((planting) => !shown.has(planting));
   const table = html`<table class="season-picture">
     <colgroup>
-      <col class="beds wide" />
-      <col class="names wide" />
+      <col class="bed-column wide" />
+      <col class="name-column wide" />
       <col />
     </colgroup>
     <thead>

@@ -39,7 +39,7 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
 .cautions li{break-inside:avoid}
 .picture-box{container:picture/inline-size}
-.key{display:flex;flex-wrap:wrap;gap:1mm 4mm;list-style:none;margin-bottom:2mm;break-after:avoid}
+.key{display:flex;flex-wrap:wrap;gap:1mm 2.5mm;list-style:none;margin-bottom:2mm;break-after:avoid}
 .key li{display:flex;align-items:center;gap:1.5mm}
 table{width:100%;border-collapse:collapse;table-layout:fixed}
 th,td{text-align:start;vertical-align:top;padding:1mm 1.5mm;border-bottom:.4pt solid #999}
