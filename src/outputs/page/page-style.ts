@@ -61,7 +61,7 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
 .picture-box{container:picture/inline-size}
-.key{display:flex;flex-wrap:wrap;gap:.35rem .75rem;margin:.25rem 0 .75rem;font-size:14px}
+.key{display:flex;flex-wrap:wrap;gap:.35rem .6rem;margin:.25rem 0 .75rem;font-size:14px}
 .key li{display:flex;align-items:center;gap:.3rem}
 .defs{position:absolute}
 .calcium li{margin-top:.9rem}

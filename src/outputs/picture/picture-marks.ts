@@ -5,7 +5,7 @@
 import type { Route } from "../../garden/index.js";
 import { html, type Html, trusted } from "../html.js";
 import type { RowMark } from "./season-rows.js";
-import { fontPx, gutterPx, roomStyle } from "./thinned-labels.js";
+import { fontPx, gutter, roomStyle } from "./thinned-labels.js";
 
 /** Drawn round 0,0. */
 const shapes = {
@@ -76,8 +76,9 @@ export const pictureStyle = `.picture{display:block;overflow:visible;font:${font
 /** For pages that hold the picture as rows of a table. */
 export const drawingsStyle = `${pictureStyle}
 .season-picture{width:100%;margin:0;border-collapse:collapse;table-layout:fixed;background:none;font-size:${fontPx}px;line-height:22px}
-.season-picture .bed-column{width:${gutterPx - 140}px}
-.season-picture .name-column{width:140px}
+.season-picture .bed-column{width:${gutter.bedPx}px}
+.season-picture .name-column{width:${gutter.namePx}px}
+@container picture (min-width:${gutter.wideFromPx}px){.season-picture .bed-column{width:${gutter.wideBedPx}px}.season-picture .name-column{width:${gutter.wideNamePx}px}}
 .season-picture :is(th,td){padding:0;border:0;width:auto;background:none;text-align:start;vertical-align:top;font-weight:400}
 .season-picture td{position:relative}
 .season-picture th{white-space:nowrap;overflow:hidden;text-overflow:ellipsis;overflow-wrap:normal;padding-inline-end:8px}

@@ -28,13 +28,14 @@ import {
 } from "./plot.js";
 import { feedRows, type PlantingRow, plantingRows } from "./season-rows.js";
 import { stockHeightPx, stockPlot } from "./stock-strip.js";
-import { fontPx, gutterPx } from "./thinned-labels.js";
+import { fontPx, gutter } from "./thinned-labels.js";
 
 const widthPx = 960;
 const marginPx = 16;
 const titlePx = 28;
+const bedPx = gutter.wideBedPx;
+const gutterPx = bedPx + gutter.wideNamePx;
 const innerPx = widthPx - 2 * marginPx;
-const bedPx = 108;
 
 /** What is drawn over the days, and beside it in the gutter. */
 interface Row {

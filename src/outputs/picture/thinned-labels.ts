@@ -20,16 +20,19 @@ export interface Label {
 export const fontPx = 14;
 /** Containers that wide have the names in a gutter. */
 const gutterFromPx = 620;
-export const gutterPx = 250;
+/** Of beds, then of plantings; with more room, wider. */
+export const gutter = { bedPx: 120, namePx: 140, wideFromPx: 960, wideBedPx: 140, wideNamePx: 200 };
+const gutterPx = gutter.bedPx + gutter.namePx;
+const wideGutterPx = gutter.wideBedPx + gutter.wideNamePx;
 const gapPx = 4;
 
 /** From that width of the container on the days have that much room; never less than a step before. */
 const steps = [
   { from: 0, plotPx: 300 },
-  { from: 370, plotPx: 370 },
+  { from: 370, plotPx: gutterFromPx - gutterPx },
   { from: 760, plotPx: 760 - gutterPx },
-  { from: 960, plotPx: 960 - gutterPx },
-  { from: 1100, plotPx: 1100 - gutterPx },
+  { from: 960, plotPx: 960 - wideGutterPx },
+  { from: 1040, plotPx: 1040 - wideGutterPx },
 ] as const;
 
 /** Shows each label, and what belongs to one kind of room, only where there is room for it. */
