@@ -125,7 +125,7 @@ export {
 } from "./making.js";
 export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
 export { isolated, letters, nameInText } from "./names.js";
-export { type FedDays, feedingDays, lifeInWords, notFed, pictureKeyWords } from "./picture.js";
+export { feedingDays, lifeInWords, notFed, pictureKeyWords } from "./picture.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
 export { heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";

@@ -44,7 +44,7 @@ function pageMm(pdf: Buffer): number[] {
 
 describe("the season sheet", () => {
   test.each([
-    ["a garden", weir, "a4", 4],
+    ["a garden", weir, "a4", 3],
     ["a garden", weir, "letter", 4],
     ["nothing fed", nothing, "a4", 1],
     ["an empty plan", { ...nothing, plantings: [] }, "letter", 1],

@@ -19,7 +19,7 @@ const shapes = {
 
 type Shape = keyof typeof shapes;
 
-export const routeShapes: Readonly<Record<Route, Shape>> = {
+const routeShapes: Readonly<Record<Route, Shape>> = {
   drench: "fr-drop",
   foliar: "fr-leaf",
 };
@@ -91,6 +91,8 @@ export const drawingsStyle = `${pictureStyle}
 .tip{display:none;position:absolute;z-index:1;inset-inline:0;top:100%;padding:4px 8px;border:1px solid var(--accent);border-radius:4px;background:var(--card);color:var(--ink)}
 .picture:focus+.tip{display:block}
 .unfed{margin:6px 0 0;font-size:${fontPx}px;line-height:22px;color:var(--soft);white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
-.stage-table{font-size:.95rem}
-.stage-table th,.stage-table td{border-width:1px 0 0}
+.stage-table{font-size:.95rem;table-layout:fixed}
+.stage-table th,.stage-table td{border-width:1px 0 0;overflow-wrap:anywhere}
+.stage-table thead th:first-child{width:30%}
+@media (max-width:44rem){.stage-table thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.stage-table,.stage-table :is(tbody,tr,th,td){display:block}.stage-table td{border:0;padding-top:0}}
 ${roomStyle}`;
