@@ -18,6 +18,7 @@ import {
   weirCottage,
 } from "../outputs/gardens.js";
 import { allAmounts, labelSheets, longNames, sheetNamed } from "../outputs/print/labels-data.js";
+import { cli, examplePath } from "../support/run-cli.js";
 import { desktop, overflowPx, pdfPages, show, startBrowser, violations } from "./browser.js";
 
 const weir = planOf(weirCottage);

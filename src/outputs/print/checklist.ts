@@ -44,7 +44,7 @@ const paddingMm = 1.4;
 /** Left and right together. */
 const sidesMm = 3;
 /** Left at the foot of a page, for fonts that run larger. */
-const spareMm = 5;
+const spareMm = 6.5;
 const emMm = (9.5 * 25.4) / 72;
 const boxMm = 10;
 const bedShare = 0.33;

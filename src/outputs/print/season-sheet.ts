@@ -65,7 +65,11 @@ export function seasonSheet(plan: Plan, options: SheetOptions): string {
   });
 }
 
+/** Our choice: of more beds the table fills a page of its own, and the garden's page on screen has it. */
+const mostBedsWatered = 12;
+
 function weeklyWaterTable(plan: Plan): Html | undefined {
+  if ((plan.watering ?? []).length > mostBedsWatered) return undefined;
   const table = waterTable(plan);
   const rain = usualRainTakenOff(plan.watering ?? [], plan.garden.amounts);
   return (
