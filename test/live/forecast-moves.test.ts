@@ -84,7 +84,7 @@ const rainOnThursday: Row = ["2027-06-10", heavy];
 
 describe("a drench before heavy rain", () => {
   const movedWords =
-    "Fri 11 Jun: this round is moved from Wed 9 Jun: 18 mm of rain was forecast for Thu 10 Jun";
+    "Fri 11 Jun: this round is moved from Wed 9 Jun: 18 mm of rain was forecast for Thu Jun 10";
 
   test("moves inside its window; plan, changes and calendar entry say from where and why", async () => {
     const garden = await published({}, "2027-06-07", rainOnThursday);
