@@ -146,7 +146,7 @@ describe("the stock of a season", () => {
       shortage: { neededFrom: "2027-04-21", missingShells: 10, lostMl: 500, needs: ["2027-05-16"] },
     });
     expect(plan.shells.shortage?.message).toBe(
-      "10 eggshells short: at 7 a week saving had to begin on 2027-04-21; 1 feeding loses 500 mL of stock in all",
+      "10 eggshells short: at 7 a week saving had to begin on Wed 21 Apr; 1 feeding loses 500 mL of stock in all",
     );
   });
 
