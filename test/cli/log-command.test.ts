@@ -204,7 +204,9 @@ describe("the whole round", () => {
     const day = rounds.find((round) => !round.given)?.day ?? "";
     const { code, stderr } = await cli(["log", path, "--on", day], { today: day });
     expect(code).toBe(0);
-    expect(stderr).toContain(`no bottle in it held enough stock on ${shortDay(dayOf(day), "metric")}`);
+    expect(stderr).toContain(
+      `no bottle in it held enough stock on ${shortDay(dayOf(day), "metric")}`,
+    );
     expect(logOf(path)[1]).not.toHaveProperty("batch");
     expect(logOf(path)[1]).toHaveProperty("stock");
   });
