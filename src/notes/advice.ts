@@ -5,7 +5,6 @@ import { type Amounts, type Garden, shortDate, volumeText } from "../garden/inde
 import type { Plan } from "../season/index.js";
 import { batchName, type StockTables } from "../stock/index.js";
 import { grouped } from "../values.js";
-import { capital } from "../words/index.js";
 import { pickAdvice } from "./pick-advice.js";
 import { warmthAdvice } from "./warmth-advice.js";
 import { frostAdvice } from "./frost-advice.js";
@@ -68,7 +67,7 @@ function askStrainer({ stock, today }: Plan): Advice[] {
     {
       code: "ask-strained",
       plantings: [],
-      message: `${capital(unsure.map(({ id }) => batchName(id)).join(", "))}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
+      message: `${unsure.map(({ id }) => batchName(id)).join(", ")}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
     },
   ];
 }
