@@ -44,7 +44,7 @@ function pageMm(pdf: Buffer): number[] {
 
 describe("the season sheet", () => {
   test.each([
-    ["a garden", weir, "a4", 4],
+    ["a garden", weir, "a4", 3],
     ["a garden", weir, "letter", 4],
     ["nothing fed", nothing, "a4", 1],
     ["an empty plan", { ...nothing, plantings: [] }, "letter", 1],
@@ -78,12 +78,14 @@ describe("the season sheet", () => {
     await close();
   });
 
-  test("keeps each drawing, and each round of a small garden, on one page", async () => {
+  test("breaks the picture between beds only, under one head a page", async () => {
     const { page, close } = await show(browser, seasonSheet(sixty, { paper: "a4" }));
-    const tallest: number = await page.evaluate(
-      `Math.max(...[...document.querySelectorAll(".picture[role=img]")].map((e) => e.getBoundingClientRect().height))`,
-    );
-    expect(tallest).toBeLessThan(1032 / 2);
+    await page.emulateMedia({ media: "print" });
+    const [rules, heads]: [string[], number] = await page.evaluate(`[
+      [...document.querySelectorAll(".season-picture tbody")].map((e) => getComputedStyle(e).breakInside),
+      document.querySelectorAll(".season-picture thead").length]`);
+    expect(new Set(rules)).toEqual(new Set(["avoid"]));
+    expect(heads).toBe(1);
     await close();
   });
 });

@@ -1,11 +1,11 @@
 import { calciumCardStyle } from "../calcium-card.js";
-import { drawingsStyle, stageColours } from "../picture/index.js";
+import { drawingsStyle } from "../picture/index.js";
 import { inkDark, inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
 
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */
-export const pageStyle = `:root{color-scheme:light dark;${inkLight};${stageColours("light")}}
-@media (prefers-color-scheme:dark){:root{${inkDark};${stageColours("dark")}}}
+export const pageStyle = `:root{color-scheme:light dark;${inkLight}}
+@media (prefers-color-scheme:dark){:root{${inkDark}}}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.5 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
@@ -61,9 +61,8 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .until{margin-top:.9rem}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
 .picture-box{container:picture/inline-size}
-.picture-box>.picture{break-inside:avoid;margin-bottom:.75rem}
-.key{display:flex;flex-wrap:wrap;gap:.35rem 1.1rem;margin:.25rem 0 .75rem;font-size:.9rem}
-.key li{display:flex;align-items:center;gap:.4rem}
+.key{display:flex;flex-wrap:wrap;gap:.35rem .6rem;margin:.25rem 0 .75rem;font-size:14px}
+.key li{display:flex;align-items:center;gap:.3rem}
 .defs{position:absolute}
 .calcium li{margin-top:.9rem}
 .amounts{display:block;margin:.25rem 0;border-left:2px solid var(--ink)}
@@ -128,7 +127,7 @@ ${narrowWaterTable}}
 @media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}
 @media print{
-:root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}
+:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
 body{font-size:10pt}
 nav,.skip,#subscribe .button,details:not([open]),.details-only{display:none}
 section:not(:has(>:not(h2,.details-only,details:not([open])))){display:none}
@@ -141,7 +140,6 @@ main>section{margin-top:5mm}
 .stock{font-size:13pt}
 .cautions{font-size:8.5pt;line-height:1.35}
 h2{font-size:13pt}
-.key{font-size:8.5pt}
 .origins{grid-template-columns:1fr 1fr;gap:2mm}
 .origin{font-size:8.5pt;padding:1mm 2mm}
 .origin h3,.origin h3 .soft{font-size:9.5pt}

@@ -7,7 +7,7 @@ import { given } from "../../values.js";
 import { climateOfPlace, closed, humilityCautions, keepingCautions } from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
-import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
+import { keyList, pictureDefs, seasonDrawings, stageTable } from "../picture/index.js";
 import { cautionList, warningBox } from "../round-card.js";
 import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
@@ -47,7 +47,8 @@ export interface SubscribeLinks {
 export function gardenPage(plan: Plan, options: PageOptions = {}): string {
   const { today } = options;
   const season = html`${keyList(plan, today !== undefined)}
-    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
+    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
+    ${stageTable(plan)}`;
   const sections = {
     season: section("season", "The season", season),
     rounds: roundsSection(plan, today),

@@ -1,5 +1,5 @@
 import { calciumCardStyle } from "../calcium-card.js";
-import { drawingsStyle, stageColours } from "../picture/index.js";
+import { drawingsStyle } from "../picture/index.js";
 import { inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
 import type { papers } from "./paper.js";
@@ -25,7 +25,7 @@ ${narrowWaterTable}.rounds,.rounds tbody,.jobs,.jobs tbody,.calcium-sum,.calcium
 
 /** The season sheet's style: ink on white, whatever the reader's setting. */
 export function sheetStyle({ widthMm, heightMm }: (typeof papers)[keyof typeof papers]): string {
-  return `:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff;${stageColours("light")}}
+  return `:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
 @page{size:${widthMm}mm ${heightMm}mm;margin:${marginMm}mm;@bottom-right{content:counter(page) " / " counter(pages);font:8pt sans-serif}}
 *{box-sizing:border-box}
 body{margin:0 auto;max-width:${widthMm - 2 * marginMm}mm;padding:4mm 0;background:#fff;color:var(--ink);font:9.5pt/1.35 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
@@ -39,8 +39,7 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
 .cautions li{break-inside:avoid}
 .picture-box{container:picture/inline-size}
-.picture-box>.picture{break-inside:avoid;margin-bottom:2mm}
-.key{display:flex;flex-wrap:wrap;gap:1mm 4mm;list-style:none;margin-bottom:2mm;break-after:avoid}
+.key{display:flex;flex-wrap:wrap;gap:1mm 2.5mm;list-style:none;margin-bottom:2mm;break-after:avoid}
 .key li{display:flex;align-items:center;gap:1.5mm}
 table{width:100%;border-collapse:collapse;table-layout:fixed}
 th,td{text-align:start;vertical-align:top;padding:1mm 1.5mm;border-bottom:.4pt solid #999}
