@@ -104,6 +104,7 @@ function signNote(
   ];
   return {
     code: "sign",
+    sign: sign.name,
     planting: planting.id,
     day: seen.on,
     message:

@@ -2,7 +2,13 @@
  * Titles of what is to be done on a day, short enough for a list in a calendar: what to do and how much
  * stand first and are never dropped; whom it is for goes first, then how many vessels.
  */
-import { type Amounts, totalStockText, type Vessel, vesselOf, volumeText } from "../garden/index.js";
+import {
+  type Amounts,
+  totalStockText,
+  type Vessel,
+  vesselOf,
+  volumeText,
+} from "../garden/index.js";
 import type { CanMix, OtherFeedMix, StockJob } from "../season/index.js";
 import { batchName } from "../stock/index.js";
 import { grouped } from "../values.js";
