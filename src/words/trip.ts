@@ -8,7 +8,7 @@ import { fillInShort, fromEach, missingStock, tooLittleStock } from "./cans.js";
 import { openedOn } from "./feedings.js";
 import { nameInText } from "./names.js";
 import { plantingWords, stageWords } from "./plants.js";
-import { capital, plain } from "./say.js";
+import { plain } from "./say.js";
 
 /** What is done on a trip. */
 export interface Trip {
@@ -111,10 +111,10 @@ export function otherFeedInOneLine(
   return `${nameInText(bedName)}: ${nameInText(feed)}, ${cans} for ${names.join(", ")}${since}`;
 }
 
-/** @example "Toms (tomato): fruit set, feeding 3, due 24 to 30 Jun" */
+/** @example "toms (tomato): fruit set, feeding 3, due 24 to 30 Jun" */
 export function feedingBehind(feeding: Feeding, given: boolean, amounts: Amounts): string {
   const { name, stage, number, inWindow, window } = feeding;
-  const who = capital(plantingWords(plain, feeding, nameInText(name)));
+  const who = plantingWords(plain, feeding, nameInText(name));
   const line = `${who}: ${stageWords(stage)}, feeding ${number}`;
   if (given) return line;
   const [earliest, latest] = [window.earliest, window.latest].map((d) => shortDate(d, amounts));
