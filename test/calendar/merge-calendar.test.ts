@@ -210,7 +210,7 @@ describe("an event that is no longer planned", () => {
     expect(value("status")).toBe("CANCELLED");
     expect(value("sequence")).toBe("1");
     expect(value("transp")).toBe("TRANSPARENT");
-    expect(value("summary")).toMatch(/^Cancelled: Tomato/);
+    expect(value("summary")).toMatch(/^Cancelled: Feed 3 cans, 56 mL: toms$/);
     expect(value("last-modified")).toBe(stamp);
     expect(value("dtstamp")).toBe(stamp);
     expect(value("created")).toBe("2027-03-01T00:00:00Z");
