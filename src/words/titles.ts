@@ -133,11 +133,13 @@ export function jobTitle(jobs: readonly [StockJob, ...StockJob[]], amounts: Amou
     case "visit": {
       const madeMl = sum(jobs.map((one) => (one.kind === "visit" ? one.batch.volumeMl : 0)));
       const makes = amountInTitle(madeMl, amounts);
-      return {
-        "dry-shells": `Stock: boil shells, ${makes}`,
-        "add-acid": `Stock: acid in, ${makes}`,
-        strain: `Stock: strain, ${makes}`,
-      }[job.step];
+      return fitted(
+        {
+          "dry-shells": [`Stock: boil shells, ${makes}`, `Stock: boil, ${makes}`] as const,
+          "add-acid": [`Stock: acid in, ${makes}`] as const,
+          strain: [`Stock: strain, ${makes}`] as const,
+        }[job.step],
+      );
     }
     case "open-bottle":
       return fitted([`Stock: open ${batchName(job.batch)}`, "Stock: open a new bottle"]);
@@ -231,9 +233,12 @@ export function cancelledTitle(title: string): string {
   return behind("Cancelled: ", title.replace(/^! /, ""));
 }
 
-/** Without whom it is for where that is too long; what was published longer than that stays whole. */
+/** Of the forms above, sign and all: earlier programs had others. */
+const ownForm = /^(?:(?:Feed|Spray|Given|Water) )?\d|^(?:Stock|Look): /;
+
+/** Without whom it is for where that is too long; what an earlier program published stays whole. */
 function behind(words: string, title: string): string {
-  if (!fits(title)) return words + title;
+  if (!ownForm.test(title)) return words + title;
   const short = title.replace(/: [^:]*$/, "");
   return fitted([words + title, words + short, words + (short.split(", ").at(-1) ?? short)]);
 }

@@ -71,7 +71,7 @@ test("drops the cans before the amount", () => {
     fills: [aFill({ count: 123 })],
   };
   expect(feedTitle([mix], "us", { marked: true, feeds: true })).toBe(
-    "! Feed 12 1/4 gal + 2 1/2 cups",
+    "! Feed 12 1/4 gal + 2 3/4 cups",
   );
 });
 
@@ -138,7 +138,7 @@ describe.each(measures)("titles in %s measures", (amounts) => {
 
 test("every sign and notice fits with the longest crop name", () => {
   const tables = loadTables();
-  for (const sign of tables.signs.signs) {
+  for (const sign of tables.signs) {
     expect(lookTitle(sign.name, [])).toBe(`Look: ${sign.name}`);
     expect(letters(lookTitle(sign.name, ["toms"])).length).toBeLessThanOrEqual(longestTitle);
   }
