@@ -8,7 +8,6 @@ import {
   pourInTurn,
   useUpInFull,
   useUpJob,
-  useUpSummary,
 } from "../../src/words/bottles.js";
 import { plain, type Say } from "../../src/words/say.js";
 import { aDiscard } from "../support/a-stock.js";
@@ -50,7 +49,6 @@ test("what is left is used up by its day, or thrown away after it", () => {
   const past = { ...open, doOn: day("2027-08-14") };
   const all = (discard: typeof open) => [
     useUpJob(plain, discard, discard.batch, "metric", day("2027-08-01")),
-    useUpSummary([discard], "metric"),
     useUpInFull(discard, "metric"),
     leftToUseUp(discard, "metric", day("2027-08-01")),
   ];
