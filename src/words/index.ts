@@ -166,7 +166,6 @@ export {
   cancelledTitle,
   feedTitle,
   jobTitle,
-  longestTitle,
   lookTitle,
   notGivenTitle,
   noteTitle,
