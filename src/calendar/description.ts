@@ -1,20 +1,16 @@
-import { type Amounts, type PourStyle, vesselOf } from "../garden/index.js";
+import type { Amounts, PourStyle } from "../garden/index.js";
 import type { BedRound, CanMix, OtherFeedMix } from "../season/index.js";
 import {
+  bedInOneLine,
   calciumInLitre,
-  cautionsFor,
+  cautionsInOneLine,
   doubtLines,
-  feedingInFull,
-  fillInFull,
-  fromBottles,
-  missingStock,
+  feedingBehind,
   mixTitle,
   type NewBottle,
   newBottleInFull,
-  openedOn,
-  otherFeedCaution,
-  otherFeedTitle,
-  tripTotal,
+  otherFeedInOneLine,
+  tripToFetch,
 } from "../words/index.js";
 
 /** What is done on one trip, or in one bed of it. */
@@ -38,58 +34,41 @@ export interface TripWords {
   readonly pour?: PourStyle;
 }
 
-/** The whole truth of a trip: plain text lines. */
+/** Plain text lines, what is needed first before the rest: what to fetch, each bed, cautions, why. */
 export function descriptionOf(facts: TripFacts, words: TripWords): string[] {
-  const { beds, feeds, newBottles, water, told, given } = facts;
+  const { beds, feeds, newBottles, told, given } = facts;
+  const { amounts, nameOf, pour } = words;
   const mixes = beds.flatMap((bed) => bed.mixes);
+  const newBatches = new Set(newBottles.map(({ batch }) => batch));
+  const batches = new Set(mixes.flatMap(({ pours = [] }) => pours.map(({ batch }) => batch)));
+  const behind = behindIt(facts, words);
   return [
-    ...(given ? ["Given: the log holds it.", ""] : []),
-    ...(newBottles.length > 0
-      ? [...newBottles.map((bottle) => newBottleInFull(bottle, words.amounts)), ""]
-      : []),
-    ...beds.flatMap((bed) => [
-      `${bed.bedName}:`,
-      ...bed.mixes.flatMap((mix) => mixLines(mix, given, words)),
-      ...waterLines(water?.get(bed.bed)),
-      "",
-    ]),
-    ...(beds.length > 0 ? [tripTotal(mixes, words.amounts)] : []),
-    ...(beds.length > 0 && feeds.length > 0 ? ["Other feeds, each in cans of its own:"] : []),
-    ...feeds.flatMap((feed) => feedLines(feed, words)),
+    tripToFetch({ mixes, feeds, newBatches, given }, amounts),
+    ...beds.map((bed) => bedInOneLine(bed, amounts, batches.size > 1)),
+    ...feeds.map((feed) => otherFeedInOneLine(feed, nameOf, amounts)),
+    ...(given ? [] : [cautionsInOneLine(mixes, feeds.length > 0, pour)]),
     ...told,
-    ...(given ? [] : cautionsFor(mixes, words.pour)),
-    ...(feeds.length > 0 ? [otherFeedCaution] : []),
+    ...(behind.length > 0 ? ["", ...behind] : []),
   ];
 }
 
-function mixLines(mix: CanMix, given: boolean, { amounts, pour }: TripWords): string[] {
-  const { pours = [], fills } = mix;
-  // A single can poured from several bottles has told how much is from which.
-  const isTold = fills.length === 1 && fills[0]?.count === 1 && fills[0].pours !== undefined;
+/** Stages, and what a can carries; the same for several beds once. */
+function behindIt(
+  { beds, newBottles, water, given }: TripFacts,
+  { amounts, pour }: TripWords,
+): string[] {
+  const mixes = beds.flatMap((bed) => bed.mixes);
+  const feedings = mixes.flatMap((mix) => mix.feedings);
+  const inCans = (mix: CanMix): string =>
+    `${mixTitle(mix.route, mix.rateMlPerL, amounts)}; ${calciumInLitre(mix, pour, amounts)}`;
   return [
-    mixTitle(mix.route, mix.rateMlPerL, amounts),
-    ...[
-      ...fills.map((fill) => fillInFull(fill, vesselOf(mix.route))),
-      ...(pours.length === 0 || isTold ? [] : [fromBottles(pours, amounts)]),
-      ...(mix.shortMl === undefined ? [] : [missingStock(mix.shortMl, amounts)]),
-      calciumInLitre(mix, pour, amounts),
-      ...mix.feedings.map((feeding) => feedingInFull(feeding, given, amounts)),
-      ...doubtLines(mix.feedings),
-    ].map((line) => `- ${line}`),
-  ];
-}
-
-function waterLines(water: string | undefined): string[] {
-  return water === undefined ? [] : [`- ${water}`];
-}
-
-function feedLines(mix: OtherFeedMix, { nameOf, amounts }: TripWords): string[] {
-  return [
-    otherFeedTitle(mix, amounts),
-    ...[
-      ...mix.fills.map((fill) => fillInFull(fill, "can", mix.feed)),
-      `for ${mix.plantings.map(nameOf).join(", ")}`,
-      ...(mix.openedSince === undefined ? [] : [openedOn(mix.openedSince, amounts)]),
-    ].map((line) => `- ${line}`),
+    ...feedings.map((feeding) => feedingBehind(feeding, given, amounts)),
+    ...doubtLines(feedings),
+    ...newBottles.map((bottle) => newBottleInFull(bottle, amounts)),
+    ...new Set(mixes.map(inCans)),
+    ...beds.flatMap(({ bed, bedName }) => {
+      const told = water?.get(bed);
+      return told === undefined ? [] : [`${bedName}, ${told}`];
+    }),
   ];
 }

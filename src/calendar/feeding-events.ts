@@ -1,18 +1,18 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
 import { within } from "../dates.js";
-import { routes } from "../garden/index.js";
+import { type Amounts, routes } from "../garden/index.js";
 import type { BedRound, OtherFeedMix, Plan, Round, SaidInLog } from "../season/index.js";
 import { given, grouped } from "../values.js";
 import {
-  newBottle,
+  feedTitle,
+  isShortOrLate,
   type NewBottle,
+  otherFeedsTitle,
   roundOfWeek,
   routeNames,
-  tooLittleStock,
 } from "../words/index.js";
 import { gardenUid, uidOf, type UnnamedEvent } from "./calendar-event.js";
 import { descriptionOf } from "./description.js";
-import { feedSummary, summaryOf } from "./summary.js";
 import type { Told } from "./told.js";
 
 /** What one event is about: a round, or one bed of it. */
@@ -85,7 +85,7 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     ...(timeOfDay !== undefined && {
       time: { timeOfDay, timezone: garden.timezone, durationMin: garden.durationMin },
     }),
-    summary: summaryWith(trip, newBottles, done),
+    summary: titleOf(trip, garden.amounts, done),
     description: descriptionOf(
       {
         ...{ beds, feeds, newBottles, water: waterOf(plan, trip) },
@@ -144,18 +144,17 @@ function whatHappened(
   return round.given || parts.some((part) => part.given) ? "logged" : undefined;
 }
 
-function summaryWith(
-  { bed, beds, feeds }: Trip,
-  newBottles: readonly NewBottle[],
-  isGiven: boolean,
-): string {
-  if (beds.length === 0) return feedSummary(feeds, bed?.name);
-  return [
-    `${isGiven ? "Given: " : ""}${summaryOf(beds, bed?.name)}`,
-    ...(feeds.length > 0 ? [feedSummary(feeds)] : []),
-    ...newBottles.map(newBottle),
-    ...(isShort(beds) ? [tooLittleStock] : []),
-  ].join("; ");
+function titleOf({ bed, beds, feeds }: Trip, amounts: Amounts, isGiven: boolean): string {
+  const [mix, ...mixes] = beds.flatMap((one) => one.mixes);
+  const [feed, ...others] = feeds;
+  const facts = { given: isGiven, ...given({ bed: bed?.name }) };
+  if (mix !== undefined) {
+    const all = [mix, ...mixes] as const;
+    const marked = isShortOrLate({ mixes: all, given: isGiven });
+    return feedTitle(all, amounts, { ...facts, feeds: feed !== undefined, marked });
+  }
+  if (feed === undefined) throw new RangeError("a trip without a feed");
+  return otherFeedsTitle([feed, ...others], amounts, facts);
 }
 
 function isShort(beds: readonly BedRound[]): boolean {

@@ -1,10 +1,11 @@
 /** The stock's own days: shells, acid, straining, using up. All day, for making has no hour. */
 import type { Day } from "../dates.js";
 import { type Amounts, totalStockText } from "../garden/index.js";
-import type { Plan, PlanGarden } from "../season/index.js";
+import type { Plan, PlanGarden, StockJob } from "../season/index.js";
 import {
   batchName,
   dayOfStep,
+  type Discard,
   type MakingStep,
   makingSteps,
   type StockPlan,
@@ -14,13 +15,14 @@ import { grouped } from "../values.js";
 import {
   afterVisit,
   capital,
+  jobTitle,
   keepShellsSummary,
   type Making,
   savingCaution,
+  shellsTitle,
   shellsForBatch,
   useUpCaution,
   useUpInFull,
-  useUpSummary,
   visitSummary,
   writeStepDown,
   writeThrownAway,
@@ -49,13 +51,16 @@ function allMakingEvents({ garden, stock, today }: Plan): UnnamedEvent[] {
     ...makingSteps.flatMap((step) =>
       [...grouped(makings, ({ batch }) => dayOfStep(batch, step))].map(([day, together]) => ({
         ...allDay(garden, "making", step, day),
-        summary: visitSummary(step, together, stock.acid, amounts),
-        description: visitDescription(step, together, amounts),
+        summary: visitTitle(step, day, together, amounts),
+        description: [
+          visitSummary(step, together, stock.acid, amounts),
+          ...visitDescription(step, together, amounts),
+        ],
       })),
     ),
     ...[...grouped(stock.making.discards, ({ doOn }) => doOn)].map(([day, together]) => ({
       ...allDay(garden, "use-up", "", day),
-      summary: useUpSummary(together, amounts),
+      summary: useUpTitle(day, together, amounts),
       description: [
         ...together.map((discard) => useUpInFull(discard, amounts)),
         ...together.map(({ batch }) => writeThrownAway(batch)),
@@ -78,14 +83,34 @@ function savingShells(
   return [
     {
       ...allDay(garden, "making", "save-shells", day),
-      summary: keepShellsSummary(eggs, shortage?.missingShells ?? 0, saveFrom),
+      summary: shellsTitle(eggs, shortage?.missingShells, saveFrom !== undefined),
       description: [
+        keepShellsSummary(eggs, shortage?.missingShells ?? 0, saveFrom),
         ...batches.map((batch) => `- ${shellsForBatch(batch, garden.amounts)}`),
         ...(shortage === undefined ? [] : warningLines(shortage)),
         savingCaution,
       ],
     },
   ];
+}
+
+function visitTitle(
+  step: MakingStep,
+  day: Day,
+  [first, ...others]: readonly [Making, ...Making[]],
+  amounts: Amounts,
+): string {
+  const job = ({ batch }: Making): StockJob => ({ kind: "visit", day, step, batch });
+  return jobTitle([job(first), ...others.map(job)], amounts);
+}
+
+function useUpTitle(
+  day: Day,
+  [first, ...others]: readonly [Discard, ...Discard[]],
+  amounts: Amounts,
+): string {
+  const job = (discard: Discard): StockJob => ({ kind: "use-up", day, discard });
+  return jobTitle([job(first), ...others.map(job)], amounts);
 }
 
 /** The recipe's steps at a visit to each batch, what comes after, and what to mind. */

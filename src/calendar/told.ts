@@ -2,6 +2,7 @@
 import type { Day } from "../dates.js";
 import { type Plan, type PlanGarden, type PlanWarning, toldOn } from "../season/index.js";
 import { given, grouped } from "../values.js";
+import { lookTitle, noteTitle, warningTitle } from "../words/index.js";
 import { allDayReminders, type UnnamedEvent } from "./calendar-event.js";
 
 /** A warning, or a note of what the log or a sign changed. */
@@ -12,30 +13,42 @@ export interface Told {
   readonly bed?: string;
   /** What it is about: a planting or bed, or nothing. */
   readonly subject: string;
-  readonly message: string;
+  /** In a title. */
+  readonly title: string;
   /** Message and what helps, plain text lines. */
   readonly lines: readonly string[];
 }
 
 /** Warnings without a day are left to the plan. */
 export function toldOf({ warnings, notes, plantings }: Plan): Told[] {
+  const byId = new Map(plantings.map((planting) => [planting.id, planting]));
+  const bedNames = new Map(plantings.map(({ bed, bedName }) => [bed, bedName]));
   const placed = (
     item: Pick<PlanWarning, "code" | "bed" | "planting" | "message">,
     day: Day,
+    titleFor: (who: readonly string[]) => string,
     lines: readonly string[],
   ): Told => {
-    const { code, message, planting } = item;
-    const bed = item.bed ?? plantings.find(({ id }) => id === planting)?.bed;
-    return { code, day, subject: planting ?? bed ?? "", message, lines, ...given({ bed }) };
+    const { code, planting } = item;
+    const named = byId.get(planting ?? "");
+    const bed = item.bed ?? named?.bed;
+    const who = named?.name ?? planting ?? bedNames.get(bed ?? "") ?? bed;
+    const title = titleFor(who === undefined ? [] : [who]);
+    return { code, day, subject: planting ?? bed ?? "", title, lines, ...given({ bed }) };
   };
   return [
     ...warnings.flatMap((warning) => {
       const day = toldOn(warning);
-      return day === undefined ? [] : [placed(warning, day, warningLines(warning))];
+      return day === undefined
+        ? []
+        : [placed(warning, day, (who) => warningTitle(warning.code, who), warningLines(warning))];
     }),
     ...notes.map((note) => {
       const advice = note.advice.map((line) => `First: ${line}`);
-      return placed(note, note.day, [`Note: ${note.message}`, ...advice]);
+      const { code, sign } = note;
+      const title = (who: readonly string[]): string =>
+        code === "sign" ? lookTitle(sign ?? "a sign", who) : noteTitle(code, who);
+      return placed(note, note.day, title, [`Note: ${note.message}`, ...advice]);
     }),
   ];
 }
@@ -51,8 +64,7 @@ export function noticeEvents(garden: PlanGarden, told: readonly Told[]): Unnamed
     kind: "notice",
     line: `${all[0].code}/${all[0].subject}`,
     day: all[0].day,
-    // A note may go on for several sentences; the description holds them all.
-    summary: all.map(({ message }) => message.replace(/\. .*$/s, "")).join("; "),
+    summary: all[0].title,
     description: all.flatMap(({ lines }) => lines),
     categories: ["Garden notice"],
     color: "goldenrod",

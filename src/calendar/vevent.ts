@@ -1,11 +1,14 @@
 import { addDays, type Day } from "../dates.js";
 import { given } from "../values.js";
+import { cancelledTitle, notGivenTitle } from "../words/index.js";
 import type { CalendarEvent, EventTime } from "./calendar-event.js";
 import {
   cleanText,
   foldedLines,
   nameOfLine,
   ownLines,
+  textOfValue,
+  textValue,
   unfoldedLines,
   valueIn,
   valueOfLine,
@@ -127,14 +130,14 @@ export function restampEvent(was: WrittenEvent, revision: Revision): WrittenEven
 /** The same event called off (RFC 5545 section 3.8.1.11): no reminder, and its summary says so for clients that do not show STATUS. */
 export function cancelEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
   const cancelled = withSummary(was, (summary) => [
-    `SUMMARY:Cancelled: ${summary}`,
+    `SUMMARY:${textValue(cancelledTitle(textOfValue(summary)))}`,
     "STATUS:CANCELLED",
   ]);
   return restampEvent({ ...was, cancelled: true, text: cancelled }, revision);
 }
 
 /** What a summary begins with where the log tells that it was done, or was not. */
-const logged = /^(?:Given|Not given): /;
+const logged = /^(?:Given|Not given):? /;
 
 /** In an entry that was written from what the log told. */
 const logName = "X-FEEDROUND-LOG";
@@ -153,7 +156,7 @@ export function logIdIn({ text }: WrittenEvent): string | undefined {
 /** The same event, past, of which the log says that it was not done: it stands, and its summary says so. */
 export function missEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
   const missed = withSummary(was, (summary) => [
-    `SUMMARY:Not given: ${summary.replace(logged, "")}`,
+    `SUMMARY:${textValue(notGivenTitle(textOfValue(summary)))}`,
   ]);
   return restampEvent({ ...was, text: missed }, revision);
 }

@@ -45,6 +45,12 @@ export function pouredText(ml: number, amounts: Amounts): string {
   return amounts === "us" ? usKitchenText(ml) : `${decimal(ml, ml < 1 ? 2 : 1)} mL`;
 }
 
+/** The sum of what is measured into several cans: in US measures to the eighth of a teaspoon. */
+export function sumOfStockText(ml: number, amounts: Amounts): string {
+  const eighths = Math.round((ml / mlPerTeaspoon) * 8);
+  return amounts === "us" && eighths > 1 ? usSpoonsText(eighths / 8) : stockText(ml, amounts);
+}
+
 /** Totals of stock, and what is left of it: `1.25 L`, `2 cups`. */
 export function totalStockText(ml: number, amounts: Amounts): string {
   if (amounts === "us") return usKitchenText(ml);

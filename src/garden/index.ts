@@ -9,6 +9,7 @@ export {
   rateMeasures,
   rateText,
   stockText,
+  sumOfStockText,
   strengthFigure,
   strengthText,
   totalOf,

@@ -41,6 +41,7 @@ export function gardenAdvice(
     })),
     ...evenWaterFirst(plan),
     ...wastedStock(plan, tables),
+    ...manyEntries(plan),
     ...unnamedGarden(garden),
   ];
 }
@@ -145,6 +146,21 @@ function evenWaterFirst(plan: Plan): Advice[] {
       code: "even-water",
       plantings: fed.map((p) => p.id),
       message: `water evenly, ${howMuch} as a steady supply: the disorders follow swings of soil moisture more than a lack of calcium, and a soil test tells whether calcium is short at all`,
+    },
+  ];
+}
+
+/** More entries on one morning than anyone reads, each with its reminder: our choice. */
+const mostBedEntries = 5;
+
+function manyEntries({ garden, rounds }: Plan): Advice[] {
+  const entries = Math.max(0, ...rounds.map(({ beds }) => beds.length));
+  if (garden.calendar.group !== "bed" || entries <= mostBedEntries) return [];
+  return [
+    {
+      code: "many-entries",
+      plantings: [],
+      message: `up to ${entries} calendar entries on one day, one a bed, each with its reminders: \`group: round\` under \`calendar:\` makes them one, which tells each bed in a line`,
     },
   ];
 }

@@ -106,6 +106,7 @@ function signNote(
   ];
   return {
     code: "sign",
+    sign: sign.name,
     planting: planting.id,
     day: seen.on,
     message:

@@ -277,6 +277,8 @@ export interface PlanWarning {
 /** What changed in the plan because of something that happened. */
 export interface PlanNote {
   readonly code: "sign" | "missed" | "log" | "weather";
+  /** What was seen, as a person says it; of a sign alone. */
+  readonly sign?: string;
   /** Absent where it concerns no single one. */
   readonly planting?: string;
   readonly day: Day;

@@ -56,10 +56,6 @@ export interface NewBottle {
   readonly wasGPerL?: number;
 }
 
-export function newBottle({ batch }: NewBottle): string {
-  return `new bottle, ${batchName(batch)}`;
-}
-
 export function newBottleInFull(
   { batch, strengthGPerL, wasGPerL }: NewBottle,
   amounts: Amounts,
@@ -84,7 +80,7 @@ export function useByWhenKept(useBy: Readonly<Record<KeptIn, Day>>, amounts: Amo
 }
 
 /** Its last day is over, or the grower is not there on it. */
-function isPast({ doOn, useUpBy }: Discard, today: Day = useUpBy): boolean {
+export function isPastUse({ doOn, useUpBy }: Discard, today: Day = useUpBy): boolean {
   return doOn > useUpBy || today > useUpBy;
 }
 
@@ -98,30 +94,19 @@ export function useUpJob<T>(
 ): T {
   const left = totalStockText(discard.ml, amounts);
   const last = shortDate(discard.useUpBy, amounts);
-  return isPast(discard, today)
+  return isPastUse(discard, today)
     ? say`Throw away what is left of ${batch} (${left}): past its day since ${last}`
     : say`Use up or throw away what is left of ${batch} (${left}), by ${last}`;
 }
 
-/** @example "Use up or throw away today: batch 1 (45 mL)" */
-export function useUpSummary(discards: readonly Discard[], amounts: Amounts): string {
-  const open = discards.filter((discard) => !isPast(discard));
-  const past = discards.filter((discard) => isPast(discard));
-  const named = (some: readonly Discard[]) =>
-    some.map(({ batch, ml }) => `${batchName(batch)} (${totalStockText(ml, amounts)})`).join(", ");
-  return [
-    ...(open.length > 0 ? [`Use up or throw away today: ${named(open)}`] : []),
-    ...(past.length > 0 ? [`Throw away: ${named(past)}`] : []),
-  ].join("; ");
-}
-
-/** The same in a whole sentence for each. */
+/** The same in a whole sentence for each, on the day on which it is to be done. */
 export function useUpInFull(discard: Discard, amounts: Amounts): string {
-  const { batch, ml, useUpBy } = discard;
+  const { batch, ml, doOn, useUpBy } = discard;
+  const last = shortDay(useUpBy, amounts, doOn);
   const left = `${capital(batchName(batch))}: ${totalStockText(ml, amounts)} left`;
-  return isPast(discard)
-    ? `${left}; its last day was ${shortDay(useUpBy, amounts)}, so throw it away.`
-    : `${left}; ${shortDay(useUpBy, amounts)} is its last day. Use it up, or throw it away.`;
+  return isPastUse(discard)
+    ? `${left}; its last day was ${last}, so throw it away.`
+    : `${left}; ${last} is its last day. Use it up, or throw it away.`;
 }
 
 /** The same among the lines of a season's plan. */
@@ -137,7 +122,7 @@ export function leftOver(discard: Discard, amounts: Amounts, today: Day): string
 export function leftToUseUp(discard: Discard, amounts: Amounts, today: Day): string {
   const { batch, ml, useUpBy, doOn } = discard;
   if (today > useUpBy) return leftOver(discard, amounts, today);
-  const back = isPast(discard) ? `; you are back on ${dayText(doOn, amounts)}` : "";
+  const back = isPastUse(discard) ? `; you are back on ${dayText(doOn, amounts)}` : "";
   return `${capital(batchName(batch))}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy, amounts)}${back}`;
 }
 

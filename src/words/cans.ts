@@ -8,7 +8,6 @@ import {
   rateMeasures,
   type Route,
   totalOf,
-  totalStockText,
   type Vessel,
   volumeText,
 } from "../garden/index.js";
@@ -57,11 +56,6 @@ function isAllFromJug({ waterL, jug }: CanFill): boolean {
 function fromJug(fill: CanFill, jug: FromJug, ofWhat = ""): string {
   const filledUp = isAllFromJug(fill) ? "" : `, filled up to ${fill.waterText}`;
   return `from a jug of ${jug.waterText} with ${jug.stockText}${ofWhat} in it${filledUp}`;
-}
-
-/** Where not all are told. */
-export function moreCans(count: number): string {
-  return `${count} more ${vesselWords("can", count)}`;
 }
 
 /** `2 full cans: 23 mL of stock in 9 L of water each` */
@@ -164,13 +158,6 @@ export function doseOnLabel<T>(say: Say<T>, stock: T, vessel: string, crops: rea
 /** The same where there is little room: `23 mL per 9 L can` */
 export function doseInShort<T>(say: Say<T>, stock: T, vessel: string): T {
   return say`${stock} per ${vessel}`;
-}
-
-/** `In all: 46 mL of stock, 15 L of water` */
-export function tripTotal(mixes: readonly CanMix[], amounts: Amounts): string {
-  const stockMl = totalOf(mixes.map((mix) => mix.stockMl));
-  const stock = amounts === "us" ? totalStockText(stockMl, amounts) : `${measured(stockMl)} mL`;
-  return `In all: ${stock} of stock, ${waterMeasured(waterCarriedL(mixes), amounts)} of water`;
 }
 
 /** In the cans as they are filled. */

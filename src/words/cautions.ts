@@ -10,11 +10,15 @@ const bottle: Readonly<Record<PourStyle | "unknown", string>> = {
   unknown: "Shake the bottle, unless you pour off the clear part only.",
 };
 const routeCautions: Readonly<
-  Record<Route, { filling: string; mind: readonly string[]; wetsProduce: boolean }>
+  Record<
+    Route,
+    { filling: string; mind: readonly string[]; inShort: readonly string[]; wetsProduce: boolean }
+  >
 > = {
   drench: {
     filling: "Measure, add to the full can, stir, use it the same day.",
     mind: ["Water dry soil first. Even watering matters more than feeding."],
+    inShort: ["Stir each can, use it the same day.", "Water dry soil first."],
     wetsProduce: false,
   },
   foliar: {
@@ -23,6 +27,10 @@ const routeCautions: Readonly<
       "Spray in the cool of the morning or evening when there is no wind and no rain is near; never in full sun, and not on open flowers.",
       "Keep the spray off eyes and skin.",
       "White from the bottle clogs the nozzle: stir until it has dissolved, then pour the spray through a fine cloth.",
+    ],
+    inShort: [
+      "Strain the spray through a cloth.",
+      "Spray in the cool, without wind, rain, full sun or open flowers; keep it off eyes and skin.",
     ],
     wetsProduce: true,
   },
@@ -41,8 +49,9 @@ const isEatenSoon: Readonly<Record<StageName, boolean>> = {
   "after-harvest": false,
 };
 const produce = "Wash produce before you eat it.";
+const noOtherFeed = "Put no other feed in the same can.";
 const always = [
-  "Put no other feed in the same can.",
+  noOtherFeed,
   "Keep the bottle labelled, away from food and children. Local rules, your certifier and a soil test come first.",
 ];
 export const otherFeedCaution =
@@ -54,18 +63,44 @@ export const otherFeedCaution =
  * @param pour how the garden pours its stock, where it is known
  */
 export function cautionsFor(mixes: readonly CanMix[], pour?: PourStyle): string[] {
-  const used = routes.filter((route) => mixes.some((mix) => mix.route === route));
-  const isOnProduce =
-    used.some((route) => routeCautions[route].wetsProduce) ||
-    mixes.some(({ feedings }) => feedings.some(({ stage }) => isEatenSoon[stage]));
   return [
-    ...used.flatMap((route) => {
+    ...routesOf(mixes).flatMap((route) => {
       const { filling, mind } = routeCautions[route];
       return [`${bottle[pour ?? "unknown"]} ${filling}`, ...mind];
     }),
-    ...(isOnProduce ? [produce] : []),
+    ...(isOnProduce(mixes) ? [produce] : []),
     ...always,
   ];
+}
+
+/**
+ * The same in the few words of a calendar's entry.
+ *
+ * @param feeds whether other feeds are given too
+ */
+export function cautionsInOneLine(
+  mixes: readonly CanMix[],
+  feeds: boolean,
+  pour?: PourStyle,
+): string {
+  const used = routesOf(mixes);
+  return [
+    ...(used.length > 0 ? [bottle[pour ?? "unknown"]] : []),
+    ...used.flatMap((route) => routeCautions[route].inShort),
+    ...(isOnProduce(mixes) ? [produce] : []),
+    ...(feeds ? [noOtherFeed, otherFeedCaution] : []),
+  ].join(" ");
+}
+
+function routesOf(mixes: readonly CanMix[]): Route[] {
+  return routes.filter((route) => mixes.some((mix) => mix.route === route));
+}
+
+function isOnProduce(mixes: readonly CanMix[]): boolean {
+  return (
+    routesOf(mixes).some((route) => routeCautions[route].wetsProduce) ||
+    mixes.some(({ feedings }) => feedings.some(({ stage }) => isEatenSoon[stage]))
+  );
 }
 
 /** Salmonella, acid in eyes, carbon dioxide in closed vessels: the usual cautions of a kitchen. */

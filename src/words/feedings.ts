@@ -3,7 +3,6 @@ import type { Day } from "../dates.js";
 import { type Amounts, shortDate } from "../garden/index.js";
 import type { Evidence } from "../rules/index.js";
 import type { Feeding, OtherFeedMix, Round } from "../season/index.js";
-import { rateInFull, waterMeasured } from "./cans.js";
 import { plantingWords, stageWords } from "./plants.js";
 import type { Say } from "./say.js";
 
@@ -20,17 +19,6 @@ export function feedingWords<T>(say: Say<T>, feeding: Feeding, marked: T): T {
 /** `toms (tomato, fruit set)` */
 export function feedingInRow({ name, cropName, stage }: Feeding): string {
   return `${name} (${cropName}, ${stageWords(stage)})`;
-}
-
-/** `toms (tomato): 12 L; fruit set; feeding 3, due 2027-06-24 to 2027-06-30` */
-export function feedingInFull(feeding: Feeding, given: boolean, amounts: Amounts): string {
-  const { name, cropName, waterL, stage, number, inWindow } = feeding;
-  const { earliest, latest } = feeding.window;
-  const who = name === cropName ? name : `${name} (${cropName})`;
-  const line = `${who}: ${waterMeasured(waterL, amounts)}; ${stageWords(stage)}; feeding ${number}`;
-  const days = earliest === latest ? earliest : `${earliest} to ${latest}`;
-  if (given) return line;
-  return inWindow ? `${line}, due ${days}` : `${line}, due ${days}, which this day misses`;
 }
 
 /** Whether a rule's feed helps, for its reasons. */
@@ -88,14 +76,6 @@ export function otherFeedInRow(
 
 function since(what: string, day: Day | undefined, amounts: Amounts): string {
   return day === undefined ? "" : `${what} opened since ${shortDate(day, amounts)}`;
-}
-
-/** The same in a calendar. */
-export function otherFeedTitle(
-  { bedName, feed, rateMlPerL }: OtherFeedMix,
-  amounts: Amounts,
-): string {
-  return `${bedName}: ${feed}, ${rateInFull(rateMlPerL, amounts)}`;
 }
 
 export function openedOn(since: Day, amounts: Amounts): string {

@@ -10,7 +10,6 @@ export {
   leftToUseUp,
   madeOnLabel,
   type NewBottle,
-  newBottle,
   newBottleInFull,
   openBottle,
   pourInTurn,
@@ -21,7 +20,6 @@ export {
   useByWhenKept,
   useUpInFull,
   useUpJob,
-  useUpSummary,
 } from "./bottles.js";
 export {
   calciumAndCan,
@@ -56,17 +54,16 @@ export {
   fullVessel,
   missingStock,
   mixTitle,
-  moreCans,
   ofStockInWater,
   stockInEach,
   stockInRow,
   stockInShort,
   tooLittleStock,
-  tripTotal,
   waterCarriedL,
 } from "./cans.js";
 export {
   cautionsFor,
+  cautionsInOneLine,
   humilityCautions,
   keepingCautions,
   labelCautions,
@@ -90,14 +87,11 @@ export {
   doneWords,
   doubtLines,
   evidenceWords,
-  feedingInFull,
   feedingInRow,
   feedingWords,
-  openedOn,
   otherFeedInFull,
   otherFeedInRow,
   otherFeedOnSheet,
-  otherFeedTitle,
 } from "./feedings.js";
 export {
   fedFromTo,
@@ -169,13 +163,25 @@ export {
   weeklyWater,
 } from "./watering.js";
 export { dayAsks, roundTitles, todayAsks } from "./today.js";
-export { amountInTitle, feedTitle, jobTitle, longestTitle, otherFeedsTitle } from "./titles.js";
-export { warmthSources, warmthWords } from "./warmth.js";
 export {
-  bedWaterInFull,
-  isLeftToPour,
-  pouredL,
-  roundOfWeek,
+  cancelledTitle,
+  feedTitle,
+  jobTitle,
+  lookTitle,
+  notGivenTitle,
+  noteTitle,
+  otherFeedsTitle,
+  shellsTitle,
+  warningTitle,
   wateringTitle,
-} from "./watering-days.js";
+} from "./titles.js";
+export {
+  bedInOneLine,
+  feedingBehind,
+  isShortOrLate,
+  otherFeedInOneLine,
+  tripToFetch,
+} from "./trip.js";
+export { warmthSources, warmthWords } from "./warmth.js";
+export { bedWaterInFull, isLeftToPour, pouredL, roundOfWeek } from "./watering-days.js";
 export { rainText } from "./weather.js";

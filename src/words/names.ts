@@ -22,25 +22,3 @@ export function letters(text: string): string[] {
   if (/^[ -~]*$/.test(text)) return Array.from(text);
   return [...segmenter.segment(text)].map(({ segment }) => segment);
 }
-
-/**
- * As many whole names as fit behind what is said of them, then an ellipsis; the beginning of the first
- * one where not even that fits.
- *
- * @param most {@link letters} in all
- * @example "Water 84 L: South wall, Glasshouse, …"
- */
-export function namesWithin(before: string, names: readonly string[], most: number): string {
-  const fits = (text: string): boolean => letters(text).length <= most;
-  for (let count = names.length; count > 0; count--) {
-    const shown = names.slice(0, count).map(nameInText);
-    const text = before + [...shown, ...(count < names.length ? ["…"] : [])].join(", ");
-    if (fits(text)) return text;
-  }
-  const first = letters(names[0] ?? "");
-  for (let count = Math.min(first.length, most); count > 0; count--) {
-    const text = before + nameInText(`${first.slice(0, count).join("").trimEnd()}…`);
-    if (fits(text)) return text;
-  }
-  return `${before}…`;
-}

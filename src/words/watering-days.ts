@@ -2,11 +2,8 @@
 import { type Amounts, litersPerVolume, volumeText } from "../garden/index.js";
 import type { BedRound, PlanWatering, PlanWateringWeek } from "../season/index.js";
 import { waterMeasured } from "./cans.js";
-import { nameInText, namesWithin } from "./names.js";
+import { nameInText } from "./names.js";
 import { roughL, waterOfWeek, weeklyWater } from "./watering.js";
-
-/** What a calendar's title may have. */
-const titleLetters = 40;
 
 /** One bed's part of a day. */
 export interface BedWater {
@@ -31,17 +28,6 @@ export function pouredL(waterL: number, amounts: Amounts): number {
 /** Whether anything is left to pour in a week; what no can measures is nothing. */
 export function isLeftToPour({ leftL = 0 }: PlanWateringWeek, amounts: Amounts): boolean {
   return weeklyWater(leftL, amounts) !== "none";
-}
-
-/** Beds by falling amounts: `Water 84 L: South wall, Glasshouse, …` */
-export function wateringTitle(beds: readonly BedWater[], amounts: Amounts): string {
-  const inAllL = beds.reduce((sum, { waterL }) => sum + waterL, 0);
-  const before = `Water ${volumeText(inAllL, amounts)}: `;
-  return namesWithin(
-    before,
-    beds.map(({ bedName }) => bedName),
-    titleLetters,
-  );
 }
 
 /**

@@ -27,7 +27,7 @@ describe("changes of a calendar", () => {
         aRound({ day: day("2027-07-20") }),
       ],
     });
-    const summary = "Tomato: 2 cans × 23 mL, 1 part can × 10 mL (4 L)";
+    const summary = "Feed 3 cans, 56 mL: toms";
     expect(changes(plan)).toMatchObject([
       {
         change: "moved",
@@ -37,7 +37,7 @@ describe("changes of a calendar", () => {
       },
       {
         change: "changed",
-        event: { summary: "Tomato: 1 can × 45 mL" },
+        event: { summary: "Feed 1 can, 45 mL: toms" },
         was: { day: "2027-06-08", summary },
         properties: ["SUMMARY", "DESCRIPTION"],
       },

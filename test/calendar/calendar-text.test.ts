@@ -217,9 +217,7 @@ describe("reminders", () => {
   it("show the summary", () => {
     const [alarm] = alarms([30], "18:30");
     expect(alarm && valueOf(alarm, "action")).toBe("DISPLAY");
-    expect(alarm && valueOf(alarm, "description")).toBe(
-      "Tomato: 2 cans × 23 mL, 1 part can × 10 mL (4 L)",
-    );
+    expect(alarm && valueOf(alarm, "description")).toBe("Feed 3 cans, 56 mL: toms");
   });
 
   it("stand after all properties of their event", () => {

@@ -30,11 +30,16 @@ describe("a batch to make", () => {
     ]);
   });
 
-  it("says in the summary what to do and how much of everything", () => {
+  it("says in the title what to do, and first in the text how much of everything", () => {
     expect(events.map(({ summary }) => summary)).toEqual([
+      "Stock: boil shells, 1 L",
+      "Stock: acid in, 1 L",
+      "Stock: strain, 1 L",
+    ]);
+    expect(events.map(({ description }) => description[0])).toEqual([
       "Boil 12 eggshells and set them out to dry, for 1 L of stock",
       "Start 1 L of stock: 62 g of shell, 58 g of citric acid, 1.01 L of water",
-      "Strain and bottle 1 L of stock: 2 bottles, use by 2027-09-10",
+      "Strain and bottle 1 L of stock: 2 bottles, use by 10 September 2027",
     ]);
   });
 
@@ -54,10 +59,10 @@ describe("a batch to make", () => {
   });
 
   it("names the days to come, and what goes on the label", () => {
-    expect(dry?.description).toContain("- Add the acid on 2027-06-10, strain on 2027-06-12.");
-    expect(acid?.description).toContain("- Strain and bottle it on 2027-06-12.");
+    expect(dry?.description).toContain("- Add the acid on Thu 10 Jun, strain on Sat 12 Jun.");
+    expect(acid?.description).toContain("- Strain and bottle it on Sat 12 Jun.");
     expect(strain?.description).toContain(
-      "- On the label: batch-2027-06-12, use by 2027-09-10. It is poured from 2027-06-12 to 2027-06-26.",
+      "- On the label: Batch 12 Jun, use by 10 September 2027. It is poured from Sat 12 Jun to Sat 26 Jun.",
     );
   });
 
@@ -69,7 +74,9 @@ describe("a batch to make", () => {
     const { batch, vesselL, steps } = aRecipe();
     const recipes = [{ batch, vesselL, steps, vinegarMl: 1400, waterMl: 0 }];
     const stock = aSeasonStock({ batches: [aBatch("2027-06-12")] }, { acid: "vinegar", recipes });
-    expect(eventsOf(stock)[1]?.summary).toBe("Start 1 L of stock: 62 g of shell, 1.4 L of vinegar");
+    expect(eventsOf(stock)[1]?.description[0]).toBe(
+      "Start 1 L of stock: 62 g of shell, 1.4 L of vinegar",
+    );
   });
 });
 
@@ -79,11 +86,12 @@ describe("batches made together", () => {
 
   it("share the event of each step, with amounts in all and each batch by itself", () => {
     expect(events).toHaveLength(3);
-    expect(events[0]?.summary).toBe(
+    expect(events[0]?.summary).toBe("Stock: boil shells, 1.5 L");
+    expect(events[0]?.description[0]).toBe(
       "Boil 18 eggshells and set them out to dry, for 2 batches, 1.5 L",
     );
-    expect(events[0]?.description).toContain("batch-2027-06-12 (1 L):");
-    expect(events[0]?.description).toContain("batch-2027-06-12-2 (500 mL):");
+    expect(events[0]?.description).toContain("Batch 12 Jun (1 L):");
+    expect(events[0]?.description).toContain("Batch 12 Jun (2) (500 mL):");
   });
 
   it("tell a caution once", () => {
@@ -139,25 +147,25 @@ describe("stock to use up", () => {
     const [event] = eventsOf(aSeasonStock({ discards: [aDiscard("2027-09-10")] }));
     expect(event).toMatchObject({
       key: "use-up//2027-09-10",
-      summary: "Use up or throw away today: B1 (145 mL)",
+      summary: "Stock: use up 145 mL",
       categories: ["Making", "Use up"],
     });
     expect(event?.description[0]).toBe(
-      "B1: 145 mL left; 2027-09-10 is its last day. Use it up, or throw it away.",
+      "Batch B1: 145 mL left; Fri 10 Sep is its last day. Use it up, or throw it away.",
     );
   });
 
   it("is thrown away on the first day back where the grower was not there", () => {
     const discards = [aDiscard("2027-07-15", { doOn: day("2027-07-25") })];
     const [event] = eventsOf(aSeasonStock({ discards }));
-    expect(event).toMatchObject({ day: "2027-07-25", summary: "Throw away: B1 (145 mL)" });
-    expect(event?.description[0]).toMatch(/its last day was 2027-07-15, so throw it away/);
+    expect(event).toMatchObject({ day: "2027-07-25", summary: "Stock: bin 145 mL" });
+    expect(event?.description[0]).toMatch(/its last day was Thu 15 Jul, so throw it away/);
   });
 
   it("shares an event with other bottles of the day", () => {
     const discards = [aDiscard("2027-09-10"), aDiscard("2027-09-10", { batch: "B2", ml: 20 })];
     expect(eventsOf(aSeasonStock({ discards })).map(({ summary }) => summary)).toEqual([
-      "Use up or throw away today: B1 (145 mL), B2 (20 mL)",
+      "Stock: use up 165 mL",
     ]);
   });
 });
@@ -181,9 +189,12 @@ describe("saving shells", () => {
     const [event] = saving({ saveFrom: day("2027-05-20") });
     expect(event).toMatchObject({
       day: "2027-05-20",
-      summary: "Keep every eggshell from now on: 24 go into the stock",
+      summary: "Stock: keep 24 eggshells",
     });
-    expect(event?.description[0]).toBe("- 12 eggshells by 2027-06-08 for batch-2027-06-12 (1 L)");
+    expect(event?.description.slice(0, 2)).toEqual([
+      "Keep every eggshell from now on: 24 go into the stock",
+      "- 12 eggshells by Tue 8 Jun for batch 12 Jun (1 L)",
+    ]);
   });
 
   it("has none where shells in hand are enough", () => {
@@ -192,14 +203,14 @@ describe("saving shells", () => {
 
   it("tells of a shortage where shells are kept", () => {
     const [event] = saving({ saveFrom: day("2027-05-20"), shortage });
-    expect(event?.summary).toMatch(/; 7 eggshells short$/);
+    expect(event?.summary).toBe("! Stock: keep eggshells, 7 short");
     expect(event?.description).toContain("Warning: 7 eggshells short");
     expect(event?.description).toContain("What helps: keep more");
   });
 
   it("tells of a shortage on the day saving had to begin, where nothing can be made", () => {
     const [event] = saving({ shortage });
-    expect(event).toMatchObject({ day: "2027-04-20", summary: "7 eggshells short for the stock" });
+    expect(event).toMatchObject({ day: "2027-04-20", summary: "! Stock: 7 eggshells short" });
   });
 
   it("tells of a shortage on the day of the first loss where no shells are kept", () => {

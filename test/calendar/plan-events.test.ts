@@ -39,12 +39,12 @@ describe("events of a plan", () => {
 
   it("are one a bed when the grower wishes so", () => {
     const events = planEvents(aPlan({ rounds: [twoBeds], garden: byBed }));
-    expect(events.map(({ key, summary }) => [key, summary.split(":")[0]])).toEqual([
+    expect(events.map(({ key, summary }) => [key, summary.split(": ")[1]])).toEqual([
       ["feeding/north/2027-06-12", "North bed"],
       ["feeding/south/2027-06-12", "South bed"],
     ]);
-    expect(events[0]?.description).toContain("North bed:");
-    expect(events[0]?.description).not.toContain("South bed:");
+    expect(events[0]?.description.join()).toContain("North bed: ");
+    expect(events[0]?.description.join()).not.toContain("South bed: ");
   });
 
   it("carry time, length and zone of the garden, or none for all day", () => {
@@ -142,7 +142,7 @@ describe("warnings in the calendar", () => {
       kind: "notice",
       key: "notice/window-missed/toms/2027-07-15",
       day: "2027-07-15",
-      summary: "toms go unfed",
+      summary: "! Garden warning, toms",
       description: ["Warning: toms go unfed", "What helps: feed by hand"],
       categories: ["Garden notice"],
     });
@@ -158,7 +158,7 @@ describe("warnings in the calendar", () => {
     const events = planEvents(
       aPlan({ rounds: [], warnings: [warning, { ...warning, message: "twice" }] }),
     );
-    expect(events.map(({ summary }) => summary)).toEqual(["toms go unfed; twice"]);
+    expect(events.map(({ description }) => description.length)).toEqual([4]);
   });
 
   it("remind as all-day entries do: in the morning where the garden has its own time", () => {
@@ -181,7 +181,7 @@ describe("other feeds", () => {
   it("stand in the round of their day", () => {
     const events = planEvents(aPlan({ rounds: [aRound({ feeds: feeds.slice(0, 1) })] }));
     expect(events).toHaveLength(1);
-    expect(events[0]?.summary).toMatch(/^Tomato: .*; comfrey tea: 1 can × 900 mL$/);
+    expect(events[0]?.summary).toBe("Feed 3 cans, 56 mL + other feed: toms");
     expect(events[0]?.categories).toEqual(["Feeding", "Soil drench", "Other feed"]);
   });
 
@@ -191,7 +191,7 @@ describe("other feeds", () => {
       {
         kind: "feed",
         key: "feed//2027-06-12",
-        summary: "comfrey tea: 2 cans × 900 mL",
+        summary: "Feed 2 cans, 1.8 L: comfrey tea",
         categories: ["Other feed"],
         time: { timeOfDay: "07:00" },
       },
@@ -201,8 +201,8 @@ describe("other feeds", () => {
   it("stand with the calcium of their own bed when events are one a bed", () => {
     const events = planEvents(aPlan({ rounds: [aRound({ feeds })], garden: byBed }));
     expect(events.map(({ key, summary }) => [key, summary])).toEqual([
-      ["feed/north/2027-06-12", "North bed: comfrey tea: 1 can × 900 mL"],
-      ["feeding/south/2027-06-12", expect.stringMatching(/^South bed: .*; comfrey tea: 1 can/)],
+      ["feed/north/2027-06-12", "Feed 1 can, 900 mL: comfrey tea, …"],
+      ["feeding/south/2027-06-12", "Feed 3 cans, 56 mL + other feed"],
     ]);
   });
 });
@@ -214,7 +214,7 @@ describe("a round that the log holds", () => {
 
   it("is kept, and says that it was given", () => {
     expect(events.map(({ key }) => key)).toEqual(["feeding//2027-06-12"]);
-    expect(events[0]?.summary).toMatch(/^Given: Tomato: 2 cans/);
+    expect(events[0]?.summary).toBe("Given 3 cans, 56 mL: toms");
     expect(events[0]?.description[0]).toMatch(/^Given/);
   });
 
@@ -236,36 +236,39 @@ describe("bottles", () => {
     calciumMg: 340,
   };
 
-  it("that are new show in summary and description, with their strength and the one before", () => {
+  it("that are new show in the description, with their strength and the one before", () => {
     const stock = aSeasonStock({
       changes: [{ ...change, from: "B1", wasGPerL: 17 }],
       draws: [draw],
     });
     const [event] = planEvents(aPlan({ rounds: [aRound({ beds: [pouring("B2")] })], stock }));
-    expect(event?.summary).toMatch(/; new bottle B2$/);
-    expect(event?.description[0]).toBe(
-      "New bottle: B2, 12 g of calcium to the litre, 17 g in the one before: mL differ",
+    expect(event?.description[0]).toBe("56 mL from batch B2 (new bottle), 3 cans");
+    expect(event?.description).toContain(
+      "New bottle: batch B2, 12 g of calcium to the litre, 17 g in the one before: mL differ",
     );
   });
 
   it("show no change at the first of all", () => {
     const stock = aSeasonStock({ changes: [change] });
     const [event] = planEvents(aPlan({ rounds: [aRound({ beds: [pouring("B2")] })], stock }));
-    expect(event?.summary).not.toContain("new bottle");
+    expect(event?.description.join()).not.toMatch(/new bottle/i);
   });
 
   it("show a change only in the bed that pours from the new one", () => {
     const stock = aSeasonStock({ changes: [{ ...change, from: "B1" }], draws: [draw] });
     const beds = [{ ...pouring("B1"), bed: "north", bedName: "North bed" }, pouring("B2")];
     const events = planEvents(aPlan({ rounds: [aRound({ beds })], stock, garden: byBed }));
-    expect(events.map(({ summary }) => summary.includes("new bottle B2"))).toEqual([false, true]);
+    expect(events.map(({ description }) => description[0]?.includes("(new bottle)"))).toEqual([
+      false,
+      true,
+    ]);
   });
 
-  it("that do not reach show in the summary", () => {
+  it("that do not reach mark the title, and show in the first line", () => {
     const rounds = [aRound({ beds: [aBedRound({ mixes: [aMix({ shortMl: 30 })] })] })];
     const [event] = planEvents(aPlan({ rounds }));
-    expect(event?.summary).toMatch(/; too little stock$/);
-    expect(event?.description).toContain("- too little stock: 30 mL missing");
+    expect(event?.summary).toBe("! Feed 3 cans, 56 mL: toms");
+    expect(event?.description[0]).toMatch(/; too little stock: 30 mL missing$/);
   });
 
   it("that do not reach show in the entry of their bed alone", () => {
@@ -275,7 +278,7 @@ describe("bottles", () => {
     const events = planEvents(aPlan({ rounds: [aRound({ beds })], warnings, garden: byBed }));
     for (const { summary, description } of events) {
       const isShort = summary.includes("South bed");
-      expect(summary.includes("too little stock")).toBe(isShort);
+      expect(summary.startsWith("! ")).toBe(isShort);
       expect(description.some((line) => line.startsWith("Warning: "))).toBe(isShort);
     }
   });
@@ -289,6 +292,7 @@ describe("bottles", () => {
 describe("notes", () => {
   const note = {
     code: "sign" as const,
+    sign: "blossom-end rot",
     planting: "toms",
     day: day("2027-06-12"),
     message: "toms: blossom-end rot seen",
@@ -304,14 +308,14 @@ describe("notes", () => {
   it("get an event of their own on another day", () => {
     const events = planEvents(aPlan({ rounds: [], notes: [{ ...note, day: day("2027-06-13") }] }));
     expect(events).toMatchObject([
-      { key: "notice/sign/toms/2027-06-13", summary: "toms: blossom-end rot seen" },
+      { key: "notice/sign/toms/2027-06-13", summary: "Look: blossom-end rot, toms" },
     ]);
   });
 
-  it("show their first sentence in the summary of their event, and all in the description", () => {
+  it("show the sign in the title of their event, and all in the description", () => {
     const message = "toms: the rate rises to 2.5 mL. It passes. Mostly.";
     const [event] = planEvents(aPlan({ rounds: [], notes: [{ ...note, message }] }));
-    expect(event?.summary).toBe("toms: the rate rises to 2.5 mL");
+    expect(event?.summary).toBe("Look: blossom-end rot, toms");
     expect(event?.description).toContain(`Note: ${message}`);
   });
 });

@@ -64,7 +64,7 @@ describe("changes", () => {
 
   test("tell what moved, with the day it had", async () => {
     const feedings = (await factsOf(usual, onThursdays)).filter(({ summary }) =>
-      summary.startsWith("Tomato"),
+      summary.startsWith("Feed "),
     );
     expect(feedings.length).toBeGreaterThan(1);
     for (const { change, day, was } of feedings) {
@@ -75,7 +75,7 @@ describe("changes", () => {
 
   test("tell what changed, and in what", async () => {
     const [feeding] = (await factsOf(usual, moreWater)).filter(({ summary }) =>
-      summary.startsWith("Tomato"),
+      summary.startsWith("Feed "),
     );
     expect(feeding).toMatchObject({ change: "changed", differs: ["summary", "details"] });
     expect(feeding?.was?.summary).not.toBe(feeding?.summary);
@@ -103,8 +103,8 @@ describe("changes", () => {
       columns: 200,
     });
     const lines = stdout.trimEnd().split("\n");
-    expect(lines.find((line) => line.includes("Tomato"))).toMatch(
-      /^moved +Thu \d+ \w{3} +from Wed \d+ \w{3} +Tomato: /,
+    expect(lines.find((line) => line.includes("Feed "))).toMatch(
+      /^moved +Thu \d+ \w{3} +from Wed \d+ \w{3} +Feed \d/,
     );
     expect(lines.at(-1)).toMatch(/\d+ moved/);
   });
@@ -114,7 +114,7 @@ describe("changes", () => {
       stdin: moreWater,
       columns: 200,
     });
-    expect(stdout.replace(/\s+/g, " ")).toMatch(/Tomato: .*; was: Tomato: /);
+    expect(stdout.replace(/\s+/g, " ")).toMatch(/Feed .*; was: Feed /);
   });
 
   test("name what an entry says now, where its summary is the same", async () => {

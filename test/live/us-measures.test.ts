@@ -48,7 +48,7 @@ const smallBeds = gardenText({
 
 describe.each([
   ["small beds", scratchFile("small.yaml", smallBeds), "toms", "2027-06-21"],
-  ["the shared garden", examplePath("shared-garden"), "a3-main", "2027-05-01"],
+  ["the shared garden", examplePath("shared-garden"), "bells-a3", "2027-05-01"],
 ])("the grower of %s is told nothing in metric by", (_, file, planting, today) => {
   const commands = [
     ["plan", file],

@@ -234,7 +234,7 @@ describe("a calendar that asks for no watering days", () => {
     const [dry, wet] = [aWeir("", ""), aWeir("")];
     const [plain, told] = await Promise.all([dry, wet].map((one) => one.publish("2027-03-01")));
     const unfolded = (text = ""): string => text.replace(/\r\n /g, "");
-    const line = /- water: .*? in these cans\\n/g;
+    const line = /\\n[^\\]*, water: .*? in these cans(?=\\n|\r)/g;
     expect(unfolded(told).match(line)?.length).toBeGreaterThan(3);
     expect(withoutStamps(unfolded(told).replace(line, ""))).toBe(withoutStamps(unfolded(plain)));
   });
@@ -256,7 +256,7 @@ test("what a round says of water changes little with a row of weather each morni
   const waterLines = (calendar: string): Map<string, string> =>
     new Map(
       eventsIn(calendar).flatMap(({ startDate, description }) => {
-        const lines = description.split("\n").filter((line) => line.startsWith("- water:"));
+        const lines = description.split("\n").filter((line) => line.includes(", water:"));
         return lines.length > 0 ? [[startDate.toString(), lines.join("\n")]] : [];
       }),
     );
@@ -284,7 +284,7 @@ test("titles of Hebrew and very long names are within 40 letters", async () => {
   const segmenter = new Intl.Segmenter("en", { granularity: "grapheme" });
   for (const { event } of titles)
     expect([...segmenter.segment(event.summary)].length).toBeLessThanOrEqual(40);
-  expect(titles.map(({ event }) => event.summary).join("\n")).toMatch(/\u2068[^\u2069]+…\u2069/);
+  expect(titles.map(({ event }) => event.summary).join("\n")).not.toContain("…");
 });
 
 test("of an amount that the grower gave, rain takes its day's part and adds it to no other", async () => {

@@ -28,6 +28,19 @@ test("an id is advised in the garden's own words, until it has one", () => {
   expect(codes({ id: "weir" })).not.toContain("no-id");
 });
 
+test("one entry a bed is advised against where a round has more than five", () => {
+  const beds = (count: number) =>
+    Array.from({ length: count }, (_, i) => ({
+      id: `bed-${i}`,
+      plantings: [{ id: `toms-${i}`, crop: "tomato", plants: 6, transplanted: "2027-05-20" }],
+    }));
+  const calendar = { group: "bed" };
+  const told = adviceFor({ beds: beds(6), calendar }).find(({ code }) => code === "many-entries");
+  expect(told?.message).toMatch(/^up to 6 calendar entries on one day.*`group: round`/);
+  expect(codes({ beds: beds(5), calendar })).not.toContain("many-entries");
+  expect(codes({ beds: beds(6) })).not.toContain("many-entries");
+});
+
 test("a crop that needs no feed is told with its reason", () => {
   const advice = adviceFor(planted({}, { id: "basil", crop: "basil" }));
   const told = advice.find(({ code }) => code === "needs-no-feed");

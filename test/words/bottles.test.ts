@@ -8,7 +8,6 @@ import {
   pourInTurn,
   useUpInFull,
   useUpJob,
-  useUpSummary,
 } from "../../src/words/bottles.js";
 import { plain, type Say } from "../../src/words/say.js";
 import { aDiscard } from "../support/a-stock.js";
@@ -52,20 +51,17 @@ test("what is left is used up by its day, or thrown away after it", () => {
   const past = { ...open, doOn: day("2027-08-14") };
   const all = (discard: typeof open) => [
     useUpJob(plain, discard, `batch ${discard.batch}`, "metric", day("2027-08-01")),
-    useUpSummary([discard], "metric"),
     useUpInFull(discard, "metric"),
     leftToUseUp(discard, "metric", day("2027-08-01")),
   ];
   const left = `batch ${open.batch} (${open.ml} mL)`;
   expect(all(open)).toEqual([
     `Use up or throw away what is left of ${left}, by 10 Aug`,
-    `Use up or throw away today: ${left}`,
     `Batch ${open.batch}: ${open.ml} mL left; Tue 10 Aug is its last day. Use it up, or throw it away.`,
     `Batch ${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027`,
   ]);
   expect(all(past)).toEqual([
     `Throw away what is left of ${left}: past its day since 10 Aug`,
-    `Throw away: ${left}`,
     `Batch ${open.batch}: ${open.ml} mL left; its last day was Tue 10 Aug, so throw it away.`,
     `Batch ${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027; you are back on Sat 14 Aug 2027`,
   ]);

@@ -8,8 +8,8 @@ import {
   isLeftToPour,
   pouredL,
   roundOfWeek,
-  wateringTitle,
 } from "../../src/words/watering-days.js";
+import { wateringTitle } from "../../src/words/titles.js";
 import { aBedRound, aMix } from "../support/a-plan.js";
 
 const week = (waterL: number, roundL = 0, usualL = waterL) => ({
