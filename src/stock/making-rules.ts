@@ -2,6 +2,7 @@
 import { addDays, type Day } from "../dates.js";
 import type { Acid, KeptIn, StockSettings } from "../garden/index.js";
 import type { Chemistry } from "./chemistry/index.js";
+import type { MakingStep } from "./making-problem.js";
 
 /** The data files of stock, read. */
 export interface StockTables {
@@ -23,6 +24,7 @@ export interface MakingRules {
   readonly reaction: Readonly<Record<Acid, Sourced<"days">>>;
   readonly longest_stand: Sourced<"days">;
   readonly ready_before: Sourced<"days">;
+  readonly work: Readonly<Record<"dry_shells" | "add_acid" | "strain", Sourced<"minutes">>>;
   readonly smallest_batch: Sourced<"ml">;
   readonly batch_step: Sourced<"ml">;
   readonly batch_step_share: Sourced<"percent">;
@@ -84,6 +86,15 @@ export function timesOfMaking(
   rules: MakingRules,
 ): Pick<WayOfMaking, "dryDays" | "reactionDays"> {
   return { dryDays: rules.dry_shells.days, reactionDays: rules.reaction[acid].days };
+}
+
+/** At hand on each visit to a batch. */
+export function visitMinutes({ work }: MakingRules): Readonly<Record<MakingStep, number>> {
+  return {
+    "dry-shells": work.dry_shells.minutes,
+    "add-acid": work.add_acid.minutes,
+    strain: work.strain.minutes,
+  };
 }
 
 /**

@@ -24,6 +24,7 @@ export {
   useUpJob,
   useUpSummary,
 } from "./bottles.js";
+export { bedLines, type BedLines } from "./bed-lines.js";
 export {
   calciumAndCan,
   calciumInLitre,
@@ -125,6 +126,7 @@ export {
   visitSummary,
 } from "./making.js";
 export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
+export { isLong, mixingSummary } from "./mixing.js";
 export { isolated, letters, nameInText } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
@@ -167,7 +169,16 @@ export {
   weekInRow,
   weeklyWater,
 } from "./watering.js";
-export { dayAsks, roundTitles, todayAsks } from "./today.js";
+export {
+  askedDays,
+  type AskedDay,
+  dayAsks,
+  nextAsks,
+  noRound,
+  pageWritten,
+  roundTitles,
+  todayAsks,
+} from "./today.js";
 export { amountInTitle, feedTitle, jobTitle, longestTitle, otherFeedsTitle } from "./titles.js";
 export { warmthSources, warmthWords } from "./warmth.js";
 export {

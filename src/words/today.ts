@@ -1,16 +1,20 @@
 /** What a day asks for, in one line. */
 import type { Day } from "../dates.js";
-import { shortDay } from "../garden/index.js";
-import { type AgendaDay, mixesOf, type Plan, type Round } from "../season/index.js";
-import { jobInShort } from "./jobs.js";
+import { type Amounts, counted, shortDay } from "../garden/index.js";
+import { type AgendaDay, agendaOf, mixesOf, type Plan, type Round } from "../season/index.js";
+import { jobInShort, workMinutes } from "./jobs.js";
 import { feedTitle, otherFeedsTitle } from "./titles.js";
 
 /** Undefined where nothing is left to do. */
 export function dayAsks({ round, jobs }: AgendaDay, plan: Plan): string | undefined {
-  const { amounts } = plan.garden;
+  const rounds =
+    round === undefined || isDone(round) ? [] : roundTitles(round, plan.garden.amounts);
+  const minutes = workMinutes(jobs, plan);
+  const ofStock = rounds.length === 0 ? "" : " for the stock";
   const asked = [
-    ...(round === undefined || isDone(round) ? [] : roundTitles(round, amounts).map(lowerFirst)),
+    ...rounds.map(lowerFirst),
     ...jobs.map((job) => jobInShort(job, plan)),
+    ...(minutes === 0 ? [] : [counted(minutes, "minute") + ofStock]),
   ];
   return asked.length === 0 ? undefined : asked.join("; ");
 }
@@ -21,7 +25,7 @@ function isDone({ given, asPublished }: Round): boolean {
 }
 
 /** Of its calcium, and of its other feeds. */
-export function roundTitles(round: Round, amounts: Plan["garden"]["amounts"]): string[] {
+export function roundTitles(round: Round, amounts: Amounts): string[] {
   const [mix, ...mixes] = mixesOf([round]);
   const [feed, ...feeds] = round.feeds ?? [];
   return [
@@ -30,12 +34,42 @@ export function roundTitles(round: Round, amounts: Plan["garden"]["amounts"]): s
   ];
 }
 
-/** `Today, Mon 10 May: crush 16 g of shell, stir into the acid` */
-export function todayAsks(asked: string | undefined, today: Day, plan: Plan): string {
-  const { amounts } = plan.garden;
+/** A day on which something is left to do, and what. */
+export interface AskedDay {
+  readonly day: Day;
+  readonly asks: string;
+}
+
+/** Of a day and those after it; of all where none is given. */
+export function askedDays(plan: Plan, from?: Day): readonly AskedDay[] {
+  return agendaOf(plan).flatMap((one) => {
+    const asks = from === undefined || one.day >= from ? dayAsks(one, plan) : undefined;
+    return asks === undefined ? [] : [{ day: one.day, asks }];
+  });
+}
+
+/** `Today, Mon 10 May: crush 16 g of shell, stir into the acid; 20 minutes` */
+export function todayAsks(asked: string | undefined, today: Day, amounts: Amounts): string {
   return asked === undefined
     ? "Nothing to do today"
     : `Today, ${shortDay(today, amounts)}: ${asked}`;
+}
+
+/** Where the reader's day is not known: `Next: Mon 10 May, crush 16 g of shell, stir into the acid` */
+export function nextAsks({ day, asks }: AskedDay, amounts: Amounts, near?: Day): string {
+  return `Next: ${shortDay(day, amounts, near)}, ${asks}`;
+}
+
+/** Where no round is to come. */
+export function noRound({ rounds, today, garden }: Plan): string {
+  const last = rounds.at(-1);
+  if (last === undefined) return "No round is planned in this season";
+  return `No round is left in this season: the last is that of ${shortDay(last.day, garden.amounts, today)}`;
+}
+
+/** `Page written Mon 3 May` */
+export function pageWritten(on: Day, amounts: Amounts): string {
+  return `Page written ${shortDay(on, amounts)}`;
 }
 
 function lowerFirst(text: string): string {
