@@ -105,20 +105,11 @@ function sameUnit(amount: string, amounts: Amounts): string {
 function dueLines({ garden, today }: Plan, day: Round["day"], mix: CanMix): string[] {
   if (mix.given === true) return [];
   const off = mix.feedings.filter(({ inWindow }) => !inWindow);
-  const lines = off.map(({ window: { earliest, latest }, ...feeding }) => ({
-    feeding: { ...feeding, window: { earliest, latest } },
-    line:
-      day > latest
-        ? `late: due by ${shortDate(latest, garden.amounts, today)}`
-        : `early: due from ${shortDate(earliest, garden.amounts, today)}`,
-  }));
-  return [...grouped(lines, ({ line }) => line)].map(([line, those]) =>
-    named(
-      those.map(({ feeding }) => feeding),
-      mix,
-      line,
-    ),
-  );
+  const due = ({ window: { earliest, latest } }: Feeding): string =>
+    day > latest
+      ? `late: due by ${shortDate(latest, garden.amounts, today)}`
+      : `early: due from ${shortDate(earliest, garden.amounts, today)}`;
+  return [...grouped(off, due)].map(([line, those]) => named(those, mix, line));
 }
 
 /** With the names of the plantings where others share their cans. */

@@ -37,7 +37,8 @@ export function mixingSummary(mixes: readonly CanMix[]): string[] {
         : `${count} × ${waterText}${which}: ${stockText}`;
     });
   const fromJugs = fills.filter(({ jug }) => jug !== undefined);
-  const jugs = fromJugs.length === 0 ? [] : [`${vesselCount(countOf(fromJugs), "can")}: from a jug`];
+  const jugs =
+    fromJugs.length === 0 ? [] : [`${vesselCount(countOf(fromJugs), "can")}: from a jug`];
   return [...lines, ...jugs];
 }
 

@@ -1,22 +1,30 @@
-/** The garden's page: the next round first, then the season. */
+/** The garden's page: what the day asks for, the next round, then the season. */
 import type { Day } from "../../dates.js";
-import { counted, fullDate, shortDay } from "../../garden/index.js";
+import { counted, dayText, fullDate, shortDay } from "../../garden/index.js";
 import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import { climateOfPlace, closed, humilityCautions, keepingCautions } from "../../words/index.js";
+import {
+  bedLines,
+  climateOfPlace,
+  closed,
+  humilityCautions,
+  keepingCautions,
+} from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
 import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
 import { cautionList, warningBox } from "../round-card.js";
+import { agendaSection } from "./agenda-section.js";
 import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
-import { nextSection, roundsSection } from "./next-section.js";
+import { nextSection } from "./next-section.js";
 import { originSection } from "./origin-section.js";
 import { pageScript } from "./page-script.js";
 import { pageStyle } from "./page-style.js";
 import { reasonsSection } from "./reasons-section.js";
-import { waterSection } from "./water-section.js";
+import { todaySection } from "./today-section.js";
+import { waterSection, weekWater } from "./water-section.js";
 
 export interface PageOptions {
   /** In the garden's zone. Without it the first round of the season comes first. */
@@ -44,13 +52,15 @@ export interface SubscribeLinks {
  * style is {@link pageStyle}, its only script {@link pageScript}: a Content-Security-Policy of
  * `default-src 'none'; img-src data:; style-src '<hash>'; script-src '<hash>'` lets all of it through.
  */
-export function gardenPage(plan: Plan, options: PageOptions = {}): string {
+export function gardenPage(made: Plan, options: PageOptions = {}): string {
   const { today } = options;
+  const plan = { ...made, today: today ?? made.today };
+  const lines = bedLines(plan);
   const season = html`${keyList(plan, today !== undefined)}
     <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
   const sections = {
+    rounds: agendaSection(plan, lines, today),
     season: section("season", "The season", season),
-    rounds: roundsSection(plan, today),
     water: waterSection(plan),
     origin: originSection(plan),
     calcium: calciumSection(plan),
@@ -66,7 +76,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
     style: pageStyle,
     script: pageScript,
     data: { zone: plan.garden.timezone, ...given({ today }) },
-    body: html`<a class="skip" href="#next">To the next round</a>
+    body: html`<a class="skip" href="#today">To what there is to do</a>
       <svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
       <header>
         <h1>${nameHtml(plan.garden.name)}</h1>
@@ -78,7 +88,7 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
         ${troubleBox(options)}
       </header>
       <main>
-        ${nextSection(plan, today)}
+        ${todaySection(plan, today)} ${nextSection(plan, lines, today)} ${weekWater(plan, today)}
         <nav aria-label="On this page">
           <ul>
             ${navItems(plan, sections)}
@@ -89,15 +99,15 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
       <footer>
         ${cautionList([...keepingCautions, ...humilityCautions])}
         <p>
-          ${today !== undefined && `Written on ${fullDate(today, plan.garden.amounts)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
+          ${today !== undefined && `Written on ${dayText(today, plan.garden.amounts)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
         </p>
       </footer>`,
   });
 }
 
 const sectionNames = {
+  rounds: "All days",
   season: "Season",
-  rounds: "Rounds",
   water: "Water",
   origin: "Where calcium comes from",
   calcium: "In a can",
@@ -132,12 +142,12 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
 }
 
 /** What the log and the signs changed, and what to do about it first. */
-function notesSection({ notes, garden }: Plan): Html | undefined {
+function notesSection({ notes, garden, today }: Plan): Html | undefined {
   if (notes.length === 0) return undefined;
   const body = notes.map(
     ({ day, message, advice }) =>
       html`<div class="changed">
-        <p dir="auto"><b>${shortDay(day, garden.amounts)}</b> ${closed(message)}</p>
+        <p dir="auto"><b>${shortDay(day, garden.amounts, today)}</b> ${closed(message)}</p>
         <ul class="plain">
           ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
         </ul>
