@@ -110,7 +110,7 @@ export function roundBody(
   );
   const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
   const bedOf = isOfMany ? bedLine : bedCard;
-  return html`${take} ${isOfMany && mixing(round)} ${warnings.map(warningBox)}
+  return html`${take} ${isOfMany && mixing(round)} ${warnings.map((one) => warningBox(one, plan))}
     <ul class="${isOfMany ? "bed-lines" : "beds"}">
       ${round.beds.map((bed) => bedOf(plan, bed, lines(round, bed)))}
     </ul>
@@ -123,12 +123,17 @@ export function cautionList(lines: readonly string[]): Html {
   </ul>`;
 }
 
-export function warningBox(warning: PlanWarning): Html {
-  const { message, mend } = warning;
+export function warningBox(warning: PlanWarning, { plantings }: Plan): Html {
+  const { message, mend, planting } = warning;
   const day = toldOn(warning);
-  return html`<p class="warning" ${day !== undefined && html` data-day="${day}"`}>
+  const who = plantings.find(({ id }) => id === planting)?.name;
+  return html`<p
+    class="warning"
+    ${day !== undefined && html` data-day="${day}"`}
+    ${who !== undefined && html` data-who="${nameInText(who)}"`}
+  >
     <b>Warning:</b>
-    <span dir="auto">${message}</span
+    <span class="message">${message}</span
     >${mend !== "" && html` <span class="mend">What helps: ${mend}</span>`}
   </p>`;
 }

@@ -46,7 +46,7 @@ export {
   type StockNeed,
   type StockPlan,
 } from "./making-problem.js";
-export { type StockTables, timesOfMaking, visitMinutes, wayOfMaking } from "./making-rules.js";
+export { type StockTables, timesOfMaking, wayOfMaking } from "./making-rules.js";
 export {
   assumedStrainer,
   type BatchSize,
@@ -68,6 +68,7 @@ export {
   type Standing,
   standingBatches,
   vesselText,
+  visitMinutes,
   visitOf,
   weightText,
 } from "./making/index.js";

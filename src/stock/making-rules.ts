@@ -2,7 +2,6 @@
 import { addDays, type Day } from "../dates.js";
 import type { Acid, KeptIn, StockSettings } from "../garden/index.js";
 import type { Chemistry } from "./chemistry/index.js";
-import type { MakingStep } from "./making-problem.js";
 
 /** The data files of stock, read. */
 export interface StockTables {
@@ -86,15 +85,6 @@ export function timesOfMaking(
   rules: MakingRules,
 ): Pick<WayOfMaking, "dryDays" | "reactionDays"> {
   return { dryDays: rules.dry_shells.days, reactionDays: rules.reaction[acid].days };
-}
-
-/** At hand on each visit to a batch. */
-export function visitMinutes({ work }: MakingRules): Readonly<Record<MakingStep, number>> {
-  return {
-    "dry-shells": work.dry_shells.minutes,
-    "add-acid": work.add_acid.minutes,
-    strain: work.strain.minutes,
-  };
 }
 
 /**

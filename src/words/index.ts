@@ -178,6 +178,7 @@ export {
   pageWritten,
   roundTitles,
   todayAsks,
+  warningsUntil,
 } from "./today.js";
 export { amountInTitle, feedTitle, jobTitle, longestTitle, otherFeedsTitle } from "./titles.js";
 export { warmthSources, warmthWords } from "./warmth.js";

@@ -1,8 +1,16 @@
 /** What a day asks for, in one line. */
 import type { Day } from "../dates.js";
 import { type Amounts, counted, shortDay } from "../garden/index.js";
-import { type AgendaDay, agendaOf, mixesOf, type Plan, type Round } from "../season/index.js";
+import {
+  type AgendaDay,
+  agendaOf,
+  mixesOf,
+  type Plan,
+  type PlanWarning,
+  type Round,
+} from "../season/index.js";
 import { jobInShort, workMinutes } from "./jobs.js";
+import { nameInText } from "./names.js";
 import { feedTitle, otherFeedsTitle } from "./titles.js";
 
 /** Undefined where nothing is left to do. */
@@ -63,8 +71,30 @@ export function nextAsks({ day, asks }: AskedDay, amounts: Amounts, near?: Day):
 /** Where no round is to come. */
 export function noRound({ rounds, today, garden }: Plan): string {
   const last = rounds.at(-1);
-  if (last === undefined) return "No round is planned in this season";
+  if (last === undefined)
+    return today > garden.season.to
+      ? `The season is over: it ended ${shortDay(garden.season.to, garden.amounts, today)}`
+      : "No round is planned in this season";
   return `No round is left in this season: the last is that of ${shortDay(last.day, garden.amounts, today)}`;
+}
+
+/**
+ * In front of warnings that are to be opened: `Warning: toms go unfed`, or how many and whom they concern.
+ *
+ * @param until the last day that they speak of
+ */
+export function warningsUntil(
+  warnings: readonly PlanWarning[],
+  until: Day,
+  { plantings, garden, today }: Plan,
+): string {
+  const [only] = warnings;
+  if (only !== undefined && warnings.length === 1) return `Warning: ${only.message}`;
+  const names = new Map(plantings.map(({ id, name }) => [id, nameInText(name)]));
+  const who = new Set(warnings.flatMap(({ planting = "" }) => names.get(planting) ?? []));
+  const count = counted(warnings.length, "warning");
+  const head = `${count} until ${shortDay(until, garden.amounts, today)}`;
+  return who.size === 0 ? head : `${head}: ${[...who].join(", ")}`;
 }
 
 /** `Page written Mon 3 May` */

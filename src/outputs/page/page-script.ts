@@ -56,5 +56,9 @@ export const pageScript = `(() => {
     past.querySelector(".days").append(day);
   }
   const soon = [...document.querySelectorAll("#warnings [data-day]")].filter((w) => daysTo(w.dataset.day) >= 0 && daysTo(w.dataset.day) <= 14);
-  head.querySelector(".soon").replaceChildren(...soon.map((w) => w.cloneNode(true)));
+  const fold = head.querySelector(".soon");
+  const who = [...new Set(soon.map((w) => w.dataset.who).filter(Boolean))];
+  fold.hidden = soon.length === 0;
+  fold.querySelector("summary").textContent = soon.length === 1 ? "Warning: " + soon[0].querySelector(".message").textContent : soon.length + " warnings for the next two weeks" + (who.length > 0 ? ": " + who.join(", ") : "");
+  fold.querySelector("div").replaceChildren(...soon.map((w) => w.cloneNode(true)));
 })();`;

@@ -33,6 +33,10 @@ main>section{margin-top:2rem}
 .today .then,.today .none{font-size:1.1rem}
 .today .written{color:var(--soft)}
 .today .old{color:var(--warn);font-weight:700}
+.soon{margin-top:.5rem;border:0;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
+.soon summary{padding:.6rem .75rem;font-weight:700}
+.soon>div{padding:0 .25rem .5rem}
+.soon .warning{margin-top:0;border:0}
 .next{margin-top:.75rem!important;background:var(--card);border:2px solid var(--accent);border-radius:.9rem;padding:.75rem}
 .next h2{display:flex;flex-wrap:wrap;align-items:baseline;gap:0 .6rem;margin:0;font-size:1rem;color:var(--accent)}
 .next .day{font-size:1.2rem;color:var(--ink)}
@@ -40,11 +44,11 @@ main>section{margin-top:2rem}
 .totals{font-size:1.05rem}
 .take{font-size:1.1rem;margin-top:.4rem}
 .mixing{margin-top:.5rem}
-.mixing li{font-size:1.3rem;font-weight:700;line-height:1.45;color:var(--water)}
+.mixing li{font-size:1.2rem;font-weight:700;line-height:1.45;color:var(--water)}
 .bed-lines{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,26rem),1fr));gap:0 1.25rem;align-items:start;margin-top:.6rem;border-top:1px solid var(--line)}
 .bed-line summary{display:flex;flex-wrap:wrap;align-items:center;align-content:center;gap:0 .75rem;padding:.2rem 0}
 .bed-line summary::-webkit-details-marker{display:none}
-.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;margin-left:auto;font-weight:700;color:var(--water)}
+.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;flex:1 1 12rem;font-weight:700;color:var(--water)}
 .bed-line summary .unusual{flex-basis:100%}
 .unusual{display:block;color:var(--warn);font-weight:700}
 .beds{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
@@ -61,7 +65,7 @@ main>section{margin-top:2rem}
 .vessel{fill:none;stroke:var(--ink);stroke-width:1.75;stroke-linecap:round;stroke-linejoin:round}
 .sign .fill{fill:var(--water);fill-opacity:.55}
 .for{margin-top:.15rem}
-.for a{display:inline-flex;flex-wrap:wrap;align-items:center;min-height:48px}
+.for a{display:inline-block;padding:.75rem 0}
 .cautions{margin-top:.9rem;padding-left:1.1rem;list-style:disc;color:var(--soft);font-size:.95rem}
 .warning{margin-top:.6rem;padding:.5rem .75rem;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
 .warning b{color:var(--warn)}
@@ -143,7 +147,7 @@ ${narrowWaterTable}}
 @media print{
 :root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}
 body{font-size:10pt}
-nav,.skip,#subscribe .button,details:not([open],.bed-line>*),.days:not(:has(>[open])),.today .written:not(.old){display:none}
+nav,.skip,#subscribe .button,details:not([open],.bed-line>*,.soon:not([hidden])),.days:not(:has(>[open])),.today .written:not(.old){display:none}
 section:not(:has(>:not(h2,details:not([open]),.days:not(:has(>[open]))))){display:none}
 header,main,footer{max-width:none;padding:0}
 main>section{margin-top:5mm}

@@ -56,7 +56,12 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
   const { today } = options;
   const plan = { ...made, today: today ?? made.today };
   const lines = bedLines(plan);
-  const season = html`${keyList(plan, today !== undefined)}
+  const { garden } = plan;
+  const [from, to] = [garden.season.from, garden.season.to].map((d) => fullDate(d, garden.amounts));
+  const season = html`<p class="season">
+      ${from} to ${to}${garden.climate && html`. ${climateOfPlace(garden.climate, garden.amounts)}`}
+    </p>
+    ${keyList(plan, today !== undefined)}
     <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
   const sections = {
     rounds: agendaSection(plan, lines, today),
@@ -80,11 +85,6 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
       <svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
       <header>
         <h1>${nameHtml(plan.garden.name)}</h1>
-        <p class="season">
-          ${fullDate(plan.garden.season.from, plan.garden.amounts)} to
-          ${fullDate(plan.garden.season.to, plan.garden.amounts)}
-        </p>
-        ${plan.garden.climate && html`<p class="season">${climateOfPlace(plan.garden.climate, plan.garden.amounts)}</p>`}
         ${troubleBox(options)}
       </header>
       <main>
@@ -156,9 +156,10 @@ function notesSection({ notes, garden, today }: Plan): Html | undefined {
   return section("notes", "What changed", body);
 }
 
-function warningsSection({ warnings }: Plan): Html | undefined {
-  if (warnings.length === 0) return undefined;
-  return section("warnings", "Warnings", warnings.map(warningBox));
+function warningsSection(plan: Plan): Html | undefined {
+  if (plan.warnings.length === 0) return undefined;
+  const boxes = plan.warnings.map((one) => warningBox(one, plan));
+  return section("warnings", "Warnings", boxes);
 }
 
 function assumptionsSection({ assumptions }: Plan): Html | undefined {

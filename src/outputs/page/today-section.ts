@@ -2,7 +2,7 @@
 import { addDays, type Day } from "../../dates.js";
 import { type Plan, type PlanWarning, toldOn } from "../../season/index.js";
 import { fullDate } from "../../garden/index.js";
-import { askedDays, nextAsks, noRound, pageWritten } from "../../words/index.js";
+import { askedDays, nextAsks, noRound, pageWritten, warningsUntil } from "../../words/index.js";
 import { html, type Html } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { warningBox } from "../round-card.js";
@@ -28,12 +28,21 @@ export function todaySection(plan: Plan, today?: Day): Html {
   const soon = today === undefined ? [] : plan.warnings.filter((one) => isSoon(one, today));
   return html`<section id="today" class="today" aria-labelledby="today-head" data-done="${done}">
     <h2 id="today-head">${next === undefined ? done : nextAsks(next, amounts, today)}</h2>
-    ${plan.rounds.length === 0 && html`<p>${whyNothing(plan)}</p>`}
+    ${plan.rounds.length === 0 && plan.today <= plan.garden.season.to && html`<p>${whyNothing(plan)}</p>`}
     <p class="then" hidden></p>
     <p class="none" ${(isRoundLeft || next === undefined) && html` hidden`}>${done}</p>
     ${today !== undefined && html`<p class="written">${pageWritten(today, amounts)}</p>`}
-    <div class="soon">${soon.map(warningBox)}</div>
+    ${today !== undefined && soonWarnings(plan, soon, addDays(today, soonDays))}
   </section>`;
+}
+
+/** Folded, so that the round stays in sight. */
+function soonWarnings(plan: Plan, soon: readonly PlanWarning[], until: Day): Html {
+  const head = soon.length > 0 && warningsUntil(soon, until, plan);
+  return html`<details class="soon" ${soon.length === 0 && html` hidden`}>
+    <summary>${head}</summary>
+    <div>${soon.map((one) => warningBox(one, plan))}</div>
+  </details>`;
 }
 
 function whyNothing({ plantings, garden }: Plan): string {
