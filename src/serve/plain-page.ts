@@ -12,7 +12,7 @@ export interface IndexEntry {
 }
 
 const style =
-  ":root{color-scheme:light dark}body{font:1.1rem/1.5 system-ui,sans-serif;max-width:45rem;margin:2rem auto;padding:0 1rem}ul{list-style:none;padding:0}li{margin:1rem 0}li p{margin:0}li a{display:inline-block;padding:.6rem 0}code{overflow-wrap:anywhere}";
+  ":root{color-scheme:light dark}body{font:1.1rem/1.5 system-ui,sans-serif;max-width:45rem;margin:2rem auto;padding:0 1rem}ul{list-style:none;padding:0}li{margin:1rem 0}li p{margin:0}li a{display:inline-flex;align-items:center;min-height:48px}code{overflow-wrap:anywhere}";
 
 /** All gardens, by title. */
 export function indexPage(entries: readonly IndexEntry[]): string {

@@ -177,6 +177,7 @@ export {
   noRound,
   pageWritten,
   roundTitles,
+  stillAsks,
   todayAsks,
   warningsUntil,
 } from "./today.js";

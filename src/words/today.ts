@@ -68,14 +68,19 @@ export function nextAsks({ day, asks }: AskedDay, amounts: Amounts, near?: Day):
   return `Next: ${shortDay(day, amounts, near)}, ${asks}`;
 }
 
+/** After the season, where something is left all the same. */
+export function stillAsks(asks: string): string {
+  return `Still to do: ${asks}`;
+}
+
 /** Where no round is to come. */
 export function noRound({ rounds, today, garden }: Plan): string {
+  const { amounts, season } = garden;
   const last = rounds.at(-1);
-  if (last === undefined)
-    return today > garden.season.to
-      ? `The season is over: it ended ${shortDay(garden.season.to, garden.amounts, today)}`
-      : "No round is planned in this season";
-  return `No round is left in this season: the last is that of ${shortDay(last.day, garden.amounts, today)}`;
+  if (today > season.to)
+    return `The season is over: it ended ${shortDay(season.to, amounts, today)}`;
+  if (last === undefined) return "No round is planned in this season";
+  return `No round is left in this season: the last is that of ${shortDay(last.day, amounts, today)}`;
 }
 
 /**

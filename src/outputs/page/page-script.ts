@@ -5,7 +5,7 @@
  * alone. One constant, so that a Content-Security-Policy can name its hash.
  */
 export const pageScript = `(() => {
-  const { zone, today: written } = document.documentElement.dataset;
+  const { zone, today: written, end, done } = document.documentElement.dataset;
   const head = document.getElementById("today");
   if (!head || !zone || !written) return;
   const parts = new Intl.DateTimeFormat("en", { timeZone: zone, calendar: "gregory", numberingSystem: "latn", year: "numeric", month: "2-digit", day: "2-digit" }).formatToParts(new Date());
@@ -26,11 +26,12 @@ export const pageScript = `(() => {
   const now = asked.find((d) => d.dataset.day === today);
   const ahead = asked.find((d) => d.dataset.day > today);
   const round = [...document.querySelectorAll("#rounds [data-totals]")].find((d) => d.dataset.day >= today);
-  const done = head.dataset.done;
-  if (asked.length > 0) put("h2", now ? "Today, " + now.dataset.short + ": " + now.dataset.asks : "Nothing to do today");
+  const isOver = today > end;
+  if (asked.length > 0 && !isOver) put("h2", now ? "Today, " + now.dataset.short + ": " + now.dataset.asks : "Nothing to do today");
   else put("h2", done);
-  put(".then", ahead && (!round || round.dataset.day !== ahead.dataset.day) && "Next: " + ahead.dataset.short + ", " + away(ahead.dataset.day) + ": " + ahead.dataset.asks);
-  put(".none", asked.length > 0 && !round && done);
+  if (isOver) put(".then", now && "Still to do: " + now.dataset.asks);
+  else put(".then", ahead && (!round || round.dataset.day !== ahead.dataset.day) && "Next: " + ahead.dataset.short + ", " + away(ahead.dataset.day) + ": " + ahead.dataset.asks);
+  put(".none", asked.length > 0 && !isOver && !round && done);
   const old = -daysTo(written);
   const told = head.querySelector(".written");
   if (old > 14) told.textContent += ", " + old + " days ago: what has changed since is not in it";

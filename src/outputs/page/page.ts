@@ -10,6 +10,7 @@ import {
   closed,
   humilityCautions,
   keepingCautions,
+  noRound,
 } from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
@@ -80,7 +81,12 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
     title: `${plan.garden.name}: feeding plan`,
     style: pageStyle,
     script: pageScript,
-    data: { zone: plan.garden.timezone, ...given({ today }) },
+    data: {
+      zone: garden.timezone,
+      end: garden.season.to,
+      done: noRound(plan),
+      ...given({ today }),
+    },
     body: html`<a class="skip" href="#today">To what there is to do</a>
       <svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
       <header>

@@ -2,7 +2,14 @@
 import { addDays, type Day } from "../../dates.js";
 import { type Plan, type PlanWarning, toldOn } from "../../season/index.js";
 import { fullDate } from "../../garden/index.js";
-import { askedDays, nextAsks, noRound, pageWritten, warningsUntil } from "../../words/index.js";
+import {
+  askedDays,
+  nextAsks,
+  noRound,
+  pageWritten,
+  stillAsks,
+  warningsUntil,
+} from "../../words/index.js";
 import { html, type Html } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { warningBox } from "../round-card.js";
@@ -21,16 +28,20 @@ export function isSoon(warning: PlanWarning, today: Day): boolean {
  * puts in what the reader's day asks for, out of the days listed below.
  */
 export function todaySection(plan: Plan, today?: Day): Html {
-  const { amounts } = plan.garden;
-  const [next] = askedDays(plan, today);
+  const { amounts, season } = plan.garden;
+  const isOver = plan.today > season.to;
+  const [left] = askedDays(plan, today);
+  const next = isOver ? undefined : left;
   const done = noRound(plan);
-  const isRoundLeft = nextRound(plan, today) !== undefined;
+  const saysNone = next !== undefined && nextRound(plan, today) === undefined;
   const soon = today === undefined ? [] : plan.warnings.filter((one) => isSoon(one, today));
-  return html`<section id="today" class="today" aria-labelledby="today-head" data-done="${done}">
+  return html`<section id="today" class="today" aria-labelledby="today-head">
     <h2 id="today-head">${next === undefined ? done : nextAsks(next, amounts, today)}</h2>
-    ${plan.rounds.length === 0 && plan.today <= plan.garden.season.to && html`<p>${whyNothing(plan)}</p>`}
-    <p class="then" hidden></p>
-    <p class="none" ${(isRoundLeft || next === undefined) && html` hidden`}>${done}</p>
+    ${plan.rounds.length === 0 && !isOver && html`<p>${whyNothing(plan)}</p>`}
+    <p class="then" ${!(isOver && left) && html` hidden`}>
+      ${isOver && left && stillAsks(left.asks)}
+    </p>
+    <p class="none" ${!saysNone && html` hidden`}>${saysNone && done}</p>
     ${today !== undefined && html`<p class="written">${pageWritten(today, amounts)}</p>`}
     ${today !== undefined && soonWarnings(plan, soon, addDays(today, soonDays))}
   </section>`;
