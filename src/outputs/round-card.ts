@@ -25,9 +25,9 @@ import {
 import { grouped } from "../values.js";
 import {
   type BedLines,
+  cansInLine,
   cautionsFor,
   feedingWords,
-  fillInShort,
   fillWithStock,
   fillWords,
   fromBottle,
@@ -167,7 +167,7 @@ function bedCard(plan: Plan, { bedName, mixes }: BedRound, lines: readonly strin
 /** Its cans in a line, which opens to the rest. */
 function bedLine(plan: Plan, { bedName, mixes }: BedRound, lines: readonly string[]): Html {
   const cans = mixes.flatMap(({ fills, route }) =>
-    fills.map((fill) => html`<span>${unbroken(fillInShort(fill, vesselOf(route)))}</span>`),
+    fills.map((fill) => html`<span>${unbroken(cansInLine(fill, vesselOf(route)))}</span>`),
   );
   return html`<li class="bed-line">
     <details>

@@ -126,7 +126,7 @@ export {
   visitSummary,
 } from "./making.js";
 export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
-export { isLong, mixingSummary } from "./mixing.js";
+export { cansInLine, isLong, mixingSummary } from "./mixing.js";
 export { isolated, letters, nameInText } from "./names.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";

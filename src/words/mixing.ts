@@ -1,8 +1,8 @@
 /** The cans of a long round, those alike together, so that they can be mixed at one go. */
-import { vesselOf } from "../garden/index.js";
-import type { CanMix } from "../season/index.js";
+import { type Vessel, vesselOf } from "../garden/index.js";
+import type { CanFill, CanMix } from "../season/index.js";
 import { grouped } from "../values.js";
-import { fillWords } from "./cans.js";
+import { fillInShort, fillWords } from "./cans.js";
 import { vesselCount } from "./routes.js";
 
 /** More cans than that are mixed by kind, not bed by bed. Our choice: as many as a hand cart takes. */
@@ -29,17 +29,27 @@ export function mixingSummary(mixes: readonly CanMix[]): string[] {
         (a.first.full ? b.count - a.count : b.first.waterL - a.first.waterL) ||
         b.first.stockMl - a.first.stockMl,
     )
-    .map(({ first, count }) => {
-      const { full, vessel, waterText, stockText } = first;
-      const which = vessel === "can" ? "" : ` in the ${vessel}`;
-      return full
-        ? `${fillWords({ ...first, count }, vessel)}: ${stockText}`
-        : `${count} × ${waterText}${which}: ${stockText}`;
-    });
+    .map(({ first, count }) =>
+      first.full
+        ? `${fillWords({ ...first, count }, first.vessel)}: ${first.stockText}`
+        : `${count} × ${partWords(first, first.vessel)}`,
+    );
   const fromJugs = fills.filter(({ jug }) => jug !== undefined);
   const jugs =
     fromJugs.length === 0 ? [] : [`${vesselCount(countOf(fromJugs), "can")}: from a jug`];
   return [...lines, ...jugs];
+}
+
+/** In the line of a bed: `2 cans: 23 mL`, `4 L: 10 mL` */
+export function cansInLine(fill: CanFill, vessel: Vessel): string {
+  if (fill.jug !== undefined) return fillInShort(fill, vessel);
+  if (!fill.full && fill.count === 1) return partWords(fill, vessel);
+  return `${vesselCount(fill.count, vessel)}: ${fill.stockText}`;
+}
+
+function partWords({ waterText, stockText }: CanFill, vessel: Vessel): string {
+  const which = vessel === "can" ? "" : ` in the ${vessel}`;
+  return `${waterText}${which}: ${stockText}`;
 }
 
 function countOf(fills: readonly { readonly count: number }[]): number {

@@ -47,6 +47,8 @@ export const pageScript = `(() => {
       next.querySelector(".totals").textContent = round.dataset.totals;
       next.querySelector(".round-body").replaceChildren(...[...round.querySelector(".round-body").childNodes].map((n) => n.cloneNode(true)));
     }
+    // They stand on top of the page.
+    if (daysTo(round.dataset.day) <= 14) for (const told of next.querySelectorAll(".round-body > .warning")) told.remove();
     next.querySelector(".when").textContent = away(round.dataset.day);
   }
   if (old === 0) return;

@@ -48,7 +48,7 @@ main>section{margin-top:2rem}
 .bed-lines{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,26rem),1fr));gap:0 1.25rem;align-items:start;margin-top:.6rem;border-top:1px solid var(--line)}
 .bed-line summary{display:flex;flex-wrap:wrap;align-items:center;align-content:center;gap:0 .75rem;padding:.2rem 0}
 .bed-line summary::-webkit-details-marker{display:none}
-.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;flex:1 1 12rem;font-weight:700;color:var(--water)}
+.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;flex:1 1 10rem;font-weight:700;color:var(--water)}
 .bed-line summary .unusual{flex-basis:100%}
 .unusual{display:block;color:var(--warn);font-weight:700}
 .beds{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}

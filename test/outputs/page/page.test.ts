@@ -170,7 +170,7 @@ describe("the next round", () => {
     const next = section(gardenPage(aPlan({ rounds: [aRound({ beds })] })), "next");
     expect(told(next)).toMatch(/Mix\s+8 full cans: 23 mL\s*2 × 4 L: 10 mL/);
     expect(next.match(/<summary>/g)).toHaveLength(2);
-    expect(told(next)).toMatch(/A\s+4 cans × 23 mL\s+1 part can × 10 mL \(4 L\)/);
+    expect(told(next)).toMatch(/A\s+4 cans: 23 mL\s+4 L: 10 mL/);
     const few = section(gardenPage(aPlan({ rounds: [aRound({ beds: beds.slice(1) })] })), "next");
     expect(few).not.toMatch(/<summary>|class="mixing"/);
   });
