@@ -188,6 +188,7 @@ export const commandList: readonly CommandSpec[] = [
     examples: [
       "sheet garden.yaml --out sheet.html",
       "sheet garden.yaml --paper letter > sheet.html",
+      "sheet garden.yaml --short --out days.html",
       "sheet garden.yaml --svg > season.svg",
       "sheet garden.yaml --calcium --out calcium.html",
     ],
@@ -195,6 +196,10 @@ export const commandList: readonly CommandSpec[] = [
       option("--out <file>", "write this file instead of standard output"),
       todayOption,
       option("--paper <paper>", "a4 or letter; without it, as the garden's amounts suggest"),
+      option("--short", "only the days of feeding and how much, 25 to a page").conflicts([
+        "calcium",
+        "svg",
+      ]),
       option("--svg", "only the picture of the season, as SVG").conflicts("calcium"),
       option("--calcium", "a page of its own: where this garden's calcium comes from"),
     ],

@@ -1,6 +1,6 @@
 import type { Day } from "../dates.js";
 import type { Amounts } from "../garden/index.js";
-import { calciumSheet, type Paper, seasonSheet, seasonSvg } from "../outputs/index.js";
+import { calciumSheet, type Paper, seasonSheet, seasonSvg, shortSheet } from "../outputs/index.js";
 import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
 import { loadGarden } from "./load.js";
@@ -13,6 +13,7 @@ interface SheetWishes {
   readonly paper?: string;
   readonly svg?: true;
   readonly calcium?: true;
+  readonly short?: true;
 }
 
 export async function sheetCommand(
@@ -30,6 +31,7 @@ function sheetText(plan: Plan, options: SheetWishes): string {
   const marked = given({ today: options.today });
   if (options.svg) return seasonSvg(plan, marked);
   const paper = paperFor(options.paper, plan.garden.amounts);
+  if (options.short) return shortSheet(plan, { paper });
   return options.calcium ? calciumSheet(plan, { paper }) : seasonSheet(plan, { ...marked, paper });
 }
 

@@ -56,22 +56,35 @@ export interface StockStep {
 
 /**
  * Stock on hand at the end of each day on which it changes, beginning with the first day: made,
- * given, and thrown away the day after it may no longer be used.
+ * given, and no longer to be used the day after its last. Of the past it knows what left a bottle
+ * by a round, so that a bottle held no less than is shown.
  */
-export function stockSteps({ making }: SeasonStock, first: Day): readonly StockStep[] {
-  const changes = new Map<Day, number>();
-  const change = (day: Day, ml: number) => changes.set(day, (changes.get(day) ?? 0) + ml);
-  change(first, 0);
-  for (const { openingMl } of making.account) change(first, openingMl);
+export function stockSteps(plan: Plan, first: Day): readonly StockStep[] {
+  if (plan.stock === undefined) return [{ from: first, ml: 0 }];
+  const { making, inHand = [] } = plan.stock;
+  const changes = new Map<Day, number>([[first, 0]]);
+  const change = (on: Day, ml: number) => {
+    const day = later(on, first);
+    changes.set(day, (changes.get(day) ?? 0) + ml);
+  };
+  const madeOn = new Map(inHand.map((bottle) => [bottle.id, bottle.madeOn]));
+  for (const { batch, openingMl } of making.account) change(madeOn.get(batch) ?? first, openingMl);
+  for (const { day, beds } of plan.rounds)
+    for (const { given: isPast, pours = [] } of beds.flatMap(({ mixes }) => mixes))
+      for (const { batch, ml } of isPast === true ? pours : []) {
+        const made = madeOn.get(batch);
+        if (made === undefined) continue;
+        change(made, ml);
+        change(day, -ml);
+      }
   for (const batch of making.batches) change(batch.readyOn, batch.volumeMl);
   for (const draw of making.draws) change(draw.day, -draw.ml);
-  for (const discard of making.discards)
-    change(later(addDays(discard.useUpBy, 1), first), -discard.ml);
+  for (const discard of making.discards) change(addDays(discard.useUpBy, 1), -discard.ml);
   let ml = 0;
   return [...changes]
     .sort(([a], [b]) => byText(a, b))
     .map(([from, by]) => {
       ml += by;
-      return { from: from < first ? first : from, ml: Math.max(0, ml) };
+      return { from, ml: Math.max(0, ml) };
     });
 }

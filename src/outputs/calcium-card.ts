@@ -184,7 +184,7 @@ function barOf(
 }
 
 /** Unless the name says what the crop says. */
-export function nameAndBed({ name, cropName, bedName }: PlantingCalcium): Html {
+function nameAndBed({ name, cropName, bedName }: PlantingCalcium): Html {
   const isCrop = name === cropName || name === cropWords(cropName);
   return isCrop ? nameHtml(bedName) : html`${nameHtml(name)}, ${nameHtml(bedName)}`;
 }

@@ -51,6 +51,11 @@ export function withCode({ markup }: Html): Html {
   );
 }
 
+/** What of it is read, to measure it by: an escaped letter counts as one. */
+export function textOf({ markup }: Html): string {
+  return markup.replace(/<[^>]*>/g, "").replace(/&[a-z#0-9]+;/g, "&");
+}
+
 /** With a comma or whatever else between them. */
 export function joined(items: readonly Content[], between: Content): readonly Content[] {
   return items.flatMap((item, i) => (i === 0 ? [item] : [between, item]));

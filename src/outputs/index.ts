@@ -11,5 +11,6 @@ export {
   ownSheet,
   type Paper,
   seasonSheet,
+  shortSheet,
   sizeInInches,
 } from "./print/index.js";

@@ -148,20 +148,6 @@ export interface BottleDays {
   readonly useBy?: Day;
 }
 
-/** `batch 2, use by 10 Sep, 1 L, ready 12 Jun` */
-export function bottleInShort(
-  bottle: BottleDays,
-  name: string,
-  amount: string,
-  amounts: Amounts,
-): string {
-  const { planned, readyOn, useBy } = bottle;
-  const ready =
-    planned && readyOn !== undefined ? `ready ${shortDate(readyOn, amounts)}` : "in hand";
-  const until = useBy === undefined ? "" : `, use by ${shortDate(useBy, amounts)}`;
-  return `${name}${until}, ${amount}, ${ready}`;
-}
-
 /** For those who hear the picture. */
 export function bottleInFull(
   bottle: BottleDays,

@@ -86,6 +86,20 @@ export function fillWithStock<T>(
     : say`${cans}: ${marked(jug.takeText)}${each(fill)} ${fromJug(fill, jug)}`;
 }
 
+/** In the row of a sheet: `2 cans × 23 mL`, `1 part can × 8 mL in 3 L`; what is measured may be marked. */
+export function fillOnSheet<T>(
+  say: Say<T>,
+  fill: CanFill,
+  vessel: Vessel,
+  marked: (stock: string) => T,
+): T {
+  const { count, full, stockText, waterText, jug } = fill;
+  const cans = full ? vesselCount(count, vessel) : `${count} part ${vesselWords(vessel, count)}`;
+  return jug === undefined
+    ? say`${cans} × ${marked(stockText)}${full ? "" : ` in ${waterText}`}${andFromEach(fill)}`
+    : say`${cans} × ${marked(jug.takeText)} ${fromJug(fill, jug)}`;
+}
+
 /** `23 mL each`; from a jug, its share. */
 export function stockInEach(fill: CanFill): string {
   return `${fill.jug?.takeText ?? fill.stockText}${each(fill)}`;

@@ -1,7 +1,6 @@
 export {
   batchOnLabel,
   bottleInFull,
-  bottleInShort,
   dayOnLabel,
   fromAll,
   fromBottle,
@@ -51,6 +50,7 @@ export {
   fillInFull,
   fillInShort,
   fillOfWater,
+  fillOnSheet,
   fillWithStock,
   fillWords,
   fromEach,
@@ -128,9 +128,10 @@ export {
 export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
 export { cansInLine, isLong, mixingSummary } from "./mixing.js";
 export { isolated, letters, nameInText } from "./names.js";
+export { feedingDays, lifeInWords, notFed, pictureKeyWords } from "./picture.js";
 export { climateOfPlace } from "./place.js";
 export { cropWords, plantingWords, stageWords } from "./plants.js";
-export { feedingMark, heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
+export { heatLimit, routeNames, sizedVessel, vesselCount } from "./routes.js";
 export { capital, closed, plain, type Say } from "./say.js";
 export { seasonWater } from "./season-water.js";
 export {

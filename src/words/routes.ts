@@ -3,12 +3,11 @@ import { type Amounts, counted, type Route, type Vessel } from "../garden/index.
 import type { FeedRule } from "../rules/index.js";
 import { degreesText } from "./figures.js";
 
-/** As a title, within a line, and in a picture. */
-export const routeNames: Readonly<Record<Route, { title: string; inLine: string; drawn: string }>> =
-  {
-    drench: { title: "Soil drench", inLine: "soil drench", drawn: "drench" },
-    foliar: { title: "Leaf spray", inLine: "leaf spray", drawn: "leaf spray" },
-  };
+/** As a title, and within a line. */
+export const routeNames: Readonly<Record<Route, { title: string; inLine: string }>> = {
+  drench: { title: "Soil drench", inLine: "soil drench" },
+  foliar: { title: "Leaf spray", inLine: "leaf spray" },
+};
 
 export function vesselWords(vessel: Vessel, count: number): string {
   return count === 1 ? vessel : `${vessel}s`;
@@ -22,11 +21,6 @@ export function vesselCount(count: number, vessel: Vessel): string {
 /** `9 L can` */
 export function sizedVessel(size: string, vessel: Vessel): string {
   return `${size} ${vessel}`;
-}
-
-/** For the mark of a feeding in a picture. */
-export function feedingMark(planting: string, route: Route, day: string): string {
-  return `${planting}: ${routeNames[route].drawn} on ${day}`;
 }
 
 /** Undefined where no limit is known. */

@@ -281,36 +281,79 @@ describe("on a day after the page was written", () => {
 });
 
 describe("the season as a picture, on a page", () => {
-  test.each([phone, desktop])("keeps every text inside it at $width px", async (viewport) => {
+  const widths = [360, 768, 1440];
+  const shownTexts = `[...document.querySelectorAll(".picture[role=img] text, .season-picture .on-bar")]
+    .filter((t) => t.getClientRects().length > 0)`;
+
+  test.each(widths)("keeps its texts inside it, of 14 px and more, at %i px", async (width) => {
     for (const name of ["a garden", "odd names"]) {
       const document = gardenPage(plans[name] ?? weir, { today });
-      const { page, close } = await show(browser, document, { viewport, clock: noon(today) });
-      const outside: string[] = await page.evaluate(`[...document.querySelectorAll(".picture text")]
-        .filter((t) => t.getClientRects().length > 0)
-        .filter((t) => { const a = t.getBoundingClientRect(), b = t.closest(".picture[role=img]").getBoundingClientRect();
+      const { page, close } = await show(browser, document, { viewport: { width, height: 900 } });
+      const outside: string[] = await page.evaluate(`${shownTexts}
+        .filter((t) => { const a = t.getBoundingClientRect(), b = t.closest(".season-picture").getBoundingClientRect();
           return a.right > b.right + 0.5 || a.left < b.left - 0.5; })
         .map((t) => t.textContent)`);
       expect(outside).toEqual([]);
+      const smallest: number = await page.evaluate(
+        `Math.min(...${shownTexts}.map((t) => parseFloat(getComputedStyle(t).fontSize)))`,
+      );
+      expect(smallest).toBeGreaterThanOrEqual(14);
       await close();
     }
   });
 
-  test("names more stages where there is more room", async () => {
-    const named = async (viewport: typeof phone) => {
-      const { page, close } = await show(browser, pages[0]?.document ?? "", { viewport });
-      const count: number = await page.evaluate(
-        `[...document.querySelectorAll(".picture .inset.halo")].filter((t) => t.getClientRects().length > 0).length`,
+  test.each(widths)("has names in a gutter where there is room, at %i px", async (width) => {
+    const { page, close } = await show(browser, gardenPage(weir, { today }), {
+      viewport: { width, height: 900 },
+    });
+    const [gutterPx, onBar]: [number, number] = await page.evaluate(`[
+      document.querySelector(".season-picture .bed-name").getBoundingClientRect().width,
+      [...document.querySelectorAll(".season-picture .on-bar")].filter((t) => t.getClientRects().length > 0).length]`);
+    expect(gutterPx > 100).toBe(width >= 700);
+    expect(onBar > 0).toBe(width < 700);
+    await close();
+  });
+
+  test.each(widths)(
+    "of sixty beds is no higher than its rows and 300 px, at %i px",
+    async (width) => {
+      const plan = plans["sixty beds"] ?? weir;
+      const { page, close } = await show(browser, gardenPage(plan, { today }), {
+        viewport: { width, height: 900 },
+      });
+      const heightPx: number = await page.evaluate(
+        `document.querySelector("#season .key").getBoundingClientRect().height + document.querySelector(".frame").getBoundingClientRect().height`,
       );
+      const fed = plan.plantings.filter((planting) => planting.fed).length;
+      expect(heightPx).toBeLessThanOrEqual(22 * fed + 300);
       await close();
-      return count;
-    };
-    expect(await named(desktop)).toBeGreaterThan(await named(phone));
+    },
+  );
+
+  test("no two numbers touch at any width, and a row tells its stages when it has the focus", async () => {
+    const { page, close } = await show(browser, gardenPage(weir, { today }), {
+      javaScriptEnabled: true,
+    });
+    for (let width = 320; width <= 1440; width += 40) {
+      await page.setViewportSize({ width, height: 900 });
+      const touching: number = await page.evaluate(`(() => {
+        const boxes = [...document.querySelectorAll(".season-picture thead .strong")]
+          .filter((t) => t.getClientRects().length > 0).map((t) => t.getBoundingClientRect()).sort((a, b) => a.left - b.left);
+        return boxes.filter((box, i) => i > 0 && box.left < boxes[i - 1].right).length; })()`);
+      expect(touching, `${width} px`).toBe(0);
+    }
+    const tip = page.locator(".season-picture .tip").first();
+    expect(await tip.isVisible()).toBe(false);
+    await page.locator(".season-picture tbody .picture").first().focus();
+    expect(await tip.isVisible()).toBe(true);
+    expect(await tip.textContent()).toContain("flowering");
+    await close();
   });
 });
 
-test("printed, the page of a garden takes four sheets, with the next round on the first", async () => {
+test("printed, the page of a garden takes three sheets, with the next round on the first", async () => {
   const { page, close } = await show(browser, gardenPage(weir, { today }), { clock: noon(today) });
   const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true, printBackground: true });
-  expect(pdfPages(pdf)).toBe(4);
+  expect(pdfPages(pdf)).toBe(3);
   await close();
 });

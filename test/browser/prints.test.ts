@@ -5,7 +5,7 @@ import { seasonSvg } from "../../src/outputs/picture/season-svg.js";
 import { bottleLabels } from "../../src/outputs/print/bottle-labels.js";
 import { type BottleLabel, labelRows } from "../../src/outputs/print/label-rows.js";
 import { calciumSheet } from "../../src/outputs/print/calcium-sheet.js";
-import { papers } from "../../src/outputs/print/paper.js";
+import { papers, sheetMarginMm } from "../../src/outputs/print/paper.js";
 import { seasonSheet } from "../../src/outputs/print/season-sheet.js";
 import { widthEm } from "../../src/outputs/text-width.js";
 import {
@@ -18,6 +18,7 @@ import {
   weirCottage,
 } from "../outputs/gardens.js";
 import { allAmounts, labelSheets, longNames, sheetNamed } from "../outputs/print/labels-data.js";
+import { cli, examplePath } from "../support/run-cli.js";
 import { desktop, overflowPx, pdfPages, show, startBrowser, violations } from "./browser.js";
 
 const weir = planOf(weirCottage);
@@ -44,8 +45,8 @@ function pageMm(pdf: Buffer): number[] {
 
 describe("the season sheet", () => {
   test.each([
-    ["a garden", weir, "a4", 4],
-    ["a garden", weir, "letter", 4],
+    ["a garden", weir, "a4", 2],
+    ["a garden", weir, "letter", 3],
     ["nothing fed", nothing, "a4", 1],
     ["an empty plan", { ...nothing, plantings: [] }, "letter", 1],
   ] as const)("of %s prints on so many sheets of its paper", async (_, plan, paper, sheets) => {
@@ -78,12 +79,47 @@ describe("the season sheet", () => {
     await close();
   });
 
-  test("keeps each drawing, and each round of a small garden, on one page", async () => {
-    const { page, close } = await show(browser, seasonSheet(sixty, { paper: "a4" }));
-    const tallest: number = await page.evaluate(
-      `Math.max(...[...document.querySelectorAll(".picture[role=img]")].map((e) => e.getBoundingClientRect().height))`,
+  test.each(
+    (
+      [
+        ["back-garden", "2027-05-07", 4],
+        ["mid-season", "2027-07-05", 3],
+        ["orchard-corner", "2028-01-03", 5],
+        ["shared-garden", "2027-05-07", 6],
+      ] as const
+    ).flatMap(([name, today, most]) =>
+      (["a4", "letter"] as const).map((paper) => ({ name, today, most, paper })),
+    ),
+  )("of $name is at most $most of $paper, in short one", async ({ name, today, most, paper }) => {
+    const argv = ["sheet", examplePath(name), "--paper", paper];
+    const options = { preferCSSPageSize: true, printBackground: true };
+    const whole = await show(browser, (await cli(argv, { today })).stdout);
+    expect(pdfPages(await whole.page.pdf(options))).toBeLessThanOrEqual(most);
+    // What is laid out as a page is one.
+    const { widthMm, heightMm } = papers[paper];
+    const [width = 0, height = 0] = [widthMm, heightMm].map((mm) =>
+      Math.floor(((mm - 2 * sheetMarginMm) * 96) / 25.4),
     );
-    expect(tallest).toBeLessThan(1032 / 2);
+    await whole.page.emulateMedia({ media: "print" });
+    await whole.page.setViewportSize({ width, height });
+    const tallest: number = await whole.page.evaluate(
+      `Math.max(...[...document.querySelectorAll(".list, .season")].map((e) => e.getBoundingClientRect().height))`,
+    );
+    expect(tallest).toBeLessThanOrEqual(height);
+    await whole.close();
+    const short = await show(browser, (await cli([...argv, "--short"], { today })).stdout);
+    expect(pdfPages(await short.page.pdf(options))).toBe(1);
+    await short.close();
+  });
+
+  test("breaks the picture between beds only, under one head a page", async () => {
+    const { page, close } = await show(browser, seasonSheet(sixty, { paper: "a4" }));
+    await page.emulateMedia({ media: "print" });
+    const [rules, heads]: [string[], number] = await page.evaluate(`[
+      [...document.querySelectorAll(".season-picture tbody")].map((e) => getComputedStyle(e).breakInside),
+      document.querySelectorAll(".season-picture thead").length]`);
+    expect(new Set(rules)).toEqual(new Set(["avoid"]));
+    expect(heads).toBe(1);
     await close();
   });
 });

@@ -6,6 +6,7 @@ import { calendarText } from "../../src/calendar/calendar-text.js";
 import { planEvents } from "../../src/calendar/plan-events.js";
 import type { GardenFile } from "../../src/compiled/garden-file.js";
 import { type Day, type DaySpan, weekdayOf, within } from "../../src/dates.js";
+import { seasonSvg } from "../../src/outputs/picture/season-svg.js";
 import { problemLine } from "../../src/problem.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { ledgerSum } from "../../src/stock/ledger/ledger.js";
@@ -94,6 +95,14 @@ describe("in the plan of any valid garden", () => {
           const span = planting?.stages.find((stage) => stage.stage === feeding.stage);
           expect(span !== undefined && within(round.day, span)).toBe(true);
         }
+    });
+  });
+
+  test("the picture is at most 22 px high for each fed planting, and 300", () => {
+    holds(anyPlannedGarden, (plan) => {
+      const heightPx = Number(/viewBox="0 0 960 (\d+)"/.exec(seasonSvg(plan))?.[1]);
+      const fed = plan.plantings.filter((planting) => planting.fed).length;
+      expect(heightPx).toBeLessThanOrEqual(22 * fed + 300);
     });
   });
 

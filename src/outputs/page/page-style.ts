@@ -1,11 +1,11 @@
 import { calciumCardStyle } from "../calcium-card.js";
-import { drawingsStyle, stageColours } from "../picture/index.js";
+import { drawingsStyle } from "../picture/index.js";
 import { inkDark, inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
 
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */
-export const pageStyle = `:root{color-scheme:light dark;${inkLight};${stageColours("light")}}
-@media (prefers-color-scheme:dark){:root{${inkDark};${stageColours("dark")}}}
+export const pageStyle = `:root{color-scheme:light dark;${inkLight}}
+@media (prefers-color-scheme:dark){:root{${inkDark}}}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.5 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
@@ -28,11 +28,11 @@ nav a{display:inline-flex;align-items:center;min-height:48px}
 main>section{margin-top:2rem}
 [hidden]{display:none!important}
 [dir=auto]{text-align:left}
-.today{margin-top:.75rem!important}
-.today h2{font-size:clamp(1.3rem,5.2vw,1.8rem);line-height:1.25;margin-bottom:.25rem}
-.today .then,.today .none{font-size:1.1rem}
-.today .written{color:var(--soft)}
-.today .old{color:var(--warn);font-weight:700}
+.asked{margin-top:.75rem!important}
+.asked h2{font-size:clamp(1.3rem,5.2vw,1.8rem);line-height:1.25;margin-bottom:.25rem}
+.asked .then,.asked .none{font-size:1.1rem}
+.asked .written{color:var(--soft)}
+.asked .old{color:var(--warn);font-weight:700}
 .soon{margin-top:.5rem;border:0;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
 .soon summary{padding:.6rem .75rem;font-weight:700}
 .soon>div{padding:0 .25rem .5rem}
@@ -79,9 +79,8 @@ code{font:max(.9em,.875rem) ui-monospace,"Liberation Mono",monospace}
 .jobs code{overflow-wrap:anywhere;color:var(--soft)}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
 .picture-box{container:picture/inline-size}
-.picture-box>.picture{break-inside:avoid;margin-bottom:.75rem}
-.key{display:flex;flex-wrap:wrap;gap:.35rem 1.1rem;margin:.25rem 0 .75rem;font-size:.9rem}
-.key li{display:flex;align-items:center;gap:.4rem}
+.key{display:flex;flex-wrap:wrap;gap:.35rem .6rem;margin:.25rem 0 .75rem;font-size:14px}
+.key li{display:flex;align-items:center;gap:.3rem}
 .defs{position:absolute}
 .calcium li{margin-top:.9rem}
 .amounts{display:block;margin:.25rem 0;border-left:2px solid var(--ink)}
@@ -145,9 +144,9 @@ ${narrowWaterTable}}
 @media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}
 @media print{
-:root{color-scheme:light;${inkLight};${stageColours("light")};--paper:#fff;--card:#fff}
+:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
 body{font-size:10pt}
-nav,.skip,#subscribe .button,details:not([open],.bed-line>*,.soon:not([hidden])),.days:not(:has(>[open])),.today .written:not(.old){display:none}
+nav,.skip,#subscribe .button,details:not([open],.bed-line>*,.soon:not([hidden])),.days:not(:has(>[open])),.asked .written:not(.old){display:none}
 section:not(:has(>:not(h2,details:not([open]),.days:not(:has(>[open]))))){display:none}
 header,main,footer{max-width:none;padding:0}
 main>section{margin-top:5mm}
@@ -160,14 +159,14 @@ main>section{margin-top:5mm}
 .stock{font-size:13pt}
 .cautions{font-size:8.5pt;line-height:1.35}
 h2{font-size:13pt}
-.key{font-size:8.5pt}
 .origins{grid-template-columns:1fr 1fr;gap:2mm}
 .origin{font-size:8.5pt;padding:1mm 2mm}
 .origin h3,.origin h3 .soft{font-size:9.5pt}
 .amount-rows .soft,.origin .soil,.origin .verdict{font-size:8.5pt}
 .amount-rows li,.origin .soil,.origin .verdict{margin-top:.5mm}
 h2,h3,caption{break-after:avoid}
-tr,.jobs li,.calcium li,.warning{break-inside:avoid}
+tr,.jobs li,.calcium li,.warning,footer{break-inside:avoid}
+footer{break-before:avoid}
 .picture,.amounts,.sign,.chip{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 ${calciumCardStyle}

@@ -14,7 +14,7 @@ import {
 } from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
-import { keyList, pictureDefs, seasonDrawings } from "../picture/index.js";
+import { keyList, pictureDefs, seasonDrawings, stageTable } from "../picture/index.js";
 import { cautionList, warningBox } from "../round-card.js";
 import { agendaSection } from "./agenda-section.js";
 import { calciumSection } from "./calcium-section.js";
@@ -63,7 +63,8 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
       ${from} to ${to}${garden.climate && html`. ${climateOfPlace(garden.climate, garden.amounts)}`}
     </p>
     ${keyList(plan, today !== undefined)}
-    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>`;
+    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
+    ${stageTable(plan)}`;
   const sections = {
     rounds: agendaSection(plan, lines, today),
     season: section("season", "The season", season),

@@ -35,7 +35,7 @@ export function todaySection(plan: Plan, today?: Day): Html {
   const done = noRound(plan);
   const saysNone = next !== undefined && nextRound(plan, today) === undefined;
   const soon = today === undefined ? [] : plan.warnings.filter((one) => isSoon(one, today));
-  return html`<section id="today" class="today" aria-labelledby="today-head">
+  return html`<section id="today" class="asked" aria-labelledby="today-head">
     <h2 id="today-head">${next === undefined ? done : nextAsks(next, amounts, today)}</h2>
     ${plan.rounds.length === 0 && !isOver && html`<p>${whyNothing(plan)}</p>`}
     <p class="then" ${!(isOver && left) && html` hidden`}>

@@ -1,3 +1,5 @@
 export { keyList } from "./picture-key.js";
-export { pictureDefs, stageColours } from "./picture-marks.js";
-export { drawingsStyle, seasonDrawings, seasonSvg } from "./season-svg.js";
+export { drawingsStyle, pictureDefs } from "./picture-marks.js";
+export { seasonDrawings } from "./season-drawings.js";
+export { seasonSvg } from "./season-svg.js";
+export { stageTable } from "./stage-table.js";

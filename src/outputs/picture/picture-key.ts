@@ -1,40 +1,57 @@
-/** What the colours, patterns and shapes of the season picture mean. */
-import { stageNames } from "../../crops/index.js";
-import { routes } from "../../garden/index.js";
+/** What the tints and shapes of the season picture mean, in one line. */
 import type { Plan } from "../../season/index.js";
-import { routeNames, stageWords } from "../../words/index.js";
-import { hasBottles } from "../bottle-lives.js";
-import { type Content, html, type Html } from "../html.js";
-import { allMixes } from "../plan-facts.js";
+import { pictureKeyWords, shortDate } from "../../words/index.js";
+import { bottleLives } from "../bottle-lives.js";
+import { html, type Html } from "../html.js";
 import { widthEm } from "../text-width.js";
-import { endMark, type Mark, routeMarks } from "./picture-marks.js";
-import { mark, type Strip } from "./picture-parts.js";
+import { markAt, shapeAt } from "./picture-marks.js";
+import { plantingRows } from "./season-rows.js";
+import { fontPx } from "./thinned-labels.js";
 
 interface KeyEntry {
   readonly sign: Html;
   readonly words: string;
 }
 
-const todaySign = html`<line class="today" x1="12" x2="12" y1="0" y2="16" />`;
+const signPx = 18;
+/** Widths of letters are those of bold ones, the widest of each kind. */
+const plainShare = 0.82;
 
-/** Only what this season's picture shows. Signs are drawn in a field of 24 by 16. */
+/** Only what this season's picture shows and does not name itself. Signs are drawn in a field of 18 by 16. */
 function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
-  const seen = new Set(plan.plantings.flatMap((p) => p.stages.map(({ stage }) => stage)));
-  const stages = stageNames.filter((stage) => seen.has(stage));
-  const used = new Set(allMixes(plan).map(({ route }) => route));
-  const batches = plan.stock?.making.batches ?? [];
-  const box = (fill: Content): Html =>
-    html`<rect class="bar" fill="url(#fr-${fill})" x="1" y="1" width="22" height="14" />`;
-  const sign = (what: Mark, words: string): KeyEntry => ({ sign: mark(what, "12", 8), words });
+  const rows = plantingRows(plan);
+  const marks = rows.flatMap((row) => row.marks);
+  const shown = (kind: (typeof marks)[number]["kind"]) => marks.some((mark) => mark.kind === kind);
+  const box = (kind: string, y: number, height: number): Html =>
+    html`<rect class="${kind}" x="1" y="${y}" width="16" height="${height}" />`;
+  const today = html`<line class="today" x1="9" x2="9" y1="0" y2="16" />`;
+  const day = plan.today;
+  const spray = marks.find(({ route }) => route === "foliar");
+  const words = pictureKeyWords;
+  const entry = (is: boolean, sign: Html, what: string): readonly KeyEntry[] =>
+    is ? [{ sign, words: what }] : [];
+  const reaped = rows.some((row) => row.planting.stages.some(({ stage }) => stage === "harvest"));
+  const useBy = plan.stock && bottleLives(plan.stock).some((life) => life.useBy !== undefined);
   return [
-    ...stages.map((stage) => ({ sign: box(stage), words: stageWords(stage) })),
-    ...(plan.rounds.length > 0 ? [sign({ shape: "fr-round", kind: "round-mark" }, "a round")] : []),
-    ...routes
-      .filter((route) => used.has(route))
-      .map((route) => sign(routeMarks[route], routeNames[route].inLine)),
-    ...(batches.length > 0 ? [{ sign: box("making"), words: "stock is being made" }] : []),
-    ...(hasBottles(plan) ? [sign(endMark, "use-by day")] : []),
-    ...(withToday ? [{ sign: todaySign, words: "today" }] : []),
+    ...entry(rows.length > 0, box("growing", 1, 14), words.growing),
+    ...entry(
+      rows.some((row) => row.planting.feeding),
+      box("window", 1, 14),
+      words.window,
+    ),
+    ...entry(reaped, html`${box("growing", 1, 14)}${box("harvest", 13, 2)}`, words.harvest),
+    ...(["given", "planned", "missed"] as const).flatMap((kind) =>
+      entry(shown(kind), markAt({ day, kind }, 9, 8), words[kind]),
+    ),
+    ...entry(
+      spray !== undefined,
+      markAt({ day, kind: spray?.kind ?? "planned", route: "foliar" }, 9, 8),
+      words.spray,
+    ),
+    ...entry(shown("sign"), markAt({ day, kind: "sign" }, 9, 8), words.sign),
+    ...entry(useBy === true, shapeAt("fr-end", "end", 6, 8), words.useBy),
+    // A page is read on later days too, on which it is no longer today.
+    ...entry(withToday, today, shortDate(day, plan.garden.amounts)),
   ];
 }
 
@@ -43,7 +60,7 @@ export function keyList(plan: Plan, withToday: boolean): Html {
   const items = keyEntries(plan, withToday).map(
     ({ sign, words }) =>
       html`<li>
-        <svg class="picture" width="24" height="16" aria-hidden="true">${sign}</svg>${words}
+        <svg class="picture" width="${signPx}" height="16" aria-hidden="true">${sign}</svg>${words}
       </li>`,
   );
   return html`<ul class="key">
@@ -51,16 +68,13 @@ export function keyList(plan: Plan, withToday: boolean): Html {
   </ul>`;
 }
 
-/** In rows, for a drawing of that width. */
-export function pictureKey(plan: Plan, withToday: boolean, widthPx: number): Strip {
-  let [x, y] = [0, 0];
-  const entries = keyEntries(plan, withToday).map(({ sign, words }) => {
-    const entryPx = 30 + widthEm(words) * 12 + 14;
-    if (x > 0 && x + entryPx > widthPx) [x, y] = [0, y + 24];
-    const placed = html`<svg x="${x}" y="${y}" width="24" height="16">${sign}</svg
-      ><text x="${x + 30}" y="${y + 12}">${words}</text>`;
-    x += Math.round(entryPx);
+/** In one row of 20 px. */
+export function pictureKey(plan: Plan, withToday: boolean): Html {
+  let x = 0;
+  return html`${keyEntries(plan, withToday).map(({ sign, words }) => {
+    const placed = html`<svg x="${x}" y="0" width="${signPx}" height="16">${sign}</svg
+      ><text x="${x + signPx + 4}" y="13">${words}</text>`;
+    x += Math.round(signPx + 12 + widthEm(words) * fontPx * plainShare);
     return placed;
-  });
-  return { heightPx: y + 20, body: html`${entries}` };
+  })}`;
 }

@@ -1,25 +1,48 @@
 /** What the season picture shows, in words, for those who hear it. */
-import { batchName } from "../../stock/index.js";
-import { counted, fullDate, shortDate, totalStockText } from "../../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  fullDate,
+  routes,
+  shortDate,
+  totalStockText,
+} from "../../garden/index.js";
 import type { Plan, PlannedPlanting } from "../../season/index.js";
-import { bottleInFull, isolated, stageWords } from "../../words/index.js";
+import { batchName } from "../../stock/index.js";
+import {
+  bottleInFull,
+  feedingDays,
+  isolated,
+  lifeInWords,
+  plain,
+  plantingWords,
+  routeNames,
+} from "../../words/index.js";
 import { bottleLives } from "../bottle-lives.js";
-import { mixesOf } from "../plan-facts.js";
-import { feeds, nameInPicture } from "./picture-parts.js";
+import type { FeedRow, PlantingRow, RowMark } from "./season-rows.js";
 
-export function plantingsInWords(plan: Plan, plantings: readonly PlannedPlanting[]): string {
-  const inWords = plantings.map((planting) => {
-    const stages = planting.stages.map(
-      ({ stage, from, to }) =>
-        `${stageWords(stage)} ${shortDate(from, plan.garden.amounts)} to ${shortDate(to, plan.garden.amounts)}`,
-    );
-    const days = plan.rounds
-      .filter((round) => mixesOf(round).some((mix) => feeds(mix, planting.id)))
-      .map(({ day }) => shortDate(day, plan.garden.amounts));
-    const fed = days.length === 0 ? "Not fed." : `Fed on ${days.join(", ")}.`;
-    return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${stages.join(", ") || "no stages known"}. ${fed}`;
-  });
-  return inWords.join(" ");
+export function plantingInWords({ planting, marks }: PlantingRow, amounts: Amounts): string {
+  const days = (kind: RowMark["kind"], route?: RowMark["route"]) =>
+    marks.filter((m) => m.kind === kind && (!route || m.route === route)).map(({ day }) => day);
+  const fed = routes.map((route) => ({
+    title: routeNames[route].title,
+    given: days("given", route),
+    planned: days("planned", route),
+  }));
+  const life = lifeInWords(planting.stages, amounts);
+  const told = feedingDays(fed, days("missed"), days("sign"), amounts);
+  return `${isolated(planting.bedName)}, ${nameInPicture(planting)}: ${life}. ${told}`;
+}
+
+export function feedInWords({ feeds, marks }: FeedRow, amounts: Amounts): string {
+  const days = (kind: RowMark["kind"]) =>
+    marks.filter((mark) => mark.kind === kind).map(({ day }) => day);
+  const title = feeds.map(isolated).join(", ");
+  return feedingDays([{ title, given: days("given"), planned: days("planned") }], [], [], amounts);
+}
+
+export function nameInPicture(planting: PlannedPlanting): string {
+  return plantingWords(plain, planting, isolated(planting.name));
 }
 
 export function roundsInWords(plan: Plan): string {

@@ -1,148 +1,180 @@
-/** The season as a picture: one drawing for a file, or several that a page can break between. */
-import type { Day } from "../../dates.js";
+/** The season's picture as a file of its own. */
 import type { Plan } from "../../season/index.js";
-import { given } from "../../values.js";
-import { isolated } from "../../words/index.js";
+import { grouped } from "../../values.js";
+import { isolated, notFed } from "../../words/index.js";
+import { hasBottles } from "../bottle-lives.js";
 import { html, type Html, trusted } from "../html.js";
+import { shortened } from "../text-width.js";
 import { inkDark, inkLight } from "../theme.js";
-import { type Canvas, fittedTextStyle } from "./fitted-text.js";
+import { type PictureOptions, pictureContext } from "./picture-context.js";
 import { pictureKey } from "./picture-key.js";
-import { pictureDefs, pictureStyle, stageColours } from "./picture-marks.js";
+import { pictureDefs, pictureStyle } from "./picture-marks.js";
 import {
-  backgroundLines,
-  type BedStrip,
-  bedStrips,
-  monthStrip,
+  feedInWords,
+  nameInPicture,
+  plantingInWords,
+  roundsInWords,
+  stockInWords,
+} from "./picture-words.js";
+import {
+  barsOf,
+  dayLines,
+  feedMarksOf,
+  headHeightPx,
+  headOf,
+  marksOf,
   type PictureContext,
-  roundStrip,
-  type Strip,
-} from "./picture-parts.js";
-import { plantingsInWords, roundsInWords, stockInWords } from "./picture-words.js";
-import { stockStrips } from "./stock-strips.js";
-import { timeScale } from "./time-scale.js";
+  rowHeightPx,
+} from "./plot.js";
+import { feedRows, type PlantingRow, plantingRows } from "./season-rows.js";
+import { stockHeightPx, stockPlot } from "./stock-strip.js";
+import { fontPx, gutter } from "./thinned-labels.js";
 
-export interface PictureOptions {
-  readonly today?: Day;
+const widthPx = 960;
+const marginPx = 16;
+const titlePx = 28;
+const bedPx = gutter.wideBedPx;
+const gutterPx = bedPx + gutter.wideNamePx;
+const innerPx = widthPx - 2 * marginPx;
+
+/** What is drawn over the days, and beside it in the gutter. */
+interface Row {
+  readonly heightPx: number;
+  readonly beside?: Html;
+  readonly behind?: Html | undefined;
+  readonly before?: Html;
 }
 
-const fileWidthPx = 960;
-const marginPx = 16;
-/** Two drawings of beds fit a printed page. */
-const tallestDrawingPx = 470;
-
 /**
- * An SVG file of its own: beds by time with stages and feedings, rounds, stock on hand and use-by
+ * An SVG file: a row for each planting that is fed, rounds, other feeds, stock on hand and use-by
  * days. Follows the reader's light or dark setting. Every name is escaped.
  */
 export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
-  const widthPx = fileWidthPx - 2 * marginPx;
-  const context = contextOf(plan, options, { kind: "file", widthPx });
-  const strips = stacked([
-    monthStrip(context),
-    roundStrip(context),
-    ...bedStrips(context),
-    ...stockStrips(context),
-  ]);
-  const key = pictureKey(plan, options.today !== undefined, widthPx);
-  const keyY = marginPx + 28 + strips.heightPx + 12;
-  const heightPx = keyY + key.heightPx + marginPx;
+  const context = pictureContext(plan, options, { kind: "file", plotPx: innerPx - gutterPx });
+  const plantings = plantingRows(plan);
+  const shown = new Set(plantings.map(({ planting }) => planting));
+  const unfed = plan.plantings.filter((planting) => !shown.has(planting));
+  const rows = rowsOf(plantings, context);
+  const rowsPx = rows.reduce((sum, row) => sum + row.heightPx, 0);
+  const plotY = marginPx + titlePx;
+  const unfedY = plotY + rowsPx;
+  const keyY = unfedY + (unfed.length > 0 ? rowHeightPx : 0) + 8;
+  const heightPx = keyY + 20 + marginPx;
+  const words = [
+    roundsInWords(plan),
+    ...plantings.map((row) => plantingInWords(row, plan.garden.amounts)),
+    ...feedRows(plan).map((row) => feedInWords(row, plan.garden.amounts)),
+    stockInWords(plan),
+  ];
   return `${html`<svg
     xmlns="http://www.w3.org/2000/svg"
     class="picture"
     role="img"
-    width="${fileWidthPx}"
+    width="${widthPx}"
     height="${heightPx}"
-    viewBox="0 0 ${fileWidthPx} ${heightPx}"
+    viewBox="0 0 ${widthPx} ${heightPx}"
     aria-labelledby="fr-title fr-desc"
   >
     <title id="fr-title">${isolated(plan.garden.name)}: the season</title>
-    <desc id="fr-desc">${inWords(plan)}</desc>
+    <desc id="fr-desc">${words.filter((text) => text !== "").join(" ")}</desc>
     <style>
       ${trusted(fileStyle)}
     </style>
     ${pictureDefs()}
     <rect class="blank" width="100%" height="100%" />
-    <text class="strong heading" x="${marginPx}" y="${marginPx + 12}">
-      ${isolated(plan.garden.name)}
+    <text class="strong heading" x="${marginPx}" y="${marginPx + 14}">
+      ${isolated(shortened(plan.garden.name, innerPx / 18))}
     </text>
-    <svg x="${marginPx}" y="${marginPx + 28}" width="${widthPx}" height="${strips.heightPx}">
-      ${backgroundLines(context, strips.heightPx)}${strips.body}
+    ${placed(rows, plotY, "beside", marginPx, gutterPx)}
+    ${placed(rows, plotY, "behind", marginPx + gutterPx, innerPx - gutterPx)}
+    <svg
+      x="${marginPx + gutterPx}"
+      y="${plotY + headHeightPx}"
+      width="${innerPx - gutterPx}"
+      height="${rowsPx - headHeightPx}"
+    >
+      ${dayLines(context)}
     </svg>
-    <svg x="${marginPx}" y="${keyY}" width="${widthPx}" height="${key.heightPx}">${key.body}</svg>
+    ${placed(rows, plotY, "before", marginPx + gutterPx, innerPx - gutterPx)}
+    ${
+      unfed.length > 0 &&
+      html`<text class="soft" x="${marginPx}" y="${unfedY + 16}">
+        ${shortened(notFed(unfed.map(({ cropName }) => cropName)), innerPx / fontPx)}
+      </text>`
+    }
+    <svg x="${marginPx}" y="${keyY}" width="${innerPx}" height="20">
+      ${pictureKey(plan, options.today !== undefined)}
+    </svg>
   </svg> `.markup.trimEnd()}\n`;
 }
 
-/**
- * The same for a page: as wide as its container (named `picture` in the style), months above each
- * drawing, none taller than a sheet of paper. Needs {@link pictureDefs} in the document.
- */
-export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readonly Html[] {
-  const context = contextOf(plan, options, { kind: "page" });
-  const stock = stockStrips(context);
-  const drawing = (id: string, title: string, desc: string, strips: readonly Strip[]): Html => {
-    const { heightPx, body } = stacked([monthStrip(context), ...strips]);
-    return html`<svg
-      class="picture"
-      role="img"
-      width="100%"
-      height="${heightPx}"
-      aria-labelledby="fr-${id}-title fr-${id}-desc"
-    >
-      <title id="fr-${id}-title">${title}</title>
-      <desc id="fr-${id}-desc">${desc}</desc>
-      ${backgroundLines(context, heightPx)}${body}
-    </svg>`;
-  };
+const fileStyle = `:root{${inkLight}}@media (prefers-color-scheme:dark){:root{${inkDark}}}
+${pictureStyle}
+.blank{fill:var(--card)}
+.heading{font-size:18px}`;
+
+function rowsOf(plantings: readonly PlantingRow[], context: PictureContext): readonly Row[] {
+  const { plan, scale, canvas } = context;
+  const beds = [...grouped(plantings, ({ planting }) => planting.bed).values()];
   return [
-    drawing("rounds", "Rounds of the season", roundsInWords(plan), [roundStrip(context)]),
-    ...chunksOf(bedStrips(context)).map((beds, i) => {
-      const plantings = beds.map(({ planting }) => planting);
-      const words = plantingsInWords(plan, plantings);
-      return drawing(`beds-${i + 1}`, "Beds, stages and feedings", words, beds);
-    }),
-    ...(stock.length === 0 ? [] : [drawing("stock", "Stock on hand", stockInWords(plan), stock)]),
+    { heightPx: headHeightPx, beside: gutterText("Rounds on", 0, 33), before: headOf(context) },
+    ...beds.flatMap((rows) =>
+      rows.map((row, i): Row => {
+        const { planting } = row;
+        const line = html`<line class="grid" x1="0" x2="${innerPx}" y1="0" y2="0" />`;
+        const bed = i === 0 && html`${line}${gutterText(planting.bedName, 0, 16, bedPx, "strong")}`;
+        const name = gutterText(nameInPicture(planting), bedPx, 16, gutterPx - bedPx);
+        return {
+          heightPx: rowHeightPx,
+          beside: html`${bed}${name}`,
+          behind: barsOf(row, scale),
+          before: html`<g
+            ><title>${plantingInWords(row, plan.garden.amounts)}</title>${marksOf(row, scale)}</g
+          >`,
+        };
+      }),
+    ),
+    ...feedRows(plan).map((row): Row => ({
+      heightPx: rowHeightPx,
+      beside: gutterText(row.feeds.map(isolated).join(", "), 0, 16),
+      before: html`<g
+        ><title>${feedInWords(row, plan.garden.amounts)}</title>${feedMarksOf(row, scale)}</g
+      >`,
+    })),
+    ...(hasBottles(plan)
+      ? [
+          {
+            heightPx: stockHeightPx,
+            beside: gutterText("Stock", 0, 29, gutterPx / 2),
+            before: stockPlot(plan, scale, canvas),
+          },
+        ]
+      : []),
   ];
 }
 
-/** The strips of each drawing. */
-function chunksOf(strips: readonly BedStrip[]): readonly (readonly BedStrip[])[] {
-  const chunks: BedStrip[][] = [];
-  let heightPx = Infinity;
-  for (const strip of strips) {
-    heightPx += strip.heightPx;
-    if (heightPx <= tallestDrawingPx) chunks.at(-1)?.push(strip);
-    else {
-      chunks.push([strip]);
-      heightPx = strip.heightPx;
-    }
-  }
-  return chunks;
+function gutterText(text: string, x: number, y: number, roomPx = gutterPx, kind = ""): Html {
+  const fitting = isolated(shortened(text, (roomPx - 8) / fontPx));
+  return html`<text class="${kind}" x="${x}" y="${y}">${fitting}</text>`;
 }
 
-const fileStyle = `:root{${inkLight};${stageColours("light")}}@media (prefers-color-scheme:dark){:root{${inkDark};${stageColours("dark")}}}
-${pictureStyle}.heading{font-size:18px}`;
-
-/** For pages that hold {@link seasonDrawings}. */
-export const drawingsStyle = `${pictureStyle}\n${fittedTextStyle}`;
-
-function contextOf(plan: Plan, { today }: PictureOptions, canvas: Canvas): PictureContext {
-  return { plan, scale: timeScale(plan), canvas, ...given({ today }) };
-}
-
-function inWords(plan: Plan): string {
-  return [roundsInWords(plan), plantingsInWords(plan, plan.plantings), stockInWords(plan)]
-    .filter((text) => text !== "")
-    .join(" ");
-}
-
-function stacked(strips: readonly Strip[]): Strip {
-  let y = 0;
-  const bodies = strips.map(({ heightPx, body }) => {
-    const placed = html`<svg y="${y}" width="100%" height="${heightPx}" overflow="visible">
-      ${body}
-    </svg>`;
+/** One layer of the rows, each from its own top edge. */
+function placed(
+  rows: readonly Row[],
+  top: number,
+  layer: "beside" | "behind" | "before",
+  x: number,
+  width: number,
+): Html {
+  let y = top;
+  return html`${rows.map(({ heightPx, [layer]: body }) => {
+    const at = y;
     y += heightPx;
-    return placed;
-  });
-  return { heightPx: y, body: html`${bodies}` };
+    return (
+      body &&
+      html`<svg x="${x}" y="${at}" width="${width}" height="${heightPx}" overflow="visible">
+        ${body}
+      </svg>`
+    );
+  })}`;
 }

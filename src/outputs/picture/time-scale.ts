@@ -5,19 +5,15 @@ import { grouped } from "../../values.js";
 
 export interface TimeScale {
   readonly span: DaySpan;
-  /** Where the day begins, `12.5%`. */
-  readonly at: (day: Day) => string;
-  /** The middle of the day. */
-  readonly midst: (day: Day) => string;
-  /** Width of a span, both ends counted, cut to the picture. */
-  readonly width: (span: DaySpan) => string;
-  /** The same as a share, 0 to 1. */
-  readonly share: (span: DaySpan) => number;
+  /** Where the day begins, 0 to 1. */
+  readonly start: (day: Day) => number;
+  /** The middle of the day, 0 to 1. */
+  readonly middle: (day: Day) => number;
   /** Whether any of it is in the picture. */
   readonly shows: (span: DaySpan) => boolean;
 }
 
-/** The season, and days before or after it on which stock is made. */
+/** The season, and days before it on which stock is made. */
 export function timeScale(plan: Plan): TimeScale {
   const batches = plan.stock?.making.batches ?? [];
   const from = batches.reduce((day, b) => earlier(day, b.startOn), plan.garden.season.from);
@@ -25,16 +21,17 @@ export function timeScale(plan: Plan): TimeScale {
   const first = dayNumber(span.from);
   const days = dayNumber(span.to) + 1 - first;
   const share = (n: number) => Math.min(1, Math.max(0, (n - first) / days));
-  const percent = (x: number) => `${Number((x * 100).toFixed(2))}%`;
-  const shareOf = ({ from: a, to: b }: DaySpan) => share(dayNumber(b) + 1) - share(dayNumber(a));
   return {
     span,
-    at: (day) => percent(share(dayNumber(day))),
-    midst: (day) => percent(share(dayNumber(day) + 0.5)),
-    width: (s) => percent(shareOf(s)),
-    share: shareOf,
+    start: (day) => share(dayNumber(day)),
+    middle: (day) => share(dayNumber(day) + 0.5),
     shows: (s) => s.from <= span.to && s.to >= span.from,
   };
+}
+
+/** `12.5%` */
+export function percent(share: number): string {
+  return `${Number((share * 100).toFixed(2))}%`;
 }
 
 /** Each month of the picture, cut to it. */

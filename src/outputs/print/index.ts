@@ -11,3 +11,4 @@ export {
 } from "./label-sheets.js";
 export type { Paper } from "./paper.js";
 export { seasonSheet } from "./season-sheet.js";
+export { shortSheet } from "./short-sheet.js";

@@ -5,3 +5,8 @@ export const papers = {
 } as const;
 
 export type Paper = keyof typeof papers;
+
+export const sheetMarginMm = 12;
+
+/** Of a line of text on the sheet. */
+export const lineMm = 4.3;

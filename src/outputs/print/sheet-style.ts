@@ -1,72 +1,65 @@
 import { calciumCardStyle } from "../calcium-card.js";
-import { drawingsStyle, stageColours } from "../picture/index.js";
+import { drawingsStyle } from "../picture/index.js";
 import { inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
-import type { papers } from "./paper.js";
-
-const marginMm = 12;
+import { lineMm, type papers, sheetMarginMm } from "./paper.js";
 
 /** Tables as blocks: columns of paper would hold a few letters each. */
 const onPhone = `@media screen and (max-width:44rem){
 .cautions ul{columns:1}
-${narrowWaterTable}.rounds,.rounds tbody,.jobs,.jobs tbody,.calcium-sum,.calcium-sum tbody,.calcium-sum tr,.calcium-sum th{display:block}
-.rounds thead,.jobs thead,.calcium-sum thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.rounds tr,.jobs tr{display:grid;grid-template-columns:10mm 1fr;border-bottom:.4pt solid #999}
-.rounds tr>*,.jobs tr>*,.calcium-sum tr>*{grid-column:2;border:0;padding:.6mm 1.5mm}
-.rounds tr>:first-child,.jobs tr>:first-child{grid-column:1;grid-row:1/5}
-.rounds td:nth-child(2){font-weight:700}
-.rounds .notes>*{font-weight:400}
-.rounds .notes>:first-child{display:none}
-.calcium-sum tr{border-bottom:.4pt solid #999;padding:1mm 0}
-.calcium-sum td{display:grid;grid-template-columns:7em 1fr;padding-block:0}
-.calcium-sum td::before{content:attr(data-head);color:var(--soft)}
+${narrowWaterTable}.list,.list tbody{display:block}
+.list tr{display:grid;grid-template-columns:10mm 1fr;border-bottom:.4pt solid #999}
+.list tr>*{grid-column:2;border:0;padding:.6mm 1.5mm}
+.list tr>:first-child{grid-column:1;grid-row:1/4}
 }
 `;
 
 /** The season sheet's style: ink on white, whatever the reader's setting. */
 export function sheetStyle({ widthMm, heightMm }: (typeof papers)[keyof typeof papers]): string {
-  return `:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff;${stageColours("light")}}
-@page{size:${widthMm}mm ${heightMm}mm;margin:${marginMm}mm;@bottom-right{content:counter(page) " / " counter(pages);font:8pt sans-serif}}
+  return `:root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
+@page{size:${widthMm}mm ${heightMm}mm;margin:${sheetMarginMm}mm;@bottom-right{content:counter(page) " / " counter(pages);font:8pt sans-serif}}
 *{box-sizing:border-box}
-body{margin:0 auto;max-width:${widthMm - 2 * marginMm}mm;padding:4mm 0;background:#fff;color:var(--ink);font:9.5pt/1.35 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
+body{margin:0 auto;max-width:${widthMm - 2 * sheetMarginMm}mm;padding:4mm 0;background:#fff;color:var(--ink);font:9.5pt/1.35 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
 h1,h2,h3,p,ul,ol{margin:0;padding:0}
 h1{font-size:18pt;line-height:1.2}
 h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
 h1,h2,p,li,td,th{overflow-wrap:anywhere}
 code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .defs{position:absolute}
-.cautions{font-size:8.5pt;margin-top:3mm;padding:2mm 3mm;border:1.5pt solid var(--ink)}
+.cautions{break-inside:avoid;font-size:8.5pt;margin-top:3mm;padding:2mm 3mm;border:1.5pt solid var(--ink)}
 .cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
 .cautions li{break-inside:avoid}
 .picture-box{container:picture/inline-size}
-.picture-box>.picture{break-inside:avoid;margin-bottom:2mm}
-.key{display:flex;flex-wrap:wrap;gap:1mm 4mm;list-style:none;margin-bottom:2mm;break-after:avoid}
+.key{display:flex;flex-wrap:wrap;gap:1mm 2.5mm;list-style:none;margin-bottom:2mm;break-after:avoid}
 .key li{display:flex;align-items:center;gap:1.5mm}
 table{width:100%;border-collapse:collapse;table-layout:fixed}
-th,td{text-align:start;vertical-align:top;padding:1mm 1.5mm;border-bottom:.4pt solid #999}
+th,td{text-align:start;vertical-align:top;padding:.9mm 1.5mm;border-bottom:.4pt solid #999}
 thead th{border-bottom:1pt solid var(--ink)}
 thead{break-after:avoid}
-tr,tbody.kept{break-inside:avoid}
-thead th:first-child{width:15mm}
-.rounds thead th:nth-child(2){width:21%}
-.rounds thead th:nth-child(3){width:22%}
-.rounds thead th:nth-child(5){width:20%}
-.jobs thead th:nth-child(2){width:26mm}
-.head>*{background:#efece2;border-top:1pt solid var(--ink);break-after:avoid}
-.head th{font-size:11pt}
-.totals{font-weight:400;font-size:9pt}
-.notes td{color:var(--soft);font-size:8pt;height:9mm}
-.jobs th[scope=row]{white-space:nowrap}
-.box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center}
+tr{break-inside:avoid}
+.list{font:9.5pt/${lineMm}mm Arial,"Liberation Sans",Arimo,sans-serif}
+.list td{padding-block:.6mm}
+.list+.list{break-before:page}
+.list td:first-child{width:10mm;padding-inline:0}
+.list tr>:first-child{width:10mm}
+.list .ticks{width:10mm}
+.list .who{width:32%}
+.head>*{background:#efece2;border-top:1pt solid var(--ink);vertical-align:middle;height:8mm;padding-block:0}
+.head th{font-size:14pt}
+.head .totals{font-weight:400;font-size:9pt}
+.notes td{color:var(--soft);font-size:8pt;height:10mm;border-bottom:.8pt solid var(--ink)}
+.short tr>*{height:9.4mm;vertical-align:middle;padding-block:0}
+.short th{font-size:12pt;width:38%}
+.short td:last-child{font-size:12pt}
+.small{font-size:7.5pt;line-height:1.2;margin-top:2mm}
+.season{break-inside:avoid}
+.box{display:inline-block;border:1pt solid var(--ink);width:4mm;height:4mm;line-height:3.6mm;text-align:center;vertical-align:top}
 .box.round{width:6mm;height:6mm;line-height:5.4mm;border-width:1.5pt}
 .picture,.box,.head>*{print-color-adjust:exact;-webkit-print-color-adjust:exact}
-.water-weeks,.calcium-sum{font-size:8.5pt}
+.water-weeks{font-size:8.5pt}
 .water-weeks caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .water-weeks thead th:first-child{width:20%}
 .water-weeks thead th.gap{width:24%}
-.calcium-sum thead th:first-child{width:22%}
-.calcium-sum thead th:last-child{width:22%}
-.calcium-sum th .soft{font-weight:400}
 .plain{padding-left:4mm;font-size:8.5pt}
 .soft,.note,.scale{color:var(--soft)}
 .water-weeks th,.water-weeks td{padding-inline:.8mm}

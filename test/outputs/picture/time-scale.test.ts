@@ -1,34 +1,33 @@
 import { describe, expect, test } from "vitest";
 import { addDays, day } from "../../../src/dates.js";
-import { monthsOf, timeScale } from "../../../src/outputs/picture/time-scale.js";
+import { monthsOf, percent, timeScale } from "../../../src/outputs/picture/time-scale.js";
 import { planOf, weirCottage } from "../gardens.js";
 
 const plan = planOf(weirCottage);
 
 describe("time across the picture", () => {
   const scale = timeScale(plan);
-  const percent = (text: string) => Number(text.replace("%", ""));
 
   test("goes from the first day of the season to the last", () => {
     expect(scale.span).toEqual(plan.garden.season);
-    expect(scale.at(scale.span.from)).toBe("0%");
-    expect(scale.at(addDays(scale.span.to, 1))).toBe("100%");
-    expect(scale.width(scale.span)).toBe("100%");
+    expect(scale.start(scale.span.from)).toBe(0);
+    expect(scale.start(addDays(scale.span.to, 1))).toBe(1);
   });
 
   test("gives each day the same room", () => {
-    const june = percent(scale.width({ from: day("2027-06-01"), to: day("2027-06-30") }));
-    const may = percent(scale.width({ from: day("2027-05-01"), to: day("2027-05-31") }));
-    expect(june / may).toBeCloseTo(30 / 31, 2);
-    expect(
-      percent(scale.midst(day("2027-06-01"))) - percent(scale.at(day("2027-06-01"))),
-    ).toBeCloseTo(0.5 * (june / 30), 1);
+    const days = 245;
+    expect(scale.start(day("2027-03-02"))).toBeCloseTo(1 / days, 9);
+    expect(scale.middle(day("2027-06-01"))).toBeCloseTo(92.5 / days, 9);
   });
 
   test("cuts what lies outside the season", () => {
-    expect(scale.at(day("2026-12-01"))).toBe("0%");
+    expect(scale.start(day("2026-12-01"))).toBe(0);
     expect(scale.shows({ from: day("2026-12-01"), to: day("2027-02-28") })).toBe(false);
     expect(scale.shows({ from: day("2026-12-01"), to: day("2027-03-01") })).toBe(true);
+  });
+
+  test("is written in per cent", () => {
+    expect(percent(0.123456)).toBe("12.35%");
   });
 
   test("begins earlier when a batch does", () => {

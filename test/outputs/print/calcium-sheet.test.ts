@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../../src/dates.js";
 import { calciumSheet } from "../../../src/outputs/print/calcium-sheet.js";
-import { calciumTable } from "../../../src/outputs/print/calcium-table.js";
 import { aBedWatered, aPlan, aPlantingCalcium, aVerdict } from "../../support/a-plan.js";
 import { wateredBackGarden } from "../gardens.js";
 
@@ -100,21 +99,5 @@ describe("where a garden's calcium comes from, on paper", () => {
     expect(text).toMatch(/The season.*s feed is [\d.]+ to [\d.]+ % of what/);
     expect(sheet).toContain("size:215.9mm 279.4mm");
     expect(sheet).not.toMatch(/<script| style=|(src|href)="(?!#|data:,)/);
-  });
-});
-
-describe("the sum in a table", () => {
-  test("has a row for plantings of which the same is to be said, with share and verdict", () => {
-    const text = plain(
-      calciumTable(aPlan({ calcium: [aPlantingCalcium(), aPlantingCalcium({ name: "more" })] }))
-        ?.markup ?? "",
-    );
-    expect(text).toContain(
-      "tomato toms , South bed ; more , South bed 7.5 to 15 g per m2 3 to 4.5 g per m2 none 0.75 g per m2: 5 to 10 % cannot tell",
-    );
-  });
-
-  test("is absent where there is nothing to sum", () => {
-    expect(calciumTable(aPlan())).toBeUndefined();
   });
 });

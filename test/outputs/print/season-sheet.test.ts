@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../../src/dates.js";
 import { seasonSheet } from "../../../src/outputs/print/season-sheet.js";
+import { shortSheet } from "../../../src/outputs/print/short-sheet.js";
 import { aFill, aPlan, aRound } from "../../support/a-plan.js";
 import { nothingFed, oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "../gardens.js";
 
@@ -46,14 +47,16 @@ describe("the season sheet", () => {
       .replace(/<[^>]*>/g, " ")
       .replace(/\s+/g, " ");
     expect(text).toMatch(
-      /toms \(tomato\) 2 full cans: 900 mL in 9 L each nettle tea , in a can of its own; opened since 13 May/,
+      /toms \(tomato\) 2 cans × 900 mL ; nettle tea , in a can of its own; opened since 13 May/,
     );
   });
 
   test("says for each bed how many cans, and the stock in each", () => {
     for (const mix of weir.rounds.flatMap((r) => r.beds.flatMap((bed) => bed.mixes)))
       for (const fill of mix.fills)
-        expect(sheet).toMatch(new RegExp(`<b>${fill.stockText}</b> in\\s+${fill.waterText}`));
+        expect(sheet).toMatch(
+          new RegExp(`<b>${fill.stockText}</b>${fill.full ? "" : ` in ${fill.waterText}`}`),
+        );
   });
 
   test("carries the cautions of feeding, making and keeping", () => {
@@ -85,7 +88,7 @@ describe("the season sheet", () => {
   });
 
   test("is whole without stock, without feedings, with odd names and sixty beds", () => {
-    expect(seasonSheet(withoutStock(weir), { paper: "a4" })).not.toContain('id="making-head"');
+    expect(seasonSheet(withoutStock(weir), { paper: "a4" })).not.toContain('class="box job"');
     expect(seasonSheet(planOf(nothingFed), { paper: "a4" })).toContain("nothing to feed");
     const odd = seasonSheet(planOf(oddNames), { paper: "letter" });
     expect(odd).not.toMatch(/<script|<b>Bob/);
@@ -93,6 +96,18 @@ describe("the season sheet", () => {
     expect(count(seasonSheet(sixty, { paper: "a4" }), /class="box round"/g)).toBe(
       sixty.rounds.length,
     );
+  });
+
+  test("names a day again where it goes on on the next page, and ends with the picture", () => {
+    const text = seasonSheet(planOf(sixtyBeds()), { paper: "letter" });
+    expect(text).toMatch(/<\/time>, continued/);
+    expect(text.indexOf('id="season-head"')).toBeGreaterThan(text.lastIndexOf('class="box'));
+  });
+
+  test("in short has a line for each day of feeding, 25 to a page", () => {
+    const short = shortSheet(weir, { paper: "a4" });
+    expect(count(short, /class="box round"/g)).toBe(weir.rounds.length);
+    expect(count(short, /class="list short"/g)).toBe(Math.ceil(weir.rounds.length / 25));
   });
 
   test("has no script and names nothing outside itself", () => {
