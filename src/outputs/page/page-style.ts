@@ -48,7 +48,8 @@ main>section{margin-top:2rem}
 .bed-lines{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,26rem),1fr));gap:0 1.25rem;align-items:start;margin-top:.6rem;border-top:1px solid var(--line)}
 .bed-line summary{display:flex;flex-wrap:wrap;align-items:center;align-content:center;gap:0 .75rem;padding:.2rem 0}
 .bed-line summary::-webkit-details-marker{display:none}
-.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;flex:1 1 10rem;font-weight:700;color:var(--water)}
+.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;flex:1 1 0;overflow-wrap:break-word;font-weight:700;color:var(--water)}
+.bed-line .cans span{max-width:100%;overflow-wrap:break-word}
 .bed-line summary .unusual{flex-basis:100%}
 .unusual{display:block;color:var(--warn);font-weight:700}
 .beds{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
@@ -134,8 +135,8 @@ footer .cautions{margin-top:0}
 .bottles,.bottles caption,.bottles tbody,.bottles tr,.bottles th,.bottles td{display:block}
 .bottles tr{border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
 .bottles th,.bottles td{border:0;padding:.1rem 0}
-.bottles td{display:grid;grid-template-columns:6.5rem 1fr}
-.bottles td::before{content:attr(data-head);color:var(--soft)}
+.bottles td{display:flex;flex-wrap:wrap;column-gap:.5rem}
+.bottles td::before{content:attr(data-head);width:6rem;color:var(--soft)}
 .bottles table,.bottles{background:none}
 }
 @media (max-width:44rem){
