@@ -129,7 +129,7 @@ function answering(
 function indexOf(folder: GardenFolder, nowMs: number): string {
   return indexPage(
     folder.shows().map((show) => ({
-      title: show.title,
+      title: show.title === "" ? show.name : show.title,
       page: show.name,
       calendar: `${show.name}.ics`,
       hasProblems: show.problems.length > 0,
