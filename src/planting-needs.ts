@@ -114,7 +114,7 @@ function hereOf(
 
 /** Under a cover it is warmer by its gain and, while it stands, no frost comes in. */
 function placeOfBed(
-  { hemisphere, season }: Garden,
+  { amounts, hemisphere, season }: Garden,
   { cover }: Bed,
   here: Here | undefined,
   frost: FrostEstimate | undefined,
@@ -122,6 +122,7 @@ function placeOfBed(
 ): Place {
   const under = here && cover ? { ...here, cover: [warmer(cover, usual)] } : here;
   return {
+    amounts,
     hemisphere,
     season,
     ...given({ here: under }),
@@ -156,7 +157,8 @@ function stagesAndRules(
   const now = ofThisYear(planting, crop, place);
   const life = plantingLife(now.planting, crop, place);
   const assumptions = [...now.assumptions, ...life.assumptions];
-  return { life: { ...life, assumptions }, match: matchRules(now.planting, crop, life, rules) };
+  const match = matchRules(now.planting, crop, life, rules, place.amounts);
+  return { life: { ...life, assumptions }, match };
 }
 
 /** A crop that is not known has no stages: none are invented. */

@@ -1,11 +1,12 @@
 /** What is in the bottles of a garden, and which of them are not ready yet. */
 import { addDays, type Day, later } from "../dates.js";
-import type { BatchInHand, Garden } from "../garden/index.js";
+import { type BatchInHand, type Garden, shortDay } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { PlanWarning, StrainedWhite } from "../season/index.js";
 import {
   assumedStrainer,
   bottleStock,
+  batchName,
   readiness,
   type Recipe,
   recipeMeans,
@@ -94,7 +95,7 @@ export function waitingBottles(
     warnings.push({
       code: "stock-not-ready",
       ...(ready === since ? { day: ready } : {}),
-      message: `batch ${batch.id}: ${state.value.message}; it is not used before ${ready}`,
+      message: `${batchName(batch.id)}: ${state.value.message}; it is not used before ${shortDay(ready, garden.amounts)}`,
       mend: state.value.mend,
     });
   }

@@ -1,5 +1,12 @@
 /** What the making plan has to warn of: rounds without stock, late bottles, strong acid. */
-import { type Amounts, counted, decimal, type Garden, pouredText } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  decimal,
+  type Garden,
+  pouredText,
+  shortDay,
+} from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
 import { type Chemistry, ledgerSum, type PlannedBatch, type Shortage } from "../stock/index.js";
 import { given, grouped } from "../values.js";
@@ -22,7 +29,7 @@ export function shortageWarnings(
       code: `stock-short-${reason}`,
       day,
       ...given({ bed: beds.length === 1 ? beds[0] : undefined }),
-      message: `too little stock on ${day}, ${lack} ${ml}: ${why}`,
+      message: `too little stock on ${shortDay(day, amounts)}, ${lack} ${ml}: ${why}`,
       mend,
     };
   });
@@ -32,12 +39,13 @@ export function shortageWarnings(
 export function strainDayWarnings(
   batches: readonly PlannedBatch[],
   readyBeforeDays: number,
+  amounts: Amounts,
 ): PlanWarning[] {
   const onTheDay = batches.filter(
     ({ readyOn, serves }) => readyBeforeDays > 0 && serves[0]?.day === readyOn,
   );
   if (onTheDay.length === 0) return [];
-  const days = onTheDay.map(({ readyOn }) => readyOn);
+  const days = onTheDay.map(({ readyOn }) => shortDay(readyOn, amounts));
   return [
     {
       code: "strained-on-feeding-day",

@@ -9,7 +9,7 @@ import {
   strengthText,
 } from "../garden/index.js";
 import type { PlanWarning, Pour } from "../season/index.js";
-import type { Chemistry, PlannedBatch } from "../stock/index.js";
+import { batchName, type Chemistry, type PlannedBatch } from "../stock/index.js";
 import { grouped } from "../values.js";
 import type { CanDemand } from "./demands.js";
 import type { Liquids } from "./garden-liquids.js";
@@ -85,7 +85,7 @@ function subject({ bottle, lacksWhite }: Cause, liquids: Liquids, amounts: Amoun
   const stock = bottle === undefined ? liquids.usual.stock : liquids.of(bottle);
   const holds = `holds ${strengthText(liquids.poured(stock), amounts)}`;
   if (lacksWhite) return `poured clear, the stock ${holds}`;
-  return bottle === undefined ? `a new batch ${holds}` : `bottle ${bottle} ${holds}`;
+  return bottle === undefined ? `a new batch ${holds}` : `${batchName(bottle)} ${holds}`;
 }
 
 function mend({ bottle, lacksWhite }: Cause, liquids: Liquids): string {

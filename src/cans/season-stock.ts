@@ -24,6 +24,7 @@ import {
   waterReport,
   type WaterReport,
   wayOfMaking,
+  batchName,
 } from "../stock/index.js";
 import { given } from "../values.js";
 import type { TapCalcium } from "./assemble.js";
@@ -126,7 +127,7 @@ export function seasonStock(
           tables.chemistry,
         ),
         ...sprayWarnings(ahead, pouredFor, garden.amounts),
-        ...strainDayWarnings(making.batches, way.readyBeforeDays),
+        ...strainDayWarnings(making.batches, way.readyBeforeDays, garden.amounts),
         ...cans.warnings(),
         ...(making.batches.length > 0 ? strongAcidWarnings(garden, tables.chemistry) : []),
       ],
@@ -228,6 +229,6 @@ function assumedMesh(bottles: readonly StockBottle[], liquids: Liquids, today: D
   const passes = first && liquids.whiteOf(first.id)?.passes;
   if (passes === undefined) return [];
   return [
-    `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh, which lets about ${decimal(100 * passes, 0)} % of the white through (\`strained:\`); after a cloth far less calcium is in the bottle`,
+    `${unsure.map(({ id }) => batchName(id)).join(", ")}: strained through a mesh, which lets about ${decimal(100 * passes, 0)} % of the white through (\`strained:\`); after a cloth far less calcium is in the bottle`,
   ];
 }

@@ -1,6 +1,6 @@
 /** The shells that a household has for batches: counted since they were to be kept, else as usual. */
 import { addDays, type Day } from "../dates.js";
-import { type Garden, totalOf } from "../garden/index.js";
+import { type Garden, shortDay, totalOf } from "../garden/index.js";
 import type { Published } from "../published/index.js";
 import {
   type planStock,
@@ -47,7 +47,9 @@ export function shellSupply(
   return {
     supply: { ...given({ perWeek }), inHand: shellsInHand ?? since, gPerShell, gPerL },
     assumptions: isAssumed
-      ? [`${since} eggshells in hand on ${today} (\`stock: { shells_in_hand: ... }\`)`]
+      ? [
+          `${since} eggshells in hand on ${shortDay(today, garden.amounts)} (\`stock: { shells_in_hand: ... }\`)`,
+        ]
       : [],
   };
 }

@@ -12,6 +12,7 @@ import {
 } from "../garden/index.js";
 import type { BatchReport, BatchToMake, MakingReport, RecipeReport } from "../notes/index.js";
 import {
+  batchName,
   bottleText,
   dayOfStep,
   kitchenVolumeText,
@@ -21,6 +22,7 @@ import {
   weightText,
 } from "../stock/index.js";
 import {
+  capital,
   leftToUseUp,
   shellsInAll,
   stepCommand,
@@ -60,7 +62,7 @@ function makingSections(
       : tabled(
           "Bottles in hand",
           inHand.map((line) => [
-            line.batch,
+            capital(batchName(line.batch)),
             `${ml(line.openingMl)} now`,
             `${ml(line.givenMl)} to be given`,
             line.thrownAwayMl > 0 ? `${ml(line.thrownAwayMl)} left over` : "",
@@ -110,7 +112,7 @@ function servesText(batch: BatchToMake, amounts: Amounts, style: TextStyle): str
       served.flatMap(({ plantings }) => plantings).join(", "),
     ];
   });
-  return tabled(`${batch.id} serves`, rows, style);
+  return tabled(`${capital(batchName(batch.id))} serves`, rows, style);
 }
 
 function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle): string[] {
@@ -118,7 +120,7 @@ function recipeSections(recipe: RecipeReport, amounts: Amounts, style: TextStyle
   const title =
     recipe.batch === undefined
       ? `A batch of ${makes}`
-      : `The next batch, ${recipe.batch}: ${makes}`;
+      : `Next, ${batchName(recipe.batch)}: ${makes}`;
   return [
     tabled(title, recipeRows(recipe, amounts), style),
     [

@@ -162,7 +162,7 @@ export const commandList: readonly CommandSpec[] = [
       "log garden.yaml --planting toms --stock 30mL --batch B1",
       "log garden.yaml --bed south --feed seaweed",
       "log garden.yaml --missed --on 2027-06-12",
-      "log garden.yaml --batch batch-2027-06-12 --step acid-in",
+      "log garden.yaml --batch batch-2 --step acid-in",
       "log garden.yaml --undo",
     ],
     options: [

@@ -1,6 +1,8 @@
 /** What `log` writes of a batch: a step done, or its last step taken back. */
-import { batchNamed, stepEdits, undoEdit } from "../log/index.js";
+import { type DoneToBatch, batchNamed, stepEdits, undoEdit } from "../log/index.js";
+import type { BatchStepKey } from "../garden/index.js";
 import type { Result } from "../problem.js";
+import { batchName } from "../stock/index.js";
 import { nearest } from "../suggest.js";
 import { given } from "../values.js";
 import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
@@ -8,6 +10,12 @@ import { spaced } from "./log-options.js";
 import { entryRow } from "./log-text.js";
 import { stepKey, stepWordOf, type StepWord } from "./log-steps.js";
 import { type Shell, wrongUsage } from "./shell.js";
+
+/** The day of a plan's batch that a step is compared with; of those after it, its bottling. */
+const visits: Partial<Record<BatchStepKey, DoneToBatch>> = {
+  shells_out: "shellsOut",
+  acid_in: "acidIn",
+};
 
 export async function stepWish(
   job: LogJob,
@@ -18,9 +26,9 @@ export async function stepWish(
   const { garden, written, on, options } = job;
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
-  const known = await batchesOfDay(job, plans.value, shell);
-  const volume = options.volume === undefined ? undefined : spaced(options.volume);
   const done = { step: stepKey(step), on, isDayNamed: options.on !== undefined };
+  const known = await batchesOfDay(job, plans.value, visits[done.step] ?? "made", shell);
+  const volume = options.volume === undefined ? undefined : spaced(options.volume);
   const batch = batchNamed(name, written, known);
   const wish = stepEdits(name, batch, { ...done, ...given({ volume }) }, garden.amounts);
   if (wish === undefined) {
@@ -28,7 +36,7 @@ export async function stepWish(
     throw noBatch(name, ids, "; one that no plan has is listed when you give its --volume");
   }
   const { id, edits, writtenOn } = wish;
-  const already = `the file says so of batch ${id} already (${step} on ${writtenOn ?? on}): give --on to correct the day`;
+  const already = `the file says so of ${batchName(id)} already (${step} on ${writtenOn ?? on}): give --on to correct the day`;
   return { ok: true, value: { edits, ...(edits.length === 0 ? { already } : {}) } };
 }
 
@@ -44,7 +52,7 @@ async function undoneStep(job: LogJob, name: string, shell: Shell): Promise<Resu
   const { written } = job;
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
-  const { listed } = batchNamed(name, written, await batchesOfDay(job, plans.value, shell));
+  const { listed } = batchNamed(name, written, await batchesOfDay(job, plans.value, "made", shell));
   if (listed === undefined) {
     const batches = written.stock?.batches ?? [];
     throw noBatch(

@@ -1,6 +1,12 @@
 /** The entries that `log` writes: feedings given and missed. */
 import type { Day } from "../dates.js";
-import { type Amounts, type LogEntry, type NewLogEntry, pouredText } from "../garden/index.js";
+import {
+  type Amounts,
+  type LogEntry,
+  type NewLogEntry,
+  pouredText,
+  shortDay,
+} from "../garden/index.js";
 import {
   batchNamed,
   bottling,
@@ -14,7 +20,7 @@ import {
 } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
-import { timesOfMaking } from "../stock/index.js";
+import { batchName, timesOfMaking } from "../stock/index.js";
 import { loadTables } from "../tables.js";
 import { given } from "../values.js";
 import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
@@ -158,13 +164,14 @@ async function withBottles(
   shell: Shell,
 ): Promise<LogWish> {
   const { garden, written, on, options } = job;
+  const { amounts } = garden;
   const named = (wish.entries ?? []).map((entry) => ({
     ...entry,
     ...given({ batch: options.batch ?? entry.batch }),
   }));
   if (named.length === 0) return wish;
   const names = [...new Set(named.flatMap(({ batch }) => batch ?? []))];
-  const known = names.length === 0 ? [] : await batchesOfDay(job, plans, shell);
+  const known = names.length === 0 ? [] : await batchesOfDay(job, plans, "poured", shell);
   const batches = new Map(names.map((name) => [name, batchNamed(name, written, known)]));
   const entries = named.map((entry): NewLogEntry => {
     const { listed, known: planned } = batches.get(entry.batch ?? "") ?? {};
@@ -180,7 +187,7 @@ async function withBottles(
   const remarks = [
     ...(isBottleLacking
       ? [
-          `no bottle in it held enough stock on ${on}: list the batch under \`stock:\`, or name it with --batch`,
+          `no bottle in it held enough stock on ${shortDay(on, amounts)}: list the batch under \`stock:\`, or name it with --batch`,
         ]
       : []),
     ...bottled.flatMap(({ batch: { listed, known }, notBefore }) => {
@@ -188,7 +195,7 @@ async function withBottles(
       return notBefore === undefined
         ? []
         : [
-            `batch ${id} cannot be bottled before ${notBefore}, so it is not written down as made on ${on}: log that on its day, with --batch ${id} --step made`,
+            `${batchName(id)} cannot be bottled before ${shortDay(notBefore, amounts)}, so it is not written down as made on ${shortDay(on, amounts)}: log that on its day, with --batch ${id} --step made`,
           ];
     }),
   ];

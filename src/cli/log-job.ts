@@ -2,7 +2,7 @@
 import type { GardenFile } from "../compiled/garden-file.js";
 import type { Day } from "../dates.js";
 import type { Garden, GardenEdit, NewLogEntry } from "../garden/index.js";
-import { keepsLog, type KnownBatch, knownBatches } from "../log/index.js";
+import { type DoneToBatch, keepsLog, type KnownBatch, knownBatches } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { loadGardenText } from "./load.js";
@@ -62,11 +62,11 @@ export async function plansOfDay(
 
 /** Of those plans, and of today's. */
 export async function batchesOfDay(
-  { text, file, today }: LogJob,
+  { text, file, today, on }: LogJob,
   plans: readonly Plan[],
+  done: DoneToBatch,
   shell: Shell,
-): Promise<KnownBatch[]> {
+): Promise<readonly KnownBatch[]> {
   const now = await loadGardenText(text, file, shell, { today });
-  const all = [...plans, ...(now.ok ? [now.value.plan] : [])].flatMap(knownBatches);
-  return [...new Map(all.reverse().map((batch) => [batch.id, batch])).values()];
+  return knownBatches([...plans, ...(now.ok ? [now.value.plan] : [])], done, on);
 }

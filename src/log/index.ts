@@ -1,4 +1,10 @@
-export { batchNamed, isCalled, type KnownBatch, knownBatches } from "./batch-names.js";
+export {
+  batchNamed,
+  type DoneToBatch,
+  isCalled,
+  type KnownBatch,
+  knownBatches,
+} from "./batch-names.js";
 export { bottling, stepEdits, undoEdit } from "./batch-steps.js";
 export { entriesOfDay } from "./entries.js";
 export {

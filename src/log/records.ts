@@ -1,9 +1,10 @@
 /** What the garden file has written down of its days: log, signs, bottles. */
 import { addDays, type Day, type DaySpan, later } from "../dates.js";
-import type { BatchBegun, Garden } from "../garden/index.js";
+import { type BatchBegun, type Garden, shortDay } from "../garden/index.js";
 import type { Finding } from "../problem.js";
 import type { Published } from "../published/index.js";
 import type { PlanWarning } from "../season/index.js";
+import { batchName } from "../stock/index.js";
 import { didYouMean } from "../suggest.js";
 import { given } from "../values.js";
 
@@ -78,7 +79,7 @@ function batchesOn({ batches, begun, dropped }: Batches, day: Day): Batches {
 
 /** Bottles that the log pours from and that neither the file nor the calendar knows. */
 export function unknownBatches(
-  { log, stock }: Garden,
+  { amounts, log, season, stock }: Garden,
   published: Published | undefined,
 ): PlanWarning[] {
   const told = published?.batches ?? [];
@@ -88,14 +89,15 @@ export function unknownBatches(
   return log.flatMap(({ on, batch, bed, planting }) => {
     if (batch === undefined || bottled.has(batch)) return [];
     const isDropped = dropped.has(batch);
+    const said = shortDay(on, amounts, season.from);
     return [
       {
         code: "batch-unknown",
         ...given({ planting, bed }),
         day: on,
         message: isDropped
-          ? `the log of ${on} pours from batch ${batch}, which was never bottled`
-          : `the log of ${on} pours from batch ${batch}, which is not listed; it is taken off no bottle`,
+          ? `the log of ${said} pours from ${batchName(batch)}, which was never bottled`
+          : `the log of ${said} pours from ${batchName(batch)}, which is not listed; it is taken off no bottle`,
         mend: isDropped
           ? "correct `batch` there, or give its day with `made` under `stock: { batches: ... }`"
           : didYouMean(

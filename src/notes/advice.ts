@@ -1,9 +1,9 @@
 /** What is worth telling a grower although the garden file is right. */
 import type { CropCatalogue } from "../crops/index.js";
 import { daysBetween, earlier, later } from "../dates.js";
-import { type Amounts, type Garden, volumeText } from "../garden/index.js";
+import { type Amounts, type Garden, shortDate, volumeText } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
-import type { StockTables } from "../stock/index.js";
+import { batchName, type StockTables } from "../stock/index.js";
 import { grouped } from "../values.js";
 import { pickAdvice } from "./pick-advice.js";
 import { warmthAdvice } from "./warmth-advice.js";
@@ -67,7 +67,7 @@ function askStrainer({ stock, today }: Plan): Advice[] {
     {
       code: "ask-strained",
       plantings: [],
-      message: `${unsure.map(({ id }) => id).join(", ")}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
+      message: `${unsure.map(({ id }) => batchName(id)).join(", ")}: strained through a mesh or a cloth? Write \`strained: mesh\` or \`strained: cloth\`; a mesh is taken, and after a cloth the same amount carries far less calcium`,
     },
   ];
 }
@@ -100,6 +100,7 @@ function dryWhileAway(garden: Garden, plan: Plan): Advice[] {
   const toldByWatering = new Set((plan.watering ?? []).map(({ bed }) => bed));
   return garden.feeding.away.flatMap((away) => {
     const days = daysBetween(away.from, away.to) + 1;
+    const [from, to] = [away.from, away.to].map((day) => shortDate(day, garden.amounts));
     if (days < longAwayDays) return [];
     const meanwhile = plan.plantings.filter(
       (p) =>
@@ -116,7 +117,7 @@ function dryWhileAway(garden: Garden, plan: Plan): Advice[] {
       {
         code: "dry-while-away",
         plantings: meanwhile.map((p) => p.id),
-        message: `you are away from ${away.from} to ${away.to} while ${meanwhile.map((p) => p.id).join(", ")} form fruit or heads: have someone water evenly, that matters more than the feed`,
+        message: `you are away from ${from} to ${to} while ${meanwhile.map((p) => p.id).join(", ")} form fruit or heads: have someone water evenly, that matters more than the feed`,
       },
     ];
   });

@@ -1,7 +1,7 @@
 /** What is told of batches that were published: what counts as done, and what is asked about. */
-import { type Amounts, type BatchInHand, pouredText } from "../garden/index.js";
+import { type Amounts, type BatchInHand, pouredText, shortDay } from "../garden/index.js";
 import type { PlanWarning } from "../season/index.js";
-import type { Standing, StockPlan, Taken } from "../stock/index.js";
+import { batchName, type Standing, type StockPlan, type Taken } from "../stock/index.js";
 
 /** Asked once for each bottle that is still poured from, and for each batch known by its day alone. */
 export function takenAsMade(
@@ -15,22 +15,22 @@ export function takenAsMade(
       .filter(({ id }) => poured.has(id))
       .map(
         ({ id, made, volumeMl }) =>
-          `${id} was bottled on ${made} with ${pouredText(volumeMl, amounts)}, as published (\`feedround log\` with \`--batch ${id} --step made --volume\` and what it came to writes it down)`,
+          `${batchName(id)} was bottled on ${shortDay(made, amounts)} with ${pouredText(volumeMl, amounts)}, as published (\`feedround log\` with \`--batch ${id} --step made --volume\` and what it came to writes it down)`,
       ),
     ...guessed.map(
       ({ id, published }) =>
-        `batch ${id} is ${published.id}, which was published for ${published.made} (\`planned: ${published.id}\` in \`batches:\` says so for certain)`,
+        `${batchName(id)} is the published ${batchName(published.id)}, which was to be bottled on ${shortDay(published.made, amounts)} (\`planned: ${published.id}\` in \`batches:\` says so for certain)`,
     ),
   ];
 }
 
 /** A batch under way that nothing needs any more is the grower's to stop or to keep. */
-export function noLongerNeeded({ batches }: StockPlan): PlanWarning[] {
+export function noLongerNeeded({ batches }: StockPlan, amounts: Amounts): PlanWarning[] {
   return batches
     .filter(({ underWay, serves }) => underWay && serves.length === 0)
     .map(({ id, readyOn }) => ({
       code: "batch-not-needed",
-      message: `${id} is under way, to be bottled on ${readyOn}, and no feeding needs it any more`,
+      message: `${batchName(id)} is under way, to be bottled on ${shortDay(readyOn, amounts)}, and no feeding needs it any more`,
       mend: `stop it (\`feedround log\` with \`--batch ${id} --step thrown-away\`), or keep it for beds that are not in the file`,
     }));
 }
@@ -49,7 +49,7 @@ export function leftWithoutDay(
     )
     .map(({ id }) => ({
       code: "batch-left-when",
-      message: `batch ${id} has \`left\` without \`left_on\`: published rounds that the log does not tell of come off none of it`,
+      message: `${batchName(id)} has \`left\` without \`left_on\`: published rounds that the log does not tell of come off none of it`,
       mend: "add `left_on` with the day on which you looked",
     }));
 }

@@ -2,7 +2,7 @@
 import type { FirstFrost, LastFrost } from "../climate/index.js";
 import type { Crop, CropCatalogue } from "../crops/index.js";
 import { addDays, type Day, later } from "../dates.js";
-import type { Bed, Garden, Planting } from "../garden/index.js";
+import { type Amounts, type Bed, type Garden, type Planting, shortDate } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import { lifeSpan } from "../stages/index.js";
 import { grouped } from "../values.js";
@@ -15,7 +15,7 @@ interface FrostAdvice {
 
 /** None of what is past, and none where a cover stands over the bed until then. */
 export function frostAdvice(
-  { beds }: Garden,
+  { amounts, beds }: Garden,
   { garden: { frost }, plantings: planned, today }: Plan,
   catalogue: CropCatalogue,
 ): FrostAdvice[] {
@@ -28,10 +28,10 @@ export function frostAdvice(
       const life = lifeSpan(planned.find(({ id }) => id === planting.id)?.stages ?? []);
       const to = life === undefined ? out.day : later(life.to, out.day);
       const told = frost.allYear
-        ? [frostInAnyMonth(bed, out, to, today)]
+        ? [frostInAnyMonth(bed, out, to, today, amounts)]
         : [
-            frostAfter(bed, out, frost.lastSpring, today),
-            frostBefore(bed, to, frost.firstAutumn, today),
+            frostAfter(bed, out, frost.lastSpring, today, amounts),
+            frostBefore(bed, to, frost.firstAutumn, today, amounts),
           ];
       return told.flatMap((what) => (what === undefined ? [] : [{ id: planting.id, what }]));
     }),
@@ -61,14 +61,15 @@ function frostAfter(
   { day, how }: Outdoors,
   last: LastFrost | undefined,
   today: Day,
+  amounts: Amounts,
 ): string | undefined {
   if (last === undefined || day > last.oneInTen || today > last.oneInTen) return undefined;
   if (isCovered(bed, day, last.oneInTen)) return undefined;
   const wait = today < day ? ", or wait" : "";
   const toDo = `keep fleece at hand${how === "sown" ? " for what is up by then" : ""}${wait}`;
   return last.by === "own"
-    ? `${how} on ${day}, before the last frost of spring on ${last.day} (${last.why}): ${toDo}`
-    : `${how} on ${day}, and in one spring of ten frost comes after ${last.oneInTen}: ${toDo} (the last frost is on ${last.day} by ${last.why}; \`frost: { last: ... }\` takes your own day)`;
+    ? `${how} on ${shortDate(day, amounts)}, before the last frost of spring on ${shortDate(last.day, amounts)} (${last.why}): ${toDo}`
+    : `${how} on ${shortDate(day, amounts)}, and in one spring of ten frost comes after ${shortDate(last.oneInTen, amounts)}: ${toDo} (the last frost is on ${shortDate(last.day, amounts)} by ${last.why}; \`frost: { last: ... }\` takes your own day)`;
 }
 
 /** Where the estimate is too rough to end the plan's picking, it is said at least. */
@@ -77,11 +78,12 @@ function frostBefore(
   to: Day,
   first: FirstFrost | undefined,
   today: Day,
+  amounts: Amounts,
 ): string | undefined {
   if (first === undefined || first.endsPicking || first.day >= to || today > first.day)
     return undefined;
   if (isCovered(bed, first.day, to)) return undefined;
-  return `planned to stand until ${to}, and in half of the years frost has come by ${first.day} (${first.why}): \`frost: { first: ... }\` or \`picked_until\` ends it sooner`;
+  return `planned to stand until ${shortDate(to, amounts)}, and in half of the years frost has come by ${shortDate(first.day, amounts)} (${first.why}): \`frost: { first: ... }\` or \`picked_until\` ends it sooner`;
 }
 
 function frostInAnyMonth(
@@ -89,10 +91,11 @@ function frostInAnyMonth(
   { day, how }: Outdoors,
   to: Day,
   today: Day,
+  amounts: Amounts,
 ): string | undefined {
   return today > to || isCovered(bed, day, to)
     ? undefined
-    : `${how} on ${day}, where frost is to be expected in any month, by an estimate from the mean minimum temperature: grow it under glass or keep fleece at hand`;
+    : `${how} on ${shortDate(day, amounts)}, where frost is to be expected in any month, by an estimate from the mean minimum temperature: grow it under glass or keep fleece at hand`;
 }
 
 function isCovered({ cover }: Bed, from: Day, to: Day): boolean {

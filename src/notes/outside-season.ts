@@ -1,9 +1,17 @@
 /** What a garden file still holds of another season, as one does in which the season alone was moved. */
 import { type DaySpan, type Day, within } from "../dates.js";
-import { counted, type Garden, type Planting } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  fullDate,
+  type Garden,
+  type Planting,
+  shortDate,
+} from "../garden/index.js";
 import { isOver, type Sighting } from "../rules/index.js";
 import type { InHand, PlanWarning } from "../season/index.js";
 import { lifeSpan, type StageSpan } from "../stages/index.js";
+import { batchName } from "../stock/index.js";
 import { byText } from "../values.js";
 
 /** A planting with its stages; none where the crop is not known, or it was taken out before them. */
@@ -15,7 +23,7 @@ interface Grown {
 
 /** One warning for each kind of thing, however many there are of it. */
 export function outsideSeason(
-  { season, log, feeds, feeding, stock }: Garden,
+  { amounts, season, log, feeds, feeding, stock }: Garden,
   grown: readonly Grown[],
   inHand: readonly InHand[],
   today: Day,
@@ -37,15 +45,19 @@ export function outsideSeason(
   const batches = inHand.filter(
     ({ id, useBy }) => listed.has(id) && useBy < season.from && useBy < today,
   );
+  const spanOfDays = spanned(amounts, season.from);
   return [
     {
       what: counted(plantings.length, "planting lies", "plantings lie"),
       which: named(plantings.map(({ planting }) => planting.id)),
     },
-    { what: counted(logged.length, "log entry lies", "log entries lie"), which: spanned(logged) },
+    {
+      what: counted(logged.length, "log entry lies", "log entries lie"),
+      which: spanOfDays(logged),
+    },
     {
       what: counted(signs.length, "sign was seen", "signs were seen"),
-      which: spanned(signs.map(({ seen }) => seen.on)),
+      which: spanOfDays(signs.map(({ seen }) => seen.on)),
     },
     {
       what: counted(otherFeeds.length, "other feed lies", "other feeds lie"),
@@ -53,17 +65,17 @@ export function outsideSeason(
     },
     {
       what: counted(away.length, "time away lies", "times away lie"),
-      which: named(away.map(({ from, to }) => `${from} to ${to}`)),
+      which: named(away.map(({ from, to }) => spanOfDays([from, to]))),
     },
     {
       what: counted(batches.length, "batch had its last day", "batches had their last day"),
-      which: named(batches.map(({ id }) => id)),
+      which: named(batches.map(({ id }) => batchName(id))),
     },
   ]
     .filter(({ which }) => which !== "")
     .map(({ what, which }) => ({
       code: "outside-season",
-      message: `${what} outside the season of ${season.from} to ${season.to}: ${which}`,
+      message: `${what} outside the season of ${fullDate(season.from, amounts)} to ${fullDate(season.to, amounts)}: ${which}`,
       mend: "mend the year, or take out what is over; `feedround new --from` writes the file of the next year",
     }));
 }
@@ -76,8 +88,10 @@ function named(names: readonly string[]): string {
   return names.slice(0, mostNamed).join(", ") + (left > 0 ? ` and ${left} more` : "");
 }
 
-function spanned(days: readonly Day[]): string {
-  const [first, ...others] = [...days].sort(byText);
-  const last = others.at(-1) ?? first;
-  return first === undefined ? "" : first === last ? first : `${first} to ${last}`;
+/** @param near of a day in another year than that one, the year is told */
+function spanned(amounts: Amounts, near: Day): (days: readonly Day[]) => string {
+  return (days) => {
+    const told = [...days].sort(byText).map((day) => shortDate(day, amounts, near));
+    return [...new Set([...told.slice(0, 1), ...told.slice(-1)])].join(" to ");
+  };
 }

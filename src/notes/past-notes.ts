@@ -1,17 +1,18 @@
 /** What is told of the past: what counts as given, what was not, and whose name changed. */
 import type { Day } from "../dates.js";
-import { counted, type Garden } from "../garden/index.js";
+import { type Amounts, counted, type Garden, shortDay } from "../garden/index.js";
 import type { NotGiven } from "../log/index.js";
 import type { Renamed } from "../published/index.js";
 import type { Plan } from "../season/index.js";
 import { byText, grouped } from "../values.js";
 
 /** @param days published, past, and not in the log */
-export function takenAsGiven(days: readonly Day[]): string[] {
+export function takenAsGiven(days: readonly Day[], amounts: Amounts): string[] {
   const [first] = days;
   const last = days.at(-1);
   if (first === undefined || last === undefined) return [];
-  const span = first === last ? `of ${first}` : `from ${first} to ${last}`;
+  const [from, to] = [first, last].map((day) => shortDay(day, amounts));
+  const span = first === last ? `of ${from}` : `from ${from} to ${to}`;
   return [
     `${counted(days.length, "published round")} ${span} ${days.length === 1 ? "counts" : "count"} as given, since the log does not say otherwise (\`- { on: ${last}, missed: true }\` under \`log:\` says so of one, \`unlogged: not-given\` of all)`,
   ];

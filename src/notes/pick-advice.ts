@@ -1,13 +1,13 @@
 /** Harvests that the plan ends with the season, for want of the grower's word. */
 import { daysBetween } from "../dates.js";
-import type { Garden } from "../garden/index.js";
+import { type Garden, shortDate } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import type { Advice } from "./advice-type.js";
 
 /** Few plants bear longer: common practice, no source. */
 const longHarvestDays = 150;
 
-export function pickAdvice({ beds, season }: Garden, { plantings }: Plan): Advice[] {
+export function pickAdvice({ amounts, beds, season }: Garden, { plantings }: Plan): Advice[] {
   const named = new Set(
     beds
       .flatMap((bed) => bed.plantings)
@@ -29,7 +29,7 @@ export function pickAdvice({ beds, season }: Garden, { plantings }: Plan): Advic
     {
       code: "long-harvest",
       plantings: ids,
-      message: `${ids.join(", ")}: taken as picked for more than ${longHarvestDays} days, to the season's end on ${season.to}, and fed accordingly: write the day of the last pick (\`picked_until:\`) where they tire sooner`,
+      message: `${ids.join(", ")}: taken as picked for more than ${longHarvestDays} days, to the season's end on ${shortDate(season.to, amounts)}, and fed accordingly: write the day of the last pick (\`picked_until:\`) where they tire sooner`,
     },
   ];
 }

@@ -7,10 +7,18 @@ import {
   timeAwayIn,
   type UnmetWindow,
 } from "../days/index.js";
-import { counted, type Garden, pouredText, vesselOf, volumeText } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  type Garden,
+  pouredText,
+  shortDay,
+  vesselOf,
+  volumeText,
+} from "../garden/index.js";
 import type { GivenFeeding } from "../log/index.js";
 import type { PlanNote, PlanWarning } from "../season/index.js";
-import type { Emptied } from "../stock/index.js";
+import { batchName, type Emptied } from "../stock/index.js";
 import { given } from "../values.js";
 
 /** A window that no allowed day could serve in time, and the course it is of. */
@@ -40,22 +48,25 @@ export function windowWarnings(
     warnings: unserved
       .filter((window) => !isToBeNoted(window))
       .map((window) => unservedWarning(window, allowed, garden)),
-    notes: unserved.filter(isToBeNoted).map(missedNote),
+    notes: unserved.filter(isToBeNoted).map((window) => missedNote(window, garden.amounts)),
   };
 }
 
-function missedNote({ window, fedOn, of: { course, planting } }: Unserved): PlanNote {
+function missedNote(
+  { window, fedOn, of: { course, planting } }: Unserved,
+  amounts: Amounts,
+): PlanNote {
   const { id, cropWord } = planting;
-  const since = course.lastFed === undefined ? "" : ` since ${course.lastFed}`;
+  const since = course.lastFed === undefined ? "" : ` since ${shortDay(course.lastFed, amounts)}`;
   const next =
     fedOn === undefined
       ? "no day is left for it"
-      : `it is fed on ${fedOn}, and the feedings after it are counted from there`;
+      : `it is fed on ${shortDay(fedOn, amounts)}, and the feedings after it are counted from there`;
   return {
     code: "missed",
     planting: id,
     day: fedOn ?? window.latest,
-    message: `${id} (${cropWord}): a feeding was due by ${window.latest} and none was given${since}; ${next}`,
+    message: `${id} (${cropWord}): a feeding was due by ${shortDay(window.latest, amounts)} and none was given${since}; ${next}`,
     advice: [],
   };
 }
@@ -64,7 +75,9 @@ function unservedWarning(unserved: Unserved, allowed: readonly Day[], garden: Ga
   const { window, fedOn, lateDays } = unserved;
   const { course, planting } = unserved.of;
   const { earliest, latest } = window;
-  const span = earliest === latest ? `on ${earliest}` : `from ${earliest} to ${latest}`;
+  const said = (one: Day): string => shortDay(one, garden.amounts);
+  const span =
+    earliest === latest ? `on ${said(earliest)}` : `from ${said(earliest)} to ${said(latest)}`;
   // Late days are fewest in a schedule: who passes a day by spares later feedings at least as many.
   const inWindow = (day: Day): boolean => within(day, { from: earliest, to: latest });
   const avoided = (course.avoidDays ?? []).filter(inWindow);
@@ -72,10 +85,11 @@ function unservedWarning(unserved: Unserved, allowed: readonly Day[], garden: Ga
   const why =
     passedBy.length === 0
       ? `no feeding day falls ${span}`
-      : `not fed ${span}, as a feeding on ${passedBy.join(" or ")} would make later ones late by as many days or more`;
+      : `not fed ${span}, as a feeding on ${passedBy.map(said).join(" or ")} would make later ones late by as many days or more`;
   const day = fedOn ?? latest;
   const away = timeAwayIn(garden, { from: earliest, to: day });
-  const meanwhile = away === undefined ? "" : `, and you are away from ${away.from} to ${away.to}`;
+  const meanwhile =
+    away === undefined ? "" : `, and you are away from ${said(away.from)} to ${said(away.to)}`;
   const what = `${planting.id} (${planting.cropWord}): ${why}${meanwhile}`;
   return {
     code: fedOn === undefined ? "window-not-served" : "window-served-late",
@@ -86,9 +100,9 @@ function unservedWarning(unserved: Unserved, allowed: readonly Day[], garden: Ga
     ...given({ tellOn: away?.lastDayBefore }),
     message:
       fedOn === undefined
-        ? `${what}; nor can it be fed later, before its feeding ends on ${course.coverTo}`
-        : `${what}; it is fed on ${fedOn}, ${counted(lateDays, "day")} late`,
-    mend: mendFor(unserved, avoided, away),
+        ? `${what}; nor can it be fed later, before its feeding ends on ${said(course.coverTo)}`
+        : `${what}; it is fed on ${said(fedOn)}, ${counted(lateDays, "day")} late`,
+    mend: mendFor(unserved, avoided, away, said),
   };
 }
 
@@ -97,23 +111,25 @@ function mendFor(
   { window, of }: Unserved,
   avoided: readonly Day[],
   away: TimeAway | undefined,
+  said: (day: Day) => string,
 ): string {
-  const usual = away === undefined ? "add a feeding day" : mendForAway(window, of, away);
+  const usual = away === undefined ? "add a feeding day" : mendForAway(window, of, away, said);
   return avoided.length === 0
     ? usual
-    : `move the other feed that is too near to ${avoided.join(" and ")}, or ${usual}`;
+    : `move the other feed that is too near to ${avoided.map(said).join(" and ")}, or ${usual}`;
 }
 
 function mendForAway(
   { earliest, latest }: UnmetWindow["window"],
   { course }: FeedingCourse,
   away: TimeAway,
+  said: (day: Day) => string,
 ): string {
   const lastDay = addDays(away.from, -1);
-  if (earliest === lastDay) return `feed it on ${lastDay}, before you leave, or ${someone}`;
+  if (earliest === lastDay) return `feed it on ${said(lastDay)}, before you leave, or ${someone}`;
   if (earliest < lastDay)
-    return `feed it from ${earliest} to ${lastDay}, before you leave, or ${someone}`;
-  const helper = `have someone feed it from ${earliest} to ${latest}`;
+    return `feed it from ${said(earliest)} to ${said(lastDay)}, before you leave, or ${someone}`;
+  const helper = `have someone feed it from ${said(earliest)} to ${said(latest)}`;
   const isFirst = course.lastFed === undefined && earliest === course.first.earliest;
   return isFirst ? helper : `${helper}, or feed it as late as you can before you leave`;
 }
@@ -134,7 +150,7 @@ export function strayNotes(strays: readonly GivenFeeding[], garden: Garden): Pla
         code: "log",
         planting: id,
         day,
-        message: `${id} (${planting.cropWord}): the log gives it ${amount} on ${day}, when it was not growing, or no rule feeds it: check the day and the planting; the stock is taken off the bottle all the same`,
+        message: `${id} (${planting.cropWord}): the log gives it ${amount} on ${shortDay(day, garden.amounts)}, when it was not growing, or no rule feeds it: check the day and the planting; the stock is taken off the bottle all the same`,
         advice: [],
       },
     ];
@@ -147,7 +163,7 @@ export function emptiedNotes(emptied: readonly Emptied[], { log, amounts }: Gard
     code: "log",
     ...given({ planting: log.find((entry) => entry.path === path)?.planting }),
     day,
-    message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${pouredText(ml, amounts)} from batch ${batch} on ${day}, ${pouredText(overMl, amounts)} more than was left: it is taken as empty since`,
+    message: `${path === undefined ? "as published, the round takes" : "the log gives"} ${pouredText(ml, amounts)} from ${batchName(batch)} on ${shortDay(day, amounts)}, ${pouredText(overMl, amounts)} more than was left: it is taken as empty since`,
     advice: [],
   }));
 }

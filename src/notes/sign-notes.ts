@@ -12,6 +12,8 @@ import {
   rateIn,
   rateMeasures,
   rateText,
+  shortDate,
+  shortDay,
 } from "../garden/index.js";
 import { isOver, type Sighting, signEffect, type SignEffect } from "../rules/index.js";
 import { feedingDaysOf, type PlanNote, type Round } from "../season/index.js";
@@ -94,9 +96,9 @@ function signNote(
   amounts: Amounts,
   verdicts: readonly FeedingVerdict[],
 ): Omit<PlanNote, "advice"> {
-  const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${seen.on}`;
+  const what = `${planting.id} (${planting.cropWord}): ${sign.name} seen on ${shortDay(seen.on, amounts)}`;
   const reasons = [
-    `${openedText(opened)}${effectText(effect, amounts)}.`,
+    `${openedText(opened, amounts)}${effectText(effect, amounts)}.`,
     sign.reason,
     effect.kind === "rate" ? sign.change_reason : undefined,
     reckoned(effect, planting, amounts),
@@ -131,9 +133,9 @@ function speaksAgainst(kind: Judgement["kind"]): boolean {
   return kind !== "might-help" && kind !== "cannot-tell";
 }
 
-function openedText(days: readonly Day[]): string {
+function openedText(days: readonly Day[], amounts: Amounts): string {
   if (days.length === 0) return "";
-  return `its feeding had ended, so it is fed ${counted(days.length, "more time")}, on ${days.join(" and ")}; `;
+  return `its feeding had ended, so it is fed ${counted(days.length, "more time")}, on ${days.map((day) => shortDay(day, amounts)).join(" and ")}; `;
 }
 
 /** A rule's rate is of stock of its own strength; a grower's own is of whatever is in the bottle. */
@@ -155,16 +157,16 @@ function effectText(effect: SignEffect, amounts: Amounts): string {
     case "same-rate":
       return "the rate stays as it is";
     case "no-stage":
-      return `until ${effect.until} it is in no stage in which that changes the feed, so the rate stays as it is`;
+      return `until ${shortDate(effect.until, amounts)} it is in no stage in which that changes the feed, so the rate stays as it is`;
     case "no-feeding":
-      return `no feeding comes until ${effect.until}, so no rate changes`;
+      return `no feeding comes until ${shortDate(effect.until, amounts)}, so no rate changes`;
     case "at-highest":
       return `the rate stays at ${rateText(effect.rateMlPerL, amounts)}, the rule's highest`;
     case "rate": {
       const { fromMlPerL, toMlPerL, isHighest, from, until } = effect;
       const way = toMlPerL > fromMlPerL ? "rises" : "falls";
       const highest = isHighest ? ", the rule's highest," : "";
-      return `the rate ${way} from ${decimal(rateIn(amounts, fromMlPerL), 2)} to ${rateText(toMlPerL, amounts)}${highest} from ${from} until ${until}`;
+      return `the rate ${way} from ${decimal(rateIn(amounts, fromMlPerL), 2)} to ${rateText(toMlPerL, amounts)}${highest} from ${shortDate(from, amounts)} until ${shortDate(until, amounts)}`;
     }
   }
 }

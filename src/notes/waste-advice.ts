@@ -1,8 +1,13 @@
 /** What would spare stock that is made and thrown away. */
 import { daysBetween } from "../dates.js";
-import { counted, enoughStockText, totalStockText } from "../garden/index.js";
+import { counted, enoughStockText, shortDate, totalStockText } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
-import type { AccountLine, PlannedBatch, StockTables } from "../stock/index.js";
+import {
+  type AccountLine,
+  batchName,
+  type PlannedBatch,
+  type StockTables,
+} from "../stock/index.js";
 
 type Wasted = PlannedBatch & Pick<AccountLine, "givenMl" | "thrownAwayMl">;
 
@@ -46,12 +51,12 @@ export function wasteAdvice(
       : []),
     ...(isFedBefore
       ? [
-          `a shorter course, or an end before ${first.day}, spares ${last.id} with ${counted(last.eggs, "eggshell")} for ${text(last.givenMl)} of feed`,
+          `a shorter course, or an end before ${shortDate(first.day, garden.amounts)}, spares ${batchName(last.id)} with ${counted(last.eggs, "eggshell")} for ${text(last.givenMl)} of feed`,
         ]
       : []),
   ];
   if (ways.length === 0) return undefined;
-  const of = wasted.length === 1 ? last.id : counted(wasted.length, "batch", "batches");
+  const of = wasted.length === 1 ? batchName(last.id) : counted(wasted.length, "batch", "batches");
   return `of ${sum(({ volumeMl }) => volumeMl)} made as ${of}, ${sum(({ thrownAwayMl }) => thrownAwayMl)} is thrown away: ${ways.join("; ")}`;
 }
 

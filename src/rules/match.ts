@@ -1,7 +1,14 @@
 /** Which rule feeds a planting in which of its stages. */
 import type { Crop } from "../crops/index.js";
 import { addDays, type Day, daysBetween, type DaySpan, earlier, later } from "../dates.js";
-import { type Planting, type Route, routes, vesselOf } from "../garden/index.js";
+import {
+  type Amounts,
+  type Planting,
+  type Route,
+  routes,
+  shortDate,
+  vesselOf,
+} from "../garden/index.js";
 import type { LastDay, StageSpan } from "../stages/index.js";
 import type { FeedRule } from "./rule.js";
 
@@ -30,6 +37,7 @@ export function matchRules(
   crop: Crop,
   life: LifeToFeed,
   rules: readonly FeedRule[],
+  amounts: Amounts = "metric",
 ): RuleMatch {
   const habit = planting.habit ?? crop.usualHabit;
   const candidates = rules.filter(
@@ -59,14 +67,19 @@ export function matchRules(
     };
   const spans = routes.flatMap((route) => fedSpans(planting, crop, life, active, route));
   const fedBy = [...new Set(spans.map((span) => span.rule))];
-  if (fedBy.length === 0) return { spans, reason: whyNever(planting, life, best) };
+  if (fedBy.length === 0) return { spans, reason: whyNever(planting, life, best, amounts) };
   return {
     spans: joined(spans),
     reason: fedBy.map((rule) => `against ${rule.disorder}: ${rule.reason}`).join(" "),
   };
 }
 
-function whyNever({ transplanted }: Planting, life: LifeToFeed, rule: FeedRule): string {
+function whyNever(
+  { transplanted }: Planting,
+  life: LifeToFeed,
+  rule: FeedRule,
+  amounts: Amounts,
+): string {
   const inStage = life.spans.some(
     ({ stage, to }) => rule.stages.includes(stage) && (transplanted ?? to) <= to,
   );
@@ -74,8 +87,8 @@ function whyNever({ transplanted }: Planting, life: LifeToFeed, rule: FeedRule):
   const { stopBeforeHarvestDays: harvestDays } = rule;
   const pickDays = stopBeforePickDays(rule, life);
   return pickDays > harvestDays
-    ? `not fed: its last day is ${lastPick(life)}, and a feeding in the ${pickDays} days before it helps no fruit that is still picked`
-    : `not fed: harvest begins on ${life.harvestFrom}, and nothing is given in the ${harvestDays} days before it`;
+    ? `not fed: its last day is ${shortDate(lastPick(life), amounts)}, and a feeding in the ${pickDays} days before it helps no fruit that is still picked`
+    : `not fed: harvest begins on ${shortDate(life.harvestFrom, amounts)}, and nothing is given in the ${harvestDays} days before it`;
 }
 
 /** Of one route, each stage by itself. */

@@ -1,7 +1,7 @@
 /** Day 0 of a planting's stage lengths. */
 import type { Crop } from "../crops/index.js";
 import { addDays, type Day } from "../dates.js";
-import type { Planting } from "../garden/index.js";
+import { type Planting, shortDate } from "../garden/index.js";
 import { given } from "../values.js";
 import { bloomOfYear } from "./bloom.js";
 import { offsetDays } from "./lengths.js";
@@ -30,7 +30,7 @@ export function beginOfCount(planting: Planting, crop: Crop, place: Place): Begi
     return {
       day: inTime,
       ...given({ sownInNursery: seen.some((s) => s.stage === "seedling") ? undefined : sown }),
-      how: `; counted from ${inTime}, ${age} days before transplanting, the usual age of young ${crop.name} plants`,
+      how: `; counted from ${shortDate(inTime, place.amounts ?? "metric")}, ${age} days before transplanting, the usual age of young ${crop.name} plants`,
     };
   }
   if (crop.countedFrom === "transplanting" && transplanted !== undefined)
@@ -60,7 +60,10 @@ function bloomBegin(planting: Planting, crop: Crop, place: Place): Begin {
   const planted = sown ?? transplanted;
   // Planted after bloom, a strawberry makes leaves first and then flowers; a tree has missed it.
   if (planted !== undefined && planted > day && crop.course.stages[0]?.stage !== "flowering")
-    return { day: planted, how: `; begun by planting on ${planted}` };
+    return {
+      day: planted,
+      how: `; begun by planting on ${shortDate(planted, place.amounts ?? "metric")}`,
+    };
   const toDo = isByWarmth
     ? "; write the real day (`bloom:`) when you see it"
     : ", as no `bloom` of this season is given";

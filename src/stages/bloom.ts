@@ -11,7 +11,7 @@ import {
   parseDay,
   yearOf,
 } from "../dates.js";
-import type { Planting } from "../garden/index.js";
+import { type Planting, shortDate } from "../garden/index.js";
 import type { Place } from "./place.js";
 
 export interface Bloom {
@@ -27,9 +27,14 @@ export function bloomOfYear(
   crop: Crop,
   { here, ...place }: Place,
 ): Bloom {
+  const said = (one: Day): string => shortDate(one, place.amounts ?? "metric");
   const usual = usualBloom(crop, place);
   const isUsual = `usual for ${crop.name} in temperate gardens`;
-  const unmoved = { day: usual, isByWarmth: false, how: `full bloom on ${usual}, ${isUsual}` };
+  const unmoved = {
+    day: usual,
+    isByWarmth: false,
+    how: `full bloom on ${said(usual)}, ${isUsual}`,
+  };
   const sum = crop.warmth?.sums.find(({ from }) => from === "new-year");
   if (here === undefined || crop.warmth === undefined || sum === undefined) return unmoved;
   if ((wish ?? here.wish) === "off") return unmoved;
@@ -42,14 +47,14 @@ export function bloomOfYear(
   const span = { from: newYear, until: last };
   const reached = here.warmth.reached(sum.degreeDays, span, crop.warmth, here.cover);
   const bloom = later(reached ?? last, first);
-  const warmth = `the warmth since ${newYear} (${sum.source})`;
+  const warmth = `the warmth since ${said(newYear)} (${sum.source})`;
   return {
     day: bloom,
     isByWarmth: true,
     how:
       bloom === reached
-        ? `full bloom about ${bloom} by ${warmth}; ${usual} is ${isUsual}`
-        : `full bloom about ${bloom}: ${warmth} has it ${reached === undefined ? "later" : "earlier"}, but moves a day by ${here.mostShiftDays} days at most, and ${usual} is ${isUsual}`,
+        ? `full bloom about ${said(bloom)} by ${warmth}; ${said(usual)} is ${isUsual}`
+        : `full bloom about ${said(bloom)}: ${warmth} has it ${reached === undefined ? "later" : "earlier"}, but moves a day by ${here.mostShiftDays} days at most, and ${said(usual)} is ${isUsual}`,
   };
 }
 

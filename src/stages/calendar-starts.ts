@@ -1,7 +1,7 @@
 /** First days of stages by the calendar, moved by what was seen. */
 import type { Crop } from "../crops/index.js";
 import { addDays, type Day, daysBetween, earlier, later } from "../dates.js";
-import type { Planting } from "../garden/index.js";
+import { type Amounts, type Planting, shortDate } from "../garden/index.js";
 import { given } from "../values.js";
 
 export interface Start {
@@ -15,6 +15,7 @@ export function movedBySightings(
   planting: Planting,
   crop: Crop,
   computed: readonly Day[],
+  amounts: Amounts = "metric",
 ): Start[] {
   let shiftDays = 0;
   let moved: string | undefined;
@@ -26,8 +27,9 @@ export function movedBySightings(
     if (sighting) {
       shiftDays = daysBetween(day, sighting.on);
       earliest = addDays(sighting.on, 1);
-      moved = `counted from ${sighting.stage} seen on ${sighting.on}`;
-      return { day: sighting.on, moved: `seen on ${sighting.on}` };
+      const seen = `seen on ${shortDate(sighting.on, amounts)}`;
+      moved = `counted from ${sighting.stage} ${seen}`;
+      return { day: sighting.on, moved: seen };
     }
     const shifted = addDays(day, shiftDays);
     return {

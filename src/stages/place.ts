@@ -2,9 +2,11 @@
 import type { PlaceClimate, Warmer, Warmth } from "../climate/index.js";
 import type { Crop } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import type { Garden } from "../garden/index.js";
+import type { Amounts, Garden } from "../garden/index.js";
 
 export interface Place extends Pick<Garden, "hemisphere" | "season"> {
+  /** Measures in which days are told; metric when not given. */
+  readonly amounts?: Amounts;
   /** Absent where the climate is not known, or not asked for. */
   readonly here?: Here;
   /** The median first frost after a day; undefined where none is to be expected, or a cover stands over the bed on that day. */

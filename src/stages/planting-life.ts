@@ -40,7 +40,7 @@ export function plantingLife(planting: Planting, crop: Crop, place: Place): Plan
   const lengths = nearestLengths(planting, crop, begin.day, place.hemisphere);
   const scale = harvestScale(planting, crop, lengths, begin.day);
   const { computed, zero } = byLengths(crop, begin, lengths, scale);
-  const calendar = movedBySightings(planting, crop, computed);
+  const calendar = movedBySightings(planting, crop, computed, place.amounts);
   const warm = warmStarts(planting, crop, [begin, lengths, scale], calendar, place);
   const starts = notBeforeOther(warm, planting, crop, begin, place, plantingLife);
 

@@ -1,6 +1,6 @@
 /** What was written of a perennial in an earlier year says nothing of this one. */
 import type { Crop } from "../crops/index.js";
-import type { Planting } from "../garden/index.js";
+import { fullDate, type Planting } from "../garden/index.js";
 import { given } from "../values.js";
 import { plantingLife } from "./planting-life.js";
 import type { Place } from "./place.js";
@@ -25,7 +25,9 @@ export function ofThisYear(
   const pastSeen = seen.filter((sighting) => isPast({ seen: [sighting] }));
   const left = [
     ...(pastBloom === undefined ? [] : [`\`bloom: ${pastBloom}\``]),
-    ...pastSeen.map(({ stage, on }) => `${stage} seen on ${on}`),
+    ...pastSeen.map(
+      ({ stage, on }) => `${stage} seen on ${fullDate(on, place.amounts ?? "metric")}`,
+    ),
   ];
   if (left.length === 0) return { planting, assumptions: [] };
   return {

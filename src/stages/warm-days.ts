@@ -2,7 +2,7 @@
 import { dayLengthH, type Thresholds, type Warmer } from "../climate/index.js";
 import type { Crop, CropWarmth, StageLengths } from "../crops/index.js";
 import { addDays, type Day, daysBetween, eachDay } from "../dates.js";
-import type { Planting } from "../garden/index.js";
+import { type Planting, shortDate } from "../garden/index.js";
 import { given } from "../values.js";
 import type { Begin } from "./begin.js";
 import type { Start } from "./calendar-starts.js";
@@ -23,7 +23,7 @@ interface HeatZero {
 }
 
 type WarmCrop = Crop & { readonly warmth: CropWarmth };
-type WarmPlace = Pick<Place, "season"> & { readonly here: Here };
+type WarmPlace = Pick<Place, "amounts" | "season"> & { readonly here: Here };
 
 /**
  * For each stage of the crop's course; undefined for those of which warmth says nothing. From a stage
@@ -36,17 +36,20 @@ export function warmDays(
   crop: WarmCrop,
   [begin, lengths, scale]: readonly [Begin, StageLengths, number],
   starts: readonly Start[],
-  { here, season }: WarmPlace,
+  { amounts = "metric", here, season }: WarmPlace,
 ): (WarmDay | undefined)[] {
+  const said = (day: Day): string => shortDate(day, amounts);
   const { marks, from } = heatScale(crop, crop.warmth, lengths, scale, here.rowBandShare);
   const { stages } = crop.course;
-  const whole = heatZero(planting, crop, begin, lengths, here, marks, starts, from);
+  const whole = heatZero(planting, crop, begin, lengths, here, marks, starts, from, said);
+
   const { errorC } = here.climate;
   const zeros = stages.map(({ stage }, i): HeatZero | undefined => {
     const seen = planting.seen.find((sighting) => sighting.stage === stage)?.on;
     const mark = marks[i];
     return (
-      seen && mark && { day: seen, mark, what: `${stage.replaceAll("-", " ")} seen on ${seen}` }
+      seen &&
+      mark && { day: seen, mark, what: `${stage.replaceAll("-", " ")} seen on ${said(seen)}` }
     );
   });
   return marks.map((mark, i) => {
@@ -96,6 +99,7 @@ function heatZero(
   marks: readonly (HeatMark | undefined)[],
   starts: readonly Start[],
   from: string,
+  said: (day: Day) => string,
 ): HeatZero {
   const none = { degreeDays: 0, least: 0, most: 0 };
   const stageAt = crop.course.stages.findIndex(({ stage }) => stage === from);
@@ -104,7 +108,7 @@ function heatZero(
     return {
       day: stageStart.day,
       mark: none,
-      what: `${from.replaceAll("-", " ")} on ${stageStart.day}`,
+      what: `${from.replaceAll("-", " ")} on ${said(stageStart.day)}`,
     };
   const age = crop.transplantAgeDays;
   const plantedOut =
@@ -115,11 +119,11 @@ function heatZero(
       mark: none,
       what:
         transplanted === undefined && crop.countedFrom === "sowing"
-          ? `its usual age at planting out, on ${plantedOut}`
-          : `planting out on ${plantedOut}`,
+          ? `its usual age at planting out, on ${said(plantedOut)}`
+          : `planting out on ${said(plantedOut)}`,
     };
   if (transplanted === undefined)
-    return { day: begin.day, mark: none, what: `sowing on ${begin.day}` };
+    return { day: begin.day, mark: none, what: `sowing on ${said(begin.day)}` };
   const indoorDays = Math.min(
     age,
     sown === undefined ? age : Math.max(0, daysBetween(sown, transplanted)),
@@ -132,7 +136,7 @@ function heatZero(
   return {
     day: transplanted,
     mark: { degreeDays: credit, least: credit, most: credit },
-    what: `planting out on ${transplanted}`,
+    what: `planting out on ${said(transplanted)}`,
     indoors: { degreeDays: Math.round(credit), days: indoorDays },
   };
 }

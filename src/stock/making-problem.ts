@@ -39,7 +39,7 @@ import type { WayOfMaking } from "./making-rules.js";
 export interface MakingProblem {
   readonly today: Day;
   readonly season: DaySpan;
-  /** Measures in which amounts are told; metric when not given. */
+  /** Measures in which amounts and days are told; metric when not given. */
   readonly amounts?: Amounts;
   readonly away: readonly DaySpan[];
   /** None before `today`. Any order. */
@@ -145,7 +145,7 @@ export const makingSteps = ["dry-shells", "add-acid", "strain"] as const;
 export type MakingStep = (typeof makingSteps)[number];
 
 export interface PlannedBatch {
-  /** `batch-2027-06-12` for the one strained that day, then `batch-2027-06-12b`. */
+  /** `batch-2`, drawn with its number; the grower's own where a listed one stands for it. */
   readonly id: string;
   /** Drawn once: what people call it. */
   readonly number: number;

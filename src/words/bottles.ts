@@ -9,6 +9,7 @@ import {
   type PourStyle,
   rateMeasures,
   shortDate,
+  shortDay,
   strengthFigure,
   totalStockText,
 } from "../garden/index.js";
@@ -119,14 +120,14 @@ export function useUpInFull(discard: Discard, amounts: Amounts): string {
   const { batch, ml, useUpBy } = discard;
   const left = `${capital(batchName(batch))}: ${totalStockText(ml, amounts)} left`;
   return isPast(discard)
-    ? `${left}; its last day was ${useUpBy}, so throw it away.`
-    : `${left}; ${useUpBy} is its last day. Use it up, or throw it away.`;
+    ? `${left}; its last day was ${shortDay(useUpBy, amounts)}, so throw it away.`
+    : `${left}; ${shortDay(useUpBy, amounts)} is its last day. Use it up, or throw it away.`;
 }
 
 /** The same among the lines of a season's plan. */
 export function leftOver(discard: Discard, amounts: Amounts, today: Day): string {
   const { batch, ml, useUpBy } = discard;
-  const left = `${batchName(batch)}: ${totalStockText(ml, amounts)}`;
+  const left = `${capital(batchName(batch))}: ${totalStockText(ml, amounts)}`;
   return today > useUpBy
     ? `${left}: throw away, past its day since ${shortDate(useUpBy, amounts)}`
     : `${left} is left over; use it up by ${shortDate(useUpBy, amounts)}, or throw it away`;
@@ -137,7 +138,7 @@ export function leftToUseUp(discard: Discard, amounts: Amounts, today: Day): str
   const { batch, ml, useUpBy, doOn } = discard;
   if (today > useUpBy) return leftOver(discard, amounts, today);
   const back = isPast(discard) ? `; you are back on ${dayText(doOn, amounts)}` : "";
-  return `${batchName(batch)}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy, amounts)}${back}`;
+  return `${capital(batchName(batch))}: ${totalStockText(ml, amounts)}, use up by ${dayText(useUpBy, amounts)}${back}`;
 }
 
 /** A bottle with its days, for its line in a picture. */

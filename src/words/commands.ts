@@ -7,7 +7,7 @@ const stepWords: Readonly<Record<MakingStep, string>> = {
   strain: "made",
 };
 
-/** `feedround log garden.yaml --batch batch-2027-06-12 --step acid-in` */
+/** `feedround log garden.yaml --batch batch-2 --step acid-in` */
 export function stepCommand(step: MakingStep, batch: string): string {
   return logCommand(batch, stepWords[step]);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { addDays, day } from "../../src/dates.js";
+import { shortDay } from "../../src/garden/index.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { loadTables } from "../../src/tables.js";
 import { gardenText, planFile, planted } from "../support/a-garden.js";
@@ -23,7 +24,7 @@ describe("a bottle whose measured pH tells that it is still acid", () => {
   it("is told of, with what to do", () => {
     const warning = plan.warnings.find(({ code }) => code === "stock-not-ready");
     expect(warning?.message).toContain("batch sour");
-    expect(warning?.message).toContain(readyOn);
+    expect(warning?.message).toContain(shortDay(readyOn, "metric"));
     expect(warning?.mend).toContain("shell");
   });
 

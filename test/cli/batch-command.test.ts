@@ -174,7 +174,7 @@ describe("with a garden file", () => {
     expect(making?.shells.shortage?.missingShells).toBeGreaterThan(0);
     expect(making?.shortages.length).toBeGreaterThan(0);
     const text = await page(path, "--today", "2027-06-20");
-    expect(text).toMatch(/eggshells short: at 1 a week saving had to begin on \d{4}-\d\d-\d\d/);
+    expect(text).toMatch(/eggshells short: at 1 a week saving had to begin on \w{3} \d+ \w{3};/);
     expect(text).toContain("Too little stock");
   });
 

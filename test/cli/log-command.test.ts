@@ -13,6 +13,8 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { writeText } from "../../src/cli/files.js";
 import type { Plan } from "../../src/season/season-plan.js";
+import { day as dayOf } from "../../src/dates.js";
+import { shortDay } from "../../src/garden/index.js";
 import { gardenText, planted } from "../support/a-garden.js";
 import { cli, examplePath, scratchFile, scratchFolder, type World } from "../support/run-cli.js";
 
@@ -202,7 +204,9 @@ describe("the whole round", () => {
     const day = rounds.find((round) => !round.given)?.day ?? "";
     const { code, stderr } = await cli(["log", path, "--on", day], { today: day });
     expect(code).toBe(0);
-    expect(stderr).toContain(`no bottle in it held enough stock on ${day}`);
+    expect(stderr).toContain(
+      `no bottle in it held enough stock on ${shortDay(dayOf(day), "metric")}`,
+    );
     expect(logOf(path)[1]).not.toHaveProperty("batch");
     expect(logOf(path)[1]).toHaveProperty("stock");
   });

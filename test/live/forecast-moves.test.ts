@@ -137,7 +137,7 @@ describe("a drench before heavy rain", () => {
   test("is told in inches in a garden with US measures", async () => {
     const garden = await published({ amounts: "us" }, "2027-06-07", rainOnThursday);
     const [note] = (await garden.plan("2027-06-07")).notes;
-    expect(note?.message).toContain("0.7 in of rain was forecast for Thu 10 Jun");
+    expect(note?.message).toContain("0.7 in of rain was forecast for Thu Jun 10");
   });
 
   test("stays where the bottle does not last to the day it would move to", async () => {

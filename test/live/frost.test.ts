@@ -17,7 +17,7 @@ test("`check` advises against planting out before the grower's last frost, and s
   const before = await cli(["check", file], { today: "2027-03-01" });
   expect(before).toMatchObject({ code: 0 });
   expect(before.stdout.replace(/\s+/g, " ")).toContain(
-    "toms: planted out on 2027-05-20, before the last frost of spring on 2027-05-28",
+    "toms: planted out on 20 May, before the last frost of spring on 28 May",
   );
   const after = await cli(["check", file], { today: "2027-05-29" });
   expect(after.stdout).not.toContain("frost");

@@ -36,9 +36,9 @@ describe.each([
     const [entry, ...others] = await told({ days: ["wed", "sat"], away: [away], ...time });
     expect(others).toEqual([]);
     expect(entry).toMatchObject({ day: "2027-06-12", categories: "Garden notice", alarms: 1 });
-    expect(entry?.description).toContain("you are away from 2027-06-14 to 2027-06-30");
+    expect(entry?.description).toContain("you are away from Mon 14 Jun to Wed 30 Jun");
     expect(entry?.description).toContain(
-      "What helps: have someone feed it from 2027-06-17 to 2027-06-27",
+      "What helps: have someone feed it from Thu 17 Jun to Sun 27 Jun",
     );
   });
 
@@ -63,5 +63,5 @@ test("a garden without reminders has none for a holiday either", async () => {
 test("a window whose first days are before the holiday can be served on one of them", async () => {
   const [entry] = await told({ days: ["sat"], away: [{ from: "2027-06-19", to: "2027-06-27" }] });
   expect(entry).toMatchObject({ day: "2027-06-12", alarms: 1 });
-  expect(entry?.description).toContain("feed it from 2027-06-17 to 2027-06-18, before you leave");
+  expect(entry?.description).toContain("feed it from Thu 17 Jun to Fri 18 Jun, before you leave");
 });

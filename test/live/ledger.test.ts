@@ -80,7 +80,7 @@ describe("a bottle emptied by the log", () => {
         planting: "toms",
         day: "2027-06-28",
         message:
-          "the log gives 31.5 mL from batch B1 on 2027-06-28, 1.5 mL more than was left: it is taken as empty since",
+          "the log gives 31.5 mL from batch B1 on Mon 28 Jun, 1.5 mL more than was left: it is taken as empty since",
       },
     ]);
   });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, day, daysBetween } from "../../src/dates.js";
+import { shortDay } from "../../src/garden/index.js";
 import {
   aheadDays,
   fedOf,
@@ -190,7 +191,9 @@ describe("a missed round", () => {
     const { longestDays, shortestDays } = intervalOf(plan);
     const due = addDays(day("2027-06-18"), longestDays);
     expect(plan.notes).toMatchObject([{ code: "missed", planting: "toms", day: "2027-07-12" }]);
-    expect(plan.notes[0]?.message).toContain(`was due by ${due} and none was given since`);
+    expect(plan.notes[0]?.message).toContain(
+      `was due by ${shortDay(due, "metric")} and none was given since`,
+    );
     const days = aheadDays(plan);
     expect(days[0]).toBe("2027-07-12");
     for (const [i, on] of days.entries()) {

@@ -138,7 +138,7 @@ describe("an apple tree whose bloom is not given", () => {
   ])("blooms when usual in %s, where no winter gives the sum a meaning", async (_, at) => {
     const { check, why } = await told(at);
     const usual =
-      /full bloom on 2027-(05|11)-05, usual for apple in temperate gardens \(winters here are too mild for the published sum\)/;
+      /full bloom on 5 (May|Nov), usual for apple in temperate gardens \(winters here are too mild for the published sum\)/;
     expect(check).toMatch(usual);
     expect(why).toContain("winters here are too mild");
   });
@@ -146,7 +146,7 @@ describe("an apple tree whose bloom is not given", () => {
   test("blooms by warmth where there is one, told without degrees by check and why", async () => {
     const { check, why } = await told({ latitude: 43.1, longitude: -77.6, elevation: "150 m" });
     const words =
-      /full bloom about 2027-05-\d\d by the warmth since 2027-01-01 \(The March of spring, [^()]*; a week either way [^()]*\); 2027-05-05 is usual for apple in temperate gardens/;
+      /full bloom about \d+ May by the warmth since 1 Jan \(The March of spring, [^()]*; a week either way [^()]*\); 5 May is usual for apple in temperate gardens/;
     expect(check).toMatch(words);
     expect(words.exec(check)?.[0]).not.toMatch(/degree|degC/);
     expect(check).toContain("write the real day (`bloom:`) when you see it");

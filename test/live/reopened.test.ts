@@ -1,6 +1,7 @@
 /** A sign after the course of feedings has ended, through the real commands. */
 import { describe, expect, test } from "vitest";
 import { addDays, type Day, daysBetween } from "../../src/dates.js";
+import { shortDay } from "../../src/garden/index.js";
 import { gardenText, referenceBottle } from "../support/a-garden.js";
 import { cli } from "../support/run-cli.js";
 import { type KeptGarden, keptGarden } from "./a-kept-garden.js";
@@ -37,8 +38,9 @@ describe("in a calendar that is kept", () => {
     expect(daysBetween(first, second)).toBeGreaterThanOrEqual(10);
     expect(daysBetween(first, second)).toBeLessThanOrEqual(18);
     expect(more.map(({ feeding }) => feeding.level)).toEqual([1.5, 1.5]);
+    const said = [first, second].map((one) => shortDay(one, "metric"));
     expect(plan.notes[0]?.message).toContain(
-      `its feeding had ended, so it is fed 2 more times, on ${first} and ${second}; the rate rises`,
+      `its feeding had ended, so it is fed 2 more times, on ${said.join(" and ")}; the rate rises`,
     );
     expect(plan.plantings[0]?.feeding).toMatchObject({ last: second, key: "signs" });
   });

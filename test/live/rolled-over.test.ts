@@ -34,12 +34,12 @@ describe("a garden file with last year's entries and a new season", () => {
   });
 
   test.each([
-    "2 plantings lie outside the season of 2028-03-01 to 2028-10-31: toms, celery: mend the year",
-    "20 log entries lie outside the season of 2028-03-01 to 2028-10-31: 2027-06-05 to 2027-10-16:",
-    "2 signs were seen outside the season of 2028-03-01 to 2028-10-31: 2027-07-02 to 2027-07-20:",
-    "1 other feed lies outside the season of 2028-03-01 to 2028-10-31: seaweed:",
-    "1 time away lies outside the season of 2028-03-01 to 2028-10-31: 2027-07-10 to 2027-07-24:",
-    "1 batch had its last day outside the season of 2028-03-01 to 2028-10-31: B1:",
+    "2 plantings lie outside the season of 1 March 2028 to 31 October 2028: toms, celery: mend the year",
+    "20 log entries lie outside the season of 1 March 2028 to 31 October 2028: 5 Jun 2027 to 16 Oct 2027:",
+    "2 signs were seen outside the season of 1 March 2028 to 31 October 2028: 2 Jul 2027 to 20 Jul 2027:",
+    "1 other feed lies outside the season of 1 March 2028 to 31 October 2028: seaweed:",
+    "1 time away lies outside the season of 1 March 2028 to 31 October 2028: 10 Jul 2027 to 24 Jul 2027:",
+    "1 batch had its last day outside the season of 1 March 2028 to 31 October 2028: batch B1:",
   ])("says once: %s", async (line) => {
     expect((await checked(rolled)).split(line)).toHaveLength(2);
   });
@@ -73,6 +73,6 @@ test("an apple tree whose bloom is last year's is fed as usual, and the bloom is
   expect(await rounds(garden("2027-05-04"))).toEqual(await rounds(garden()));
   const told = await checked(garden("2027-05-04"));
   expect(told).toContain("tree: `bloom: 2027-05-04`: of an earlier year");
-  expect(told).toContain("tree: full bloom on 2028-05-05, usual for apple");
+  expect(told).toContain("tree: full bloom on 5 May, usual for apple");
   expect(await checked(garden("2024-05-04"))).toContain("tree: `bloom: 2024-05-04`");
 });

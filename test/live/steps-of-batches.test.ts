@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { addDays, day } from "../../src/dates.js";
 import { gardenPage } from "../../src/outputs/index.js";
+import { shortDay } from "../../src/garden/index.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText } from "../support/a-garden.js";
 import { cli, scratchFile } from "../support/run-cli.js";
@@ -182,7 +183,7 @@ describe("a feeding poured from", () => {
     const argv = ["--planting", "toms", "--on", "2027-06-11", "--stock", "30 mL", "--batch", "B1"];
     const { code, stderr } = await log(path, "2027-06-20", ...argv);
     expect(code).toBe(0);
-    expect(stderr).toContain("batch B1 cannot be bottled before 2027-06-12");
+    expect(stderr).toContain("batch B1 cannot be bottled before Sat 12 Jun");
     expect(batchesIn(path)).toEqual([begun]);
   });
 
@@ -193,7 +194,7 @@ describe("a feeding poured from", () => {
     const argv = ["--planting", "toms", "--on", acid, "--stock", "30 mL", "--batch", id];
     const { code, stderr } = await log(path, made, ...argv);
     expect(code).toBe(0);
-    expect(stderr).toContain(`batch ${id} cannot be bottled before ${made}`);
+    expect(stderr).toContain(`batch 1 cannot be bottled before ${shortDay(day(made), "metric")}`);
     expect(written(path).log).toMatchObject([{ on: acid, batch: id }]);
     expect(batchesIn(path)).toEqual([]);
   });

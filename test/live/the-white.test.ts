@@ -125,7 +125,7 @@ describe("a bottle that nobody said how it was strained", () => {
 
   test("is asked about once, however many there are", async () => {
     const text = await said("check", withBottles({}, { id: "B2" }));
-    expect(times(text, "B1, B2: strained through a mesh or a cloth?")).toBe(1);
+    expect(times(text, "batch B1, batch B2: strained through a mesh or a cloth?")).toBe(1);
     expect(times(text, "a mesh or a cloth?")).toBe(1);
   });
 
@@ -183,7 +183,7 @@ describe("a feed that cannot reach its target", () => {
 
   test("of a weak bottle is told once for that bottle", async () => {
     const text = await said("check", withBottles({ strength: "2 g/L" }));
-    expect(text).toMatch(/bottle B1 holds 2 g .* carries 10 of the 44 mg/);
+    expect(text).toMatch(/batch B1 holds 2 g .* carries 10 of the 44 mg/);
     expect(times(text, "aimed at")).toBe(1);
   });
 

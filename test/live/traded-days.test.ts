@@ -13,13 +13,13 @@ describe("a feeding that is late", () => {
 
   test("although a feeding day lay in its window says what that day was passed by for", async () => {
     expect(await warned(saturdays({ from: "2027-07-05", to: "2027-07-15" }))).toContain(
-      "toms (courgette): not fed from 2027-06-08 to 2027-06-18, as a feeding on 2027-06-12 would make later ones late by as many days or more; it is fed on 2027-06-19, 1 day late",
+      "toms (courgette): not fed from Tue 8 Jun to Fri 18 Jun, as a feeding on Sat 12 Jun would make later ones late by as many days or more; it is fed on Sat 19 Jun, 1 day late",
     );
   });
 
   test("because no feeding day lay in its window says so", async () => {
     expect(await warned(saturdays({ from: "2027-06-10", to: "2027-06-18" }))).toContain(
-      "toms (courgette): no feeding day falls from 2027-06-08 to 2027-06-18, and you are away from 2027-06-10 to 2027-06-18; it is fed on 2027-06-19, 1 day late",
+      "toms (courgette): no feeding day falls from Tue 8 Jun to Fri 18 Jun, and you are away from Thu 10 Jun to Fri 18 Jun; it is fed on Sat 19 Jun, 1 day late",
     );
   });
 });

@@ -102,8 +102,8 @@ test("a sign seen on it and a log entry for it are told, and change no feed", as
   const log = [{ on: "2027-07-01", planting: "row", stock: "30 mL" }];
   const { notes } = await planOf(fileOf({ signs, log }));
   expect(notes.filter((n) => n.planting === "row").map((n) => n.message)).toEqual([
-    expect.stringContaining("row (oca): white crust on the soil seen on 2027-07-02; it is not fed"),
-    expect.stringContaining("row (oca): the log gives it 30 mL of stock on 2027-07-01"),
+    expect.stringContaining("row (oca): white crust on the soil seen on Fri 2 Jul; it is not fed"),
+    expect.stringContaining("row (oca): the log gives it 30 mL of stock on Thu 1 Jul"),
   ]);
 });
 

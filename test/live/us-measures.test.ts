@@ -145,7 +145,7 @@ test("a batch is written down in cups, and asked about in them", async () => {
   const later = { today: addDays(day(readyOn), 1) };
   const { stdout: asked } = await cli(["plan", file], later);
   expect(asked.replace(/\s+/g, " ")).toMatch(
-    /was bottled on \S+ with [^,]*(cups?|tbsp|qt), as published/,
+    /was bottled on \w{3} \w{3} \d+ with [^,]*(cups?|tbsp|qt), as published/,
   );
   const { stdout: told } = await cli(["log", file, "--batch", id, "--step", "made"], later);
   expect(told).toMatch(/ [\d.]+ cups\n/);

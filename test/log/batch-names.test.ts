@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import type { Batch, GardenFile } from "../../src/compiled/garden-file.js";
 import { day } from "../../src/dates.js";
-import { batchNamed, type KnownBatch } from "../../src/log/batch-names.js";
+import {
+  batchNamed,
+  type DoneToBatch,
+  type KnownBatch,
+  knownBatches,
+} from "../../src/log/batch-names.js";
+import type { Published } from "../../src/published/index.js";
 
 const known = (id: string, number: number): KnownBatch => ({
   id,
@@ -50,4 +56,21 @@ describe("the batch of a name", () => {
     expect(idsOf("B9", listed("B1"))).toEqual([undefined, undefined]);
     expect(idsOf("undefined", listed("B1"))).toEqual([undefined, undefined]);
   });
+});
+
+test("of plans that draw one id for several batches, the one that fits what was done is meant", () => {
+  const made = (on: string): { published: Published } => ({
+    published: {
+      rounds: [],
+      feeds: [],
+      batches: [{ ...known("batch-1", 1), first: day("2027-05-01"), made: day(on) }],
+    },
+  });
+  const told = [made("2027-06-13"), made("2027-05-30")];
+  const madeOf = (done: DoneToBatch, on: string): string | undefined =>
+    knownBatches(told, done, day(on))[0]?.made;
+  expect(madeOf("poured", "2027-06-12")).toBe("2027-05-30");
+  expect(madeOf("poured", "2027-05-29")).toBe("2027-05-30");
+  expect(madeOf("made", "2027-06-12")).toBe("2027-06-13");
+  expect(madeOf("made", "2027-05-31")).toBe("2027-05-30");
 });

@@ -103,7 +103,7 @@ test("a batch that is not listed is warned of, with what may be meant", () => {
   });
   expect(unknownBatches(poured, undefined)).toMatchObject([
     { code: "batch-unknown", day: "2027-06-12", mend: "did you mean `B10`?" },
-    { message: "the log of 2027-06-12 pours from batch lost, which was never bottled" },
+    { message: "the log of Sat 12 Jun pours from batch lost, which was never bottled" },
   ]);
 });
 

@@ -12,7 +12,7 @@ test("a harvest of five months to the season's end asks for the last pick", () =
   const beds = planted(early, { id: "late", transplanted: "2027-07-20" });
   expect(toldOf({ season, ...beds })).toEqual(["toms"]);
   expect(pickAdvice(aGarden({ season, ...beds }), aSeason({ season, ...beds }))[0]?.message).toBe(
-    "toms: taken as picked for more than 150 days, to the season's end on 2027-11-30, and fed accordingly: write the day of the last pick (`picked_until:`) where they tire sooner",
+    "toms: taken as picked for more than 150 days, to the season's end on 30 Nov, and fed accordingly: write the day of the last pick (`picked_until:`) where they tire sooner",
   );
 });
 

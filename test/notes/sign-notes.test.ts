@@ -55,7 +55,7 @@ describe("a sign that the feed may help against", () => {
     expect(more).toEqual([]);
     expect(note).toMatchObject({ planting: "toms", day: "2027-06-18" });
     expect(note?.message).toContain(
-      "blossom-end rot seen on 2027-06-18; the rate rises from 2.5 to 3.75 mL per L from 2027-06-18 until 2027-07-16. Fruit that shows it cannot be mended",
+      "blossom-end rot seen on Fri 18 Jun; the rate rises from 2.5 to 3.75 mL per L from 18 Jun until 16 Jul. Fruit that shows it cannot be mended",
     );
     expect(note?.advice.find((one) => one.startsWith("Water evenly"))).toBeDefined();
     expect(note?.advice[0]).toContain("10 kPa");

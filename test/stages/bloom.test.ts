@@ -30,7 +30,7 @@ test("is reached by the warmth since New Year, which it says with its source and
   expect(bloomAt(13)).toEqual({
     day: "2027-05-05",
     isByWarmth: true,
-    how: "full bloom about 2027-05-05 by the warmth since 2027-01-01 (a newsletter); 2027-05-05 is usual for apple in temperate gardens",
+    how: "full bloom about 5 May by the warmth since 1 Jan (a newsletter); 5 May is usual for apple in temperate gardens",
   });
   expect(bloomAt(15).day).toBe("2027-04-10");
 });
@@ -38,7 +38,7 @@ test("is reached by the warmth since New Year, which it says with its source and
 test("is moved by 28 days at most, either way, and says so", () => {
   expect(bloomAt(20)).toMatchObject({ day: "2027-04-07", isByWarmth: true });
   expect(bloomAt(20).how).toBe(
-    "full bloom about 2027-04-07: the warmth since 2027-01-01 (a newsletter) has it earlier, but moves a day by 28 days at most, and 2027-05-05 is usual for apple in temperate gardens",
+    "full bloom about 7 Apr: the warmth since 1 Jan (a newsletter) has it earlier, but moves a day by 28 days at most, and 5 May is usual for apple in temperate gardens",
   );
   expect(bloomAt(10)).toMatchObject({
     day: "2027-06-02",
@@ -47,7 +47,7 @@ test("is moved by 28 days at most, either way, and says so", () => {
 });
 
 test("is on the usual day where the coldest month is as warm as the base of the sum", () => {
-  const usual = "full bloom on 2027-05-05, usual for apple in temperate gardens";
+  const usual = "full bloom on 5 May, usual for apple in temperate gardens";
   expect(bloomAt(20, 5)).toEqual({
     day: day("2027-05-05"),
     isByWarmth: false,

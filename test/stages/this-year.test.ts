@@ -37,7 +37,9 @@ describe("a tree in the season after its bloom was written down", () => {
     ];
     const { planting, assumptions } = recorded({ crop: "apple", seen });
     expect(planting.seen.map(({ on }) => on)).toEqual(["2028-05-02"]);
-    expect(assumptions).toEqual([expect.stringContaining("flowering seen on 2027-04-28: of an")]);
+    expect(assumptions).toEqual([
+      expect.stringContaining("flowering seen on 28 April 2027: of an"),
+    ]);
   });
 
   test("keeps a bloom whose fruit is picked in the season", () => {

@@ -81,7 +81,7 @@ describe("a tomato with a sum from planting out", () => {
       isFollowed: true,
       degreeDays: 200,
       baseC: 10,
-      after: "planting out on 2027-05-20",
+      after: "planting out on 20 May",
       sources: ["for a test"],
     });
   });

@@ -20,8 +20,8 @@ test("a pour names its bottle, and amounts only where bottles are several", () =
     { batch: "B1", ml: 20, strengthGPerL: 18 },
     { batch: "B2", ml: 3.25, strengthGPerL: 12 },
   ];
-  expect(fromBottles([a], "metric")).toBe("from bottle B1");
-  expect(fromBottles([a, b], "metric")).toBe("20 mL from bottle B1, 3.3 mL from bottle B2");
+  expect(fromBottles([a], "metric")).toBe("from batch B1");
+  expect(fromBottles([a, b], "metric")).toBe("20 mL from batch B1, 3.3 mL from batch B2");
 });
 
 test("pours in turn are one sentence, made by the output's own means", () => {
@@ -36,7 +36,9 @@ test("pours in turn are one sentence, made by the output's own means", () => {
 
 test("a new bottle says whether the millilitres change with it", () => {
   const bottle = { batch: "B2", strengthGPerL: 14 };
-  expect(newBottleInFull(bottle, "metric")).toBe("New bottle: B2, 14 g of calcium to the litre");
+  expect(newBottleInFull(bottle, "metric")).toBe(
+    "New bottle: batch B2, 14 g of calcium to the litre",
+  );
   expect(newBottleInFull({ ...bottle, wasGPerL: 14.2 }, "metric")).toMatch(
     /, 14.2 g in the one before: mL differ$/,
   );
@@ -49,23 +51,23 @@ test("what is left is used up by its day, or thrown away after it", () => {
   const open = aDiscard("2027-08-10");
   const past = { ...open, doOn: day("2027-08-14") };
   const all = (discard: typeof open) => [
-    useUpJob(plain, discard, discard.batch, "metric", day("2027-08-01")),
+    useUpJob(plain, discard, `batch ${discard.batch}`, "metric", day("2027-08-01")),
     useUpSummary([discard], "metric"),
     useUpInFull(discard, "metric"),
     leftToUseUp(discard, "metric", day("2027-08-01")),
   ];
-  const left = `${open.batch} (${open.ml} mL)`;
+  const left = `batch ${open.batch} (${open.ml} mL)`;
   expect(all(open)).toEqual([
     `Use up or throw away what is left of ${left}, by 10 Aug`,
     `Use up or throw away today: ${left}`,
-    `${open.batch}: ${open.ml} mL left; 2027-08-10 is its last day. Use it up, or throw it away.`,
-    `${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027`,
+    `Batch ${open.batch}: ${open.ml} mL left; Tue 10 Aug is its last day. Use it up, or throw it away.`,
+    `Batch ${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027`,
   ]);
   expect(all(past)).toEqual([
     `Throw away what is left of ${left}: past its day since 10 Aug`,
     `Throw away: ${left}`,
-    `${open.batch}: ${open.ml} mL left; its last day was 2027-08-10, so throw it away.`,
-    `${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027; you are back on Sat 14 Aug 2027`,
+    `Batch ${open.batch}: ${open.ml} mL left; its last day was Tue 10 Aug, so throw it away.`,
+    `Batch ${open.batch}: ${open.ml} mL, use up by Tue 10 Aug 2027; you are back on Sat 14 Aug 2027`,
   ]);
 });
 

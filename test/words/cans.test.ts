@@ -43,9 +43,9 @@ test("a can poured from several bottles says how much is from which", () => {
     { batch: "B1", ml: 15.04, stockText: "15 mL" },
     { batch: "B2", ml: 7.96, stockText: "8 mL" },
   ];
-  expect(fromEach(aFill({ pours }))).toBe("15 mL from bottle B1, 8 mL from bottle B2");
+  expect(fromEach(aFill({ pours }))).toBe("15 mL from batch B1, 8 mL from batch B2");
   expect(fillInFull(aFill({ count: 2, pours }), "can")).toMatch(
-    /of water each: 15 mL from bottle B1, 8 mL from bottle B2$/,
+    /of water each: 15 mL from batch B1, 8 mL from batch B2$/,
   );
   expect(fillInFull(aFill({ count: 2 }), "can")).toMatch(/of water each$/);
 });

@@ -26,7 +26,7 @@ h2{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
 h1,h2,p,li,td,th{overflow-wrap:anywhere}
 code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .defs{position:absolute}
-.cautions{break-inside:avoid;font-size:8.5pt;margin-top:3mm;padding:2mm 3mm;border:1.5pt solid var(--ink)}
+.cautions{break-inside:avoid;font-size:7.5pt;line-height:1.2;margin-top:2mm;padding:1mm 3mm;border:1.5pt solid var(--ink)}
 .cautions ul{padding-left:4mm;columns:2;column-gap:6mm}
 .cautions li{break-inside:avoid}
 .picture-box{container:picture/inline-size}

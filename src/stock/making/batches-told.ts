@@ -1,5 +1,6 @@
 /** Chosen batches and lost feedings in the words of the plan. */
 import { addDays, type Day, dayFromNumber, dayNumber, type DaySpan, earlier } from "../../dates.js";
+import { shortDay } from "../../garden/index.js";
 import {
   type Draw,
   type MakingProblem,
@@ -11,7 +12,7 @@ import {
   type StockNeed,
   type UnderWay,
 } from "../making-problem.js";
-import { batchId } from "../batch-name.js";
+import { batchId, batchName } from "../batch-name.js";
 import type { WayOfMaking } from "../making-rules.js";
 import { batchSlots } from "./batches-days.js";
 import { type BatchChoice, slotFor } from "./batches-fewest.js";
@@ -107,9 +108,10 @@ export function dayOfStep(
 export function shortageOf(
   { need, ml }: { readonly need: StockNeed; readonly ml: number },
   inTime: boolean,
-  { away, making }: MakingProblem,
+  { amounts = "metric", away, making }: MakingProblem,
   batches: readonly UnderWay[],
 ): Shortage {
+  const said = (day: Day): string => shortDay(day, amounts);
   const lost = { need: need.id, day: need.day, ml };
   if (inTime)
     return {
@@ -123,7 +125,7 @@ export function shortageOf(
       ...lost,
       reason: "away",
       why: "with the days away no batch can be made and strained for it that still keeps",
-      mend: `let someone strain and bottle a batch between ${addDays(need.day, -making.shelfLifeDays)} and ${need.day}, or keep the stock in the fridge`,
+      mend: `let someone strain and bottle a batch between ${said(addDays(need.day, -making.shelfLifeDays))} and ${said(need.day)}, or keep the stock in the fridge`,
     };
   const next = batches.find(({ readyOn }) => readyOn > need.day);
   return next === undefined
@@ -136,8 +138,8 @@ export function shortageOf(
     : {
         ...lost,
         reason: "too-soon",
-        why: `${next.id} is bottled on ${next.readyOn}`,
-        mend: `feed on ${next.readyOn} or as soon after as you can, or list a bottle in hand under stock`,
+        why: `${batchName(next.id)} is bottled on ${said(next.readyOn)}`,
+        mend: `feed on ${said(next.readyOn)} or as soon after as you can, or list a bottle in hand under stock`,
       };
 }
 

@@ -1,6 +1,6 @@
 /** Eggshells: what a batch takes, what the household has by a day, and from when to save. */
 import { addDays, type Day, daysBetween, earlier, later } from "../../dates.js";
-import { type Amounts, totalStockText } from "../../garden/index.js";
+import { type Amounts, shortDay, totalStockText } from "../../garden/index.js";
 import { byText, given } from "../../values.js";
 import { ledgerSum } from "../ledger/index.js";
 import type {
@@ -112,7 +112,7 @@ function shortageOf(
   const since =
     neededFrom === undefined
       ? "no shells are kept"
-      : `at ${kept} a week saving had to begin on ${neededFrom}`;
+      : `at ${kept} a week saving had to begin on ${shortDay(neededFrom, amounts)}`;
   return {
     ...given({ neededFrom }),
     missingShells: missing,
