@@ -13,8 +13,8 @@ import { asScheduled, type GivenFeeding } from "./log/index.js";
 import type { PlantingNeed } from "./planting-needs.js";
 import type { Finding, Result } from "./problem.js";
 import type { Published, Renamed } from "./published/index.js";
-import { type FeedRule, signLevel } from "./rules/index.js";
-import type { Round } from "./season/index.js";
+import { type FeedRule, signLevel, signsHolding } from "./rules/index.js";
+import type { Round, SignOfFeeding } from "./season/index.js";
 import { lifeSpan } from "./stages/index.js";
 import type { Standing, StockTables } from "./stock/index.js";
 
@@ -82,7 +82,9 @@ function pouredRounds(
       if (crop === undefined) return [];
       const level = (day: Day, rule: FeedRule): number =>
         signLevel(sightings, planting, spans, day, rule);
-      return [[planting.id, { crop, spans, signLevel: level }] as const];
+      const seen = (day: Day): SignOfFeeding[] =>
+        signsHolding(sightings, day).map(({ sign, seen: { on } }) => ({ name: sign.name, on }));
+      return [[planting.id, { crop, spans, signLevel: level, signsOn: seen }] as const];
     }),
   );
   const { feedings, strays } = asScheduled(past.given, courses, isGrowing);

@@ -13,7 +13,7 @@ import {
 } from "../garden/index.js";
 import type { GivenStock, LoggedFeeding } from "../log/index.js";
 import type { FeedRule } from "../rules/index.js";
-import type { CanFill, Feeding } from "../season/index.js";
+import type { CanFill, Feeding, SignOfFeeding } from "../season/index.js";
 import { stageNearest, type StageSpan } from "../stages/index.js";
 import { type Dose, ledgerSum } from "../stock/index.js";
 import { byText, given } from "../values.js";
@@ -45,6 +45,8 @@ export interface PlantingContext {
   readonly spans: readonly StageSpan[];
   /** What signs multiply the rate by on a day; the rule's highest rate bounds it. */
   readonly signLevel: (day: Day, rule: FeedRule) => number;
+  /** Signs seen on it that hold on a day, in order of their days. */
+  readonly signsOn: (day: Day) => readonly SignOfFeeding[];
 }
 
 /** mL of stock per litre of water for a bottle of that strength, never above the rule's highest. */
@@ -158,6 +160,7 @@ function draftOf(
   const stage = stageNearest(context.spans, day);
   if (stage === undefined) throw new Error(`${planting.id} has no stage on ${day}`);
   const level = planting.level * context.signLevel(day, rule);
+  const seen = context.signsOn(day);
   const waterL = logged?.waterL ?? feedingL(planting, route);
   const rate =
     logged?.stockMl === undefined || waterL === 0
@@ -187,6 +190,7 @@ function draftOf(
       waterL,
       baseRateMlPerL: planting.rateMlPerL ?? rule.rateMlPerL,
       level,
+      ...(seen.length === 0 ? {} : { signs: { seen, levelWithout: planting.level } }),
       ...(rate.kind === "by-strength" ? { targetMgPerL: rate.targetMgPerL } : {}),
     },
   };

@@ -19,6 +19,7 @@ import {
   type StockTables,
   type Taken,
   tapCalciumMgPerL,
+  visitMinutes,
   waterFindings,
   waterReport,
   type WaterReport,
@@ -160,6 +161,7 @@ function stockSideOf(
     inHand: bottles.map(({ id, readyOn: madeOn, ...rest }) => {
       return { id, madeOn, ...rest, ...given({ white: liquids.whiteOf(id) }) };
     }),
+    visitMinutes: visitMinutes(tables.making),
     acid,
     keep,
     pour,

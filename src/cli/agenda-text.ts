@@ -19,6 +19,7 @@ import {
   fromEach,
   jobInFull,
   missingStock,
+  noRound,
   otherFeedInRow,
   plain,
   stockInRow,
@@ -48,7 +49,7 @@ export function firstLines(plan: Plan, style: TextStyle): string[] {
     ...(next === undefined || next === round ? [] : [nextLine("Next", next, plan)]),
     round === undefined ? noRound(plan) : nextLine("Next round", round, plan),
   ];
-  const first = bullet(todayAsks(asked, today, plan), style.width, "");
+  const first = bullet(todayAsks(asked, today, plan.garden.amounts), style.width, "");
   return [
     asked === undefined ? first : style.next(first),
     ...lines.map((line) => bullet(line, style.width, "")),
@@ -59,12 +60,6 @@ function nextLine(what: string, one: AgendaDay, plan: Plan): string {
   const { today, garden } = plan;
   const day = shortDay(one.day, garden.amounts, today);
   return `${what}, ${day}, ${daysAway(today, one.day)}: ${dayAsks(one, plan) ?? "given already"}`;
-}
-
-function noRound({ rounds, today, garden }: Plan): string {
-  const last = rounds.at(-1);
-  if (last === undefined) return "No round is planned in this season";
-  return `No round is left in this season: the last is that of ${shortDay(last.day, garden.amounts, today)}`;
 }
 
 /** Our choice: a planting with crop and stage stands in one line. */

@@ -4,6 +4,7 @@ import {
   type Amounts,
   longDay,
   pouredText,
+  totalOf,
   totalStockText,
   type Vessel,
   vesselL,
@@ -21,13 +22,19 @@ import {
   type Round,
   toldOn,
 } from "../season/index.js";
+import { grouped } from "../values.js";
 import {
+  type BedLines,
+  cansInLine,
   cautionsFor,
   feedingWords,
   fillWithStock,
   fillWords,
   fromBottle,
+  isLong,
   missingStock,
+  mixingSummary,
+  nameInText,
   ofStockInWater,
   otherFeedInFull,
   plain,
@@ -58,12 +65,35 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
           `${totalStockText(round.stockMl, garden.amounts)} of stock`,
           `${volumeText(waterCarriedL(mixesOf(round)), garden.amounts)} of water`,
         ]),
+    ...otherFeedTotals(round, garden.amounts),
     ...(round.shortMl === undefined ? [] : [tooLittleStock]),
   ].map(unbroken);
 }
 
-/** Beds, bottles, warnings and cautions of a round. */
-export function roundBody(plan: Plan, round: Round): Html {
+/** `seaweed: 2 cans, 90 mL` */
+function otherFeedTotals({ feeds = [] }: Round, amounts: Amounts): string[] {
+  return [...grouped(feeds, ({ feed }) => feed)].map(([feed, mixes]) => {
+    const fills = mixes.flatMap((mix) => mix.fills);
+    const ml = totalOf(fills.map(({ count, stockMl }) => count * stockMl));
+    const cans = vesselCount(totalOf(fills.map(({ count }) => count)), "can");
+    return `${nameInText(feed)}: ${cans}, ${totalStockText(ml, amounts)}`;
+  });
+}
+
+/**
+ * Bottles, beds, warnings and cautions of a round; one of many cans begins with a summary for mixing,
+ * and each of its beds opens from a line.
+ *
+ * @param lines what is out of the usual for each bed
+ * @param isTold the warnings that stand on the page above it
+ */
+export function roundBody(
+  plan: Plan,
+  round: Round,
+  lines: BedLines,
+  isTold: (warning: PlanWarning) => boolean = () => false,
+): Html {
+  const isOfMany = isLong(mixesOf(round));
   const bottles = stockByBatch(mixesOf(round));
   const take =
     bottles.length > 0 &&
@@ -75,11 +105,14 @@ export function roundBody(plan: Plan, round: Round): Html {
         ", ",
       )}
     </p>`;
-  const warnings = plan.warnings.filter((warning) => toldOn(warning) === round.day);
+  const warnings = plan.warnings.filter(
+    (warning) => toldOn(warning) === round.day && !isTold(warning),
+  );
   const cautions = cautionsFor(mixesOf(round), plan.stock?.pour);
-  return html`${take} ${warnings.map(warningBox)}
-    <ul class="beds">
-      ${round.beds.map((bed) => html`<li class="bed">${bedBody(plan, bed)}</li>`)}
+  const bedOf = isOfMany ? bedLine : bedCard;
+  return html`${take} ${isOfMany && mixing(round)} ${warnings.map((one) => warningBox(one, plan))}
+    <ul class="${isOfMany ? "bed-lines" : "beds"}">
+      ${round.beds.map((bed) => bedOf(plan, bed, lines(round, bed)))}
     </ul>
     ${joined([otherFeeds(round, plan.garden.amounts), cautionList(cautions)], "\n")}`;
 }
@@ -90,10 +123,17 @@ export function cautionList(lines: readonly string[]): Html {
   </ul>`;
 }
 
-export function warningBox({ message, mend }: PlanWarning): Html {
-  return html`<p class="warning">
+export function warningBox(warning: PlanWarning, { plantings }: Plan): Html {
+  const { message, mend, planting } = warning;
+  const day = toldOn(warning);
+  const who = plantings.find(({ id }) => id === planting)?.name;
+  return html`<p
+    class="warning"
+    ${day !== undefined && html` data-day="${day}"`}
+    ${who !== undefined && html` data-who="${nameInText(who)}"`}
+  >
     <b>Warning:</b>
-    <span dir="auto">${message}</span
+    <span class="message">${message}</span
     >${mend !== "" && html` <span class="mend">What helps: ${mend}</span>`}
   </p>`;
 }
@@ -108,9 +148,39 @@ export function longTime({ garden, today }: Plan, day: Day, kind?: string): Html
   return dayTime(day, longDay(day, garden.amounts, today), kind);
 }
 
-function bedBody(plan: Plan, { bedName, mixes }: BedRound): Html {
-  return html`<h3 dir="auto">${bedName}</h3>
-    ${mixes.map((mix) => mixBody(plan, mix))}`;
+function mixing(round: Round): Html {
+  return html`<div class="mixing">
+    <h3>Mix</h3>
+    <ul>
+      ${mixingSummary(mixesOf(round)).map((line) => html`<li>${line}</li>`)}
+    </ul>
+  </div>`;
+}
+
+function bedCard(plan: Plan, { bedName, mixes }: BedRound, lines: readonly string[]): Html {
+  return html`<li class="bed">
+    <h3>${nameHtml(bedName)}</h3>
+    ${unusual(lines)} ${mixes.map((mix) => mixBody(plan, mix))}
+  </li>`;
+}
+
+/** Its cans in a line, which opens to the rest. */
+function bedLine(plan: Plan, { bedName, mixes }: BedRound, lines: readonly string[]): Html {
+  const cans = mixes.flatMap(({ fills, route }) =>
+    fills.map((fill) => html`<span>${unbroken(cansInLine(fill, vesselOf(route)))}</span>`),
+  );
+  return html`<li class="bed-line">
+    <details>
+      <summary>
+        <b>${nameHtml(bedName)}</b> <span class="cans">${joined(cans, " ")}</span> ${unusual(lines)}
+      </summary>
+      <div>${mixes.map((mix) => mixBody(plan, mix))}</div>
+    </details>
+  </li>`;
+}
+
+function unusual(lines: readonly string[]): readonly Html[] {
+  return lines.map((line) => html`<span class="unusual">${line}</span>`);
 }
 
 function mixBody({ garden }: Plan, mix: CanMix): Html {

@@ -10,4 +10,5 @@ export {
   type SignEffect,
   signEffect,
   signLevel,
+  signsHolding,
 } from "./signs.js";

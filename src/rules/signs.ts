@@ -80,13 +80,19 @@ export function signLevel(
 ): number {
   const stage = stageOn(spans, day)?.stage;
   const holding = new Map(
-    sightings
-      .filter(({ seen, sign, isKnown }) => isKnown && seen.on <= day && day <= heldTo(seen, sign))
+    signsHolding(sightings, day)
       .filter(({ sign }) => stage !== undefined && sign.stages.includes(stage))
       .map(({ sign }) => [sign.key, stepOf(sign)]),
   );
   const wished = [...holding.values()].reduce((product, factor) => product * factor, 1);
   return Math.min(wished, Math.max(1, rule.highestRateMlPerL / baseRate(planting, rule)));
+}
+
+/** Those that hold on a day, in order of their days. */
+export function signsHolding(sightings: readonly Sighting[], day: Day): Sighting[] {
+  return sightings.filter(
+    ({ seen, sign, isKnown }) => isKnown && seen.on <= day && day <= heldTo(seen, sign),
+  );
 }
 
 /** Seen outside the season, and no longer held to when that begins. */

@@ -1,4 +1,5 @@
 export { type AgendaDay, agendaOf, type StockJob, stockJobs } from "./agenda.js";
+export type { SignOfFeeding } from "./feeding-signs.js";
 export { type FedLine, publishedWith, type RoundMove } from "./published-with.js";
 export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
 export type {
@@ -9,6 +10,7 @@ export type {
   FeedingSpan,
   FillPour,
   FromJug,
+  MissedFeedings,
   MixedCan,
   OtherFeedMix,
   Plan,

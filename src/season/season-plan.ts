@@ -10,6 +10,7 @@ import type { Amounts, CalendarWishes, LogEntry, Route, WateringDays } from "../
 import type { Published } from "../published/index.js";
 import type { Evidence, FeedRule } from "../rules/index.js";
 import type { StageSpan } from "../stages/index.js";
+import type { SignsOfFeeding } from "./feeding-signs.js";
 import type { Pour, SeasonStock } from "./stock-side.js";
 import type { PlanWatering } from "./water-side.js";
 
@@ -259,6 +260,8 @@ export interface Feeding {
   readonly baseRateMlPerL: number;
   /** What the planting, and signs seen on it, multiply it by. */
   readonly level: number;
+  /** What was seen on the planting and still holds; absent where nothing does. */
+  readonly signs?: SignsOfFeeding;
   /** Calcium aimed at, mg per litre of can water; absent where the grower fixed the mL. */
   readonly targetMgPerL?: number;
 }

@@ -1,7 +1,7 @@
 /** The stock side of a plan: bottles, batches and how they are made. */
 import type { Day } from "../dates.js";
 import type { Acid, KeptIn, PourStyle, Strainer } from "../garden/index.js";
-import type { RecipeStep, StockPlan } from "../stock/index.js";
+import type { MakingStep, RecipeStep, StockPlan } from "../stock/index.js";
 
 /** Stock from one bottle. */
 export interface Pour {
@@ -41,6 +41,8 @@ export interface SeasonStock {
   readonly recipes: readonly BatchRecipe[];
   /** Bottles of the garden file as they stand today. */
   readonly inHand?: readonly InHand[];
+  /** Work of each visit to a batch, minutes. */
+  readonly visitMinutes: Readonly<Record<MakingStep, number>>;
   readonly acid: Acid;
   readonly keep: KeptIn;
   readonly pour: PourStyle;

@@ -4,6 +4,7 @@ import { type Waiting, withLocks } from "../lock.js";
 import { type Problem, problemLine } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { given } from "../values.js";
+import { type AskedDay, askedDays, nextAsks, noRound, todayAsks } from "../words/index.js";
 import type { GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
 import type { SubscribeLinks } from "./links.js";
@@ -39,7 +40,19 @@ export interface GardenShow {
 interface Good {
   readonly calendar: Representation;
   /** Absent when only the calendar is left, after a start with a garden file that is broken. */
-  readonly plan?: { readonly gzip: Buffer; readonly hash: string; readonly timezone: string };
+  readonly plan?: {
+    readonly gzip: Buffer;
+    readonly hash: string;
+    readonly timezone: string;
+    readonly index: PlanInIndex;
+  };
+}
+
+/** What the index tells of a plan on any day of it. */
+interface PlanInIndex {
+  readonly amounts: Plan["garden"]["amounts"];
+  readonly asked: readonly AskedDay[];
+  readonly done: string;
 }
 
 interface ShownPage extends TimeSpan {
@@ -155,13 +168,29 @@ function put(show: GardenShow, plan: Plan | undefined, calendar: Representation)
     return;
   }
   const json = JSON.stringify(plan);
-  const { name, timezone } = plan.garden;
+  const { name, timezone, amounts } = plan.garden;
+  const index = { amounts, asked: askedDays(plan, plan.today), done: noRound(plan) };
   show.title = name;
-  show.good = { calendar, plan: { gzip: gzipSync(json), hash: contentHash(json), timezone } };
+  show.good = {
+    calendar,
+    plan: { gzip: gzipSync(json), hash: contentHash(json), timezone, index },
+  };
 }
 
 function planOf(good: Good | undefined): Plan | undefined {
   return good?.plan && (JSON.parse(gunzipSync(good.plan.gzip).toString()) as Plan);
+}
+
+/** What the garden asks for today, else on its next day; undefined where its plan is not known. */
+export function asksNow({ good }: GardenShow, nowMs: number): string | undefined {
+  if (good?.plan === undefined) return undefined;
+  const { timezone, index } = good.plan;
+  const today = todayAt(nowMs, timezone);
+  const next = index.asked.find(({ day }) => day >= today);
+  if (next === undefined) return index.done;
+  return next.day === today
+    ? todayAsks(next.asks, today, index.amounts)
+    : nextAsks(next, index.amounts, today);
 }
 
 const always: TimeSpan = { fromMs: -Infinity, untilMs: Infinity };

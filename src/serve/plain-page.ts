@@ -7,10 +7,12 @@ export interface IndexEntry {
   readonly page: string;
   readonly calendar: string;
   readonly hasProblems: boolean;
+  /** What it asks for, and when; absent where nothing is known of it. */
+  readonly asks?: string;
 }
 
 const style =
-  ":root{color-scheme:light dark}body{font:1.1rem/1.5 system-ui,sans-serif;max-width:45rem;margin:2rem auto;padding:0 1rem}li{margin:.6rem 0}code{overflow-wrap:anywhere}";
+  ":root{color-scheme:light dark}body{font:1.1rem/1.5 system-ui,sans-serif;max-width:45rem;margin:2rem auto;padding:0 1rem}ul{list-style:none;padding:0}li{margin:1rem 0}li p{margin:0}li a{display:inline-flex;align-items:center;min-height:48px}code{overflow-wrap:anywhere}";
 
 /** All gardens, by title. */
 export function indexPage(entries: readonly IndexEntry[]): string {
@@ -19,7 +21,9 @@ export function indexPage(entries: readonly IndexEntry[]): string {
     .map((entry) => {
       const name = `<a href="${escapeHtml(entry.page)}"><bdi>${escapeHtml(entry.title)}</bdi></a>`;
       const calendar = `<a href="${escapeHtml(entry.calendar)}">calendar</a>`;
-      return `<li>${name}, ${calendar}${entry.hasProblems ? ", the garden file has a problem" : ""}</li>`;
+      const trouble = entry.hasProblems ? ", the garden file has a problem" : "";
+      const asks = entry.asks === undefined ? "" : `<p>${escapeHtml(entry.asks)}</p>`;
+      return `<li>${name}, ${calendar}${trouble}${asks}</li>`;
     });
   const list = items.length > 0 ? `<ul>\n${items.join("\n")}\n</ul>` : "<p>There are none yet.</p>";
   return plainPage("Gardens", list);

@@ -2,6 +2,7 @@ import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { type Waiting, withLocks } from "../lock.js";
 import type { Problem, Result } from "../problem.js";
+import { askedDays, nextAsks, noRound, pageWritten } from "../words/index.js";
 import { writeWhole } from "../write-whole.js";
 import { gardenNames, type NamedFile } from "./garden-names.js";
 import type { GardenSource } from "./garden-source.js";
@@ -107,7 +108,14 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
       files.set(pageName, withPolicy(source.page(plan, view)));
       const lines = [...loaded.notices, ...(await writeOwn(ownCalendar, calendar))];
       notices.push(...lines.map((line) => `${name}: ${line}`));
-      entries.push({ ...entry, title: plan.garden.name });
+      const { amounts } = plan.garden;
+      const [next] = askedDays(plan, today);
+      const asks = next === undefined ? noRound(plan) : nextAsks(next, amounts, today);
+      entries.push({
+        ...entry,
+        title: plan.garden.name,
+        asks: `${asks}. ${pageWritten(today, amounts)}.`,
+      });
     } else {
       problems.push(...loaded.problems);
       kept.push(calendarName, pageName);

@@ -5,7 +5,7 @@ import { resolve } from "node:path";
 import type { Result } from "../problem.js";
 import { given } from "../values.js";
 import { gardenFolder, type GardenFolder } from "./garden-folder.js";
-import { loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
+import { asksNow, loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
 import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
 import { originOf, reachableAddresses, subscribeLinks, type SubscribeLinks } from "./links.js";
 import { indexPage } from "./plain-page.js";
@@ -112,7 +112,7 @@ function answering(
     const nowMs = context.nowMs();
     if (route.to === "nowhere") return { reply: notFound, what: "-" };
     if (route.to === "index") {
-      index = renewed(index, indexOf(folder), nowMs);
+      index = renewed(index, indexOf(folder, nowMs), nowMs);
       return { reply: replyWith(index, request.headers, nowMs, inflate), what: "the index" };
     }
     const show = folder.named(route.garden);
@@ -126,13 +126,14 @@ function answering(
   };
 }
 
-function indexOf(folder: GardenFolder): string {
+function indexOf(folder: GardenFolder, nowMs: number): string {
   return indexPage(
-    folder.shows().map(({ name, title, problems }) => ({
-      title,
-      page: name,
-      calendar: `${name}.ics`,
-      hasProblems: problems.length > 0,
+    folder.shows().map((show) => ({
+      title: show.title === "" ? show.name : show.title,
+      page: show.name,
+      calendar: `${show.name}.ics`,
+      hasProblems: show.problems.length > 0,
+      ...given({ asks: asksNow(show, nowMs) }),
     })),
   );
 }

@@ -68,6 +68,7 @@ export {
   type Standing,
   standingBatches,
   vesselText,
+  visitMinutes,
   visitOf,
   weightText,
 } from "./making/index.js";

@@ -23,6 +23,7 @@ export interface MakingRules {
   readonly reaction: Readonly<Record<Acid, Sourced<"days">>>;
   readonly longest_stand: Sourced<"days">;
   readonly ready_before: Sourced<"days">;
+  readonly work: Readonly<Record<"dry_shells" | "add_acid" | "strain", Sourced<"minutes">>>;
   readonly smallest_batch: Sourced<"ml">;
   readonly batch_step: Sourced<"ml">;
   readonly batch_step_share: Sourced<"percent">;

@@ -139,7 +139,7 @@ export function mixTitle(route: Route, rateMlPerL: number, amounts: Amounts): st
 }
 
 /** `2.5 mL of stock to the litre`, `1.92 tsp to the gallon` */
-export function rateInFull(rateMlPerL: number, amounts: Amounts, ofWhat = ""): string {
+function rateInFull(rateMlPerL: number, amounts: Amounts, ofWhat = ""): string {
   const { stock, waterWord } = rateMeasures[amounts];
   return `${measured(rateIn(amounts, rateMlPerL))} ${stock} ${ofWhat}to the ${waterWord}`;
 }

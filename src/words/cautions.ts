@@ -54,7 +54,7 @@ const always = [
   noOtherFeed,
   "Keep the bottle labelled, away from food and children. Local rules, your certifier and a soil test come first.",
 ];
-export const otherFeedCaution =
+const otherFeedCaution =
   "Keep to what the label of each feed says: its dose, gloves, waiting time.";
 
 /**

@@ -4,14 +4,12 @@ export {
   dayOnLabel,
   fromAll,
   fromBottle,
-  fromBottles,
   labelTitle,
   leftOver,
   leftToUseUp,
   madeOnLabel,
   type NewBottle,
   newBottleInFull,
-  openBottle,
   pourInTurn,
   shakeInShort,
   shakeOnLabel,
@@ -19,8 +17,8 @@ export {
   useByOnLabel,
   useByWhenKept,
   useUpInFull,
-  useUpJob,
 } from "./bottles.js";
+export { bedLines, type BedLines } from "./bed-lines.js";
 export {
   calciumAndCan,
   calciumInLitre,
@@ -44,8 +42,6 @@ export {
 export {
   doseInShort,
   doseOnLabel,
-  fillInFull,
-  fillInShort,
   fillOfWater,
   fillOnSheet,
   fillWithStock,
@@ -68,21 +64,10 @@ export {
   keepingCautions,
   labelCautions,
   makingCautions,
-  otherFeedCaution,
   savingCaution,
   useUpCaution,
 } from "./cautions.js";
-export { stepCommand, throwAwayCommand, writeStepDown, writeThrownAway } from "./commands.js";
-export {
-  longDay,
-  daysAway,
-  dayText,
-  fullDate,
-  monthName,
-  nameOfMonth,
-  shortDate,
-  shortDay,
-} from "../garden/index.js";
+export { stepCommand, writeStepDown, writeThrownAway } from "./commands.js";
 export {
   doneWords,
   doubtLines,
@@ -108,17 +93,16 @@ export { degreesText, figures, unbroken } from "./figures.js";
 export {
   acidNames,
   afterVisit,
-  keepShells,
   keepShellsSummary,
   type Making,
   saveShells,
   seasonOfStock,
   shellsForBatch,
   shellsInAll,
-  visitJob,
   visitSummary,
 } from "./making.js";
 export { jobCommand, jobInFull, jobInShort } from "./jobs.js";
+export { cansInLine, isLong, mixingSummary } from "./mixing.js";
 export { isolated, letters, nameInText } from "./names.js";
 export { feedingDays, lifeInWords, notFed, pictureKeyWords } from "./picture.js";
 export { climateOfPlace } from "./place.js";
@@ -162,7 +146,18 @@ export {
   weekInRow,
   weeklyWater,
 } from "./watering.js";
-export { dayAsks, roundTitles, todayAsks } from "./today.js";
+export {
+  askedDays,
+  type AskedDay,
+  dayAsks,
+  nextAsks,
+  noRound,
+  pageWritten,
+  roundTitles,
+  stillAsks,
+  todayAsks,
+  warningsUntil,
+} from "./today.js";
 export {
   cancelledTitle,
   feedTitle,

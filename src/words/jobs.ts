@@ -34,6 +34,12 @@ export function jobCommand(job: StockJob): string | undefined {
   return job.kind === "use-up" ? throwAwayCommand(job.discard.batch) : undefined;
 }
 
+/** At hand for the stock on one day, minutes; 0 where no visit is among the jobs. */
+export function workMinutes(jobs: readonly StockJob[], { stock }: Pick<Plan, "stock">): number {
+  const visits = jobs.filter((job) => job.kind === "visit");
+  return visits.reduce((sum, { step }) => sum + (stock?.visitMinutes[step] ?? 0), 0);
+}
+
 /** Within a sentence: `crush 16 g of shell, stir into the acid` */
 export function jobInShort(job: StockJob, { garden: { amounts } }: Pick<Plan, "garden">): string {
   switch (job.kind) {

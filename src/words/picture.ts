@@ -56,5 +56,4 @@ export const pictureKeyWords = {
   spray: "leaf spray",
   sign: "sign",
   useBy: "use by",
-  today: "today",
 } as const;

@@ -75,10 +75,11 @@ const untold = planOf(
 const plans = [planOf(weirCottage), planOf(sixtyBeds()), planOf(nothingFed), untold];
 
 test.each([
-  ["the page", (plan: Plan) => gardenPage(plan)],
-  ["the season sheet", (plan: Plan) => seasonSheet(plan, { paper: "a4" })],
-  ["the calcium sheet", (plan: Plan) => calciumSheet(plan, { paper: "a4" })],
-])("%s shows keys as code, without backticks", async (_, documentOf) => {
+  ["the page", (plan: Plan) => gardenPage(plan), true],
+  // It is for the garden: it names no key of the file.
+  ["the season sheet", (plan: Plan) => seasonSheet(plan, { paper: "a4" }), false],
+  ["the calcium sheet", (plan: Plan) => calciumSheet(plan, { paper: "a4" }), true],
+])("%s shows keys as code, without backticks", async (_, documentOf, namesKeys) => {
   let seen = 0;
   for (const plan of plans) {
     const { page, close } = await show(browser, documentOf(plan));
@@ -90,5 +91,5 @@ test.each([
     seen += codes.length;
     await close();
   }
-  expect(seen).toBeGreaterThan(0);
+  expect(seen > 0).toBe(namesKeys);
 });

@@ -8,7 +8,7 @@ import { pageStyle } from "../../src/outputs/page/page-style.js";
 import { gardenPage } from "../../src/outputs/page/page.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import { withPolicy } from "../../src/serve/security-headers.js";
-import { longDay } from "../../src/garden/day-words.js";
+import { longDay, shortDay } from "../../src/garden/day-words.js";
 import {
   nothingFed,
   oddNames,
@@ -157,7 +157,7 @@ describe("a person in the garden", () => {
   test("reaches every link and every detail with the keyboard, in the order of the page", async () => {
     const { page, close } = await show(browser, document, { clock: noon(today) });
     const wanted: number = await page.evaluate(
-      `document.querySelectorAll("a[href], summary").length - document.querySelectorAll("details:not([open]) a[href]").length`,
+      `[...document.querySelectorAll("a[href], summary")].filter((e) => e.checkVisibility()).length`,
     );
     const tops: number[] = [];
     const seen = new Set<string>();
@@ -189,7 +189,7 @@ describe("a person in the garden", () => {
 
   test("opens a round with the keyboard and finds its cans", async () => {
     const { page, close } = await show(browser, document, { clock: noon(today) });
-    const summary = page.locator("#rounds summary").nth(1);
+    const summary = page.locator("#rounds .to-come > [data-totals] > summary").nth(1);
     await summary.focus();
     await page.keyboard.press("Enter");
     expect(await page.locator("#rounds details[open] .fills li").count()).toBeGreaterThan(0);
@@ -237,7 +237,7 @@ describe("on a day after the page was written", () => {
     ] as const) {
       const shown = await show(browser, page, { clock: noon(addDays(watered.today, days)) });
       const weeks: string[] = await shown.page.evaluate(
-        `[...document.querySelectorAll("#next .week:not([hidden])")].map((w) => w.dataset.from)`,
+        `[...document.querySelectorAll(".week:not([hidden])")].map((w) => w.dataset.from)`,
       );
       expect(weeks).toEqual(monday === undefined ? [] : [monday]);
       await shown.close();
@@ -254,21 +254,28 @@ describe("on a day after the page was written", () => {
     await close();
   });
 
-  test("what the stock wants until then comes with it", async () => {
+  test("the first line is what is asked for then, and the next round's day is counted from then", async () => {
     const start = weir.stock?.making.batches[0]?.startOn;
     if (start === undefined) throw new Error("no batch");
     const { page, close } = await show(browser, document, { clock: noon(start) });
-    expect(await page.locator("#next .until").isVisible()).toBe(true);
-    expect(await page.locator("#next .until").textContent()).toContain("eggshell");
+    expect(await page.locator("#today h2").textContent()).toMatch(
+      new RegExp(`^Today, ${shortDay(start, "metric")}: boil .* eggshells .*; 20 minutes$`),
+    );
+    expect(await page.locator("#today .written").isVisible()).toBe(true);
     await close();
   });
 
-  test("after the last round all are done", async () => {
+  test("after the last round none is next, days that went by are folded, and the page says how old it is", async () => {
     const { page, close } = await show(browser, document, { clock: noon(addDays(today, 300)) });
-    expect(await page.locator("#next .day").textContent()).toBe(
-      "All rounds of this season are done",
+    expect(await page.locator("#today h2").textContent()).toMatch(
+      /^No round is left in this season: the last is that of /,
     );
-    expect(await page.locator("#next .fills").count()).toBe(0);
+    expect(await page.locator("#today .written").textContent()).toMatch(
+      /^Page written \S+ \d+ \w+, 300 days ago: what has changed since is not in it$/,
+    );
+    expect(await page.locator("#next").count()).toBe(0);
+    expect(await page.locator("#rounds .to-come > *").count()).toBe(0);
+    expect(await page.locator("#today").textContent()).not.toContain("Next");
     await close();
   });
 });

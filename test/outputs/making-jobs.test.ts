@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { batchName } from "../../src/stock/batch-name.js";
 import { makingJobs } from "../../src/outputs/making-jobs.js";
 import { oddNames, planOf, sixtyBeds, weirCottage, withoutStock } from "./gardens.js";
 
@@ -27,7 +28,7 @@ describe.each([
         const said = jobs.find(
           (job) =>
             job.startsWith(day) &&
-            job.includes(id) &&
+            job.includes(batchName(id)) &&
             job.includes(
               {
                 "dry-shells": `${eggs} eggshell`,
@@ -44,7 +45,8 @@ describe.each([
     for (const { batch, doOn } of making?.discards ?? [])
       expect(
         jobs.some(
-          (job) => job.startsWith(doOn) && job.includes(batch) && /[Tt]hrow away/.test(job),
+          (job) =>
+            job.startsWith(doOn) && job.includes(batchName(batch)) && /[Tt]hrow away/.test(job),
         ),
       ).toBe(true);
   });

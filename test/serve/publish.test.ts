@@ -173,6 +173,9 @@ describe("publishing gardens as files", () => {
     const page = await readFile(join(dir, "index.html"), "utf8");
     expect(page).toContain('<a href="weir.html">');
     expect(page).toContain('<a href="abbey.ics">calendar</a>');
+    expect(page).toContain(
+      "<p>Next: Sat 12 Jun, feed 3 cans, 56 mL: toms. Page written Sat 1 May.</p>",
+    );
     expect((await published()).removed).toEqual(["index.html"]);
   });
 

@@ -145,14 +145,19 @@ describe("a garden on this computer", () => {
 
   test("is listed on the index with all others", async () => {
     const files = {
-      "a.yaml": gardenText("Abbey"),
+      "a.yaml": gardenText("Abbey", "2027-06-12", "2027-06-26"),
       "b.yml": "broken",
       "notes.txt": "x",
       ".c.yaml": "x",
     };
-    const { port } = await aServer(onEnd, { files });
+    let nowMs = Date.UTC(2027, 5, 12, 12);
+    const { port } = await aServer(onEnd, { files, nowMs: () => nowMs });
     const { body } = await get(port, "/");
     expect(body.toString()).toContain("Abbey");
+    expect(body.toString()).toContain("<bdi>b</bdi>");
+    expect(body.toString()).toContain("<p>Today, Sat 12 Jun: feed 3 cans, 56 mL: toms</p>");
+    nowMs += 86_400_000;
+    expect((await get(port, "/")).body.toString()).toContain("<p>Next: Sat 26 Jun, feed 3 cans");
     expect(body.toString().match(/<li>/g)).toHaveLength(2);
   });
 

@@ -20,6 +20,7 @@ export function aSeasonStock(
       ...making,
     },
     recipes: batches.map(({ id }) => aRecipe({ batch: id })),
+    visitMinutes: { "dry-shells": 20, "add-acid": 20, strain: 15 },
     acid: "citric",
     keep: "fridge",
     pour: "shaken",

@@ -3,7 +3,6 @@ import {
   counted,
   rateMeasures,
   shortDate,
-  shortDay,
   strengthFigure,
   totalStockText,
 } from "../../garden/index.js";
@@ -13,7 +12,6 @@ import { capital, makingCautions, seasonOfStock } from "../../words/index.js";
 import { type BottleLife, bottleLives, hasBottles } from "../bottle-lives.js";
 import { section } from "../document.js";
 import { type Html, html, joined, nameHtml } from "../html.js";
-import { makingJobs } from "../making-jobs.js";
 import { cautionList, dayTime } from "../round-card.js";
 import { recipeDetails } from "./recipe-section.js";
 
@@ -21,22 +19,14 @@ export function makingSection(plan: Plan): Html | undefined {
   const { stock } = plan;
   if (stock === undefined || (plan.totals.stockMl === 0 && !hasBottles(plan))) return undefined;
   const lives = bottleLives(stock);
-  const jobs = makingJobs(plan);
   const cautions = stock.making.batches.length > 0 && cautionList(makingCautions);
   const body = html`<p>${seasonOfStock(stock, plan.totals.stockMl, plan.garden.amounts)}</p>
     ${shellShortage(stock)} ${lives.length > 0 && bottleTable(plan, lives)}
-    ${
-      jobs.length > 0 &&
-      html`<h3>What to do when</h3>
-        <ol class="jobs">
-          ${jobs.map(({ day, words, command }) => html`<li data-day="${day}">${dayTime(day, shortDay(day, plan.garden.amounts))}<span>${words}${command !== undefined && html`<br /><code>${command}</code>`}</span></li>`)}
-        </ol>`
-    }
-    ${joined([recipeDetails(stock, plan.garden.amounts), cautions], "\n")}`;
+    ${joined([recipeDetails(stock, plan), cautions], "\n")}`;
   return section("making", "Stock and making plan", body);
 }
 
-function bottleTable({ garden }: Plan, lives: readonly BottleLife[]): Html {
+function bottleTable({ garden, today }: Plan, lives: readonly BottleLife[]): Html {
   const rows = lives.map((life) => {
     const { batch } = life;
     const cell = (head: string, content: Html | string | undefined) =>
@@ -45,9 +35,9 @@ function bottleTable({ garden }: Plan, lives: readonly BottleLife[]): Html {
       <th scope="row">${nameHtml(capital(batchName(life.id)))}</th>
       ${cell("Amount", `${totalStockText(life.volumeMl, garden.amounts)}${batch ? `, ${counted(batch.bottles, "bottle")}` : " in hand"}`)}
       ${cell("Made from", batch ? `${counted(batch.eggs, "shell")}, ${weightText(batch.shellG, garden.amounts)} dry` : "made already")}
-      ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn, garden.amounts)) : "–")}
-      ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn, garden.amounts)) : life.planned ? undefined : "now")}
-      ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy, garden.amounts)))}
+      ${cell("Begin", life.startOn ? dayTime(life.startOn, shortDate(life.startOn, garden.amounts, today)) : "–")}
+      ${cell("Ready", life.readyOn ? dayTime(life.readyOn, shortDate(life.readyOn, garden.amounts, today)) : life.planned ? undefined : "now")}
+      ${cell("Use by", life.useBy && dayTime(life.useBy, shortDate(life.useBy, garden.amounts, today)))}
       ${cell("Calcium", life.strengthGPerL === undefined ? undefined : `${strengthFigure(life.strengthGPerL, garden.amounts)}/${rateMeasures[garden.amounts].strengthUnit}`)}
     </tr>`;
   });

@@ -1,43 +1,67 @@
 /**
- * Keeps a page that was written on another day true: counts the days again, puts the round that is
- * next by now in the first place, and tells the water of this week. The page is whole without it. One constant, so that a
- * Content-Security-Policy can name its hash.
+ * Puts in what the page cannot know when it is written: what is asked for on the reader's day, in the
+ * garden's zone, how many days the next round is away, which of the days are past, and the warnings of
+ * the two weeks from then. All of it stands on the page already; without a script the page names days
+ * alone. One constant, so that a Content-Security-Policy can name its hash.
  */
 export const pageScript = `(() => {
-  const root = document.documentElement;
-  const next = document.getElementById("next");
-  const { zone, today: written } = root.dataset;
-  if (!next || !zone || !written) return;
+  const { zone, today: written, end, done } = document.documentElement.dataset;
+  const head = document.getElementById("today");
+  if (!head || !zone || !written) return;
   const parts = new Intl.DateTimeFormat("en", { timeZone: zone, calendar: "gregory", numberingSystem: "latn", year: "numeric", month: "2-digit", day: "2-digit" }).formatToParts(new Date());
   const part = (type) => parts.find((p) => p.type === type).value;
   const today = [part("year"), part("month"), part("day")].join("-");
-  if (today === written) return;
-  for (const week of next.querySelectorAll(".week")) week.hidden = today < week.dataset.from || today > week.dataset.to;
+  const daysTo = (day) => Math.round((Date.parse(day) - Date.parse(today)) / 864e5);
   const away = (day) => {
-    const days = Math.round((Date.parse(day) - Date.parse(today)) / 864e5);
-    return days === 0 ? "today" : days === 1 ? "tomorrow" : days > 0 ? "in " + days + " days" : -days + (days === -1 ? " day ago" : " days ago");
+    const days = daysTo(day);
+    return days === 0 ? "today" : days === 1 ? "tomorrow" : "in " + days + " days";
   };
-  const rounds = [...document.querySelectorAll("details[data-day]:not([data-given])")];
-  const round = rounds.find((r) => r.dataset.day >= today);
-  const body = next.querySelector(".round-body");
-  const until = next.querySelector(".until");
-  const when = next.querySelector(".when");
-  if (!round) {
-    if (rounds.length === 0) return;
-    next.querySelector(".day").textContent = "All rounds of this season are done";
-    for (const gone of [when, body, until, next.querySelector(".totals")]) if (gone) gone.remove();
-    return;
+  const put = (selector, text) => {
+    const place = head.querySelector(selector);
+    if (!place) return;
+    place.hidden = !text;
+    place.textContent = text || "";
+  };
+  const asked = [...document.querySelectorAll("#rounds [data-asks]")].filter((d) => d.dataset.day >= today);
+  const now = asked.find((d) => d.dataset.day === today);
+  const ahead = asked.find((d) => d.dataset.day > today);
+  const round = [...document.querySelectorAll("#rounds [data-totals]")].find((d) => d.dataset.day >= today);
+  const isOver = today > end;
+  if (asked.length > 0 && !isOver) put("h2", now ? "Today, " + now.dataset.short + ": " + now.dataset.asks : "Nothing to do today");
+  else put("h2", done);
+  if (isOver) put(".then", now && "Still to do: " + now.dataset.asks);
+  else put(".then", ahead && (!round || round.dataset.day !== ahead.dataset.day) && "Next: " + ahead.dataset.short + ", " + away(ahead.dataset.day) + ": " + ahead.dataset.asks);
+  put(".none", asked.length > 0 && !isOver && !round && done);
+  const old = -daysTo(written);
+  const told = head.querySelector(".written");
+  if (old > 14) told.textContent += ", " + old + " days ago: what has changed since is not in it";
+  told.hidden = old === 0;
+  told.classList.toggle("old", old > 14);
+  const next = document.getElementById("next");
+  if (next && !round) next.remove();
+  else if (next) {
+    if (round.dataset.day !== next.dataset.day) {
+      next.dataset.day = round.dataset.day;
+      next.querySelector(".day").textContent = round.dataset.long;
+      next.querySelector(".day").setAttribute("datetime", round.dataset.day);
+      next.querySelector(".totals").textContent = round.dataset.totals;
+      next.querySelector(".round-body").replaceChildren(...[...round.querySelector(".round-body").childNodes].map((n) => n.cloneNode(true)));
+    }
+    // They stand on top of the page.
+    if (daysTo(round.dataset.day) <= 14) for (const told of next.querySelectorAll(".round-body > .warning")) told.remove();
+    next.querySelector(".when").textContent = away(round.dataset.day);
   }
-  if (round.dataset.day !== next.dataset.day) {
-    next.dataset.day = round.dataset.day;
-    next.querySelector(".day").textContent = round.dataset.long;
-    next.querySelector(".totals").textContent = round.dataset.totals;
-    body.replaceChildren(...[...round.querySelector(".round-body").childNodes].map((n) => n.cloneNode(true)));
+  if (old === 0) return;
+  for (const week of document.querySelectorAll(".week")) week.hidden = today < week.dataset.from || today > week.dataset.to;
+  const past = document.querySelector("#rounds .past");
+  if (past) for (const day of document.querySelectorAll("#rounds .to-come > [data-day]")) if (day.dataset.day < today) {
+    past.hidden = false;
+    past.querySelector(".days").append(day);
   }
-  if (when) when.textContent = away(round.dataset.day);
-  const jobs = [...document.querySelectorAll("#making .jobs li")].filter((j) => j.dataset.day >= today && j.dataset.day <= round.dataset.day);
-  if (until) {
-    until.hidden = jobs.length === 0;
-    until.querySelector("ol").replaceChildren(...jobs.map((j) => j.cloneNode(true)));
-  }
+  const soon = [...document.querySelectorAll("#warnings [data-day]")].filter((w) => daysTo(w.dataset.day) >= 0 && daysTo(w.dataset.day) <= 14);
+  const fold = head.querySelector(".soon");
+  const who = [...new Set(soon.map((w) => w.dataset.who).filter(Boolean))];
+  fold.hidden = soon.length === 0;
+  fold.querySelector("summary").textContent = soon.length === 1 ? "Warning: " + soon[0].querySelector(".message").textContent : soon.length + " warnings for the next two weeks" + (who.length > 0 ? ": " + who.join(", ") : "");
+  fold.querySelector("div").replaceChildren(...soon.map((w) => w.cloneNode(true)));
 })();`;

@@ -24,13 +24,34 @@ h3{font-size:1.05rem;line-height:1.35}
 .soft,.note,.season{color:var(--soft)}
 nav{margin-top:.75rem}
 nav ul{display:flex;flex-wrap:wrap;gap:0 1.1rem}
-nav a{display:inline-block;padding:.5rem 0}
+nav a{display:inline-flex;align-items:center;min-height:48px}
 main>section{margin-top:2rem}
+[hidden]{display:none!important}
+[dir=auto]{text-align:left}
+.asked{margin-top:.75rem!important}
+.asked h2{font-size:clamp(1.3rem,5.2vw,1.8rem);line-height:1.25;margin-bottom:.25rem}
+.asked .then,.asked .none{font-size:1.1rem}
+.asked .written{color:var(--soft)}
+.asked .old{color:var(--warn);font-weight:700}
+.soon{margin-top:.5rem;border:0;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
+.soon summary{padding:.6rem .75rem;font-weight:700}
+.soon>div{padding:0 .25rem .5rem}
+.soon .warning{margin-top:0;border:0}
 .next{margin-top:.75rem!important;background:var(--card);border:2px solid var(--accent);border-radius:.9rem;padding:.75rem}
-.next h2{display:flex;flex-wrap:wrap;align-items:baseline;justify-content:space-between;gap:0 1rem;font-size:1rem;font-weight:700;color:var(--accent)}
-.next .day{display:block;font-size:clamp(1.5rem,6vw,2.2rem);line-height:1.15;color:var(--ink);flex-basis:100%}
-.totals{font-size:1.1rem}
-.take{font-size:1.15rem;margin-top:.5rem}
+.next h2{display:flex;flex-wrap:wrap;align-items:baseline;gap:0 .6rem;margin:0;font-size:1rem;color:var(--accent)}
+.next .day{font-size:1.2rem;color:var(--ink)}
+.next .when{margin-left:auto}
+.totals{font-size:1.05rem}
+.take{font-size:1.1rem;margin-top:.4rem}
+.mixing{margin-top:.5rem}
+.mixing li{font-size:1.2rem;font-weight:700;line-height:1.45;color:var(--water)}
+.bed-lines{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,26rem),1fr));gap:0 1.25rem;align-items:start;margin-top:.6rem;border-top:1px solid var(--line)}
+.bed-line summary{display:flex;flex-wrap:wrap;align-items:center;align-content:center;gap:0 .75rem;padding:.2rem 0}
+.bed-line summary::-webkit-details-marker{display:none}
+.bed-line .cans{display:flex;flex-wrap:wrap;gap:0 .75rem;justify-content:flex-end;flex:1 1 0;overflow-wrap:break-word;font-weight:700;color:var(--water)}
+.bed-line .cans span{max-width:100%;overflow-wrap:break-word}
+.bed-line summary .unusual{flex-basis:100%}
+.unusual{display:block;color:var(--warn);font-weight:700}
 .beds{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
 .bed{border:1px solid var(--line);border-radius:.6rem;padding:.6rem .7rem;background:var(--paper);break-inside:avoid}
 .bed h3{font-size:1.2rem}
@@ -45,7 +66,7 @@ main>section{margin-top:2rem}
 .vessel{fill:none;stroke:var(--ink);stroke-width:1.75;stroke-linecap:round;stroke-linejoin:round}
 .sign .fill{fill:var(--water);fill-opacity:.55}
 .for{margin-top:.15rem}
-.for{line-height:1.7}
+.for a{display:inline-block;padding:.75rem 0}
 .cautions{margin-top:.9rem;padding-left:1.1rem;list-style:disc;color:var(--soft);font-size:.95rem}
 .warning{margin-top:.6rem;padding:.5rem .75rem;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
 .warning b{color:var(--warn)}
@@ -54,11 +75,9 @@ main>section{margin-top:2rem}
 .others{margin-top:.75rem}
 .trouble{margin-top:.75rem;padding:.75rem 1rem;border:2px solid var(--warn);border-radius:.6rem;background:var(--warn-paper)}
 .trouble li{margin-top:.4rem}
-.jobs li{display:grid;grid-template-columns:6.8rem 1fr;gap:.75rem;padding:.3rem 0;border-bottom:1px solid var(--line)}
-.jobs time{font-weight:700}
-code{font:.9em ui-monospace,"Liberation Mono",monospace}
-.jobs code{font-size:.85em;overflow-wrap:anywhere;color:var(--soft)}
-.until{margin-top:.9rem}
+.jobs li{padding:.3rem 0}
+code{font:max(.9em,.875rem) ui-monospace,"Liberation Mono",monospace}
+.jobs code{overflow-wrap:anywhere;color:var(--soft)}
 .frame{container:picture/inline-size;background:var(--card);border:1px solid var(--line);border-radius:.6rem;padding:.5rem .75rem}
 .picture-box{container:picture/inline-size}
 .key{display:flex;flex-wrap:wrap;gap:.35rem .6rem;margin:.25rem 0 .75rem;font-size:14px}
@@ -73,7 +92,7 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .chip.from-stock{background:var(--water)}
 .chip.from-tap{background:repeating-linear-gradient(135deg,var(--card) 0 3px,var(--soft) 3px 4px)}
 .clear{color:var(--soft)}
-.week{margin-top:.9rem}
+.weeks{margin-top:.9rem}
 .week ul{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19rem),1fr));gap:0 1rem}
 .scale{margin-top:.5rem}
 .origins{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,21rem),1fr));gap:.75rem;margin-top:.75rem}
@@ -82,14 +101,13 @@ code{font:.9em ui-monospace,"Liberation Mono",monospace}
 .amount-rows li,.origin .soil,.origin .verdict{margin-top:.4rem}
 .amount-rows .soft,.origin .soil,.origin .verdict{font-size:.95rem}
 .note{margin-top:.75rem}
-.earlier{margin-top:1.2rem}
 table{border-collapse:collapse;width:100%;margin:.75rem 0;background:var(--card)}
 caption{text-align:start;font-weight:700;padding:.25rem 0;background:var(--paper)}
 thead th,td{overflow-wrap:break-word}
 th,td{text-align:start;vertical-align:top;padding:.4rem .6rem;border:1px solid var(--line)}
 details{border-bottom:1px solid var(--line)}
-summary{padding:.6rem .25rem;cursor:pointer}
-summary .where,summary .totals-line{display:block;color:var(--soft);padding-left:1.1rem}
+summary{min-height:48px;padding:.6rem .25rem;cursor:pointer}
+summary .where,summary .told{display:block;color:var(--soft);padding-left:1.1rem}
 details>div{padding:.25rem .25rem 1rem 1.25rem}
 dl{margin:.5rem 0}
 dl div{padding:.15rem 0}
@@ -117,8 +135,8 @@ footer .cautions{margin-top:0}
 .bottles,.bottles caption,.bottles tbody,.bottles tr,.bottles th,.bottles td{display:block}
 .bottles tr{border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
 .bottles th,.bottles td{border:0;padding:.1rem 0}
-.bottles td{display:grid;grid-template-columns:6.5rem 1fr}
-.bottles td::before{content:attr(data-head);color:var(--soft)}
+.bottles td{display:flex;flex-wrap:wrap;column-gap:.5rem}
+.bottles td::before{content:attr(data-head);width:6rem;color:var(--soft)}
 .bottles table,.bottles{background:none}
 }
 @media (max-width:44rem){
@@ -129,12 +147,14 @@ ${narrowWaterTable}}
 @media print{
 :root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
 body{font-size:10pt}
-nav,.skip,#subscribe .button,details:not([open]),.details-only{display:none}
-section:not(:has(>:not(h2,.details-only,details:not([open])))){display:none}
+nav,.skip,#subscribe .button,details:not([open],.bed-line>*,.soon:not([hidden])),.days:not(:has(>[open])),.asked .written:not(.old){display:none}
+section:not(:has(>:not(h2,details:not([open]),.days:not(:has(>[open]))))){display:none}
 header,main,footer{max-width:none;padding:0}
 main>section{margin-top:5mm}
 .next{padding:3mm 4mm}
-.next .day{font-size:18pt}
+.next .day{font-size:14pt}
+.bed-lines{grid-template-columns:1fr 1fr}
+.bed-line summary{min-height:0}
 .beds{grid-template-columns:repeat(auto-fill,minmax(56mm,1fr))}
 .count{font-size:11pt}
 .stock{font-size:13pt}

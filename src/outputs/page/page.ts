@@ -1,22 +1,31 @@
-/** The garden's page: the next round first, then the season. */
+/** The garden's page: what the day asks for, the next round, then the season. */
 import type { Day } from "../../dates.js";
-import { counted, fullDate, shortDay } from "../../garden/index.js";
+import { counted, dayText, fullDate, shortDay } from "../../garden/index.js";
 import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import { climateOfPlace, closed, humilityCautions, keepingCautions } from "../../words/index.js";
+import {
+  bedLines,
+  climateOfPlace,
+  closed,
+  humilityCautions,
+  keepingCautions,
+  noRound,
+} from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
 import { keyList, pictureDefs, seasonDrawings, stageTable } from "../picture/index.js";
 import { cautionList, warningBox } from "../round-card.js";
+import { agendaSection } from "./agenda-section.js";
 import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
-import { nextSection, roundsSection } from "./next-section.js";
+import { nextSection } from "./next-section.js";
 import { originSection } from "./origin-section.js";
 import { pageScript } from "./page-script.js";
 import { pageStyle } from "./page-style.js";
 import { reasonsSection } from "./reasons-section.js";
-import { waterSection } from "./water-section.js";
+import { todaySection } from "./today-section.js";
+import { waterSection, weekWater } from "./water-section.js";
 
 export interface PageOptions {
   /** In the garden's zone. Without it the first round of the season comes first. */
@@ -44,14 +53,21 @@ export interface SubscribeLinks {
  * style is {@link pageStyle}, its only script {@link pageScript}: a Content-Security-Policy of
  * `default-src 'none'; img-src data:; style-src '<hash>'; script-src '<hash>'` lets all of it through.
  */
-export function gardenPage(plan: Plan, options: PageOptions = {}): string {
+export function gardenPage(made: Plan, options: PageOptions = {}): string {
   const { today } = options;
-  const season = html`${keyList(plan, today !== undefined)}
+  const plan = { ...made, today: today ?? made.today };
+  const lines = bedLines(plan);
+  const { garden } = plan;
+  const [from, to] = [garden.season.from, garden.season.to].map((d) => fullDate(d, garden.amounts));
+  const season = html`<p class="season">
+      ${from} to ${to}${garden.climate && html`. ${climateOfPlace(garden.climate, garden.amounts)}`}
+    </p>
+    ${keyList(plan, today !== undefined)}
     <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
     ${stageTable(plan)}`;
   const sections = {
+    rounds: agendaSection(plan, lines, today),
     season: section("season", "The season", season),
-    rounds: roundsSection(plan, today),
     water: waterSection(plan),
     origin: originSection(plan),
     calcium: calciumSection(plan),
@@ -66,20 +82,20 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
     title: `${plan.garden.name}: feeding plan`,
     style: pageStyle,
     script: pageScript,
-    data: { zone: plan.garden.timezone, ...given({ today }) },
-    body: html`<a class="skip" href="#next">To the next round</a>
+    data: {
+      zone: garden.timezone,
+      end: garden.season.to,
+      done: noRound(plan),
+      ...given({ today }),
+    },
+    body: html`<a class="skip" href="#today">To what there is to do</a>
       <svg class="defs" width="0" height="0" aria-hidden="true">${pictureDefs()}</svg>
       <header>
         <h1>${nameHtml(plan.garden.name)}</h1>
-        <p class="season">
-          ${fullDate(plan.garden.season.from, plan.garden.amounts)} to
-          ${fullDate(plan.garden.season.to, plan.garden.amounts)}
-        </p>
-        ${plan.garden.climate && html`<p class="season">${climateOfPlace(plan.garden.climate, plan.garden.amounts)}</p>`}
         ${troubleBox(options)}
       </header>
       <main>
-        ${nextSection(plan, today)}
+        ${todaySection(plan, today)} ${nextSection(plan, lines, today)} ${weekWater(plan, today)}
         <nav aria-label="On this page">
           <ul>
             ${navItems(plan, sections)}
@@ -90,15 +106,15 @@ export function gardenPage(plan: Plan, options: PageOptions = {}): string {
       <footer>
         ${cautionList([...keepingCautions, ...humilityCautions])}
         <p>
-          ${today !== undefined && `Written on ${fullDate(today, plan.garden.amounts)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
+          ${today !== undefined && `Written on ${dayText(today, plan.garden.amounts)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
         </p>
       </footer>`,
   });
 }
 
 const sectionNames = {
+  rounds: "All days",
   season: "Season",
-  rounds: "Rounds",
   water: "Water",
   origin: "Where calcium comes from",
   calcium: "In a can",
@@ -133,12 +149,12 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
 }
 
 /** What the log and the signs changed, and what to do about it first. */
-function notesSection({ notes, garden }: Plan): Html | undefined {
+function notesSection({ notes, garden, today }: Plan): Html | undefined {
   if (notes.length === 0) return undefined;
   const body = notes.map(
     ({ day, message, advice }) =>
       html`<div class="changed">
-        <p dir="auto"><b>${shortDay(day, garden.amounts)}</b> ${closed(message)}</p>
+        <p dir="auto"><b>${shortDay(day, garden.amounts, today)}</b> ${closed(message)}</p>
         <ul class="plain">
           ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
         </ul>
@@ -147,9 +163,10 @@ function notesSection({ notes, garden }: Plan): Html | undefined {
   return section("notes", "What changed", body);
 }
 
-function warningsSection({ warnings }: Plan): Html | undefined {
-  if (warnings.length === 0) return undefined;
-  return section("warnings", "Warnings", warnings.map(warningBox));
+function warningsSection(plan: Plan): Html | undefined {
+  if (plan.warnings.length === 0) return undefined;
+  const boxes = plan.warnings.map((one) => warningBox(one, plan));
+  return section("warnings", "Warnings", boxes);
 }
 
 function assumptionsSection({ assumptions }: Plan): Html | undefined {

@@ -44,7 +44,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
       ${planting.feeding && html`<p>${fedFromTo(planting.feeding, plan.garden.amounts)} ${whyFedSo(planting.feeding)}</p>`}
-      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan.garden.amounts)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan)}${feedingsBody(plan, planting)}
     </div>
   </details>`;
 }
@@ -92,7 +92,8 @@ function calciumBody({ calcium, garden }: Plan, { id }: PlannedPlanting): Html |
     ${factList(sumInFull(sum, garden.amounts))}`;
 }
 
-function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undefined {
+function stagesBody({ stages }: PlannedPlanting, { garden, today }: Plan): Html | undefined {
+  const { amounts } = garden;
   if (stages.length === 0) return undefined;
   const sources = warmthSources(stages);
   const items = stages.map((span, i) => {
@@ -104,8 +105,8 @@ function stagesBody({ stages }: PlannedPlanting, amounts: Amounts): Html | undef
       .map((text) => `: ${text}`)
       .join("");
     return html`<li>
-      <b>${stageWords(stage)}</b>, ${shortDate(from, amounts)} to ${shortDate(to, amounts)} (BBCH
-      ${bbch})${source}
+      <b>${stageWords(stage)}</b>, ${shortDate(from, amounts, today)} to
+      ${shortDate(to, amounts, today)} (BBCH ${bbch})${source}
     </li>`;
   });
   return html`<h3>Stages</h3>
@@ -125,9 +126,9 @@ function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
           .map((feeding) => {
             const { earliest, latest } = feeding.window;
             return html`<li>
-              ${dayTime(day, shortDay(day, amounts))}: ${routeNames[mix.route].inLine},
-              ${stageWords(feeding.stage)}; due ${shortDate(earliest, amounts)} to
-              ${shortDate(latest, amounts)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
+              ${dayTime(day, shortDay(day, amounts, plan.today))}: ${routeNames[mix.route].inLine},
+              ${stageWords(feeding.stage)}; due ${shortDate(earliest, amounts, plan.today)} to
+              ${shortDate(latest, amounts, plan.today)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
               <span class="sum">${arithmetic(plan, mix, feeding)}</span>
             </li>`;
           }),

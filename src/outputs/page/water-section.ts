@@ -36,26 +36,30 @@ export function weekWater(plan: Plan, today?: Day): Html | undefined {
     .filter(({ to }) => shown === undefined || to >= shown)
     .sort((a, b) => (a.from < b.from ? -1 : 1));
   if (spans.length === 0) return undefined;
-  return html`${spans.map((span) => {
-    const isNow = shown !== undefined && within(shown, span);
-    return html`<div
-      class="week"
-      data-from="${span.from}"
-      data-to="${span.to}"
-      ${!isNow && html` hidden`}
-    >
-      <h3>
-        Water from ${shortDay(span.from, plan.garden.amounts)} to
-        ${shortDay(span.to, plan.garden.amounts)}
-      </h3>
-      <ul>
-        ${weeks
-          .filter(({ week }) => week.from === span.from)
-          .map(
-            ({ bedName, week }) =>
-              html`<li><b>${nameHtml(bedName)}</b> ${waterOfWeek(week, plan.garden.amounts)}</li>`,
-          )}
-      </ul>
-    </div>`;
-  })}`;
+  return html`<div class="weeks">
+    ${spans.map((span) => {
+      const isNow = shown !== undefined && within(shown, span);
+      return html`<div
+        class="week"
+        data-from="${span.from}"
+        data-to="${span.to}"
+        ${!isNow && html` hidden`}
+      >
+        <h3>
+          Water from ${shortDay(span.from, plan.garden.amounts, plan.today)} to
+          ${shortDay(span.to, plan.garden.amounts, plan.today)}
+        </h3>
+        <ul>
+          ${weeks
+            .filter(({ week }) => week.from === span.from)
+            .map(
+              ({ bedName, week }) =>
+                html`<li>
+                  <b>${nameHtml(bedName)}</b> ${waterOfWeek(week, plan.garden.amounts)}
+                </li>`,
+            )}
+        </ul>
+      </div>`;
+    })}
+  </div>`;
 }

@@ -1,4 +1,5 @@
 /** What the tints and shapes of the season picture mean, in one line. */
+import { shortDate } from "../../garden/index.js";
 import type { Plan } from "../../season/index.js";
 import { pictureKeyWords } from "../../words/index.js";
 import { bottleLives } from "../bottle-lives.js";
@@ -50,7 +51,8 @@ function keyEntries(plan: Plan, withToday: boolean): readonly KeyEntry[] {
     ),
     ...entry(shown("sign"), markAt({ day, kind: "sign" }, 9, 8), words.sign),
     ...entry(useBy === true, shapeAt("fr-end", "end", 6, 8), words.useBy),
-    ...entry(withToday, today, words.today),
+    // A page is read on later days too, on which it is no longer today.
+    ...entry(withToday, today, shortDate(day, plan.garden.amounts)),
   ];
 }
 

@@ -12,3 +12,4 @@ export {
   referenceStockGPerL,
   soundRecipe,
 } from "./usual-stock.js";
+export { visitMinutes } from "./visit-minutes.js";

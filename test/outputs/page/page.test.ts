@@ -1,11 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { day } from "../../../src/dates.js";
+import { addDays, day, type Day } from "../../../src/dates.js";
 import { pageScript } from "../../../src/outputs/page/page-script.js";
 import { pageStyle } from "../../../src/outputs/page/page-style.js";
 import { gardenPage } from "../../../src/outputs/page/page.js";
 import type { Plan, Round } from "../../../src/season/season-plan.js";
 import { longDay, shortDay } from "../../../src/garden/day-words.js";
-import { aPlan, aRound, aWarning } from "../../support/a-plan.js";
+import { batchName } from "../../../src/stock/batch-name.js";
+import { askedDays } from "../../../src/words/today.js";
+import { aBedRound, aFill, aMix, aPlan, aRound, aWarning } from "../../support/a-plan.js";
 import {
   nothingFed,
   oddNames,
@@ -36,16 +38,78 @@ function section(page: string, id: string): string {
   return new RegExp(`<section id="${id}"[\\s\\S]*?</section>`).exec(page)?.[0] ?? "";
 }
 
-describe("the next round", () => {
-  test("stands before everything else on the page", () => {
-    const page = gardenPage(weir, { today });
-    expect(page.indexOf('id="next"')).toBeLessThan(page.indexOf('id="season"'));
-    expect(page.indexOf("<h2")).toBe(page.indexOf('<h2 id="next-head"'));
+describe("what the day asks for", () => {
+  const start = weir.stock?.making.batches[0]?.startOn ?? day("2027-01-01");
+  const first = (plan: Plan, on?: Day) =>
+    told(section(gardenPage(plan, on === undefined ? {} : { today: on }), "today")).trim();
+
+  test("stands before everything else on the page, jobs for the stock with their minutes", () => {
+    const page = gardenPage(weir, { today: start });
+    expect(page.indexOf("<h2")).toBe(page.indexOf('<h2 id="today-head"'));
+    expect(page.indexOf('id="today"')).toBeLessThan(page.indexOf('id="next"'));
+    expect(first(weir, start)).toMatch(
+      /^Next: \S+ \d+ \w+, boil \d+ eggshells and set them out to dry; 20 minutes /,
+    );
   });
 
-  test("says day, distance, cans, mL in each, bed and bottle", () => {
+  test("is of the next day with something to do, and names the day on which the page was written", () => {
+    expect(first(weir, addDays(start, -1))).toContain(`Next: ${shortDay(start, "metric")}, boil`);
+    expect(first(weir, addDays(start, -1))).toContain(
+      `Page written ${shortDay(addDays(start, -1), "metric")}`,
+    );
+    expect(first(weir)).not.toContain("written");
+  });
+
+  test("holds for a reader on any day: each day's line is on the page, and none says today", () => {
+    const page = gardenPage(weir, { today: start });
+    for (const { day: on, asks } of askedDays(weir, start))
+      expect(page.replace(/\s+/g, " ")).toContain(
+        `data-day="${on}" data-short="${shortDay(on, "metric")}" data-asks="${asks}"`,
+      );
+    for (const id of ["today", "next", "rounds"])
+      expect(told(section(page, id))).not.toMatch(/\btoday\b|\btomorrow\b|\bin \d+ days\b/);
+  });
+
+  test("is nothing after the season and in an empty plan, which is said without a next", () => {
+    const over = { ...weir, today: day("2027-12-01") };
+    expect(first(over, over.today)).toMatch(
+      /^The season is over: it ended Sun 31 Oct Still to do: use up or throw away .* Page written/,
+    );
+    expect(first(withoutStock({ ...over, rounds: [] }), over.today)).toMatch(
+      /^The season is over: it ended Sun 31 Oct Page written/,
+    );
+    const none = planOf(nothingFed);
+    expect(first(none)).toMatch(/^No round is planned in this season None of the plantings needs/);
+    for (const page of [gardenPage(over, { today: over.today }), gardenPage(none)]) {
+      expect(page).not.toContain('id="next"');
+      expect(told(page)).not.toContain("Next");
+    }
+  });
+
+  test("names the year where it is another", () => {
+    expect(first(weir, day("2026-12-30"))).toMatch(/^Next: \w+ \d+ \w+ 2027, /);
+  });
+
+  test("goes before warnings of the two weeks to come, folded, and no others", () => {
+    const warnings = [
+      aWarning({ planting: "toms", day: day("2027-06-12"), message: "toms are late" }),
+      aWarning({ day: day("2027-06-24"), message: "shells are short" }),
+      aWarning({ day: day("2027-06-25"), message: "much later" }),
+    ];
+    const on = day("2027-06-10");
+    expect(first(aPlan({ warnings }), on)).toMatch(
+      /2 warnings until Thu 24 Jun: toms Warning: toms are late.*Warning: shells are short/,
+    );
+    expect(first(aPlan({ warnings }), on)).not.toContain("much later");
+    expect(first(aPlan({ warnings: warnings.slice(0, 1) }), on)).toContain(
+      "Warning: toms are late",
+    );
+  });
+});
+
+describe("the next round", () => {
+  test("says day, cans, mL in each, bed and bottle", () => {
     const next = told(section(gardenPage(weir, { today }), "next"));
-    expect(next).toContain("in 2 days");
     expect(next).toContain(longDay(third.day, "metric"));
     for (const { bedName, mixes } of third.beds) {
       expect(next).toContain(bedName);
@@ -54,16 +118,16 @@ describe("the next round", () => {
           new RegExp(`${fill.full ? "full" : "part"} (can|sprayer)s? ${fill.stockText} `),
         );
     }
-    expect(next).toMatch(/Take: \d+ mL from bottle B1/);
+    expect(next).toMatch(/Take: \d+ mL from batch B1/);
   });
 
   test("is that of today when today is a round, until it is written down as given", () => {
     const rounds = [aRound({ day: day("2027-06-12") }), aRound({ day: day("2027-06-19") })];
     const page = (plan: Plan) =>
       told(section(gardenPage(plan, { today: day("2027-06-12") }), "next"));
-    expect(page(aPlan({ notes: [], rounds }))).toMatch(/today.*Saturday 12 June/);
+    expect(page(aPlan({ notes: [], rounds }))).toMatch(/Saturday 12 June/);
     const given = rounds.map((r, i) => (i === 0 ? { ...r, given: true as const } : r));
-    expect(page(aPlan({ notes: [], rounds: given }))).toMatch(/in 7 days.*Saturday 19 June/);
+    expect(page(aPlan({ notes: [], rounds: given }))).toMatch(/Saturday 19 June/);
   });
 
   test("is the first of the season on a page without a day", () => {
@@ -71,12 +135,7 @@ describe("the next round", () => {
     expect(told(section(gardenPage(weir), "next"))).toContain(longDay(first.day, "metric"));
   });
 
-  test("is none after the last, which is said", () => {
-    const next = told(section(gardenPage(weir, { today: day("2027-10-30") }), "next"));
-    expect(next).toContain("All rounds of this season are done");
-  });
-
-  test("carries the warnings of its day and the cautions of its work", () => {
+  test("carries the warnings of its day that do not stand above it, and the cautions of its work", () => {
     const plan = aPlan({
       notes: [],
       warnings: [
@@ -84,8 +143,11 @@ describe("the next round", () => {
         aWarning({ message: "another day" }),
       ],
     });
-    const next = told(section(gardenPage(plan, { today: day("2027-06-10") }), "next"));
+    const next = told(section(gardenPage(plan, { today: day("2027-05-10") }), "next"));
     expect(next).toContain("Warning: toms are late");
+    expect(section(gardenPage(plan, { today: day("2027-06-10") }), "next")).not.toContain(
+      "Warning",
+    );
     expect(next).not.toContain("another day");
     expect(next).toContain("away from food and children");
   });
@@ -97,14 +159,20 @@ describe("the next round", () => {
     expect(page).not.toContain("unless you pour off");
   });
 
-  test("lists what the stock wants until then, and only that", () => {
-    const { stock } = weir;
-    const start = stock?.making.batches[0]?.startOn;
-    if (start === undefined) throw new Error("no batch");
-    expect(told(section(gardenPage(weir, { today: start }), "next"))).toMatch(
-      /Until then, for the stock.*eggshells/,
+  test("of many cans begins with what to mix, and each bed opens from a line", () => {
+    const fills = [
+      aFill({ count: 4 }),
+      aFill({ full: false, waterL: 4, waterText: "4 L", stockMl: 10, stockText: "10 mL" }),
+    ];
+    const beds = ["A", "B"].map((bed) =>
+      aBedRound({ bed, bedName: bed, mixes: [aMix({ fills })] }),
     );
-    expect(section(gardenPage(weir, { today }), "next")).toMatch(/class="until" ?\s*hidden/);
+    const next = section(gardenPage(aPlan({ rounds: [aRound({ beds })] })), "next");
+    expect(told(next)).toMatch(/Mix\s+8 full cans: 23 mL\s*2 × 4 L: 10 mL/);
+    expect(next.match(/<summary>/g)).toHaveLength(2);
+    expect(told(next)).toMatch(/A\s+4 cans: 23 mL\s+4 L: 10 mL/);
+    const few = section(gardenPage(aPlan({ rounds: [aRound({ beds: beds.slice(1) })] })), "next");
+    expect(few).not.toMatch(/<summary>|class="mixing"/);
   });
 
   test("has more than one bottle told apart, in the order of pouring", () => {
@@ -119,7 +187,7 @@ describe("the next round", () => {
       mixes: bed.mixes.map((mix) => ({ ...mix, pours })),
     }));
     const page = told(section(gardenPage({ ...weir, rounds: [{ ...round, beds }] }), "next"));
-    expect(page).toMatch(/Pour 7 mL from old, then 15 mL from new\./);
+    expect(page).toMatch(/Pour 7 mL from batch old, then 15 mL from batch new\./);
   });
 
   test("lists other feeds of the day in cans of their own", () => {
@@ -141,7 +209,7 @@ describe("the next round", () => {
       section(gardenPage(aPlan({ notes: [], rounds: [aRound({ feeds })] })), "next"),
     );
     expect(page).toMatch(
-      /Other feeds, in cans of their own.*nettle <b>tea<\/b>, South bed: 1 full can: 900 mL in 9 L, from a bottle opened since 13 May/,
+      /nettle <b>tea<\/b>: 1 can, 900 mL.*Other feeds, in cans of their own.*nettle <b>tea<\/b>, South bed: 1 full can: 900 mL in 9 L, from a bottle opened since 13 May/,
     );
   });
 });
@@ -154,9 +222,10 @@ describe("the rest of the page", () => {
     });
     const ids = [...page.matchAll(/<section id="([a-z]+)"/g)].map((match) => match[1]);
     expect(ids).toEqual([
+      "today",
       "next",
-      "season",
       "rounds",
+      "season",
       "origin",
       "calcium",
       "making",
@@ -207,12 +276,12 @@ describe("the rest of the page", () => {
       const { steps: planned = [] } =
         weir.stock?.making.batches.find(({ id }) => id === batch) ?? {};
       expect(planned).toHaveLength(3);
-      const recipe = making.slice(making.indexOf(`How to make ${batch}`));
+      const recipe = making.slice(making.indexOf(`How to make ${batchName(batch)}`));
       for (const { text, cautions } of steps)
         for (const line of [text, ...cautions]) expect(recipe).toContain(line);
       for (const { day: on } of planned) expect(recipe).toContain(`${shortDay(on, "metric")}: `);
     }
-    expect(making).toMatch(
+    expect(told(section(gardenPage(weir), "rounds"))).toMatch(
       /stir \d+(\.\d)? g of them bit by bit into \d+(\.\d)? g of citric acid in \d+ mL/,
     );
   });
@@ -226,10 +295,12 @@ describe("the rest of the page", () => {
 
   test("says why there is nothing to feed", () => {
     const none = planOf(nothingFed);
-    expect(told(section(gardenPage(none), "next"))).toContain(
+    expect(told(section(gardenPage(none), "today"))).toContain(
       "None of the plantings needs calcium",
     );
-    expect(told(section(gardenPage({ ...none, plantings: [] }), "next"))).toContain("No plantings");
+    expect(told(section(gardenPage({ ...none, plantings: [] }), "today"))).toContain(
+      "No plantings",
+    );
   });
 
   test("is told that the garden file is broken, where, and which plan it is", () => {
@@ -255,13 +326,13 @@ describe("what a user wrote", () => {
 
   test("never becomes markup", () => {
     expect(page.match(/<script/g)).toHaveLength(1);
-    expect(page).not.toMatch(/<b>Bob|<i>now|<[^>]*onmouseover/);
+    expect(page.replace(/="[^"]*"/g, "")).not.toMatch(/<b>Bob|<i>now|<[^>]*onmouseover/);
     expect(told(page)).toContain("<script>alert(1)</script>");
     expect(told(page)).toContain("<b>Bob & Sons'</b>");
   });
 
   test("is kept apart where it may run right to left", () => {
-    expect(page).toMatch(/<h3 dir="auto">\s*حديقة الخضروات الجنوبية\s*<\/h3>/);
+    expect(page).toMatch(/<h3><bdi>حديقة الخضروات الجنوبية<\/bdi><\/h3>/);
     expect(page).toContain("<bdi>פלפל אדום מתוק</bdi>");
   });
 

@@ -44,7 +44,7 @@ describe("the water of a week", () => {
   test("stands in the first part of the page, rounds or not", () => {
     for (const rounds of [plan.rounds, []])
       expect(gardenPage({ ...plan, rounds }, { today: day("2027-06-08") })).toMatch(
-        /id="next"[\s\S]*class="week"[\s\S]*<nav/,
+        /id="today"[\s\S]*class="week"[\s\S]*<nav/,
       );
   });
 });
