@@ -1,7 +1,13 @@
 /** What `log` tells: what was written or taken out, and when each planting is due again. */
 import type { LogEntry } from "../compiled/garden-file.js";
 import type { Day } from "../dates.js";
-import { batchStepKeys, dayText, type GardenEdit, type NewLogEntry } from "../garden/index.js";
+import {
+  batchStepKeys,
+  dayText,
+  type GardenEdit,
+  type NewLogEntry,
+  shortDate,
+} from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import type { LoadedGarden } from "./load.js";
 import type { LogWish } from "./log-job.js";
@@ -88,13 +94,14 @@ function dueNext(entries: readonly NewLogEntry[], plan: Plan, today: Day): strin
 }
 
 function nextFeeding(plan: Plan, planting: string, today: Day): string {
+  const { amounts } = plan.garden;
   for (const round of plan.rounds) {
     if (round.day < today) continue;
     const feeding = round.beds
       .flatMap((bed) => bed.mixes.filter((mix) => !mix.given).flatMap((mix) => mix.feedings))
       .find((f) => f.planting === planting);
     if (feeding !== undefined)
-      return `${dayText(round.day, plan.garden.amounts)} (between ${feeding.window.earliest} and ${feeding.window.latest})`;
+      return `${dayText(round.day, amounts)} (between ${shortDate(feeding.window.earliest, amounts)} and ${shortDate(feeding.window.latest, amounts)})`;
   }
   return "no more in this season";
 }

@@ -21,7 +21,6 @@ import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
 import { refuseChanged, type Trouble, troubleOf } from "./system-trouble.js";
-import { todayAt } from "./today.js";
 
 export interface PublishOptions {
   /** Garden files, and folders of them. */
@@ -102,7 +101,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
       const { plan, calendar, ownCalendar } = loaded;
-      const today = todayAt(nowMs, plan.garden.timezone);
+      const { today } = plan;
       files.set(calendarName, calendar);
       const view = { today, problems: [], subscribe: linksOf(name, url) };
       files.set(pageName, withPolicy(source.page(plan, view)));

@@ -11,7 +11,7 @@ export type BedLines = (round: Round, bed: BedRound) => readonly string[];
 export function bedLines(plan: Plan): BedLines {
   const missed = missedBefore(plan);
   return ({ day }, bed) => [
-    ...bed.mixes.flatMap((mix) => [...signLines(plan, mix), ...dueLines(plan, day, mix)]),
+    ...bed.mixes.flatMap((mix) => [...signLines(plan, bed, mix), ...dueLines(plan, day, bed, mix)]),
     ...(missed.get(`${day}/${bed.bed}`) ?? []).map((one) => missedLine(one, bed, plan)),
   ];
 }
@@ -52,7 +52,7 @@ function missedLine({ day, plantings, why }: MissedFeedings, bed: BedRound, plan
 }
 
 /** `38 mL, was 25: blossom-end rot seen 2 Jul` */
-function signLines(plan: Plan, mix: CanMix): string[] {
+function signLines(plan: Plan, bed: BedRound, mix: CanMix): string[] {
   if (mix.given === true) return [];
   const { amounts } = plan.garden;
   const signed = mix.feedings.filter(({ signs }) => signs !== undefined);
@@ -64,7 +64,7 @@ function signLines(plan: Plan, mix: CanMix): string[] {
       .join(", ");
     const change = changedAmount(plan, mix, first);
     const line = change === undefined ? `${seen}; the amount stays` : `${change}: ${seen}`;
-    return named(feedings, mix, line);
+    return named(feedings, bed, line);
   });
 }
 
@@ -102,18 +102,23 @@ function sameUnit(amount: string, amounts: Amounts): string {
 }
 
 /** `late: due by 24 Jun` */
-function dueLines({ garden, today }: Plan, day: Round["day"], mix: CanMix): string[] {
+function dueLines(
+  { garden, today }: Plan,
+  day: Round["day"],
+  bed: BedRound,
+  mix: CanMix,
+): string[] {
   if (mix.given === true) return [];
   const off = mix.feedings.filter(({ inWindow }) => !inWindow);
   const due = ({ window: { earliest, latest } }: Feeding): string =>
     day > latest
       ? `late: due by ${shortDate(latest, garden.amounts, today)}`
       : `early: due from ${shortDate(earliest, garden.amounts, today)}`;
-  return [...grouped(off, due)].map(([line, those]) => named(those, mix, line));
+  return [...grouped(off, due)].map(([line, those]) => named(those, bed, line));
 }
 
-/** With the names of the plantings where others share their cans. */
-function named(feedings: readonly Feeding[], mix: CanMix, line: string): string {
-  if (feedings.length === mix.feedings.length) return line;
+/** With the names of the plantings where others of the bed are fed too. */
+function named(feedings: readonly Feeding[], { mixes }: BedRound, line: string): string {
+  if (feedings.length === mixes.flatMap((mix) => mix.feedings).length) return line;
   return `${feedings.map(({ name }) => nameInText(name)).join(", ")}: ${line}`;
 }

@@ -130,7 +130,12 @@ export const tooLittleStock = "too little stock";
 
 /** `too little stock: 30 mL missing` */
 export function missingStock(ml: number, amounts: Amounts): string {
-  return `${tooLittleStock}: ${pouredText(ml, amounts)} missing`;
+  return `${tooLittleStock}: ${missing(ml, amounts)}`;
+}
+
+/** The same where the round has said it already: `30 mL missing` */
+export function missing(ml: number, amounts: Amounts): string {
+  return `${pouredText(ml, amounts)} missing`;
 }
 
 /** `Soil drench, 2.5 mL of stock to the litre` */

@@ -48,6 +48,7 @@ export {
   fillWords,
   fromEach,
   fullVessel,
+  missing,
   missingStock,
   mixTitle,
   ofStockInWater,

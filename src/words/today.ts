@@ -9,6 +9,7 @@ import {
   type PlanWarning,
   type Round,
 } from "../season/index.js";
+import { tooLittleStock } from "./cans.js";
 import { jobInShort, workMinutes } from "./jobs.js";
 import { nameInText } from "./names.js";
 import { feedTitle, otherFeedsTitle } from "./titles.js";
@@ -19,8 +20,10 @@ export function dayAsks({ round, jobs }: AgendaDay, plan: Plan): string | undefi
     round === undefined || isDone(round) ? [] : roundTitles(round, plan.garden.amounts);
   const minutes = workMinutes(jobs, plan);
   const ofStock = rounds.length === 0 ? "" : " for the stock";
+  const short = round?.shortMl === undefined ? [] : [tooLittleStock];
   const asked = [
     ...rounds.map(lowerFirst),
+    ...(rounds.length === 0 ? [] : short),
     ...jobs.map((job) => jobInShort(job, plan)),
     ...(minutes === 0 ? [] : [counted(minutes, "minute") + ofStock]),
   ];

@@ -357,3 +357,24 @@ test("printed, the page of a garden takes three sheets, with the next round on t
   expect(pdfPages(pdf)).toBe(3);
   await close();
 });
+
+describe.each(["A4", "Letter"])("printed on %s", (format) => {
+  test.each(pages)(
+    "the page of $name has no empty sheet, and none with its foot alone",
+    async ({ document }) => {
+      const { page, close } = await show(browser, document, { clock: noon(today) });
+      const options = { format, preferCSSPageSize: true, printBackground: true };
+      const sheets = pdfPages(await page.pdf(options));
+      // What nobody sees is not in the file: a sheet without it weighs what a blank one does.
+      const weight = async (sheet: number) =>
+        (await page.pdf({ ...options, pageRanges: String(sheet) })).length;
+      await page.addStyleTag({ content: "footer{visibility:hidden}" });
+      const withoutFoot: number[] = [];
+      for (let sheet = 1; sheet <= sheets; sheet++) withoutFoot.push(await weight(sheet));
+      await page.addStyleTag({ content: "body *{visibility:hidden!important}" });
+      const blank = await weight(1);
+      expect(Math.min(...withoutFoot)).toBeGreaterThan(blank + 500);
+      await close();
+    },
+  );
+});

@@ -46,7 +46,7 @@ function pageMm(pdf: Buffer): number[] {
 describe("the season sheet", () => {
   test.each([
     ["a garden", weir, "a4", 2],
-    ["a garden", weir, "letter", 3],
+    ["a garden", weir, "letter", 2],
     ["nothing fed", nothing, "a4", 1],
     ["an empty plan", { ...nothing, plantings: [] }, "letter", 1],
   ] as const)("of %s prints on so many sheets of its paper", async (_, plan, paper, sheets) => {

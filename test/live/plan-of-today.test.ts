@@ -30,7 +30,7 @@ describe("plan", () => {
   test("says first what today asks for, jobs for the stock too, then the next round", async () => {
     const [name, now, next] = (await planned("2027-05-07")).split("\n");
     expect(name).toBe("Weir Cottage");
-    expect(now).toMatch(/^Today, Fri 7 May: crush \d+ g of shell, stir into the acid$/);
+    expect(now).toMatch(/^Today, Fri 7 May: crush \d+ g of shell, stir into the acid; 20 minutes$/);
     expect(next).toMatch(/^Next, Sun 9 May, in 2 days: strain and bottle /);
     const [, onRound] = (await planned("2027-05-12")).split("\n");
     expect(onRound).toMatch(/^Today, Wed 12 May: feed 1 can, 22 mL: /);

@@ -24,6 +24,10 @@ const { signs } = loadTables();
 const heldTo = (key: string, on = "2027-06-25"): string =>
   addDays(day(on), signs.find((sign) => sign.key === key)?.holds_days ?? NaN);
 
+/** Rounds without what they say of signs. */
+const withoutSigns = ({ rounds }: Plan): unknown =>
+  JSON.parse(JSON.stringify(rounds, (key, value: unknown) => (key === "signs" ? undefined : value)));
+
 describe("a sign that asks for more", () => {
   test("raises the level one step from the day it was seen, for as long as it holds", () => {
     const found = levels({ signs: [seen("blossom-end-rot")] });
@@ -61,7 +65,7 @@ describe("a sign that asks for more", () => {
     const level = (rule?.highestRateMlPerL ?? NaN) / (rule?.rateMlPerL ?? NaN);
     const plan = planOn(today, { ...growing({ level }), signs: [seen("blossom-end-rot")] });
     expect(plan.notes[0]?.message).toMatch(/the rate stays at \S+ mL per L, the rule's highest/);
-    expect(plan.rounds).toEqual(planOn(today, growing({ level })).rounds);
+    expect(withoutSigns(plan)).toEqual(planOn(today, growing({ level })).rounds);
   });
 
   test("leaves other plantings alone", () => {
@@ -114,7 +118,7 @@ test("a sign of too much lowers the level", () => {
 
 test("a sign that more calcium does not mend leaves the rate", () => {
   const plan = planOn(today, { signs: [seen("wilting-at-noon")] });
-  expect(plan.rounds).toEqual(planOn(today).rounds);
+  expect(withoutSigns(plan)).toEqual(planOn(today).rounds);
   expect(plan.notes[0]?.message).toContain("the rate stays as it is");
   expect(plan.notes[0]?.advice.length).toBeGreaterThan(0);
 });

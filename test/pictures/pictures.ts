@@ -109,7 +109,10 @@ test.each(scenes)("the terminal of $garden on $today", async (scene) => {
 });
 
 test.each(scenes)("the calendar of $garden on $today, as a phone lists it", async (scene) => {
-  const ics = await said(["calendar", examplePath(scene.garden)], scene.today);
+  const ics = await said(
+    ["calendar", examplePath(scene.garden), "--today", scene.today],
+    scene.today,
+  );
   const events = new ICAL.Component(ICAL.parse(ics) as unknown[]).getAllSubcomponents("vevent");
   const rows = events.map((event) => {
     const { summary, startDate } = new ICAL.Event(event);

@@ -144,6 +144,7 @@ ${narrowWaterTable}}
 @media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
 @media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}
+.on-paper{display:none}
 @media print{
 :root{color-scheme:light;${inkLight};--paper:#fff;--card:#fff}
 body{font-size:10pt}
@@ -166,8 +167,9 @@ h2{font-size:13pt}
 .amount-rows .soft,.origin .soil,.origin .verdict{font-size:8.5pt}
 .amount-rows li,.origin .soil,.origin .verdict{margin-top:.5mm}
 h2,h3,caption{break-after:avoid}
-tr,.jobs li,.calcium li,.warning,footer{break-inside:avoid}
-footer{break-before:avoid}
+tr,.jobs li,.calcium li,.warning,.on-paper{break-inside:avoid}
+.on-paper{display:block}
+footer{display:none}
 .picture,.amounts,.sign,.chip{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 ${calciumCardStyle}

@@ -96,6 +96,7 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
       </header>
       <main>
         ${todaySection(plan, today)} ${nextSection(plan, lines, today)} ${weekWater(plan, today)}
+        <div class="on-paper">${generalCautions}</div>
         <nav aria-label="On this page">
           <ul>
             ${navItems(plan, sections)}
@@ -104,13 +105,15 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
         ${Object.values(sections)}
       </main>
       <footer>
-        ${cautionList([...keepingCautions, ...humilityCautions])}
+        ${generalCautions}
         <p>
           ${today !== undefined && `Written on ${dayText(today, plan.garden.amounts)}. `}${options.updated !== undefined && `Garden file read ${options.updated}.`}
         </p>
       </footer>`,
   });
 }
+
+const generalCautions = cautionList([...keepingCautions, ...humilityCautions]);
 
 const sectionNames = {
   rounds: "All days",

@@ -43,7 +43,7 @@ tr{break-inside:avoid}
 .list td:first-child{width:10mm;padding-inline:0}
 .list tr>:first-child{width:10mm}
 .list .ticks{width:10mm}
-.list .who{width:32%}
+.list .who{width:27%}
 .head>*{background:#efece2;border-top:1pt solid var(--ink);vertical-align:middle;height:8mm;padding-block:0}
 .head th{font-size:14pt}
 .head .totals{font-weight:400;font-size:9pt}
