@@ -82,7 +82,7 @@ export async function publishCommand(
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
     },
-    ...given({ index, url }),
+    ...given({ index, url, today: wishes.today }),
   });
   show("\r\u001b[K");
   if (!published.ok) throw ioTrouble(published.problems);

@@ -196,7 +196,9 @@ function mixBody({ garden }: Plan, mix: CanMix): Html {
     </ul>
     ${pours.length > 1 && html`<p class="from">${pourInTurn(html, inTurn)}</p>`}
     ${shortMl !== undefined && html`<p class="from">${missingStock(shortMl, garden.amounts)}</p>`}
-    <p class="for">For ${joined(feedings.map(feedingLink), ", ")}</p>
+    <ul class="for">
+      ${feedings.map((feeding) => html`<li>${feedingLink(feeding)}</li>`)}
+    </ul>
   </div>`;
 }
 

@@ -1,5 +1,6 @@
 import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
+import type { Day } from "../dates.js";
 import { type Waiting, withLocks } from "../lock.js";
 import type { Problem, Result } from "../problem.js";
 import { askedDays, nextAsks, noRound, pageWritten } from "../words/index.js";
@@ -20,6 +21,7 @@ import { qrSvg } from "./qr.js";
 import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
+import { todayAt } from "./today.js";
 import { refuseChanged, type Trouble, troubleOf } from "./system-trouble.js";
 
 export interface PublishOptions {
@@ -33,6 +35,8 @@ export interface PublishOptions {
   /** Address at which `dir` will be found, for links and codes on the pages. */
   readonly url?: string;
   readonly nowMs?: number;
+  /** Goes before the day of `nowMs` in a garden's zone. */
+  readonly today?: Day;
   readonly waiting?: Partial<Waiting>;
   /** After each garden, for progress. */
   readonly onGarden?: (done: number, all: number) => void;
@@ -101,7 +105,7 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
       const { plan, calendar, ownCalendar } = loaded;
-      const { today } = plan;
+      const today = options.today ?? todayAt(nowMs, plan.garden.timezone);
       files.set(calendarName, calendar);
       const view = { today, problems: [], subscribe: linksOf(name, url) };
       files.set(pageName, withPolicy(source.page(plan, view)));

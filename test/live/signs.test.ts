@@ -4,6 +4,7 @@ import { addDays, day } from "../../src/dates.js";
 import { shortDate } from "../../src/garden/index.js";
 import { loadTables } from "../../src/tables.js";
 import { gardenPage } from "../../src/outputs/page/page.js";
+import type { Plan } from "../../src/season/season-plan.js";
 import { gardenText, referenceBottle } from "../support/a-garden.js";
 import { cli, scratchFile } from "../support/run-cli.js";
 import { fedOf, growing, planOn } from "./a-live-garden.js";
@@ -26,7 +27,9 @@ const heldTo = (key: string, on = "2027-06-25"): string =>
 
 /** Rounds without what they say of signs. */
 const withoutSigns = ({ rounds }: Plan): unknown =>
-  JSON.parse(JSON.stringify(rounds, (key, value: unknown) => (key === "signs" ? undefined : value)));
+  JSON.parse(
+    JSON.stringify(rounds, (key, value: unknown) => (key === "signs" ? undefined : value)),
+  );
 
 describe("a sign that asks for more", () => {
   test("raises the level one step from the day it was seen, for as long as it holds", () => {

@@ -16,7 +16,10 @@ const thin = gardenText({
 describe("cans too thin to measure share the stock of one jug", () => {
   test.each([
     ["plan", "16 sprayers of 500 mL  100 mL each from a jug (8 mL in 1.6 L)"],
-    ["sheet", "16 sprayers × <b>100 mL</b> from a jug (8 mL in 1.6 L)"],
+    [
+      "sheet",
+      "16 sprayers × <b>100 mL</b> from a jug of 1.6 L with 8 mL in it, filled up to 500 mL",
+    ],
     ["calendar", "16 sprayers × 100 mL from a jug (8 mL in 1.6 L)"],
     ["why", "measured as 100 mL from a jug (8 mL in 1.6 L)"],
   ])("in %s", async (command, told) => {

@@ -66,7 +66,7 @@ main>section{margin-top:2rem}
 .vessel{fill:none;stroke:var(--ink);stroke-width:1.75;stroke-linecap:round;stroke-linejoin:round}
 .sign .fill{fill:var(--water);fill-opacity:.55}
 .for{margin-top:.15rem}
-.for a{display:inline-block;padding:.75rem 0}
+.for a{display:block;padding:.75rem 0}
 .cautions{margin-top:.9rem;padding-left:1.1rem;list-style:disc;color:var(--soft);font-size:.95rem}
 .warning{margin-top:.6rem;padding:.5rem .75rem;border-left:5px solid var(--warn);border-radius:.25rem;background:var(--warn-paper)}
 .warning b{color:var(--warn)}
