@@ -1,7 +1,14 @@
 /** Feedings of calcium and of other feeds as events: one a round, or one a bed. */
 import { within } from "../dates.js";
 import { type Amounts, routes } from "../garden/index.js";
-import type { BedRound, OtherFeedMix, Plan, Round, SaidInLog } from "../season/index.js";
+import {
+  type BedRound,
+  isWrittenDown,
+  type OtherFeedMix,
+  type Plan,
+  type Round,
+  type SaidInLog,
+} from "../season/index.js";
 import { given, grouped } from "../values.js";
 import {
   feedTitle,
@@ -74,7 +81,7 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
   const { day, timeOfDay, standsFor } = round;
   const said = saidInLog(plan, trip);
   const happened = whatHappened(trip, said);
-  const done = happened === "logged" && round.given === true && round.asPublished !== true;
+  const done = happened === "logged" && isWrittenDown(round);
   const newBottles = newBottlesOf(plan, trip);
   const used = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
   const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));

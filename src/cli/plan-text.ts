@@ -1,14 +1,7 @@
 /** The plan as a page for a terminal. */
-import { addDays } from "../dates.js";
 import { counted, shortDay, totalStockText, volumeText } from "../garden/index.js";
 import { wasteAdvice } from "../notes/index.js";
-import {
-  mixesOf,
-  type Plan,
-  type PlannedPlanting,
-  type PlanWarning,
-  toldOn,
-} from "../season/index.js";
+import { isSoon, mixesOf, type Plan, type PlannedPlanting } from "../season/index.js";
 import { cautionsFor, climateOfPlace, closed, fedSpans } from "../words/index.js";
 import { loadTables } from "../tables.js";
 import { grouped } from "../values.js";
@@ -19,20 +12,14 @@ import { stockText } from "./stock-text.js";
 import { listed, page, type TextStyle, warned, wrap } from "./terminal-text.js";
 import { waterText } from "./water-text.js";
 
-/** Our choice: as far ahead as a grower arranges the days. */
-const soonDays = 14;
-
 /** @param whole of all its days: it says what today asks for, whatever days are printed */
 export function planText(plan: Plan, whole: Plan, view: PlanView, style: TextStyle): string {
   const { garden, today } = plan;
   const notFed = plan.plantings.filter((planting) => !planting.fed);
-  const isSoon = (warning: PlanWarning): boolean => {
-    const day = toldOn(warning);
-    return day !== undefined && day >= today && day <= addDays(today, soonDays);
-  };
+  const soon = plan.warnings.filter((warning) => isSoon(warning, today));
   return page([
     [style.heading(garden.name), ...firstLines(whole, style)].join("\n"),
-    warned("Warnings for the next two weeks", plan.warnings.filter(isSoon).map(withMend), style),
+    warned("Warnings for the next two weeks", soon.map(withMend), style),
     agendaText(plan, view, style),
     seasonText(plan, style),
     waterText(plan, style),
@@ -43,7 +30,11 @@ export function planText(plan: Plan, whole: Plan, view: PlanView, style: TextSty
       plan.notes.map((note) => [closed(note.message), ...note.advice].join(" ")),
       style,
     ),
-    warned("Warnings", plan.warnings.filter((warning) => !isSoon(warning)).map(withMend), style),
+    warned(
+      "Warnings",
+      plan.warnings.filter((warning) => !isSoon(warning, today)).map(withMend),
+      style,
+    ),
     listed("Advice", [wasteAdvice(plan, loadTables()) ?? []].flat(), style),
     listed("Taken as usual, since the file does not say", plan.assumptions, style),
     listed(

@@ -2,6 +2,7 @@
 import type { Day } from "../dates.js";
 import { type Vessel, vesselOf } from "../garden/index.js";
 import type { CanMix, Plan, Round } from "../season/index.js";
+import { vesselsIn } from "../words/index.js";
 
 /** The first round on or after the day that is not given yet; the first of all when no day is given. */
 export function nextRound(plan: Plan, today?: Day): Round | undefined {
@@ -20,10 +21,8 @@ export function allMixes(plan: Plan): readonly CanMix[] {
 
 /** How often it is filled, part fills among them. */
 export function fillCount(mixes: readonly CanMix[], vessel: Vessel): number {
-  return mixes
-    .filter(({ route }) => vesselOf(route) === vessel)
-    .flatMap(({ fills }) => fills)
-    .reduce((total, fill) => total + fill.count, 0);
+  const those = mixes.filter(({ route }) => vesselOf(route) === vessel);
+  return vesselsIn(those.flatMap(({ fills }) => fills));
 }
 
 /** Stock to bring from each bottle, in the order of pouring. */

@@ -4,7 +4,6 @@ import {
   type Amounts,
   longDay,
   pouredText,
-  totalOf,
   totalStockText,
   type Vessel,
   vesselL,
@@ -40,10 +39,12 @@ import {
   plain,
   pourInTurn,
   routeNames,
+  stockIn,
   stockInEach,
   tooLittleStock,
   unbroken,
   vesselCount,
+  vesselsIn,
   waterCarriedL,
 } from "../words/index.js";
 import { batchHtml, type Html, html, joined, nameHtml } from "./html.js";
@@ -74,9 +75,8 @@ export function roundTotals({ garden }: Plan, round: Round): readonly string[] {
 function otherFeedTotals({ feeds = [] }: Round, amounts: Amounts): string[] {
   return [...grouped(feeds, ({ feed }) => feed)].map(([feed, mixes]) => {
     const fills = mixes.flatMap((mix) => mix.fills);
-    const ml = totalOf(fills.map(({ count, stockMl }) => count * stockMl));
-    const cans = vesselCount(totalOf(fills.map(({ count }) => count)), "can");
-    return `${nameInText(feed)}: ${cans}, ${totalStockText(ml, amounts)}`;
+    const cans = vesselCount(vesselsIn(fills), "can");
+    return `${nameInText(feed)}: ${cans}, ${totalStockText(stockIn(fills), amounts)}`;
   });
 }
 

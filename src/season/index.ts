@@ -1,7 +1,16 @@
 export { type AgendaDay, agendaOf, type StockJob, stockJobs } from "./agenda.js";
 export type { SignOfFeeding } from "./feeding-signs.js";
 export { type FedLine, publishedWith, type RoundMove } from "./published-with.js";
-export { feedingDaysOf, mixesOf, planBetween, seasonTotals, toldOn } from "./rounds.js";
+export {
+  feedingDaysOf,
+  isSoon,
+  isWrittenDown,
+  mixesOf,
+  planBetween,
+  seasonTotals,
+  soonDays,
+  toldOn,
+} from "./rounds.js";
 export type {
   BedRound,
   CanFill,

@@ -1,5 +1,5 @@
 /** Rounds taken together: their mixes, their totals, and a plan with those of some days alone. */
-import type { Day } from "../dates.js";
+import { addDays, type Day } from "../dates.js";
 import { type Route, totalOf } from "../garden/index.js";
 import type { CanMix, Plan, PlanTotals, PlanWarning, Round } from "./season-plan.js";
 
@@ -33,6 +33,23 @@ export function seasonTotals(rounds: readonly Round[]): PlanTotals {
 /** The day on which a warning is told; none where it is of the whole season. */
 export function toldOn({ day, tellOn }: PlanWarning): Day | undefined {
   return tellOn ?? day;
+}
+
+/** Our choice: as far ahead as a grower arranges the days. The page's script has the same. */
+export const soonDays = 14;
+
+/** Whether a warning concerns the next two weeks. */
+export function isSoon(warning: PlanWarning, today: Day): boolean {
+  const day = toldOn(warning);
+  return day !== undefined && day >= today && day <= addDays(today, soonDays);
+}
+
+/** In the log; what nobody wrote down is still to be ticked. */
+export function isWrittenDown({
+  given,
+  asPublished,
+}: Pick<Round, "given" | "asPublished">): boolean {
+  return given === true && asPublished === undefined;
 }
 
 /** The plan with only the rounds, and the warnings, of some of its days; both ends count. */

@@ -165,6 +165,16 @@ export function doseInShort<T>(say: Say<T>, stock: T, vessel: string): T {
   return say`${stock} per ${vessel}`;
 }
 
+/** How often vessels are filled, part fills among them. */
+export function vesselsIn(fills: readonly Pick<CanFill, "count">[]): number {
+  return fills.reduce((total, { count }) => total + count, 0);
+}
+
+/** Stock, or another feed, in all of them, mL. */
+export function stockIn(fills: readonly Pick<CanFill, "count" | "stockMl">[]): number {
+  return totalOf(fills.map(({ count, stockMl }) => count * stockMl));
+}
+
 /** In the cans as they are filled. */
 export function waterCarriedL(mixes: readonly Pick<CanMix, "fills">[]): number {
   return totalOf(mixes.flatMap(({ fills }) => fills.map(({ count, waterL }) => count * waterL)));

@@ -52,10 +52,12 @@ export {
   missingStock,
   mixTitle,
   ofStockInWater,
+  stockIn,
   stockInEach,
   stockInRow,
   stockInShort,
   tooLittleStock,
+  vesselsIn,
   waterCarriedL,
 } from "./cans.js";
 export {

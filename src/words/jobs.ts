@@ -1,7 +1,7 @@
 /** Jobs for the stock: whole, and in the few words of a first line. */
-import { counted, totalStockText } from "../garden/index.js";
+import { type Amounts, counted, totalStockText } from "../garden/index.js";
 import type { Plan, StockJob } from "../season/index.js";
-import { batchName, weightText } from "../stock/index.js";
+import { batchName, type MakingStep, type PlannedBatch, weightText } from "../stock/index.js";
 import { openBottle, useUpJob } from "./bottles.js";
 import { stepCommand, throwAwayCommand } from "./commands.js";
 import { keepShells, visitJob } from "./making.js";
@@ -45,23 +45,28 @@ export function jobInShort(job: StockJob, { garden: { amounts } }: Pick<Plan, "g
   switch (job.kind) {
     case "save-shells":
       return `keep eggshells from now on, ${job.eggs} in all`;
-    case "visit": {
-      const { eggs, shellG, volumeMl } = job.batch;
-      switch (job.step) {
-        case "dry-shells":
-          return `boil ${counted(eggs, "eggshell")} and set them out to dry`;
-        case "add-acid":
-          return `crush ${weightText(shellG, amounts)} of shell, stir into the acid`;
-        case "strain":
-          return `strain and bottle ${totalStockText(volumeMl, amounts)}`;
-      }
-    }
-    // falls through: every step has returned
+    case "visit":
+      return visitInShort(job.step, job.batch, amounts);
     case "open-bottle":
       return `open a bottle of ${batchName(job.batch)}`;
     case "use-up": {
       const { ml, batch } = job.discard;
       return `use up or throw away ${totalStockText(ml, amounts)} of ${batchName(batch)}`;
     }
+  }
+}
+
+function visitInShort(
+  step: MakingStep,
+  { eggs, shellG, volumeMl }: PlannedBatch,
+  amounts: Amounts,
+): string {
+  switch (step) {
+    case "dry-shells":
+      return `boil ${counted(eggs, "eggshell")} and set them out to dry`;
+    case "add-acid":
+      return `crush ${weightText(shellG, amounts)} of shell, stir into the acid`;
+    case "strain":
+      return `strain and bottle ${totalStockText(volumeMl, amounts)}`;
   }
 }

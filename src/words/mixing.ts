@@ -2,14 +2,14 @@
 import { type Vessel, vesselOf } from "../garden/index.js";
 import type { CanFill, CanMix } from "../season/index.js";
 import { grouped } from "../values.js";
-import { fillInShort, fillWords } from "./cans.js";
+import { fillInShort, fillWords, vesselsIn } from "./cans.js";
 import { vesselCount } from "./routes.js";
 
 /** More cans than that are mixed by kind, not bed by bed. Our choice: as many as a hand cart takes. */
 const manyCans = 8;
 
 export function isLong(mixes: readonly CanMix[]): boolean {
-  return countOf(mixes.flatMap(({ fills }) => fills)) > manyCans;
+  return vesselsIn(mixes.flatMap(({ fills }) => fills)) > manyCans;
 }
 
 /** `13 full cans: 1 tbsp + 1 tsp`, `6 × 1 gal: 2 tsp`; what comes from a jug is told by its bed. */
@@ -22,7 +22,7 @@ export function mixingSummary(mixes: readonly CanMix[]): string[] {
     [vessel, full ? "full" : waterText, stockText].join("|"),
   );
   const lines = [...alike.values()]
-    .map((those) => ({ first: those[0], count: countOf(those) }))
+    .map((those) => ({ first: those[0], count: vesselsIn(those) }))
     .sort(
       (a, b) =>
         Number(b.first.full) - Number(a.first.full) ||
@@ -36,7 +36,7 @@ export function mixingSummary(mixes: readonly CanMix[]): string[] {
     );
   const fromJugs = fills.filter(({ jug }) => jug !== undefined);
   const jugs =
-    fromJugs.length === 0 ? [] : [`${vesselCount(countOf(fromJugs), "can")}: from a jug`];
+    fromJugs.length === 0 ? [] : [`${vesselCount(vesselsIn(fromJugs), "can")}: from a jug`];
   return [...lines, ...jugs];
 }
 
@@ -50,8 +50,4 @@ export function cansInLine(fill: CanFill, vessel: Vessel): string {
 function partWords({ waterText, stockText }: CanFill, vessel: Vessel): string {
   const which = vessel === "can" ? "" : ` in the ${vessel}`;
   return `${waterText}${which}: ${stockText}`;
-}
-
-function countOf(fills: readonly { readonly count: number }[]): number {
-  return fills.reduce((total, { count }) => total + count, 0);
 }

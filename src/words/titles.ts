@@ -4,6 +4,7 @@
  */
 import {
   type Amounts,
+  totalOf,
   totalStockText,
   type Vessel,
   vesselOf,
@@ -13,6 +14,7 @@ import type { CanMix, OtherFeedMix, StockJob } from "../season/index.js";
 import { batchName } from "../stock/index.js";
 import { grouped } from "../values.js";
 import { isPastUse } from "./bottles.js";
+import { stockIn, vesselsIn } from "./cans.js";
 import { letters, nameInText } from "./names.js";
 import { cropWords } from "./plants.js";
 import { vesselCount } from "./routes.js";
@@ -25,12 +27,17 @@ const mark = "! ";
 
 /** The longest of some forms, the fullest first; the first one with as many whole names as fit behind it. */
 function fitted(forms: readonly [string, ...string[]], who: readonly string[] = []): string {
+  return withNames(`${forms[0]}: `, who) ?? forms.find(fits) ?? forms.at(-1) ?? forms[0];
+}
+
+/** With as many whole names as fit; undefined where not even one does. */
+function withNames(before: string, who: readonly string[]): string | undefined {
   for (let count = who.length; count > 0; count--) {
     const shown = who.slice(0, count).map(nameInText);
-    const title = `${forms[0]}: ${[...shown, ...(count < who.length ? ["…"] : [])].join(", ")}`;
+    const title = before + [...shown, ...(count < who.length ? ["…"] : [])].join(", ");
     if (fits(title)) return title;
   }
-  return forms.find(fits) ?? forms.at(-1) ?? forms[0];
+  return undefined;
 }
 
 function fits(title: string): boolean {
@@ -69,12 +76,12 @@ export function feedTitle(
   facts: FeedTitleFacts = {},
 ): string {
   const byVessel = [...grouped(mixes, ({ route }) => vesselOf(route))]
-    .map(([vessel, those]) => ({ vessel, those, ml: sum(those.map(({ stockMl }) => stockMl)) }))
+    .map(([vessel, those]) => ({ vessel, those, ml: totalOf(those.map(({ stockMl }) => stockMl)) }))
     .sort((a, b) => b.ml - a.ml);
   const [first, second] = byVessel;
   if (first === undefined) throw new RangeError("a round without a mix");
   const { vessel, those, ml } = first;
-  const count = sum(those.flatMap(({ fills }) => fills.map((fill) => fill.count)));
+  const count = vesselsIn(those.flatMap(({ fills }) => fills));
   const verb = `${facts.marked ? mark : ""}${facts.given ? given : feedVerbs[vessel]}`;
   const amount = amountInTitle(ml, amounts);
   const also = second === undefined ? "" : besides[second.vessel];
@@ -98,7 +105,7 @@ function whoIsFed(mixes: readonly CanMix[]): string[] {
   return [...grouped(fed, ({ cropName }) => cropWords(cropName))]
     .map(([crop, those]) => ({
       name: new Set(those.map(({ planting }) => planting)).size === 1 ? those[0].name : crop,
-      ml: sum(those.map(({ ml }) => ml)),
+      ml: totalOf(those.map(({ ml }) => ml)),
     }))
     .sort((a, b) => b.ml - a.ml)
     .map(({ name }) => name);
@@ -111,8 +118,8 @@ export function otherFeedsTitle(
   facts: Pick<FeedTitleFacts, "bed" | "given"> = {},
 ): string {
   const fills = feeds.flatMap((mix) => mix.fills);
-  const cans = vesselCount(sum(fills.map(({ count }) => count)), "can");
-  const amount = amountInTitle(sum(fills.map(({ count, stockMl }) => count * stockMl)), amounts);
+  const cans = vesselCount(vesselsIn(fills), "can");
+  const amount = amountInTitle(stockIn(fills), amounts);
   const verb = facts.given ? given : feedVerbs.can;
   return fitted(
     [`${verb} ${cans}, ${amount}`, `${verb} ${amount}`],
@@ -131,7 +138,7 @@ export function jobTitle(jobs: readonly [StockJob, ...StockJob[]], amounts: Amou
     case "save-shells":
       return shellsTitle(job.eggs);
     case "visit": {
-      const madeMl = sum(jobs.map((one) => (one.kind === "visit" ? one.batch.volumeMl : 0)));
+      const madeMl = totalOf(jobs.map((one) => (one.kind === "visit" ? one.batch.volumeMl : 0)));
       const makes = amountInTitle(madeMl, amounts);
       return fitted(
         {
@@ -145,7 +152,7 @@ export function jobTitle(jobs: readonly [StockJob, ...StockJob[]], amounts: Amou
       return fitted([`Stock: open ${batchName(job.batch)}`, "Stock: open a new bottle"]);
     case "use-up": {
       const discards = jobs.flatMap((one) => (one.kind === "use-up" ? [one.discard] : []));
-      const left = amountInTitle(sum(discards.map(({ ml }) => ml)), amounts);
+      const left = amountInTitle(totalOf(discards.map(({ ml }) => ml)), amounts);
       return discards.every((discard) => isPastUse(discard))
         ? `Stock: bin ${left}`
         : `Stock: use up ${left}`;
@@ -199,12 +206,7 @@ const noted = {
 } as const;
 
 function noticeOf(title: string, short: string, who: readonly string[]): string {
-  for (let count = who.length; count > 0; count--) {
-    const shown = who.slice(0, count).map(nameInText);
-    const named = [title, ...shown, ...(count < who.length ? ["…"] : [])].join(", ");
-    if (fits(named)) return named;
-  }
-  return fits(title) ? title : short;
+  return withNames(`${title}, `, who) ?? (fits(title) ? title : short);
 }
 
 /** Beds by falling amounts: `Water 84 L: South wall, Glasshouse, …` */
@@ -212,7 +214,7 @@ export function wateringTitle(
   beds: readonly { readonly bedName: string; readonly waterL: number }[],
   amounts: Amounts,
 ): string {
-  const inAll = volumeText(sum(beds.map(({ waterL }) => waterL)), amounts);
+  const inAll = volumeText(totalOf(beds.map(({ waterL }) => waterL)), amounts);
   return fitted(
     [`Water ${inAll}`],
     beds.map(({ bedName }) => bedName),
@@ -241,8 +243,4 @@ function behind(words: string, title: string): string {
   if (!ownForm.test(title)) return words + title;
   const short = title.replace(/: [^:]*$/, "");
   return fitted([words + title, words + short, words + (short.split(", ").at(-1) ?? short)]);
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, one) => total + one, 0);
 }

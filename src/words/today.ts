@@ -4,6 +4,7 @@ import { type Amounts, counted, shortDay } from "../garden/index.js";
 import {
   type AgendaDay,
   agendaOf,
+  isWrittenDown,
   mixesOf,
   type Plan,
   type PlanWarning,
@@ -17,7 +18,7 @@ import { feedTitle, otherFeedsTitle } from "./titles.js";
 /** Undefined where nothing is left to do. */
 export function dayAsks({ round, jobs }: AgendaDay, plan: Plan): string | undefined {
   const rounds =
-    round === undefined || isDone(round) ? [] : roundTitles(round, plan.garden.amounts);
+    round === undefined || isWrittenDown(round) ? [] : roundTitles(round, plan.garden.amounts);
   const minutes = workMinutes(jobs, plan);
   const ofStock = rounds.length === 0 ? "" : " for the stock";
   const short = round?.shortMl === undefined ? [] : [tooLittleStock];
@@ -28,11 +29,6 @@ export function dayAsks({ round, jobs }: AgendaDay, plan: Plan): string | undefi
     ...(minutes === 0 ? [] : [counted(minutes, "minute") + ofStock]),
   ];
   return asked.length === 0 ? undefined : asked.join("; ");
-}
-
-/** Written down; what nobody wrote down is still to be ticked. */
-function isDone({ given, asPublished }: Round): boolean {
-  return given === true && asPublished === undefined;
 }
 
 /** Of its calcium, and of its other feeds. */

@@ -1,10 +1,17 @@
 /** A trip as a calendar's entry tells it: what to fetch, what each bed gets, and what lies behind it. */
-import { type Amounts, counted, shortDate, sumOfStockText, vesselOf } from "../garden/index.js";
+import {
+  type Amounts,
+  counted,
+  shortDate,
+  sumOfStockText,
+  totalOf,
+  vesselOf,
+} from "../garden/index.js";
 import type { BedRound, CanFill, CanMix, Feeding, OtherFeedMix } from "../season/index.js";
 import { batchName } from "../stock/index.js";
 import { grouped } from "../values.js";
 import { fromBottle, fromBottles } from "./bottles.js";
-import { fillInShort, fromEach, missingStock, tooLittleStock } from "./cans.js";
+import { fillInShort, fromEach, missingStock, stockIn, tooLittleStock, vesselsIn } from "./cans.js";
 import { openedOn } from "./feedings.js";
 import { nameInText } from "./names.js";
 import { plantingWords, stageWords } from "./plants.js";
@@ -29,21 +36,21 @@ export function tripToFetch(trip: Trip, amounts: Amounts): string {
   const { mixes, feeds, newBatches, given } = trip;
   const stock = [
     ...[...grouped(poursOf(mixes), ({ batch }) => batch ?? "")].map(([batch, those]) => {
-      const amount = sumOfStockText(sum(those.map(({ ml }) => ml)), amounts);
+      const amount = sumOfStockText(totalOf(those.map(({ ml }) => ml)), amounts);
       if (batch === "") return `${amount} of stock`;
       const isNew = newBatches.has(batch) ? " (new bottle)" : "";
       return fromBottle(plain, amount, `${batchName(batch)}${isNew}`);
     }),
     ...[...grouped(mixes, ({ route }) => vesselOf(route))].map(([vessel, those]) =>
-      counted(vesselsOf(those), vessel),
+      counted(vesselsIn(those.flatMap(({ fills }) => fills)), vessel),
     ),
   ];
   const others = [...grouped(feeds, ({ feed }) => feed)].map(([feed, those]) => {
-    const ml = sum(those.flatMap(({ fills }) => fills.map((fill) => fill.count * fill.stockMl)));
-    const cans = counted(vesselsOf(those), "can");
-    return `${sumOfStockText(ml, amounts)} of ${nameInText(feed)}, ${cans}`;
+    const fills = those.flatMap((mix) => mix.fills);
+    const cans = counted(vesselsIn(fills), "can");
+    return `${sumOfStockText(stockIn(fills), amounts)} of ${nameInText(feed)}, ${cans}`;
   });
-  const shortMl = sum(mixes.map((mix) => mix.shortMl ?? 0));
+  const shortMl = totalOf(mixes.map((mix) => mix.shortMl ?? 0));
   const late = lateOf(trip).map(({ name }) => nameInText(name));
   const line = [
     ...(stock.length === 0 ? [] : [stock.join(", ")]),
@@ -120,12 +127,4 @@ export function feedingBehind(feeding: Feeding, given: boolean, amounts: Amounts
   const [earliest, latest] = [window.earliest, window.latest].map((d) => shortDate(d, amounts));
   const due = earliest === latest ? latest : `${earliest} to ${latest}`;
   return `${line}, due ${due}${inWindow ? "" : ", which this day misses"}`;
-}
-
-function vesselsOf(mixes: readonly Pick<CanMix, "fills">[]): number {
-  return sum(mixes.flatMap(({ fills }) => fills.map(({ count }) => count)));
-}
-
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, one) => total + one, 0);
 }

@@ -3,11 +3,17 @@ import { createRequire } from "node:module";
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+import { type Day, dayNumber } from "../../src/dates.js";
 import { findBrowser, packaged } from "./find-browser.js";
 import { packagedBrowser } from "./packaged-browser.js";
 
 export const phone = { width: 360, height: 740 };
 export const desktop = { width: 1280, height: 900 };
+
+/** In Dublin or near it. */
+export function noon(day: Day): Date {
+  return new Date(dayNumber(day) * 86_400_000 + 12 * 3_600_000);
+}
 
 export async function startBrowser(): Promise<Browser> {
   const found = findBrowser(process.platform, process.env, existsSync);

@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { addDays, type Day, dayNumber } from "../../src/dates.js";
+import { addDays, dayNumber } from "../../src/dates.js";
 import { pageScript } from "../../src/outputs/page/page-script.js";
 import { pageStyle } from "../../src/outputs/page/page-style.js";
 import { gardenPage } from "../../src/outputs/page/page.js";
@@ -19,7 +19,16 @@ import {
   weirCottage,
   withoutStock,
 } from "../outputs/gardens.js";
-import { desktop, overflowPx, pdfPages, phone, show, startBrowser, violations } from "./browser.js";
+import {
+  desktop,
+  noon,
+  overflowPx,
+  pdfPages,
+  phone,
+  show,
+  startBrowser,
+  violations,
+} from "./browser.js";
 
 const weir = planOf(weirCottage);
 const { round: third, today } = thirdRound(weir);
@@ -56,9 +65,6 @@ const pages = Object.entries(plans).map(([name, plan]) => {
 
 const hash = (text: string) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 const policy = `default-src 'none'; img-src data:; style-src ${hash(pageStyle)}; script-src ${hash(pageScript)}; base-uri 'none'; form-action 'none'`;
-
-/** Noon in Dublin or near it. */
-const noon = (day: Day) => new Date(dayNumber(day) * 86_400_000 + 12 * 3_600_000);
 
 let browser: Browser;
 beforeAll(async () => {

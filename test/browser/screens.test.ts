@@ -1,7 +1,7 @@
 /** The page on every kind of screen: narrow and wide, light and dark, without script, enlarged. */
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { addDays, type Day, day, dayNumber } from "../../src/dates.js";
+import { addDays, day } from "../../src/dates.js";
 import { gardenPage } from "../../src/outputs/page/page.js";
 import type { Plan } from "../../src/season/season-plan.js";
 import {
@@ -13,7 +13,7 @@ import {
   wateredBackGarden,
   weirCottage,
 } from "../outputs/gardens.js";
-import { overflowPx, show, startBrowser, violations } from "./browser.js";
+import { noon, overflowPx, show, startBrowser, violations } from "./browser.js";
 
 const weir = planOf(weirCottage);
 const { today } = thirdRound(weir);
@@ -29,8 +29,6 @@ const documents = Object.entries(plans).map(([name, plan]) => ({
   name,
   document: gardenPage(plan, { today: name === "after the season" ? plan.today : today }),
 }));
-
-const noon = (on: Day) => new Date(dayNumber(on) * 86_400_000 + 12 * 3_600_000);
 
 let browser: Browser;
 beforeAll(async () => {

@@ -36,6 +36,7 @@ function dayDetails(plan: Plan, one: AgendaDay, jobs: readonly MakingJob[], line
   const { day, round } = one;
   const { amounts } = plan.garden;
   const asks = dayAsks(one, plan);
+  const totals = round === undefined ? "" : roundTotals(plan, round).join(" · ");
   const isRoundLeft = round !== undefined && round.given !== true;
   const told = [
     ...(round === undefined ? [] : roundTitles(round, amounts).map((t) => t + doneWords(round))),
@@ -44,7 +45,7 @@ function dayDetails(plan: Plan, one: AgendaDay, jobs: readonly MakingJob[], line
   return html`<details
     data-day="${day}"
     ${asks !== undefined && html` data-short="${shortDay(day, amounts, plan.today)}" data-asks="${asks}"`}
-    ${isRoundLeft && html` data-long="${longDay(day, amounts, plan.today)}" data-totals="${roundTotals(plan, round).join(" · ")}"`}
+    ${isRoundLeft && html` data-long="${longDay(day, amounts, plan.today)}" data-totals="${totals}"`}
   >
     <summary>
       ${longTime(plan, day)} ${told.map((line) => html`<span class="told">${line}</span>`)}
@@ -58,7 +59,7 @@ function dayDetails(plan: Plan, one: AgendaDay, jobs: readonly MakingJob[], line
       }
       ${
         round !== undefined &&
-        html`<p class="totals">${roundTotals(plan, round).join(" · ")}</p>
+        html`<p class="totals">${totals}</p>
           <div class="round-body">${roundBody(plan, round, lines)}</div>`
       }
     </div>

@@ -1,6 +1,6 @@
 /** The first thing on the page: what the day asks for, or the next day that asks for something. */
 import { addDays, type Day } from "../../dates.js";
-import { type Plan, type PlanWarning, toldOn } from "../../season/index.js";
+import { isSoon, type Plan, type PlanWarning, soonDays } from "../../season/index.js";
 import { fullDate } from "../../garden/index.js";
 import {
   askedDays,
@@ -13,15 +13,6 @@ import {
 import { html, type Html } from "../html.js";
 import { nextRound } from "../plan-facts.js";
 import { warningBox } from "../round-card.js";
-
-/** Our choice: as far ahead as a grower arranges the days. The page's script has the same. */
-const soonDays = 14;
-
-/** Whether a warning concerns the next two weeks. */
-export function isSoon(warning: PlanWarning, today: Day): boolean {
-  const day = toldOn(warning);
-  return day !== undefined && day >= today && day <= addDays(today, soonDays);
-}
 
 /**
  * Without a script it names the day and never says today: nobody knows when it is read. The script

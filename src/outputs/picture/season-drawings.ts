@@ -3,7 +3,6 @@
  * only between beds, and has its head on each sheet of paper. As wide as its container (named
  * `picture` in the style). Needs the picture's marks in the document.
  */
-import type { PlannedPlanting } from "../../season/index.js";
 import { grouped } from "../../values.js";
 import { notFed } from "../../words/index.js";
 import type { Plan } from "../../season/index.js";
@@ -27,7 +26,7 @@ import {
   rowHeightPx,
 } from "./plot.js";
 import { type PictureOptions, pictureContext } from "./picture-context.js";
-import { feedRows, type PlantingRow, plantingRows } from "./season-rows.js";
+import { cropsWithoutRow, feedRows, type PlantingRow, plantingRows } from "./season-rows.js";
 import { stockHeightPx, stockPlot } from "./stock-strip.js";
 import { percent } from "./time-scale.js";
 
@@ -35,8 +34,7 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
   const context = pictureContext(plan, options, { kind: "page" });
   const rows = plantingRows(plan);
   const beds = [...grouped(rows, ({ planting }) => planting.bed).values()];
-  const shown = new Set(rows.map(({ planting }) => planting));
-  const unfed = plan.plantings.filter((planting) => !shown.has(planting));
+  const unfed = cropsWithoutRow(plan, rows);
   const table = html`<table class="season-picture">
     <colgroup>
       <col class="bed-column wide" />
@@ -81,7 +79,7 @@ export function seasonDrawings(plan: Plan, options: PictureOptions = {}): readon
       </tbody>`
     }
   </table>`;
-  return [table, ...(unfed.length === 0 ? [] : [unfedLine(unfed)])];
+  return [table, ...(unfed.length === 0 ? [] : [html`<p class="unfed">${notFed(unfed)}</p>`])];
 }
 
 /** Drawn once, with the head. */
@@ -152,8 +150,4 @@ function strip(words: string, heightPx: number, body: Html): Html {
 
 function namesOf(names: readonly string[]): Html {
   return html`${joined(names.map(nameHtml), ", ")}`;
-}
-
-function unfedLine(plantings: readonly PlannedPlanting[]): Html {
-  return html`<p class="unfed">${notFed(plantings.map(({ cropName }) => cropName))}</p>`;
 }

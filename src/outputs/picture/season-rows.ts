@@ -70,3 +70,9 @@ export function feedRows({ rounds }: Plan): readonly FeedRow[] {
     { feeds: shared.flatMap(({ feeds }) => feeds), marks: shared.flatMap(({ marks }) => marks) },
   ];
 }
+
+/** Crops of plantings without a row of their own. */
+export function cropsWithoutRow(plan: Plan, rows: readonly PlantingRow[]): readonly string[] {
+  const shown = new Set(rows.map(({ planting }) => planting));
+  return plan.plantings.filter((planting) => !shown.has(planting)).map(({ cropName }) => cropName);
+}

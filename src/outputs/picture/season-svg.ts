@@ -26,7 +26,7 @@ import {
   type PictureContext,
   rowHeightPx,
 } from "./plot.js";
-import { feedRows, type PlantingRow, plantingRows } from "./season-rows.js";
+import { cropsWithoutRow, feedRows, type PlantingRow, plantingRows } from "./season-rows.js";
 import { stockHeightPx, stockPlot } from "./stock-strip.js";
 import { fontPx, gutter } from "./thinned-labels.js";
 
@@ -52,8 +52,7 @@ interface Row {
 export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
   const context = pictureContext(plan, options, { kind: "file", plotPx: innerPx - gutterPx });
   const plantings = plantingRows(plan);
-  const shown = new Set(plantings.map(({ planting }) => planting));
-  const unfed = plan.plantings.filter((planting) => !shown.has(planting));
+  const unfed = cropsWithoutRow(plan, plantings);
   const rows = rowsOf(plantings, context);
   const rowsPx = rows.reduce((sum, row) => sum + row.heightPx, 0);
   const plotY = marginPx + titlePx;
@@ -99,7 +98,7 @@ export function seasonSvg(plan: Plan, options: PictureOptions = {}): string {
     ${
       unfed.length > 0 &&
       html`<text class="soft" x="${marginPx}" y="${unfedY + 16}">
-        ${shortened(notFed(unfed.map(({ cropName }) => cropName)), innerPx / fontPx)}
+        ${shortened(notFed(unfed), innerPx / fontPx)}
       </text>`
     }
     <svg x="${marginPx}" y="${keyY}" width="${innerPx}" height="20">

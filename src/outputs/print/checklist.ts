@@ -8,6 +8,7 @@ import {
   agendaOf,
   type BedRound,
   type CanMix,
+  isWrittenDown,
   type OtherFeedMix,
   type Plan,
   type PlannedPlanting,
@@ -118,7 +119,7 @@ function dayRows(plan: Plan, agenda: AgendaDay, paper: PaperSize): DayRows {
   const widthMm = paper.widthMm - 2 * sheetMarginMm - boxMm;
   const head = (isContinued: boolean): Html =>
     html`<tr class="head">
-      <td>${round !== undefined && !isContinued && box(isDone(round), "round")}</td>
+      <td>${round !== undefined && !isContinued && box(isWrittenDown(round), "round")}</td>
       <th scope="rowgroup" colspan="2">
         ${dayTime(day, longDay(day, garden.amounts))}${isContinued && ", continued"}
         ${!isContinued && round && html`<span class="totals">${totalsOf(plan, round)}</span>`}
@@ -148,7 +149,7 @@ function totalsOf(plan: Plan, round: Round): string {
 
 function roundRows(plan: Plan, round: Round, widthMm: number): Row[] {
   const widths = [widthMm * bedShare, widthMm * (1 - bedShare)];
-  const done = isDone(round);
+  const done = isWrittenDown(round);
   const several = stockByBatch(mixesOf(round)).length > 1;
   return [
     ...round.beds.flatMap((bed) =>
@@ -231,11 +232,6 @@ function bold(text: string): Html {
 
 export function plantName(planting: Pick<PlannedPlanting, "name" | "cropName">): Html {
   return plantingWords(html, planting, nameHtml(planting.name));
-}
-
-/** What nobody wrote down is still to be ticked. */
-function isDone({ given, asPublished }: Round): boolean {
-  return given === true && asPublished === undefined;
 }
 
 /** A square to tick; what a log already holds is ticked. */

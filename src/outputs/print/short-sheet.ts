@@ -1,6 +1,6 @@
 /** The season on one sheet: a line for each day, with a box, and what it asks for. */
 import { longDay } from "../../garden/index.js";
-import { agendaOf, mixesOf, type Plan } from "../../season/index.js";
+import { agendaOf, isWrittenDown, mixesOf, type Plan } from "../../season/index.js";
 import { cautionsFor, humilityCautions } from "../../words/index.js";
 import { documentOf } from "../document.js";
 import { html, nameHtml } from "../html.js";
@@ -33,7 +33,7 @@ export function shortSheet(plan: Plan, { paper }: { readonly paper: Paper }): st
               ${lines.map(
                 ({ day, round }) =>
                   html`<tr>
-                    <td>${round && box(round.given === true && !round.asPublished, "round")}</td>
+                    <td>${round && box(isWrittenDown(round), "round")}</td>
                     <th scope="row">${dayTime(day, longDay(day, garden.amounts))}</th>
                     <td>${round && roundTotals(plan, round).join(" · ")}</td>
                   </tr>`,
