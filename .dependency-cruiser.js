@@ -14,8 +14,9 @@ const floors = [
   ["log"],
   ["cans"],
   ["notes"],
+  ["ticks"],
   ["calendar", "outputs"],
-  ["serve"],
+  ["serve", "web"],
   ["cli"],
 ];
 

@@ -1,0 +1,36 @@
+/** How the server writes into garden files: by the code of `log`, which lies above. */
+import type { GardenEdit } from "../garden/index.js";
+import type { Tick } from "../ticks/index.js";
+import type { AsOf } from "./garden-source.js";
+
+/** What became of something to be written; kept under its form's id. */
+export type Outcome =
+  /** `undo` are the edits that take it back; they are refused where what they take has changed since. */
+  | { readonly kind: "written"; readonly told: string; readonly undo: readonly GardenEdit[] }
+  /** The file said so before. */
+  | { readonly kind: "already"; readonly told: string }
+  /** The thing changed since the page was made: what the file says now, and what was to be written. */
+  | { readonly kind: "conflict"; readonly now: string; readonly wanted: string }
+  /** A line for each problem, with its mend. */
+  | { readonly kind: "refused"; readonly told: readonly string[] };
+
+/** A whole file from the writing page. */
+export interface Saving {
+  readonly text: string;
+  /** Of the text that the page was opened with, `sha256` in hex. */
+  readonly openedHash: string;
+}
+
+export type Saved =
+  | { readonly kind: "saved"; readonly hash: string }
+  /** The file holds another text by now. */
+  | { readonly kind: "conflict"; readonly text: string; readonly hash: string }
+  | { readonly kind: "refused"; readonly told: readonly string[] };
+
+/** Trouble is a value; each throws for bugs only. The file is changed whole or not at all. */
+export interface GardenWriter {
+  readonly tick: (file: string, tick: Tick, asOf: AsOf) => Promise<Outcome>;
+  readonly takeBack: (file: string, undo: readonly GardenEdit[], asOf: AsOf) => Promise<Outcome>;
+  /** A text with problems is saved, too: it is the grower's own. */
+  readonly save: (file: string, saving: Saving) => Promise<Saved>;
+}
