@@ -28,6 +28,7 @@ export function stepsToTick(
   plan: Plan,
   bottles: readonly { readonly id: string }[],
 ): StepToTick[] {
+  const shown = daysToTick(plan.today);
   const steps = new Map<string, Step>();
   for (const step of [
     ...plannedSteps(plan),
@@ -36,11 +37,9 @@ export function stepsToTick(
     ...bottles.map(({ id }) => thrownAway(id, plan.today)),
   ]) {
     const key = `${step.batch} ${step.step}`;
-    if (!steps.has(key)) steps.set(key, step);
+    if (within(step.day, shown) && !steps.has(key)) steps.set(key, step);
   }
-  const shown = daysToTick(plan.today);
   return [...steps.values()]
-    .filter(({ day }) => within(day, shown))
     .map((step) => ({
       ...step,
       batchName: batchName(step.batch),
