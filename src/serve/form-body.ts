@@ -1,8 +1,6 @@
 /** What a POST carries: read with limits, and its fields. */
 import type { IncomingMessage } from "node:http";
-
-/** Fields of a form in their order, each with its values. */
-export type Fields = ReadonlyMap<string, readonly string[]>;
+import type { Fields } from "../ticks/index.js";
 
 export type Body =
   | { readonly kind: "whole"; readonly bytes: Buffer }
@@ -47,17 +45,14 @@ export function fieldsIn(bytes: Buffer): Fields | undefined {
   const text = bytes.toString("latin1");
   // Everything else is escaped (URL Living Standard, application/x-www-form-urlencoded serializing).
   if (!/^[\x21-\x7e]*$/.test(text)) return undefined;
-  const fields = new Map<string, string[]>();
   try {
-    for (const pair of text.split("&").filter((one) => one !== "")) {
-      const end = pair.indexOf("=");
-      if (end === -1) return undefined;
-      const [name, value] = [decoded(pair.slice(0, end)), decoded(pair.slice(end + 1))];
-      const before = fields.get(name);
-      if (before) before.push(value);
-      else fields.set(name, [value]);
-    }
-    return fields;
+    return text
+      .split("&")
+      .filter((pair) => pair !== "")
+      .map((pair) => {
+        const end = pair.includes("=") ? pair.indexOf("=") : pair.length;
+        return [decoded(pair.slice(0, end)), decoded(pair.slice(end + 1))];
+      });
   } catch {
     // No UTF-8, or half an escape.
     return undefined;
@@ -69,7 +64,7 @@ function decoded(text: string): string {
 }
 
 /** The one value of a field, if there is exactly one. */
-export function only(fields: Fields, name: string): string | undefined {
-  const values = fields.get(name) ?? [];
-  return values.length === 1 ? values[0] : undefined;
+export function only(fields: Fields, wanted: string): string | undefined {
+  const values = fields.filter(([name]) => name === wanted);
+  return values.length === 1 ? values[0]?.[1] : undefined;
 }

@@ -17,7 +17,7 @@ export type Outcome =
 /** A whole file from the writing page. */
 export interface Saving {
   readonly text: string;
-  /** Of the text that the page was opened with, `sha256` in hex. */
+  /** Of the text that the page was opened with, without a byte order mark: its SHA-256 in hex. */
   readonly openedHash: string;
 }
 

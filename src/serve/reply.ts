@@ -102,9 +102,11 @@ export const noFilePage: Reply = said(
   "The page on which a garden file is written is not part of this installation.\n",
 );
 
-export const fileAway: Reply = said(503, "The garden file can't be read just now.\n", [
-  ...["Retry-After", "5"],
-]);
+export const fileAway: Reply = said(
+  503,
+  "The garden file can't be read just now, or is no UTF-8 text.\n",
+  [...["Retry-After", "5"]],
+);
 
 /** To a page of this server, by a relative address. */
 export function seeOther(location: string): Reply {

@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { mkdir } from "node:fs/promises";
 import type { WrittenLately } from "../outputs/index.js";
+import type { Fields } from "../ticks/index.js";
 import { writeWhole } from "../write-whole.js";
 import type { Outcome } from "./garden-writer.js";
 import { readState, statePath } from "./state-file.js";
@@ -77,10 +78,8 @@ function lastWritten(forms: readonly SentForm[]): SentForm[] {
     .slice(-mostUndo);
 }
 
-export function hashOfFields(fields: ReadonlyMap<string, readonly string[]>): string {
-  return createHash("sha256")
-    .update(JSON.stringify([...fields]))
-    .digest("base64url");
+export function hashOfFields(fields: Fields): string {
+  return createHash("sha256").update(JSON.stringify(fields)).digest("base64url");
 }
 
 function formsIn(value: unknown, file: string): readonly SentForm[] | undefined {

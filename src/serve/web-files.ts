@@ -23,7 +23,7 @@ const kinds: Readonly<Record<string, ContentKind>> = {
   ".yaml": "yaml",
 };
 
-const pageName = "index.html";
+const pageName = "file.html";
 
 /** None where there is no such folder. Throws the system's errors for files that can't be read. */
 export async function readWebFiles(dir: string | undefined, nowMs: number): Promise<WebFiles> {

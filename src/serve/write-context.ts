@@ -8,7 +8,7 @@ import type { WebFiles } from "./web-files.js";
 import type { FormContext } from "./written-once.js";
 
 /** How gardens are written into, and on which pages. */
-export interface Writing extends Pick<FormContext, "writer" | "readTick"> {
+export interface Writing extends Pick<FormContext, "writer"> {
   /** A whole HTML page. */
   readonly tickPage: (sheet: TickSheet, view: TickView) => string;
   /** Scripts and facts that go with it, whole texts. */

@@ -3,6 +3,7 @@ import { createHash, randomBytes } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import type { IncomingMessage } from "node:http";
 import { basename } from "node:path";
+import { decodeText } from "../garden/index.js";
 import type { FormOutcome, TickView } from "../outputs/index.js";
 import { given } from "../values.js";
 import {
@@ -123,12 +124,13 @@ function filePage(show: GardenShow, { headers }: IncomingMessage, { web }: Write
   return unkept(200, "page", page, headers, filePagePolicy(nonce));
 }
 
-/** As it lies on the disk; its tag is what a page must know to save it. */
+/** Its text without a byte order mark; the tag is what a page must know to save it. */
 async function fileOf(show: GardenShow): Promise<Reply> {
   const bytes = await readFile(show.file).catch(() => undefined);
-  if (bytes === undefined) return fileAway;
-  const reply = unkept(200, "yaml", bytes, {});
-  const tag = createHash("sha256").update(bytes).digest("hex");
+  const text = bytes && decodeText(bytes, show.file);
+  if (text?.ok !== true) return fileAway;
+  const reply = unkept(200, "yaml", text.value, {});
+  const tag = createHash("sha256").update(text.value).digest("hex");
   return { ...reply, headers: [...reply.headers, "ETag", `"${tag}"`] };
 }
 

@@ -1,6 +1,7 @@
 /** What a POST below the secret of those who write does: a form of the tick page, or a whole file. */
 import type { IncomingMessage } from "node:http";
-import { fieldsIn, type Fields, only, readBody } from "./form-body.js";
+import type { Fields } from "../ticks/index.js";
+import { fieldsIn, only, readBody } from "./form-body.js";
 import type { GardenShow } from "./garden-show.js";
 import type { Answer } from "./http-server.js";
 import { refusalOfPost } from "./post-rules.js";

@@ -2,9 +2,9 @@
 import { randomBytes } from "node:crypto";
 import { withLocks } from "../lock.js";
 import type { Result } from "../problem.js";
-import type { Tick } from "../ticks/index.js";
+import { type Fields, readTick } from "../ticks/index.js";
 import { given } from "../values.js";
-import { type Fields, only } from "./form-body.js";
+import { only } from "./form-body.js";
 import { asOf, type GardenShow, type ShowContext } from "./garden-show.js";
 import type { GardenWriter, Outcome } from "./garden-writer.js";
 import {
@@ -32,8 +32,6 @@ export function formIdIn(fields: Fields): string | undefined {
 
 export interface FormContext extends ShowContext {
   readonly writer: GardenWriter;
-  /** Refuses what no form of ours would send, a line for each problem. */
-  readonly readTick: (fields: Fields) => Result<Tick, string>;
 }
 
 export interface Sent {
@@ -114,14 +112,13 @@ async function actOn(
   forms: readonly SentForm[],
   context: FormContext,
 ): Promise<Pick<SentForm, "outcome" | "isUndo">> {
-  const { writer, readTick, now } = context;
+  const { writer, now } = context;
   const at = asOf(show, now());
-  if (only(fields, "kind") !== "undo") {
-    const tick = readTick(fields);
-    if (!tick.ok) return { outcome: { kind: "refused", told: tick.problems } };
-    return { outcome: await writer.tick(show.file, tick.value, at) };
-  }
-  const of = only(fields, "of");
+  const asked = readTick(fields);
+  if (!asked.ok) return { outcome: { kind: "refused", told: asked.problems.map(troubleLine) } };
+  if (asked.value.kind === "tick")
+    return { outcome: await writer.tick(show.file, asked.value.tick, at) };
+  const { of } = asked.value;
   const canTakeBack = lately(forms).some((one) => one.form === of && one.canTakeBack);
   const form = canTakeBack ? forms.find(({ id }) => id === of) : undefined;
   if (form?.outcome.kind !== "written") {
