@@ -7,7 +7,7 @@ const mostListed = 20;
 
 /** What to print when the server has started: where each garden is, and a code to get there. */
 export function announcement(
-  server: Pick<GardenServer, "origins" | "isLoopback" | "links" | "writeLink">,
+  server: Pick<GardenServer, "origins" | "url" | "isLoopback" | "links" | "writeLink">,
   color: boolean,
 ): string {
   const links = [...server.links()].sort((a, b) => byText(a.page, b.page));
@@ -24,7 +24,9 @@ export function announcement(
     lines.push(`All gardens: ${server.origins.join(" ")}/`, "Only this computer can reach them.");
     return `${[...lines, ...writing].join("\n")}\n`;
   }
-  if (server.origins.length > 1) {
+  if (server.url !== undefined) {
+    lines.push(`The proxy in front is to ask ${server.origins[0] ?? ""}`);
+  } else if (server.origins.length > 1) {
     lines.push(`This computer is also at ${server.origins.slice(1).join(" ")}`);
   }
   lines.push("Whoever has such a link can read the garden: share it like a key.");

@@ -52,8 +52,10 @@ export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | 
 }
 
 export interface GardenServer {
-  /** `http://address:port` at which it can be reached, or the address of the proxy; links have the first. */
+  /** `http://address:port` at which it can be reached, the first of them in the links. */
   readonly origins: readonly string[];
+  /** Address of the proxy in front, which then is in the links. */
+  readonly url?: string;
   readonly isLoopback: boolean;
   /** Links to each garden there is now, by name; with the secret. */
   readonly links: () => readonly (SubscribeLinks & { readonly title: string })[];
@@ -67,7 +69,8 @@ export interface GardenServer {
 
 /** Trouble: a path, the address, the port, the certificate or the state folder can't be used. */
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
-  const { log, stateDir, source, certificate, url, nowMs = Date.now, port = 0 } = options;
+  const { log, stateDir, source, certificate, nowMs = Date.now, port = 0 } = options;
+  const url = options.url?.replace(/\/+$/, "");
   const limits = { ...usualLimits, ...options.limits };
   const { host = "127.0.0.1" } = options;
   // Looked up first, so that "loopback" is said of the address itself and not of a name for it.
@@ -111,11 +114,11 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     return server.address() as AddressInfo;
   });
   if (!listening.ok) return listening;
-  const reached = reachableAddresses(address).map((a) => originOf(scheme, a, listening.value.port));
-  const origins = url === undefined ? reached : [url.replace(/\/+$/, "")];
+  const origins = reachableAddresses(address).map((a) => originOf(scheme, a, listening.value.port));
+  const shown = url ?? origins[0] ?? "";
   const { writeSecret, ...reading } = guard.value;
-  base = [origins[0], ...(reading.kind === "secret" ? [reading.secret] : [])].join("/");
-  const writeLink = writeSecret && `${origins[0] ?? ""}/${writeSecret}/`;
+  base = [shown, ...(reading.kind === "secret" ? [reading.secret] : [])].join("/");
+  const writeLink = writeSecret && `${shown}/${writeSecret}/`;
   folder.value.start();
   const renew = (renewed: Certificate): void => {
     if (server instanceof TlsServer) server.setSecureContext(renewed);
@@ -130,7 +133,7 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
   return {
     ok: true,
     value: {
-      ...{ origins, isLoopback: reading.kind === "loopback", ...given({ writeLink }) },
+      ...{ origins, isLoopback: reading.kind === "loopback", ...given({ url, writeLink }) },
       links: () => folder.value.shows().map(({ name, title }) => ({ ...linksTo(name), title })),
       ready: folder.value.ready,
       stop: () => (stopped ??= stop()),
