@@ -16,25 +16,51 @@ const style =
 
 /** All gardens, by title. */
 export function indexPage(entries: readonly IndexEntry[]): string {
-  const items = [...entries]
-    .sort((a, b) => a.title.localeCompare(b.title, "en") || byText(a.page, b.page))
-    .map((entry) => {
-      const name = `<a href="${escapeHtml(entry.page)}"><bdi>${escapeHtml(entry.title)}</bdi></a>`;
-      const calendar = `<a href="${escapeHtml(entry.calendar)}">calendar</a>`;
-      const trouble = entry.hasProblems ? ", the garden file has a problem" : "";
-      const asks = entry.asks === undefined ? "" : `<p>${escapeHtml(entry.asks)}</p>`;
-      return `<li>${name}, ${calendar}${trouble}${asks}</li>`;
-    });
-  const list = items.length > 0 ? `<ul>\n${items.join("\n")}\n</ul>` : "<p>There are none yet.</p>";
-  return plainPage("Gardens", list);
+  const items = byTitle(entries).map((entry) =>
+    itemOf(entry, `, <a href="${escapeHtml(entry.calendar)}">calendar</a>`),
+  );
+  return plainPage("Gardens", listOf(items));
 }
 
-/** For a garden that has never been in order, so that there is no plan to show. */
-export function problemPage(title: string, problems: readonly Problem[]): string {
+function byTitle<T extends Omit<IndexEntry, "calendar">>(entries: readonly T[]): T[] {
+  return [...entries].sort(
+    (a, b) => a.title.localeCompare(b.title, "en") || byText(a.page, b.page),
+  );
+}
+
+function itemOf(entry: Omit<IndexEntry, "calendar">, more: string): string {
+  const name = `<a href="${escapeHtml(entry.page)}"><bdi>${escapeHtml(entry.title)}</bdi></a>`;
+  const trouble = entry.hasProblems ? ", the garden file has a problem" : "";
+  const asks = entry.asks === undefined ? "" : `<p>${escapeHtml(entry.asks)}</p>`;
+  return `<li>${name}${more}${trouble}${asks}</li>`;
+}
+
+function listOf(items: readonly string[]): string {
+  return items.length > 0 ? `<ul>\n${items.join("\n")}\n</ul>` : "<p>There are none yet.</p>";
+}
+
+/** The gardens that can be written into, by title. */
+export function writeIndexPage(entries: readonly Omit<IndexEntry, "calendar">[]): string {
+  const items = byTitle(entries).map((entry) => itemOf(entry, ""));
+  return plainPage("Gardens to mark and write", listOf(items));
+}
+
+/**
+ * For a garden that has never been in order, so that there is no plan to show.
+ *
+ * @param filePage where the file can be mended
+ */
+export function problemPage(
+  title: string,
+  problems: readonly Problem[],
+  filePage?: string,
+): string {
   const items = problems.map((p) => `<li><code>${escapeHtml(problemLine(p))}</code></li>`);
+  const link =
+    filePage === undefined ? "" : `\n<p><a href="${escapeHtml(filePage)}">Mend the file</a></p>`;
   return plainPage(
     title,
-    `<p>There is no plan yet: the garden file has to be mended first.</p>\n<ul>\n${items.join("\n")}\n</ul>`,
+    `<p>There is no plan yet: the garden file has to be mended first.</p>\n<ul>\n${items.join("\n")}\n</ul>${link}`,
   );
 }
 
