@@ -25,6 +25,11 @@ export async function readBytes(path: string, shell: Shell): Promise<Uint8Array>
   }
 }
 
+/** The byte order mark that a file begins with, to be kept; empty where it has none. */
+export function byteOrderMarkOf(bytes: Uint8Array): string {
+  return bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
+}
+
 export async function exists(path: string): Promise<boolean> {
   return stat(path).then(
     () => true,
