@@ -12,7 +12,7 @@ import { stepKey, stepWordOf, type StepWord } from "./log-steps.js";
 import { type Shell, wrongUsage } from "./shell.js";
 
 /** The day of a plan's batch that a step is compared with; of those after it, its bottling. */
-const visits: Partial<Record<BatchStepKey, DoneToBatch>> = {
+export const visits: Partial<Record<BatchStepKey, DoneToBatch>> = {
   shells_out: "shellsOut",
   acid_in: "acidIn",
 };

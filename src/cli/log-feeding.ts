@@ -18,6 +18,7 @@ import {
 } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import { batchName } from "../stock/index.js";
 import { given } from "../values.js";
 import { withBottles } from "./log-bottles.js";
 import { batchesOfDay, type LogJob, type CommandWish, plansOfDay } from "./log-job.js";
@@ -171,6 +172,17 @@ async function poured(
   const isLacking =
     options.stock === undefined && entries.some(({ batch, stock }) => stock && batch === undefined);
   const bottled = withBottles(job, entries, job.on, known);
-  const lacking = `no bottle in it held enough stock on ${shortDay(job.on, job.garden.amounts)}: list the batch under \`stock:\`, or name it with --batch`;
-  return { ...bottled, remarks: [...(isLacking ? [lacking] : []), ...bottled.remarks] };
+  const dayIn = (day: Day): string => shortDay(day, job.garden.amounts);
+  const remarks = [
+    ...(isLacking
+      ? [
+          `no bottle in it held enough stock on ${dayIn(job.on)}: list the batch under \`stock:\`, or name it with --batch`,
+        ]
+      : []),
+    ...bottled.unready.map(
+      ({ id, notBefore }) =>
+        `${batchName(id)} cannot be bottled before ${dayIn(notBefore)}, so it is not written down as made on ${dayIn(job.on)}: log that on its day, with --batch ${id} --step made`,
+    ),
+  ];
+  return { edits: bottled.edits, entries: bottled.entries, remarks };
 }
