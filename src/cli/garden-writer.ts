@@ -151,7 +151,7 @@ async function saveText(
   if (before.value === text) return { kind: "saved", hash };
   const now = hashOf(before.value);
   if (now !== openedHash) return { kind: "conflict", text: before.value, hash: now };
-  await writeText(file, byteOrderMarkOf(bytes) + text, bytes);
+  await writeText(file, byteOrderMarkOf(bytes) + text, shell, bytes);
   return { kind: "saved", hash };
 }
 

@@ -93,6 +93,6 @@ async function writeLocked<W extends LogWish>(
   if (!edited.ok) return refused(edited.problems);
   const after = await loadGardenText(edited.value.text, file, shell, plan);
   if (!after.ok) return refused(after.problems, true);
-  if (!isDryRun) await writeText(file, byteOrderMarkOf(bytes) + edited.value.text, bytes);
+  if (!isDryRun) await writeText(file, byteOrderMarkOf(bytes) + edited.value.text, shell, bytes);
   return { kind: "written", wish: wish.value, after: after.value, undo: edited.value.undo };
 }

@@ -16,33 +16,17 @@ const style =
 
 /** All gardens, by title. */
 export function indexPage(entries: readonly IndexEntry[]): string {
-  const items = byTitle(entries).map((entry) =>
-    itemOf(entry, `, <a href="${escapeHtml(entry.calendar)}">calendar</a>`),
-  );
-  return plainPage("Gardens", listOf(items));
-}
-
-function byTitle<T extends Omit<IndexEntry, "calendar">>(entries: readonly T[]): T[] {
-  return [...entries].sort(
-    (a, b) => a.title.localeCompare(b.title, "en") || byText(a.page, b.page),
-  );
-}
-
-function itemOf(entry: Omit<IndexEntry, "calendar">, more: string): string {
-  const name = `<a href="${escapeHtml(entry.page)}"><bdi>${escapeHtml(entry.title)}</bdi></a>`;
-  const trouble = entry.hasProblems ? ", the garden file has a problem" : "";
-  const asks = entry.asks === undefined ? "" : `<p>${escapeHtml(entry.asks)}</p>`;
-  return `<li>${name}${more}${trouble}${asks}</li>`;
-}
-
-function listOf(items: readonly string[]): string {
-  return items.length > 0 ? `<ul>\n${items.join("\n")}\n</ul>` : "<p>There are none yet.</p>";
-}
-
-/** The gardens that can be written into, by title. */
-export function writeIndexPage(entries: readonly Omit<IndexEntry, "calendar">[]): string {
-  const items = byTitle(entries).map((entry) => itemOf(entry, ""));
-  return plainPage("Gardens to mark and write", listOf(items));
+  const items = [...entries]
+    .sort((a, b) => a.title.localeCompare(b.title, "en") || byText(a.page, b.page))
+    .map((entry) => {
+      const name = `<a href="${escapeHtml(entry.page)}"><bdi>${escapeHtml(entry.title)}</bdi></a>`;
+      const calendar = `<a href="${escapeHtml(entry.calendar)}">calendar</a>`;
+      const trouble = entry.hasProblems ? ", the garden file has a problem" : "";
+      const asks = entry.asks === undefined ? "" : `<p>${escapeHtml(entry.asks)}</p>`;
+      return `<li>${name}, ${calendar}${trouble}${asks}</li>`;
+    });
+  const list = items.length > 0 ? `<ul>\n${items.join("\n")}\n</ul>` : "<p>There are none yet.</p>";
+  return plainPage("Gardens", list);
 }
 
 /**

@@ -7,10 +7,19 @@ import type { RateLimit } from "./rate-limit.js";
 import type { WebFiles } from "./web-files.js";
 import type { FormContext } from "./written-once.js";
 
+export interface GardenToTick {
+  readonly title: string;
+  readonly address: string;
+  readonly hasProblems: boolean;
+  readonly asks?: string;
+}
+
 /** How gardens are written into, and on which pages. */
 export interface Writing extends Pick<FormContext, "writer"> {
   /** A whole HTML page. */
   readonly tickPage: (sheet: TickSheet, view: TickView) => string;
+  /** All gardens; their addresses are relative. */
+  readonly tickIndex: (entries: readonly GardenToTick[]) => string;
   /** Scripts and facts that go with it, whole texts. */
   readonly serviceWorker: string;
   readonly manifest: string;

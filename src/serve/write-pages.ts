@@ -17,7 +17,7 @@ import {
 } from "./garden-show.js";
 import type { Outcome } from "./garden-writer.js";
 import type { Answer } from "./http-server.js";
-import { problemPage, writeIndexPage } from "./plain-page.js";
+import { problemPage } from "./plain-page.js";
 import { fileAway, noFilePage, notFound, type Reply, replyWith, unkept } from "./reply.js";
 import type { Inflate } from "./representation.js";
 import { namesLoopback, type WritePlace } from "./route.js";
@@ -95,7 +95,7 @@ export function tickPageOf(
   }
   const isSafe = own.scheme === "https" || (own.publicOrigin?.startsWith("https:") ?? false);
   const view: TickView = {
-    title: titleOf(show),
+    ...{ title: titleOf(show), address: show.name, timezone: ticks.timezone },
     today: todayIn(ticks.timezone, now()),
     lately: lately(forms),
     newFormId,
@@ -134,11 +134,11 @@ async function fileOf(show: GardenShow): Promise<Reply> {
   return { ...reply, headers: [...reply.headers, "ETag", `"${tag}"`] };
 }
 
-function indexOf({ folder, now }: WriteContext): string {
-  return writeIndexPage(
+function indexOf({ folder, now, tickIndex }: WriteContext): string {
+  return tickIndex(
     folder.shows().map((show) => ({
       title: titleOf(show),
-      page: show.name,
+      address: show.name,
       hasProblems: show.problems.length > 0,
       ...given({ asks: asksNow(show, now()) }),
     })),

@@ -47,6 +47,8 @@ const testWriting: Writing = {
     const told: Told = { days: sheet.rounds.map((round) => round.day), ...view };
     return `<!doctype html><style>p{color:#123}</style><script>1</script><pre>${JSON.stringify(told)}</pre>`;
   },
+  tickIndex: (entries) =>
+    `<style>a{}</style>${entries.map(({ address }) => `<a href="${address}">`).join("")}`,
   serviceWorker: "self.onfetch = null;",
   manifest: "{}",
 };
