@@ -1,6 +1,10 @@
+import { createHash } from "node:crypto";
+import { chmodSync, lstatSync, statSync, symlinkSync, writeFileSync } from "node:fs";
+import { hostname } from "node:os";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
-import type { Outcome } from "../../src/serve/garden-writer.js";
+import type { Outcome, Saved } from "../../src/serve/garden-writer.js";
 import type { Standing, Ticked } from "../../src/ticks/tick.js";
 import { cli } from "../support/run-cli.js";
 import { asPlanned, missedIn, type Page, type Served, servedGarden } from "./a-served-garden.js";
@@ -359,7 +363,7 @@ describe("what was seen", () => {
 
   test("on a planting that is gone is refused", async () => {
     const plot = await served();
-    const what: Ticked = { ...sign, planting: "tomz" } as Ticked;
+    const what: Ticked = { ...sign, planting: "tomz" };
     expect(await plot.tick(plot.first, what, { seen: "-" })).toMatchObject({
       kind: "refused",
       told: [expect.stringContaining("there is no planting `tomz`")],
@@ -436,4 +440,51 @@ test("`log` of the command line finds what was ticked", async () => {
   const { code, stderr } = await cli(["log", plot.file, "--on", plot.first], { today: plot.first });
   expect(code).toBe(0);
   expect(stderr).toContain("nothing was written");
+});
+
+describe("a whole file", () => {
+  const hashOf = (text: string): string => createHash("sha256").update(text).digest("hex");
+  const saved = (plot: Served, text: string, opened = garden): Promise<Saved> =>
+    plot.writer.save(plot.file, { text, openedHash: hashOf(opened) });
+
+  test("is saved with its byte order mark, its rights, and through a link", async () => {
+    const plot = servedGarden(`\ufeff${garden}`);
+    chmodSync(plot.file, 0o640);
+    const link = join(plot.file, "..", "link.yaml");
+    symlinkSync(plot.file, link);
+    const text = garden.replace("Plot", "Vegetable plot");
+    const outcome = await plot.writer.save(link, { text, openedHash: hashOf(garden) });
+    expect(outcome).toEqual({ kind: "saved", hash: hashOf(text) });
+    expect(plot.text()).toBe(`\ufeff${text}`);
+    expect(lstatSync(link).isSymbolicLink()).toBe(true);
+    expect(statSync(plot.file).mode & 0o777).toBe(0o640);
+    expect(await saved(plot, garden, text)).toEqual({ kind: "saved", hash: hashOf(garden) });
+  });
+
+  test("with problems is the grower's own", async () => {
+    const plot = servedGarden(garden);
+    expect((await saved(plot, "beds: [")).kind).toBe("saved");
+    expect(plot.text()).toBe("beds: [");
+  });
+
+  test("that has changed since it was opened is shown, and not written over", async () => {
+    const plot = servedGarden(garden);
+    plot.edit("Plot", "Patch");
+    const now = plot.text();
+    const conflict = { kind: "conflict", text: now, hash: hashOf(now) };
+    expect(await saved(plot, "mine")).toEqual(conflict);
+    expect(plot.text()).toBe(now);
+    // Sent again after the answer was lost.
+    expect(await saved(plot, now)).toEqual({ kind: "saved", hash: hashOf(now) });
+  });
+
+  test("is not saved while another process keeps it", async () => {
+    const plot = servedGarden(garden);
+    writeFileSync(join(plot.file, "..", ".plot.yaml.lock"), `${process.ppid} ${hostname()} 0`);
+    expect(await saved(plot, "mine")).toMatchObject({
+      kind: "refused",
+      told: [expect.stringMatching(/^plot\.yaml: process \d+ on .* is working on it/)],
+    });
+    expect(plot.text()).toBe(garden);
+  });
 });
