@@ -52,7 +52,7 @@ async function writeLog(file: string, options: LogOptions, shell: Shell): Promis
   }
   if (!options.dryRun) {
     const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
-    await writeText(file, mark + changed.value.text, bytes);
+    await writeText(file, mark + changed.value.text, shell, bytes);
   }
   for (const warning of after.value.plan.warnings)
     if (warning.code === "batch-unknown" && entries.some((e) => e.on === warning.day && e.batch))
