@@ -3,7 +3,6 @@ import { createHash } from "node:crypto";
 import { mkdir } from "node:fs/promises";
 import type { WrittenLately } from "../outputs/index.js";
 import type { Fields } from "../ticks/index.js";
-import { given } from "../values.js";
 import { writeWhole } from "../write-whole.js";
 import type { Outcome } from "./garden-writer.js";
 import { readState, statePath } from "./state-file.js";
@@ -66,10 +65,12 @@ export function withForm(forms: readonly SentForm[], form: SentForm): SentForm[]
 export function lately(forms: readonly SentForm[]): WrittenLately[] {
   return lastWritten(forms)
     .reverse()
-    .flatMap(({ id, outcome, isTakenBack }) => {
+    .flatMap(({ id, outcome, isTakenBack = false }) => {
       if (outcome.kind !== "written") return [];
-      const canTakeBack = isTakenBack === undefined && outcome.undo.length > 0;
-      return [{ form: id, told: outcome.told, canTakeBack, ...given({ isTakenBack }) }];
+      const canTakeBack = !isTakenBack && outcome.undo.length > 0;
+      return [
+        { form: id, told: outcome.told, canTakeBack, ...(isTakenBack ? { isTakenBack } : {}) },
+      ];
     });
 }
 
