@@ -23,3 +23,4 @@ export {
   shortSheet,
   sizeInInches,
 } from "./print/index.js";
+export type { FormOutcome, TickView, WrittenLately } from "./tick/index.js";

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { stageNames } from "../../src/crops/crop.js";
 import { day, dayFromNumber } from "../../src/dates.js";
 import { routes } from "../../src/garden/garden.js";
-import { batchStepKeys } from "../../src/garden/write-garden.js";
+import { batchStepKeys } from "../../src/garden/garden-edit.js";
 import { readTick, tickFields } from "../../src/ticks/form.js";
 import type { Fields } from "../../src/ticks/form-reader.js";
 import type { Tick, Ticked } from "../../src/ticks/tick.js";

@@ -5,6 +5,9 @@ import type { Problem } from "../../problem.js";
 export interface TickView {
   /** The garden's name. */
   readonly title: string;
+  /** The last part of the page's own address, to which its forms go. */
+  readonly address: string;
+  readonly timezone: string;
   /** In the garden's zone. */
   readonly today: Day;
   /** Of the form that was just sent, or is asked for by its id. */
