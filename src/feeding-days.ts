@@ -60,6 +60,8 @@ interface Known {
   /** Above the fewest, to keep published days. */
   readonly extraRounds: number;
   readonly tables: NeedTables;
+  /** On which there will be nothing to pour. */
+  readonly dryDays: readonly Day[];
 }
 
 /**
@@ -69,12 +71,13 @@ interface Known {
 export function feedingDays(
   garden: Garden,
   needs: readonly PlantingNeed[],
-  { published, standing, place, extraRounds, tables }: Known,
+  { published, standing, place, extraRounds, tables, dryDays }: Known,
   today: Day,
 ): FeedingDays {
   const isPastTold = published !== undefined || keepsLog(garden);
   const seasonDays = allowedDays(garden);
-  const allowed = seasonDays.filter((day) => !isPastTold || day >= today);
+  const isDry = new Set(dryDays);
+  const allowed = seasonDays.filter((day) => (!isPastTold || day >= today) && !isDry.has(day));
   const usual = needs.flatMap((n) => feedingCourses(n.planting, n.match.spans, garden.season));
   const past = pastOf(garden, usual, published, today, standing.canPour);
   const otherFeeds = otherFeedDays(garden, seasonDays, past.given, published, today);

@@ -36,6 +36,7 @@ import {
   takenAsMade,
   takenForRenamed,
   usedDefaults,
+  waitsForStock,
   windowWarnings,
 } from "./notes/index.js";
 import {
@@ -44,7 +45,7 @@ import {
   type PlantingNeed,
   plantingNeeds,
 } from "./planting-needs.js";
-import { pouredAsFar, type PouredRounds, type Told } from "./poured-rounds.js";
+import { onDaysWithStock, pouredAsFar, type PouredDays, type Told } from "./poured-rounds.js";
 import type { Finding, Result } from "./problem.js";
 import { type Published, withNewIds } from "./published/index.js";
 import { wishesBeyondLimits } from "./rules/index.js";
@@ -109,8 +110,11 @@ export function planSeason(
   );
   const needs = withFedBefore(garden, wanted, { published, byRule }, today);
   const told = { published, renamed, standing: standingOf(garden, published, tables, today) };
-  const moved = feedingDays(garden, needs, { ...told, place, extraRounds, tables }, today);
-  const poured = pouredAsFar(garden, needs, moved, told, tables, today);
+  const poured = onDaysWithStock((dryDays) => {
+    const known = { ...told, place, extraRounds, tables, dryDays };
+    const chosen = feedingDays(garden, needs, known, today);
+    return pouredAsFar(garden, needs, chosen, told, tables, today);
+  }, today);
   if (!poured.ok) return poured;
   const { days, ...rest } = poured.value;
   return {
@@ -148,7 +152,7 @@ function planOf(
   garden: Garden,
   needs: readonly PlantingNeed[],
   { courses, ahead, couldFeed, past, schedule, moves, threatened }: FeedingDays,
-  { rounds, stockSide, strays }: PouredRounds,
+  { rounds, stockSide, strays, waitsUntil }: Omit<PouredDays, "days">,
   { published, renamed, standing }: Told,
   known: Known,
   tables: PlanTables,
@@ -184,6 +188,7 @@ function planOf(
     warnings: [
       ...told.warnings,
       ...forecastWarnings(threatened, garden),
+      ...waitsForStock(rounds, waitsUntil, garden.amounts, today),
       ...stockSide.warnings,
       ...unknownBatches(garden, published),
       ...noLongerNeeded(stockSide.stock.making, garden.amounts),

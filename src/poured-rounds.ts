@@ -6,7 +6,7 @@ import {
   seasonStock,
   type StockSide,
 } from "./cans/index.js";
-import { type Day, within } from "./dates.js";
+import { addDays, type Day, eachDay, within } from "./dates.js";
 import type { FeedingDays } from "./feeding-days.js";
 import type { Garden } from "./garden/index.js";
 import { asScheduled, type GivenFeeding } from "./log/index.js";
@@ -25,15 +25,17 @@ export interface Told {
   readonly standing: Standing;
 }
 
-export interface PouredRounds {
+interface PouredRounds {
   readonly rounds: readonly Round[];
   readonly stockSide: StockSide;
   /** Log entries that fit no course. */
   readonly strays: readonly GivenFeeding[];
 }
 
-interface PouredDays extends PouredRounds {
+export interface PouredDays extends PouredRounds {
   readonly days: FeedingDays;
+  /** Rounds wait for stock until then. */
+  readonly waitsUntil?: Day;
 }
 
 /** Rounds stay where they were chosen if the bottles don't reach as far as the days they are moved to. */
@@ -56,12 +58,42 @@ export function pouredAsFar(
   return { ok: true, value: { ...poured.value, days } };
 }
 
+/**
+ * A bottle broke, or is empty too soon: rounds wait for the next one where their windows let them,
+ * and come late where they don't. Today's round stays as it was told.
+ *
+ * @param planned the rounds, without feedings on days on which there is nothing to pour
+ */
+export function onDaysWithStock(
+  planned: (dryDays: readonly Day[]) => Result<PouredDays, Finding>,
+  today: Day,
+): Result<PouredDays, Finding> {
+  const poured = planned([]);
+  const waitsUntil = poured.ok ? nothingUntil(poured.value.stockSide, today) : undefined;
+  if (waitsUntil === undefined) return poured;
+  const dryDays = [...eachDay({ from: addDays(today, 1), to: addDays(waitsUntil, -1) })];
+  const waiting = planned(dryDays);
+  return waiting.ok ? { ok: true, value: { ...waiting.value, waitsUntil } } : waiting;
+}
+
+/** Less is as good as nothing. Our choice. */
+const scrapMl = 10;
+
+/** It turns on the bottles alone, not on the rounds, so that a plan made again is the same. */
+function nothingUntil({ stock, soonest }: StockSide, today: Day): Day | undefined {
+  const left = (stock.inHand ?? []).filter(({ useBy }) => useBy >= today);
+  return left.some(({ leftMl }) => leftMl >= scrapMl) ? undefined : soonest;
+}
+
 /** More batches, or more that no bottle gives. */
 function takesMore(one: PouredRounds, other: PouredRounds): boolean {
-  const missingMl = ({ rounds }: PouredRounds): number =>
-    rounds.reduce((sum, { shortMl = 0 }) => sum + shortMl, 0);
   const batches = ({ stockSide: { stock } }: PouredRounds): number => stock.making.batches.length;
   return missingMl(one) > missingMl(other) || batches(one) > batches(other);
+}
+
+/** In all rounds, what no bottle gives. */
+function missingMl({ rounds }: PouredRounds): number {
+  return rounds.reduce((sum, { shortMl = 0 }) => sum + shortMl, 0);
 }
 
 function pouredRounds(

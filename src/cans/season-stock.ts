@@ -12,6 +12,7 @@ import {
   type Emptied,
   ledgerSum,
   planStock,
+  soonestStock,
   type Standing,
   type StockBottle,
   type StockNeed,
@@ -44,6 +45,11 @@ export interface StockSide {
   readonly pouredFor: (demand: CanDemand) => Poured;
   readonly tapCalcium: TapCalcium;
   readonly warnings: readonly PlanWarning[];
+  /**
+   * The first day on which new stock can be bottled; absent where none can in this season, or where
+   * the file lists no batch: who keeps no books of bottles may have one.
+   */
+  readonly soonest?: Day;
   /** What gave more than its bottle held. */
   readonly emptied: readonly Emptied[];
   readonly assumptions: readonly string[];
@@ -91,7 +97,7 @@ export function seasonStock(
     today,
   );
   const ahead = demands.filter((demand) => demand.day >= today && demand.waterL > 0);
-  const making = planStock({
+  const problem = {
     today,
     season: garden.season,
     amounts: garden.amounts,
@@ -104,7 +110,8 @@ export function seasonStock(
     told: published?.batches ?? [],
     making: way,
     shells: shells.supply,
-  });
+  };
+  const making = planStock(problem);
   const cans = mixedCans(tables.chemistry, liquids, garden, water);
   const pouringOf = pouring(garden, liquids, making, cans.of);
   const poured = new Map(ahead.map((demand) => [demand.id, pouringOf(demand)]));
@@ -131,6 +138,7 @@ export function seasonStock(
         ...cans.warnings(),
         ...(making.batches.length > 0 ? strongAcidWarnings(garden, tables.chemistry) : []),
       ],
+      ...(file.stock.batches.length > 0 ? given({ soonest: soonestStock(problem) }) : {}),
       emptied: inHand.emptied,
       assumptions: [
         ...(making.shells.shortage === undefined ? [] : shells.assumptions),

@@ -240,11 +240,19 @@ export const commandList: readonly CommandSpec[] = [
       "serve garden.yaml",
       "serve gardens/ --port 8080",
       "serve garden.yaml --host 0.0.0.0",
+      "serve garden.yaml --host 0.0.0.0 --cert chain.pem --key key.pem",
     ],
     options: [
       option("--host <address>", "answer on this address too; only this computer without it"),
       option("--port <number>", "port; any free one without it", portOption),
-      option("--state <folder>", "where the secret and the last calendars are kept"),
+      option(
+        "--url <address>",
+        "where a proxy in front answers, as https://garden.example.org, for links",
+        urlOption,
+      ),
+      option("--cert <file>", "certificate (PEM): the server then speaks https"),
+      option("--key <file>", "key of that certificate (PEM)"),
+      option("--state <folder>", "where secrets and the last calendars are kept"),
       extraRoundsOption,
       option(
         "--today <day>",

@@ -44,7 +44,7 @@ async function writeLog(file: string, options: LogOptions, shell: Shell): Promis
   for (const remark of remarks) shell.stderr(`${file}: ${remark}\n`);
   const changed = editGarden(text.value, file, edits);
   if (!changed.ok) return reportProblems(changed.problems, {}, shell);
-  const after = await loadGardenText(changed.value, file, shell, { today });
+  const after = await loadGardenText(changed.value.text, file, shell, { today });
   if (!after.ok) {
     reportProblems(after.problems, {}, shell);
     shell.stderr(`${file}: nothing was written; the places above are those of the file with it\n`);
@@ -52,7 +52,7 @@ async function writeLog(file: string, options: LogOptions, shell: Shell): Promis
   }
   if (!options.dryRun) {
     const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
-    await writeText(file, mark + changed.value, bytes);
+    await writeText(file, mark + changed.value.text, shell, bytes);
   }
   for (const warning of after.value.plan.warnings)
     if (warning.code === "batch-unknown" && entries.some((e) => e.on === warning.day && e.batch))

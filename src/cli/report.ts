@@ -30,7 +30,7 @@ export async function giveText(
   shell: Shell,
 ): Promise<number> {
   if (out === undefined || out === "-") shell.stdout(text);
-  else shell.stderr(`${out}: ${await writeText(out, text)}\n`);
+  else shell.stderr(`${out}: ${await writeText(out, text, shell)}\n`);
   return exitCodes.fine;
 }
 

@@ -1,5 +1,4 @@
 import type { Day } from "../dates.js";
-import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import {
   announcement,
@@ -11,14 +10,14 @@ import {
   publishGardens,
   serveGardens,
   stopOnSignals,
-  todayAt,
+  todayIn,
   type Trouble,
 } from "../serve/index.js";
 import { given } from "../values.js";
 import { loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
@@ -32,15 +31,21 @@ interface PlanWishes {
 interface ServeWishes extends PlanWishes {
   readonly host?: string;
   readonly port?: number;
+  readonly url?: string;
+  readonly cert?: string;
+  readonly key?: string;
   readonly state?: string;
 }
 
 /** Runs until it is told to stop (SIGTERM, SIGINT). */
 export async function serveCommand(
   gardens: readonly string[],
-  { host, port, state, ...wishes }: ServeWishes,
+  { host, port, url, cert, key, state, ...wishes }: ServeWishes,
   shell: Shell,
 ): Promise<number> {
+  if ((cert === undefined) !== (key === undefined))
+    throw wrongUsage("--cert and --key go together: the certificate, and its own key");
+  const certificate = cert !== undefined && key !== undefined ? { cert, key } : undefined;
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
@@ -49,7 +54,7 @@ export async function serveCommand(
     log: lines.log,
     pause: shell.pause,
     nowMs: () => Date.parse(shell.now()),
-    ...given({ host, port }),
+    ...given({ host, port, url, certificate, today: wishes.today }),
   });
   if (!server.ok) throw ioTrouble(server.problems);
   // Gardens are named once they have been read; a folder of very many is not waited for.
@@ -94,35 +99,28 @@ export async function publishCommand(
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
 
-/** On a day asked for, plans, pages and stamps are of that day; at noon of UTC, which is that day nearly everywhere. */
-function sourceOf(shell: Shell, wishes: PlanWishes): GardenSource {
-  const { today } = wishes;
-  const source = gardenSource({
-    loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell),
-    page: (plan, view) => gardenPage(plan, { ...view, today: today ?? view.today }),
-  });
-  if (today === undefined) return source;
-  const nowMs = Date.parse(`${today}T12:00:00Z`);
-  return { ...source, load: (file, asOf) => source.load(file, { ...asOf, nowMs }) };
+function sourceOf(shell: Shell, { extraRounds }: PlanWishes): GardenSource {
+  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, extraRounds, shell) });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
-  { nowMs, previous, previousFile }: AsOf,
-  { today, extraRounds }: PlanWishes,
+  asOf: AsOf,
+  extraRounds: number | undefined,
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
+  const { today, previous, previousFile } = asOf;
   try {
     const notices: string[] = [];
     const at: Shell = {
       ...shell,
-      today: (timezone) => todayAt(nowMs, timezone),
+      today: (timezone) => todayIn(timezone, asOf),
       stderr: (text) => notices.push(text.trimEnd()),
     };
     const loaded = await loadGarden(file, at, {
       ...{ isForWriting: true, served: previous ?? "" },
-      ...given({ today, extraRounds, servedFile: previousFile }),
+      ...given({ extraRounds, servedFile: previousFile }),
     });
     if (!loaded.ok) return loaded;
     const { garden, plan, earlier } = loaded.value;

@@ -1,5 +1,6 @@
 /** Putting items into a list of a garden file, or a key into a map, in the layout they have. */
 import { isMap, isScalar, isSeq, Parser } from "yaml";
+import type { FilePath } from "../problem.js";
 import {
   blockLines,
   columnOf,
@@ -13,9 +14,9 @@ import {
   lineEndBehind,
   lineStart,
   newlineOf,
+  nodeAt,
   pairOf,
   pairText,
-  rootOf,
   type TextEdit,
 } from "./write-text.js";
 
@@ -28,28 +29,32 @@ interface Addition {
 }
 
 /**
- * Items at the end of the list under some keys; list and keys are made where they are absent.
+ * Items at the end of the list at a path; it and the keys behind the last index of the path are made
+ * where they are absent.
  *
  * @returns undefined where something else stands there (an alias, a text)
  */
 export function itemsAdded(
   text: string,
-  path: readonly string[],
+  path: FilePath,
   items: readonly object[],
 ): TextEdit[] | undefined {
-  const root = rootOf(text);
-  let map = root;
-  for (const [i, key] of path.entries()) {
+  const isKey = (part: string | number): part is string => typeof part === "string";
+  const fixed = path.findLastIndex((part) => !isKey(part)) + 1;
+  const keys = path.slice(fixed).filter(isKey);
+  const outermost = nodeAt(text, path.slice(0, fixed));
+  let map = isMap(outermost) ? outermost : undefined;
+  for (const [i, key] of keys.entries()) {
     if (map === undefined) return undefined;
     const pair = pairOf(map, key);
-    const addition = { text, map, rest: path.slice(i), items };
-    if (pair === undefined) return keyAdded(addition, map === root);
+    const addition = { text, map, rest: keys.slice(i), items };
+    if (pair === undefined) return keyAdded(addition, fixed === 0 && i === 0);
     const { value } = pair;
     if (isEmpty(value)) {
       if (map.flow) return undefined;
       return [{ at: endOfLine(text, pair.key.range[1]), text: linesUnderKey(addition) }];
     }
-    if (isSeq(value) && i === path.length - 1)
+    if (isSeq(value) && i === keys.length - 1)
       return value.flow ? inFlowList(addition, value) : inBlockList(addition, value);
     map = isMap(value) ? value : undefined;
   }

@@ -12,6 +12,7 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from "yaml";
+import type { FilePath } from "../problem.js";
 
 /** A piece of text and the offset before which it goes in; `cut` characters there give way to it. */
 export interface TextEdit {
@@ -44,6 +45,22 @@ export function rootOf(text: string): FileMap | undefined {
 
 export function pairOf(map: FileMap, name: string): FilePair | undefined {
   return pairsOf(map).find(({ key }) => isScalar(key) && String(key.value) === name);
+}
+
+/** @returns undefined where the path leads nowhere, or through an alias */
+export function nodeAt(text: string, path: FilePath): ParsedNode | undefined {
+  let node: ParsedNode | null | undefined = rootOf(text);
+  for (const key of path) {
+    if (typeof key === "string") node = isMap(node) ? pairOf(node, key)?.value : undefined;
+    else node = isSeq(node) ? node.items[key] : undefined;
+  }
+  return node ?? undefined;
+}
+
+/** The key at the end of a path, with its value. */
+export function pairAt(text: string, path: FilePath): FilePair | undefined {
+  const map = nodeAt(text, path.slice(0, -1));
+  return isMap(map) ? pairOf(map, String(path.at(-1))) : undefined;
 }
 
 export function pairsOf(map: FileMap): readonly FilePair[] {

@@ -121,7 +121,10 @@ function daysBefore(
 }
 
 /** In the garden's own measures, in as few figures as tell the same tenth of a mL. */
-function writtenVolume({ volumeMl }: KnownBatch, amounts: Amounts): string {
+export function writtenVolume(
+  { volumeMl }: Pick<KnownBatch, "volumeMl">,
+  amounts: Amounts,
+): string {
   const inMl = decimal(volumeMl, 1);
   if (amounts !== "us") return `${inMl} mL`;
   const [short = "", exact] = [2, 3].map((places) => decimal(volumeMl / mlPerCup, places));

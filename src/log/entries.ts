@@ -1,7 +1,15 @@
 /** The log entries that write down a planned round as given. */
 import type { Day } from "../dates.js";
-import { type Amounts, decimal, mlPerTeaspoon, type NewLogEntry } from "../garden/index.js";
-import type { CanMix, Plan } from "../season/index.js";
+import {
+  type Amounts,
+  decimal,
+  mlPerTeaspoon,
+  type NewLogEntry,
+  type Route,
+  totalOf,
+} from "../garden/index.js";
+import type { PublishedRound } from "../published/index.js";
+import { type CanMix, mixesOf, type Plan } from "../season/index.js";
 import { ledgerMl } from "../stock/index.js";
 import { given } from "../values.js";
 
@@ -22,18 +30,40 @@ export function entriesOfDay(
   of: { readonly planting?: string; readonly bed?: string } = {},
 ): NewLogEntry[] {
   const beds = plan.rounds.find((round) => round.day === day)?.beds ?? [];
+  const bothWays = fedBothWays(plan);
   return beds
     .filter(({ bed }) => of.bed === undefined || bed === of.bed)
     .flatMap(({ mixes }) => mixes.filter(isOpen))
     .flatMap((mix) => shares(mix).map((share) => ({ ...share, route: mix.route })))
     .filter(({ planting }) => of.planting === undefined || planting === of.planting)
-    .map(({ planting, ml, batch, route }) => ({
-      on: day,
-      planting,
-      stock: written(ml, plan.garden.amounts),
-      ...given({ batch }),
-      ...(isFedBothWays(plan, planting) ? { route } : {}),
-    }));
+    .map((share) => entryOf(share, day, plan, bothWays));
+}
+
+/** The same of a published round, which no plan holds any more. */
+export function entriesOfPublished(
+  plan: Plan,
+  { day, mixes }: PublishedRound,
+  bed: string,
+): NewLogEntry[] {
+  const bothWays = fedBothWays(plan);
+  return mixes
+    .filter((mix) => mix.bed === bed)
+    .flatMap(({ fed, pours, route }) => {
+      const stockMl = totalOf(pours.map(({ ml }) => ml));
+      const known = pours.flatMap(({ batch, ml }) => (batch === undefined ? [] : [{ batch, ml }]));
+      return shares({ stockMl, pours: known, feedings: fed }).map((share) => ({ ...share, route }));
+    })
+    .map((share) => entryOf(share, day, plan, bothWays));
+}
+
+function entryOf(
+  { planting, ml, batch, route }: Share & { readonly route: Route },
+  on: Day,
+  { garden }: Plan,
+  bothWays: ReadonlySet<string>,
+): NewLogEntry {
+  const stock = written(ml, garden.amounts);
+  return { on, planting, stock, ...given({ batch }), ...(bothWays.has(planting) ? { route } : {}) };
 }
 
 /** In the garden's own measures, in as few figures as the ledger reads the same mL from. */
@@ -45,7 +75,10 @@ function written(ml: number, amounts: Amounts): string {
 }
 
 /** Nobody has written it down. */
-export function isOpen({ given: isGiven, asPublished }: CanMix): boolean {
+export function isOpen({
+  given: isGiven,
+  asPublished,
+}: Pick<CanMix, "given" | "asPublished">): boolean {
   return isGiven === undefined || asPublished === true;
 }
 
@@ -55,8 +88,13 @@ interface Share {
   readonly batch?: string;
 }
 
+type Poured = Pick<CanMix, "stockMl"> & {
+  readonly pours?: readonly { readonly batch: string; readonly ml: number }[];
+  readonly feedings: readonly { readonly planting: string; readonly waterL: number }[];
+};
+
 /** Who got how much from which bottle: bottles are poured in their order, plantings served in theirs. */
-function shares(mix: CanMix): Share[] {
+function shares(mix: Poured): Share[] {
   const pours = mix.pours ?? [];
   const stepMl = coarsestStep([mix.stockMl, ...pours.map(({ ml }) => ml)]);
   const total = Math.round(mix.stockMl / stepMl);
@@ -97,10 +135,14 @@ function apportioned(total: number, weights: readonly number[]): number[] {
   return parts;
 }
 
-function isFedBothWays(plan: Plan, planting: string): boolean {
-  const routes = plan.rounds
-    .flatMap((round) => round.beds.flatMap((bed) => bed.mixes))
-    .filter((mix) => mix.feedings.some((feeding) => feeding.planting === planting))
-    .map((mix) => mix.route);
-  return new Set(routes).size > 1;
+/** Plantings fed by more than one route, whose entries name theirs. */
+function fedBothWays(plan: Plan): ReadonlySet<string> {
+  const routeOf = new Map<string, Route>();
+  const both = new Set<string>();
+  for (const { route, feedings } of mixesOf(plan.rounds))
+    for (const { planting } of feedings) {
+      if ((routeOf.get(planting) ?? route) !== route) both.add(planting);
+      routeOf.set(planting, route);
+    }
+  return both;
 }

@@ -5,8 +5,8 @@ export {
   type KnownBatch,
   knownBatches,
 } from "./batch-names.js";
-export { bottling, stepEdits, undoEdit } from "./batch-steps.js";
-export { entriesOfDay } from "./entries.js";
+export { bottling, stepEdits, undoEdit, writtenVolume } from "./batch-steps.js";
+export { entriesOfDay, entriesOfPublished, isOpen } from "./entries.js";
 export {
   asScheduled,
   type GivenFeeding,

@@ -1,6 +1,7 @@
 /** What is told of batches that were published: what counts as done, and what is asked about. */
+import type { Day } from "../dates.js";
 import { type Amounts, type BatchInHand, pouredText, shortDay } from "../garden/index.js";
-import type { PlanWarning } from "../season/index.js";
+import { mixesOf, type PlanWarning, type Round } from "../season/index.js";
 import { batchName, type Standing, type StockPlan, type Taken } from "../stock/index.js";
 
 /** Asked once for each bottle that is still poured from, and for each batch known by its day alone. */
@@ -33,6 +34,28 @@ export function noLongerNeeded({ batches }: StockPlan, amounts: Amounts): PlanWa
       message: `${batchName(id)} is under way, to be bottled on ${shortDay(readyOn, amounts)}, and no feeding needs it any more`,
       mend: `stop it (\`feedround log\` with \`--batch ${id} --step thrown-away\`), or keep it for beds that are not in the file`,
     }));
+}
+
+/** Rounds that could have come sooner wait until a batch can be bottled. */
+export function waitsForStock(
+  rounds: readonly Round[],
+  until: Day | undefined,
+  amounts: Amounts,
+  today: Day,
+): PlanWarning[] {
+  if (until === undefined) return [];
+  const waiting = mixesOf(rounds.filter(({ day }) => day >= until)).some(({ feedings }) =>
+    feedings.some(({ window }) => window.earliest < until),
+  );
+  if (!waiting) return [];
+  return [
+    {
+      code: "stock-waits",
+      day: today,
+      message: `no bottle holds enough before ${shortDay(until, amounts)}, when a batch can be bottled at the soonest: rounds wait for it`,
+      mend: "begin it at once, or list a bottle in hand under stock",
+    },
+  ];
 }
 
 /** What counts as given came off a bottle unless it was measured since: without the day nobody knows. */

@@ -1,4 +1,4 @@
-export { leftWithoutDay, noLongerNeeded, takenAsMade } from "./batch-notes.js";
+export { leftWithoutDay, noLongerNeeded, takenAsMade, waitsForStock } from "./batch-notes.js";
 export { missedOf, takenAsGiven, takenForRenamed } from "./past-notes.js";
 export type { Advice } from "./advice-type.js";
 export { gardenAdvice } from "./advice.js";

@@ -14,3 +14,4 @@ export {
   shortSheet,
   sizeInInches,
 } from "./print/index.js";
+export type { FormOutcome, TickView, WrittenLately } from "./tick/index.js";

@@ -3,6 +3,7 @@ export { feedableTo, type FedSpan, type LifeToFeed, matchRules, type RuleMatch }
 export { mergeRules, readRules, type RuleTables } from "./read-rules.js";
 export type { Evidence, FeedInterval, FeedRule } from "./rule.js";
 export {
+  isKnownOn,
   isOver,
   type Sighting,
   sightingsOn,

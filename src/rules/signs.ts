@@ -62,7 +62,7 @@ export function sightingsOn(
     .sort((a, b) => byText(a.seen.on, b.seen.on));
 }
 
-function isKnownOn(sign: Sign, crop: Crop): boolean {
+export function isKnownOn(sign: Sign, crop: Crop): boolean {
   if (sign.crops === undefined && sign.groups === undefined) return true;
   return (sign.crops ?? []).includes(crop.key) || (sign.groups ?? []).includes(crop.group);
 }

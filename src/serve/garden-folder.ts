@@ -11,6 +11,8 @@ import { isWithin, spanOfToday, type TimeSpan } from "./today.js";
 export interface GardenFolder {
   readonly shows: () => readonly GardenShow[];
   readonly named: (name: string) => GardenShow | undefined;
+  /** After its file was written here: its next state is read at once, and `settled` waits for it. */
+  readonly reread: (show: GardenShow) => void;
   /** Begins to look: reads what is new or changed, one garden after another. */
   readonly start: () => void;
   /** Fulfilled once each garden there was at the start has been read. */
@@ -54,7 +56,7 @@ export async function gardenFolder(
     return { ok: false, problems: first.troubles.map(({ trouble }) => trouble) };
   }
   const watched = new Map<string, Watched>();
-  meet(watched, first, context.nowMs(), log);
+  meet(watched, first, context.now().nowMs, log);
   let byName = nameAll(watched);
   let told = "";
   let timer: NodeJS.Timeout | undefined;
@@ -69,8 +71,8 @@ export async function gardenFolder(
     const troubles = found.troubles.map(({ trouble }) => troubleLine(trouble)).join("\n");
     if (troubles !== told && troubles !== "") log(troubles);
     told = troubles;
-    if (meet(watched, found, context.nowMs(), log)) byName = nameAll(watched);
-    const { due, isWaiting } = await dueOf(watched, found, context.nowMs());
+    if (meet(watched, found, context.now().nowMs, log)) byName = nameAll(watched);
+    const { due, isWaiting } = await dueOf(watched, found, context.now().nowMs);
     for (const one of due.slice(0, readAtOnce)) {
       if (stopped) return 0;
       for (const line of await readAgain(one, context)) log(line);
@@ -91,12 +93,19 @@ export async function gardenFolder(
     value: {
       shows: () => [...byName.values()],
       named: (name) => byName.get(name),
+      reread: (show) => {
+        const one = watched.get(show.file);
+        if (one === undefined || stopped) return;
+        const before = show.rereading ?? Promise.resolve();
+        show.rereading = before.then(() => readIfChanged(one, context, log));
+      },
       start: keepLooking,
       ready,
       stop: async () => {
         stopped = true;
         clearTimeout(timer);
         await looking;
+        for (const { show } of watched.values()) await show.rereading;
         setReady();
       },
     },
@@ -143,9 +152,7 @@ async function dueOf(
   let isWaiting = false;
   for (const [file, one] of watched) {
     if (!found.prints.has(file) && heldByTrouble(file, found)) continue;
-    const files = [file, ...one.show.reads];
-    const prints = files.map(async (each) => found.prints.get(each) ?? (await printOf(each)));
-    const print = (await Promise.all(prints)).join("\n");
+    const print = await printOfAll(one.show, found.prints);
     const isAnotherDay = one.readDay !== undefined && !isWithin(one.readDay, nowMs);
     const step = isAnotherDay ? "read" : stepOf(one, print);
     one.lastPrint = print;
@@ -155,6 +162,25 @@ async function dueOf(
   // An edit goes before gardens that have not been read at all.
   due.sort((a, b) => Number(a.readPrint === undefined) - Number(b.readPrint === undefined));
   return { due, isWaiting };
+}
+
+async function printOfAll(
+  { file, reads }: GardenShow,
+  known: ReadonlyMap<string, Print> = new Map(),
+): Promise<Print> {
+  const prints = [file, ...reads].map(async (each) => known.get(each) ?? (await printOf(each)));
+  return (await Promise.all(prints)).join("\n");
+}
+
+/** Not where a look has met the change before. */
+async function readIfChanged(
+  one: Watched,
+  context: ShowContext,
+  log: (line: string) => void,
+): Promise<void> {
+  one.lastPrint = await printOfAll(one.show);
+  if (one.lastPrint === one.readPrint) return;
+  for (const line of await readAgain(one, context)) log(line);
 }
 
 /**
@@ -170,7 +196,7 @@ export function stepOf({ readPrint, lastPrint }: Seen, print: Print): "none" | "
 async function readAgain(one: Watched, context: ShowContext): Promise<readonly string[]> {
   const { show, lastPrint } = one;
   if (lastPrint !== undefined) one.readPrint = lastPrint;
-  const nowMs = context.nowMs();
+  const now = context.now();
   try {
     const lines = await reload(show, context);
     if (show.isHeld) delete one.readPrint;
@@ -179,7 +205,7 @@ async function readAgain(one: Watched, context: ShowContext): Promise<readonly s
     return [`${show.name}: ${bugLine(error)}`];
   } finally {
     const timezone = show.good?.plan?.timezone;
-    if (timezone !== undefined) one.readDay = spanOfToday(nowMs, timezone);
+    if (timezone !== undefined) one.readDay = spanOfToday(timezone, now);
   }
 }
 

@@ -3,9 +3,10 @@ import { gunzipSync, gzipSync } from "node:zlib";
 import { type Waiting, withLocks } from "../lock.js";
 import { type Problem, problemLine } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
 import { type AskedDay, askedDays, nextAsks, noRound, todayAsks } from "../words/index.js";
-import type { GardenSource, Loaded } from "./garden-source.js";
+import type { AsOf, GardenSource, Loaded } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
 import type { SubscribeLinks } from "./links.js";
 import { writeOwn } from "./own-calendar.js";
@@ -18,7 +19,7 @@ import {
   type Representation,
 } from "./representation.js";
 import { troubleLine, troubleOf } from "./system-trouble.js";
-import { isWithin, spanOfToday, type TimeSpan, todayAt } from "./today.js";
+import { always, isWithin, type Now, spanOfToday, type TimeSpan, todayIn } from "./today.js";
 
 /** One garden as the server shows it. Plans and bytes are compressed: there may be a thousand. */
 export interface GardenShow {
@@ -35,6 +36,10 @@ export interface GardenShow {
   keptHash?: string;
   page?: ShownPage;
   loading?: Promise<readonly string[]>;
+  /** After something was written into its file. */
+  rereading?: Promise<void>;
+  /** Forms are taken one after the other: until the last of them is done. */
+  sending?: Promise<unknown>;
 }
 
 interface Good {
@@ -45,6 +50,7 @@ interface Good {
     readonly hash: string;
     readonly timezone: string;
     readonly index: PlanInIndex;
+    readonly ticks?: Buffer;
   };
 }
 
@@ -65,7 +71,7 @@ export interface ShowContext {
   readonly source: GardenSource;
   /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
-  readonly nowMs: () => number;
+  readonly now: () => Now;
   /** Waits for another process; real unless given. */
   readonly pause?: Waiting["pause"];
   readonly linksTo: (name: string) => SubscribeLinks;
@@ -93,6 +99,12 @@ export async function loaded(show: GardenShow, context: ShowContext): Promise<re
   return wasRead(show) ? [] : reload(show, context);
 }
 
+/** Once no reading is under way. */
+export async function settled(show: GardenShow): Promise<void> {
+  await show.rereading;
+  while (show.loading) await show.loading;
+}
+
 export function wasRead({ loading, good, problems }: GardenShow): boolean {
   return loading === undefined && (good !== undefined || problems.length > 0);
 }
@@ -108,15 +120,19 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
 
 async function readLocked(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
   const before = await takeUp(show, context);
-  const nowMs = context.nowMs();
-  const previous = show.good && gunzipSync(show.good.calendar.gzip).toString();
-  const asOf = { nowMs, ...given({ previous }) };
-  const next = await context.source.load(show.file, asOf);
+  const now = context.now();
+  const next = await context.source.load(show.file, asOf(show, now));
   show.reads = next.reads.filter((file) => file !== show.file);
   const lines = next.ok
-    ? await showNext(show, context, next, nowMs)
+    ? await showNext(show, context, next, now.nowMs)
     : keepLast(show, next.problems);
   return [...before, ...lines];
+}
+
+/** What the next plan of a garden goes on from. */
+export function asOf({ good }: GardenShow, now: Now): AsOf {
+  const previous = good && gunzipSync(good.calendar.gzip).toString();
+  return { ...now, ...given({ previous }) };
 }
 
 /** Goes on from what was served before the last stop, or by another server meanwhile. */
@@ -125,8 +141,7 @@ async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<stri
   const isKnown = hash === show.keptHash;
   if (hash === undefined) delete show.keptHash;
   else show.keptHash = hash;
-  if (kept && !isKnown)
-    put(show, undefined, representation("calendar", kept.calendar, kept.modifiedS));
+  if (kept && !isKnown) put(show, representation("calendar", kept.calendar, kept.modifiedS));
   return notice === undefined ? [] : [`${show.name}: ${notice}`];
 }
 
@@ -139,14 +154,15 @@ function keepLast(show: GardenShow, problems: readonly Problem[]): string[] {
 async function showNext(
   show: GardenShow,
   { stateDir }: ShowContext,
-  { plan, calendar, ownCalendar, notices }: Loaded & { ok: true },
+  { plan, calendar, ownCalendar, ticks, notices }: Loaded & { ok: true },
   nowMs: number,
 ): Promise<string[]> {
   const { good: last, problems } = show;
   const same = last?.calendar.hash === contentHash(calendar);
   const modifiedS = nextModifiedS(last?.calendar.modifiedS, nowMs);
   show.problems = [];
-  put(show, plan, same ? last.calendar : representation("calendar", calendar, modifiedS));
+  const shown = same ? last.calendar : representation("calendar", calendar, modifiedS);
+  put(show, shown, plan, ticks);
   const lines = [...notices];
   if (!same) lines.push(last ? "the new calendar is live" : "the calendar is live");
   else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
@@ -162,7 +178,7 @@ async function showNext(
   return lines.map((line) => `${show.name}: ${line}`);
 }
 
-function put(show: GardenShow, plan: Plan | undefined, calendar: Representation): void {
+function put(show: GardenShow, calendar: Representation, plan?: Plan, ticks?: TickSheet): void {
   if (plan === undefined) {
     show.good = { calendar };
     return;
@@ -173,8 +189,23 @@ function put(show: GardenShow, plan: Plan | undefined, calendar: Representation)
   show.title = name;
   show.good = {
     calendar,
-    plan: { gzip: gzipSync(json), hash: contentHash(json), timezone, index },
+    plan: {
+      ...{ gzip: gzipSync(json), hash: contentHash(json), timezone, index },
+      ...(ticks === undefined ? {} : { ticks: gzipSync(JSON.stringify(ticks)) }),
+    },
   };
+}
+
+/** What can be marked, as of the last good reading. */
+export function ticksOf({ good }: GardenShow): { sheet: TickSheet; timezone: string } | undefined {
+  if (good?.plan?.ticks === undefined) return undefined;
+  const sheet = JSON.parse(gunzipSync(good.plan.ticks).toString()) as TickSheet;
+  return { sheet, timezone: good.plan.timezone };
+}
+
+/** After a start with a broken file nobody has told the garden's own name. */
+export function titleOf({ title, name }: GardenShow): string {
+  return title === "" ? name : title;
 }
 
 function planOf(good: Good | undefined): Plan | undefined {
@@ -182,10 +213,10 @@ function planOf(good: Good | undefined): Plan | undefined {
 }
 
 /** What the garden asks for today, else on its next day; undefined where its plan is not known. */
-export function asksNow({ good }: GardenShow, nowMs: number): string | undefined {
+export function asksNow({ good }: GardenShow, now: Now): string | undefined {
   if (good?.plan === undefined) return undefined;
   const { timezone, index } = good.plan;
-  const today = todayAt(nowMs, timezone);
+  const today = todayIn(timezone, now);
   const next = index.asked.find(({ day }) => day >= today);
   if (next === undefined) return index.done;
   return next.day === today
@@ -193,28 +224,24 @@ export function asksNow({ good }: GardenShow, nowMs: number): string | undefined
     : nextAsks(next, index.amounts, today);
 }
 
-const always: TimeSpan = { fromMs: -Infinity, untilMs: Infinity };
-
 /** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
 export function pageOf(show: GardenShow, context: ShowContext): Representation {
-  const nowMs = context.nowMs();
+  const now = context.now();
   const { page, good, problems } = show;
   const isOfNow = page?.good === good && page?.problems === problems;
-  if (isOfNow && isWithin(page, nowMs)) return page.shown;
-  const shown = renewed(page?.shown, pageContent(show, context, nowMs), nowMs);
-  const span = good?.plan ? spanOfToday(nowMs, good.plan.timezone) : always;
+  if (isOfNow && isWithin(page, now.nowMs)) return page.shown;
+  const shown = renewed(page?.shown, pageContent(show, context, now), now.nowMs);
+  const span = good?.plan ? spanOfToday(good.plan.timezone, now) : always;
   show.page = { shown, good, problems, ...span };
   return shown;
 }
 
-function pageContent(show: GardenShow, context: ShowContext, nowMs: number): string {
+function pageContent(show: GardenShow, context: ShowContext, now: Now): string {
   const { good } = show;
-  // After a start with a broken file nobody has told the garden's own name.
-  const title = show.title === "" ? show.name : show.title;
   // Where files lie on this computer is nobody else's business.
   const problems = show.problems.map((one) => ({ ...one, file: basename(one.file) }));
   const plan = planOf(good);
-  if (plan === undefined) return problemPage(title, problems);
-  const today = todayAt(nowMs, plan.garden.timezone);
+  if (plan === undefined) return problemPage(titleOf(show), problems);
+  const today = todayIn(plan.garden.timezone, now);
   return context.source.page(plan, { today, problems, subscribe: context.linksTo(show.name) });
 }

@@ -4,8 +4,10 @@ import { namedFiles } from "../garden/index.js";
 import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
+import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
 import type { SubscribeLinks } from "./links.js";
+import { type Now, stampOf } from "./today.js";
 import { dirname, resolve } from "node:path";
 import { readFile } from "node:fs/promises";
 
@@ -17,6 +19,8 @@ export type Loaded = { readonly reads: readonly string[] } & (
       readonly calendar: string;
       /** The file that the garden names as its calendar: it is written, and is what the next plan goes on from. */
       readonly ownCalendar?: OwnCalendar;
+      /** What can be marked, where gardens are written into. */
+      readonly ticks?: TickSheet;
       /** For the terminal. */
       readonly notices: readonly string[];
     }
@@ -39,9 +43,7 @@ export interface OwnCalendar {
 }
 
 /** As of when a garden is planned, and what it follows. */
-export interface AsOf {
-  /** Ms since 1970: tells today in the garden's zone. */
-  readonly nowMs: number;
+export interface AsOf extends Now {
   /** The calendar served or published before, for a garden that names none of its own. */
   readonly previous?: string;
   /** The file that holds it, where it is published: one that is damaged or another garden's is refused. */
@@ -53,6 +55,7 @@ export interface PlannedGarden {
   /** The calendar that the plan goes on from. */
   readonly previous?: string;
   readonly ownCalendar?: OwnCalendar;
+  readonly ticks?: TickSheet;
   readonly notices: readonly string[];
 }
 
@@ -79,21 +82,20 @@ export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): Gard
       const reads = await filesRead(file);
       const planned = await loadPlan(file, asOf);
       if (!planned.ok) return { ok: false, problems: planned.problems, reads };
-      const { plan, ownCalendar, notices } = planned.value;
+      const { plan, ownCalendar, ticks, notices } = planned.value;
       const calendar = calendarOf(planned.value, asOf);
       const own = ownCalendar === undefined ? [] : [ownCalendar.path];
       return {
         ok: true,
         ...{ plan, calendar, notices, reads: [...reads, ...own] },
-        ...given({ ownCalendar }),
+        ...given({ ownCalendar, ticks }),
       };
     },
   };
 }
 
-function calendarOf({ plan, previous }: PlannedGarden, { nowMs }: AsOf): string {
-  const stamp = new Date(nowMs).toISOString();
-  const options = { stamp, today: plan.today, for: "subscription" } as const;
+function calendarOf({ plan, previous }: PlannedGarden, now: Now): string {
+  const options = { stamp: stampOf(now), today: plan.today, for: "subscription" } as const;
   const calendar = calendarText(plan, { ...options, ...given({ previous }) });
   if (!calendar.ok) throw new Error("what the plan goes on from has been read without problems");
   return calendar.value;

@@ -1,23 +1,23 @@
 /** How the server writes into garden files: by the code of `log`, which lies above. */
 import type { GardenEdit } from "../garden/index.js";
+import type { FormOutcome } from "../outputs/index.js";
 import type { Tick } from "../ticks/index.js";
 import type { AsOf } from "./garden-source.js";
 
-/** What became of something to be written; kept under its form's id. */
+/** What became of something to be written; `undo` are the edits that take it back. */
 export type Outcome =
-  /** `undo` are the edits that take it back; they are refused where what they take has changed since. */
-  | { readonly kind: "written"; readonly told: string; readonly undo: readonly GardenEdit[] }
-  /** The file said so before. */
-  | { readonly kind: "already"; readonly told: string }
-  /** The thing changed since the page was made: what the file says now, and what was to be written. */
-  | { readonly kind: "conflict"; readonly now: string; readonly wanted: string }
-  /** A line for each problem, with its mend. */
-  | { readonly kind: "refused"; readonly told: readonly string[] };
+  | Exclude<FormOutcome, { readonly kind: "written" }>
+  | {
+      readonly kind: "written";
+      readonly told: string;
+      /** Refused where what they take has changed since. */
+      readonly undo: readonly GardenEdit[];
+    };
 
 /** A whole file from the writing page. */
 export interface Saving {
   readonly text: string;
-  /** Of the text that the page was opened with, `sha256` in hex. */
+  /** Of the text that the page was opened with, without a byte order mark: its SHA-256 in hex. */
   readonly openedHash: string;
 }
 

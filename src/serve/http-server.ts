@@ -1,5 +1,6 @@
 import { once } from "node:events";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import { createServer as createTlsServer, type ServerOptions } from "node:https";
 import type { Duplex } from "node:stream";
 import { onlyReading, ourFault, type Reply } from "./reply.js";
 import { bugLine, requestLine } from "./request-log.js";
@@ -29,27 +30,42 @@ export interface Answer {
   readonly what: string;
 }
 
+/** What may answer a POST: undefined where none is taken, `gone` where the client has left meanwhile. */
+export type Post = (request: IncomingMessage) => Promise<Answer | "gone" | undefined>;
+
 export interface Handling {
   /** For GET and HEAD. */
   readonly answer: (request: IncomingMessage) => Promise<Answer>;
+  readonly post: Post;
   readonly log: (line: string) => void;
   readonly nowMs: () => number;
 }
 
-/** Node's own server, with limits, whose answers come whole from `answer`. Not yet listening. */
-export function httpServer(handling: Handling, limits: Limits): Server {
-  const server = createServer(
-    {
-      maxHeaderSize: limits.headerBytes,
-      headersTimeout: limits.headersMs,
-      requestTimeout: limits.requestMs,
-      keepAliveTimeout: limits.keepAliveMs,
-      connectionsCheckingInterval: limits.checkMs,
-    },
-    (request, response) => {
-      void handle(request, response, handling);
-    },
-  );
+/** PEM texts. */
+export interface Certificate {
+  readonly cert: string;
+  readonly key: string;
+}
+
+/**
+ * Node's own server, with limits, whose answers come whole from `answer` and `post`. Not yet listening.
+ *
+ * @throws the system's error for a certificate and key that can't be used
+ */
+export function httpServer(handling: Handling, limits: Limits, tls?: Certificate): Server {
+  const options: ServerOptions = {
+    maxHeaderSize: limits.headerBytes,
+    headersTimeout: limits.headersMs,
+    requestTimeout: limits.requestMs,
+    keepAliveTimeout: limits.keepAliveMs,
+    connectionsCheckingInterval: limits.checkMs,
+  };
+  const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
+    void handle(request, response, handling);
+  };
+  const server = tls
+    ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
+    : createServer(options, onRequest);
   server.maxConnections = limits.connections;
   server.setTimeout(limits.idleMs);
   server.on("clientError", (error: NodeJS.ErrnoException, socket) => {
@@ -64,7 +80,7 @@ export function httpServer(handling: Handling, limits: Limits): Server {
 async function handle(
   request: IncomingMessage,
   response: ServerResponse,
-  { answer, log, nowMs }: Handling,
+  { answer, post, log, nowMs }: Handling,
 ): Promise<void> {
   const beganMs = performance.now();
   const { method, socket } = request;
@@ -84,7 +100,9 @@ async function handle(
   };
   const isReading = method === "GET" || method === "HEAD";
   try {
-    finish(isReading ? await answer(request) : { reply: onlyReading, what: "-" });
+    const found = isReading ? await answer(request) : method === "POST" && (await post(request));
+    if (found === "gone") response.destroy();
+    else finish(found || { reply: onlyReading, what: "-" });
   } catch (error) {
     log(bugLine(error));
     if (response.headersSent) response.destroy();
@@ -95,8 +113,8 @@ async function handle(
 function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {
   const { method, headers } = request;
   const hasBody = "transfer-encoding" in headers || (headers["content-length"] ?? "0") !== "0";
-  // What a request carries is never read: the connection ends with the answer.
-  if (hasBody) response.shouldKeepAlive = false;
+  // What is not read of a request is never taken for another one: the connection ends with the answer.
+  if (hasBody && !request.readableEnded) response.shouldKeepAlive = false;
   response.writeHead(reply.status, reply.headers as string[]);
   response.end(method === "HEAD" ? undefined : reply.body);
 }

@@ -5,4 +5,4 @@ export { batchedLines } from "./request-log.js";
 export { serveGardens } from "./serve.js";
 export { stopOnSignals } from "./signals.js";
 export type { Trouble } from "./system-trouble.js";
-export { todayAt } from "./today.js";
+export { todayIn } from "./today.js";

@@ -20,8 +20,8 @@ export function subscribeLinks(base: string, name: string, pageSuffix = ""): Sub
   return { webcal: http.replace(/^https?:/, "webcal:"), http, page };
 }
 
-export function originOf(address: string, port: number): string {
-  return `http://${isIPv6(address) ? `[${address}]` : address}:${port}`;
+export function originOf(scheme: "http" | "https", address: string, port: number): string {
+  return `${scheme}://${isIPv6(address) ? `[${address}]` : address}:${port}`;
 }
 
 /**

@@ -29,12 +29,22 @@ export function indexPage(entries: readonly IndexEntry[]): string {
   return plainPage("Gardens", list);
 }
 
-/** For a garden that has never been in order, so that there is no plan to show. */
-export function problemPage(title: string, problems: readonly Problem[]): string {
+/**
+ * For a garden that has never been in order, so that there is no plan to show.
+ *
+ * @param filePage where the file can be mended
+ */
+export function problemPage(
+  title: string,
+  problems: readonly Problem[],
+  filePage?: string,
+): string {
   const items = problems.map((p) => `<li><code>${escapeHtml(problemLine(p))}</code></li>`);
+  const link =
+    filePage === undefined ? "" : `\n<p><a href="${escapeHtml(filePage)}">Mend the file</a></p>`;
   return plainPage(
     title,
-    `<p>There is no plan yet: the garden file has to be mended first.</p>\n<ul>\n${items.join("\n")}\n</ul>`,
+    `<p>There is no plan yet: the garden file has to be mended first.</p>\n<ul>\n${items.join("\n")}\n</ul>${link}`,
   );
 }
 

@@ -1,8 +1,8 @@
 import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import type { Day } from "../dates.js";
 import { type Waiting, withLocks } from "../lock.js";
 import type { Problem, Result } from "../problem.js";
+import { given } from "../values.js";
 import { askedDays, nextAsks, noRound, pageWritten } from "../words/index.js";
 import { writeWhole } from "../write-whole.js";
 import { gardenNames, type NamedFile } from "./garden-names.js";
@@ -21,10 +21,10 @@ import { qrSvg } from "./qr.js";
 import { contentHash } from "./representation.js";
 import { scan } from "./scan.js";
 import { withPolicy } from "./security-headers.js";
-import { todayAt } from "./today.js";
+import { type Now, todayIn } from "./today.js";
 import { refuseChanged, type Trouble, troubleOf } from "./system-trouble.js";
 
-export interface PublishOptions {
+export interface PublishOptions extends Partial<Now> {
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
   /** Where to write; made when it is not there. */
@@ -34,9 +34,6 @@ export interface PublishOptions {
   readonly index?: boolean;
   /** Address at which `dir` will be found, for links and codes on the pages. */
   readonly url?: string;
-  readonly nowMs?: number;
-  /** Goes before the day of `nowMs` in a garden's zone. */
-  readonly today?: Day;
   readonly waiting?: Partial<Waiting>;
   /** After each garden, for progress. */
   readonly onGarden?: (done: number, all: number) => void;
@@ -87,7 +84,8 @@ interface Made extends Pick<Published, "problems" | "notices"> {
 }
 
 async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions): Promise<Made> {
-  const { dir, source, url, nowMs = Date.now(), onGarden } = options;
+  const { dir, source, url, onGarden } = options;
+  const now = { nowMs: options.nowMs ?? Date.now(), ...given({ today: options.today }) };
   const files = new Map<string, string>();
   const before = new Map<string, string | undefined>();
   const kept: string[] = [];
@@ -99,13 +97,13 @@ async function makeFiles(gardens: readonly NamedFile[], options: PublishOptions)
     const previous = await textOf(join(dir, calendarName));
     before.set(calendarName, previous);
     const loaded = await source.load(file, {
-      nowMs,
+      ...now,
       ...(previous === undefined ? {} : { previous, previousFile: join(dir, calendarName) }),
     });
     const entry = { page: pageName, calendar: calendarName, hasProblems: !loaded.ok };
     if (loaded.ok) {
       const { plan, calendar, ownCalendar } = loaded;
-      const today = options.today ?? todayAt(nowMs, plan.garden.timezone);
+      const today = todayIn(plan.garden.timezone, now);
       files.set(calendarName, calendar);
       const view = { today, problems: [], subscribe: linksOf(name, url) };
       files.set(pageName, withPolicy(source.page(plan, view)));

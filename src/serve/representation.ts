@@ -1,7 +1,12 @@
 import { createHash } from "node:crypto";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { httpDate } from "./http-date.js";
-import { nothingAllowed, pagePolicy, securityHeaders } from "./security-headers.js";
+import {
+  nothingAllowed,
+  pagePolicy,
+  securityHeaders,
+  writingSecurityHeaders,
+} from "./security-headers.js";
 
 export type Coding = "gzip" | "identity";
 
@@ -23,7 +28,18 @@ const types = {
   calendar: "text/calendar; charset=utf-8",
   page: "text/html; charset=utf-8",
   plain: "text/plain; charset=utf-8",
+  yaml: "application/yaml; charset=utf-8",
+  json: "application/json",
+  manifest: "application/manifest+json",
+  script: "text/javascript; charset=utf-8",
+  style: "text/css; charset=utf-8",
+  png: "image/png",
+  svg: "image/svg+xml",
+  font: "font/woff2",
+  bytes: "application/octet-stream",
 } as const;
+
+export type ContentKind = keyof typeof types;
 
 /** Kept by the reader's program only, and asked for again each time (RFC 9111 section 5.2.2). */
 export const cacheHeaders: readonly string[] = [
@@ -31,26 +47,38 @@ export const cacheHeaders: readonly string[] = [
   ...["Vary", "Accept-Encoding"],
 ];
 
-export function contentHeaders(kind: keyof typeof types, policy = nothingAllowed): string[] {
+export function contentHeaders(kind: ContentKind, policy = nothingAllowed): string[] {
   const headers = ["Content-Type", types[kind], "Content-Security-Policy", policy];
   return [...headers, ...cacheHeaders, ...securityHeaders];
 }
 
-export function contentHash(content: string): string {
+/**
+ * For pages that write and what goes with them. Their forms have ids of their own, and going back in a
+ * browser must not show an old state: so nothing is kept but by the page's own script, which may keep
+ * it all the same (Service Workers, section 5.4: a Cache does not look at these headers).
+ */
+export function writingHeaders(kind: ContentKind, policy = nothingAllowed): string[] {
+  const headers = ["Content-Type", types[kind], "Content-Security-Policy", policy];
+  const cache = ["Cache-Control", "no-store", "Vary", "Accept-Encoding"];
+  return [...headers, ...cache, ...writingSecurityHeaders];
+}
+
+export function contentHash(content: string | Buffer): string {
   return createHash("sha256").update(content).digest("base64url").slice(0, 22);
 }
 
 export function representation(
-  kind: "calendar" | "page",
-  content: string,
+  kind: ContentKind,
+  content: string | Buffer,
   modifiedS: number,
+  policy = kind === "page" ? pagePolicy(content.toString()) : nothingAllowed,
 ): Representation {
   const hash = contentHash(content);
   return {
     hash,
     modifiedS,
     gzip: gzipSync(content),
-    headers: contentHeaders(kind, kind === "page" ? pagePolicy(content) : nothingAllowed),
+    headers: contentHeaders(kind, policy),
     etags: { gzip: `"${hash}-gzip"`, identity: `"${hash}"` },
     lastModified: httpDate(modifiedS),
   };

@@ -4,11 +4,22 @@ import { isIP } from "node:net";
 export type Route =
   | { readonly to: "calendar" | "page"; readonly garden: string }
   | { readonly to: "index" }
+  | { readonly to: "writing"; readonly place: WritePlace }
   | { readonly to: "nowhere" };
 
-/** What guards the gardens: on loopback the Host header, elsewhere the secret first path segment. */
-export type Guard =
-  { readonly kind: "loopback" } | { readonly kind: "secret"; readonly secret: string };
+/** Below the secret of those who write. */
+export type WritePlace =
+  | { readonly to: "tick page" | "file page" | "file"; readonly garden: string }
+  | { readonly to: "asset"; readonly name: string }
+  | { readonly to: "write index" | "service worker" | "manifest" };
+
+/**
+ * What guards the gardens: on loopback the Host header, elsewhere the secret first path segment. Who
+ * writes needs a secret of its own everywhere.
+ */
+export type Guard = { readonly writeSecret?: string } & (
+  { readonly kind: "loopback" } | { readonly kind: "secret"; readonly secret: string }
+);
 
 const nowhere: Route = { to: "nowhere" };
 
@@ -22,13 +33,31 @@ export function routeOf(target: string, host: string | undefined, guard: Guard):
   const absolute = /^https?:\/\/([^/?#]*)/i.exec(target);
   const own = absolute ? target.slice(absolute[0].length) || "/" : target;
   const path = own.replace(/[?#].*$/s, "");
-  if (guard.kind === "loopback") {
-    return namesLoopback(absolute ? absolute[1] : host) ? placeOf(path, true) : nowhere;
-  }
+  const isLocal = guard.kind === "loopback";
+  if (isLocal && !namesLoopback(absolute ? absolute[1] : host)) return nowhere;
   const end = path.indexOf("/", 1);
   const given = end === -1 ? path.slice(1) : path.slice(1, end);
+  const { writeSecret } = guard;
+  const mayWrite = writeSecret !== undefined && sameSecret(given, writeSecret);
+  if (mayWrite && end !== -1) {
+    const place = writePlaceOf(path.slice(end));
+    return place === undefined ? nowhere : { to: "writing", place };
+  }
+  if (isLocal) return placeOf(path, true);
   if (!sameSecret(given, guard.secret) || end === -1) return nowhere;
   return placeOf(path.slice(end), false);
+}
+
+function writePlaceOf(path: string): WritePlace | undefined {
+  if (path === "/") return { to: "write index" };
+  if (path === "/service-worker.js") return { to: "service worker" };
+  if (path === "/manifest.webmanifest") return { to: "manifest" };
+  if (path.startsWith("/-/")) return { to: "asset", name: path.slice(3) };
+  const match = /^\/([a-z0-9-]+)(\/file(\.yaml)?)?$/.exec(path);
+  if (match?.[1] === undefined) return undefined;
+  const [, garden, file, ending] = match;
+  if (file === undefined) return { to: "tick page", garden };
+  return { to: ending === undefined ? "file page" : "file", garden };
 }
 
 function placeOf(path: string, withIndex: boolean): Route {

@@ -13,12 +13,23 @@ export interface Secret {
   readonly notice?: string;
 }
 
+/** One for those who read, one for those who write, each with what has to be done when it is a new one. */
+const anew = {
+  secret: "every subscription must then be made again",
+  "write-secret": "the link that writes must then be opened again on every phone",
+};
+
+export type SecretName = keyof typeof anew;
+
 /**
- * The secret path segment, 192 random bits as base64url: the one kept in the state folder, or a new
+ * A secret path segment, 192 random bits as base64url: the one kept in the state folder, or a new
  * one, in a file that only its owner can read.
  */
-export async function keptSecret(stateDir: string): Promise<Result<Secret, Trouble>> {
-  const file = join(stateDir, "secret");
+export async function keptSecret(
+  stateDir: string,
+  name: SecretName,
+): Promise<Result<Secret, Trouble>> {
+  const file = join(stateDir, name);
   try {
     await mkdir(stateDir, { recursive: true, mode: 0o700 });
     const made = await makeSecret(file);
@@ -26,15 +37,25 @@ export async function keptSecret(stateDir: string): Promise<Result<Secret, Troub
     const secret = (await readFile(file, "utf8")).trim();
     if (!secretForm.test(secret)) {
       const message = `${file} does not hold a secret as this program makes them`;
-      const mend = "delete it to get a new one; every subscription must then be made again";
+      const mend = `delete it to get a new one; ${anew[name]}`;
       return { ok: false, problems: [{ code: "bad-secret", message, mend }] };
     }
     if (!(await closeToOthers(file))) return { ok: true, value: { secret } };
-    const notice = `${file} could be read by others on this computer; now it can't. If that matters, delete it, start again and subscribe anew.`;
+    const notice = `${file} could be read by others on this computer; now it can't. If that matters, delete it and start again; ${anew[name]}.`;
     return { ok: true, value: { secret, notice } };
   } catch (error) {
     return { ok: false, problems: [troubleOf(error, file)] };
   }
+}
+
+/** Whether the state folder still holds it: deleting the file takes it back while the server runs. */
+export async function stillHolds(
+  stateDir: string,
+  name: SecretName,
+  secret: string,
+): Promise<boolean> {
+  const text = await readFile(join(stateDir, name), "utf8").catch(() => "");
+  return text.trim() === secret;
 }
 
 /** Undefined when there is one already; `wx` decides between two servers that start at once. */

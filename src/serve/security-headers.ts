@@ -1,12 +1,19 @@
 import { createHash } from "node:crypto";
 
 /** For every answer, as name, value, name, value. No-referrer: the address itself is the secret. */
-export const securityHeaders: readonly string[] = [
-  ...["X-Content-Type-Options", "nosniff"],
-  ...["Referrer-Policy", "no-referrer"],
-  ...["Cross-Origin-Resource-Policy", "same-origin"],
-  ...["X-Robots-Tag", "noindex, nofollow"],
-];
+export const securityHeaders: readonly string[] = headersWith("no-referrer");
+
+/** With no-referrer a browser would send forms from the origin "null" (Fetch standard, section 3.2). */
+export const writingSecurityHeaders: readonly string[] = headersWith("same-origin");
+
+function headersWith(referrerPolicy: string): string[] {
+  return [
+    ...["X-Content-Type-Options", "nosniff"],
+    ...["Referrer-Policy", referrerPolicy],
+    ...["Cross-Origin-Resource-Policy", "same-origin"],
+    ...["X-Robots-Tag", "noindex, nofollow"],
+  ];
+}
 
 /** For what is no page. */
 export const nothingAllowed = "default-src 'none'; frame-ancestors 'none'";
@@ -19,6 +26,37 @@ export const nothingAllowed = "default-src 'none'; frame-ancestors 'none'";
 export function pagePolicy(html: string): string {
   return [...ownPolicy(html), "frame-ancestors 'none'"].join("; ");
 }
+
+/** For a page whose forms and script speak to this server, and whose service worker keeps it. */
+export function formPolicy(html: string): string {
+  return [
+    ...["default-src 'none'", ownBlocks(html, "style"), ownBlocks(html, "script")],
+    "img-src 'self' data:",
+    ...ownServer,
+    ...["base-uri 'none'", "frame-ancestors 'none'"],
+  ].join("; ");
+}
+
+/** For the page on which the garden file is written: scripts are files, styles also bear the nonce. */
+export function filePagePolicy(nonce: string): string {
+  return [
+    ...["default-src 'none'", `style-src 'self' 'nonce-${nonce}'`, "script-src 'self'"],
+    ...["img-src 'self' data:", "font-src 'self'"],
+    ...ownServer,
+    ...["base-uri 'self'", "frame-ancestors 'none'"],
+  ].join("; ");
+}
+
+const ownServer = [
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "form-action 'self'",
+];
+
+/** For scripts: a worker obeys the policy that it comes with (Content Security Policy 3, section 5.2). */
+export const scriptPolicy =
+  "default-src 'none'; script-src 'self'; connect-src 'self'; frame-ancestors 'none'";
 
 /** The page with its policy in it, for hosts whose headers are not ours. */
 export function withPolicy(html: string): string {

@@ -1,54 +1,76 @@
 import { lookup } from "node:dns/promises";
-import type { IncomingMessage } from "node:http";
+import { Server as TlsServer } from "node:https";
 import type { AddressInfo } from "node:net";
 import { resolve } from "node:path";
+import type { Day } from "../dates.js";
 import type { Result } from "../problem.js";
 import { given } from "../values.js";
-import { gardenFolder, type GardenFolder } from "./garden-folder.js";
-import { asksNow, loaded, pageOf, type ShowContext, wasRead } from "./garden-show.js";
-import { type Answer, httpServer, type Limits, stopServer, usualLimits } from "./http-server.js";
+import { answering } from "./answering.js";
+import { type CertificateFiles, followCertificate, readCertificate } from "./certificate.js";
+import { gardenFolder } from "./garden-folder.js";
+import type { ShowContext } from "./garden-show.js";
+import {
+  type Certificate,
+  httpServer,
+  type Limits,
+  stopServer,
+  usualLimits,
+} from "./http-server.js";
 import { originOf, reachableAddresses, subscribeLinks, type SubscribeLinks } from "./links.js";
-import { indexPage } from "./plain-page.js";
 import { qrSvg } from "./qr.js";
-import { noCalendarYet, notFound, replyWith } from "./reply.js";
-import { inflater, renewed, type Representation } from "./representation.js";
-import { type Guard, isLoopback, routeOf } from "./route.js";
-import { keptSecret } from "./secret.js";
+import { rateLimit } from "./rate-limit.js";
+import { type Guard, isLoopback } from "./route.js";
+import { keptSecret, type SecretName } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
+import type { Now } from "./today.js";
+import { readWebFiles } from "./web-files.js";
+import type { Writing } from "./write-context.js";
 
 export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "pause"> {
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
-  /** A line for each request, problem and change; none holds the secret. */
+  /** A line for each request, problem and change; none holds a secret. */
   readonly log: (line: string) => void;
   /** Loopback unless given; any other address puts the gardens behind a secret path segment. */
   readonly host?: string;
   /** Any free one unless given. */
   readonly port?: number;
+  /** Address of a proxy in front, for links: then the gardens are behind the secret on loopback, too. */
+  readonly url?: string;
+  /** With these the server speaks https. */
+  readonly certificate?: CertificateFiles;
+  /** Gardens can be written into, behind a secret of its own; without it never. */
+  readonly writing?: Writing;
   readonly nowMs?: () => number;
+  /** Gardens are planned from this day all the time, instead of the clock's. */
+  readonly today?: Day;
   readonly limits?: Partial<Limits>;
   /** From one look at the files to the next. */
   readonly lookMs?: number;
+  /** The same for those of the certificate. */
+  readonly renewMs?: number;
 }
 
 export interface GardenServer {
   /** `http://address:port` at which it can be reached, the first of them in the links. */
   readonly origins: readonly string[];
+  /** Address of the proxy in front, which then is in the links. */
+  readonly url?: string;
   readonly isLoopback: boolean;
   /** Links to each garden there is now, by name; with the secret. */
   readonly links: () => readonly (SubscribeLinks & { readonly title: string })[];
+  /** Where the gardens are written into, for the terminal alone. */
+  readonly writeLink?: string;
   /** Fulfilled once each garden has been read; until then a request for one has it read first. */
   readonly ready: Promise<void>;
   /** Ends all connections and the watch. Safe to call twice. */
   readonly stop: () => Promise<void>;
 }
 
-/** Uncompressed bytes at hand for clients without gzip. */
-const inflatedBytes = 16_000_000;
-
-/** Trouble: a path, the address, the port or the state folder can't be used. */
+/** Trouble: a path, the address, the port, the certificate or the state folder can't be used. */
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
-  const { log, stateDir, source, nowMs = Date.now, port = 0 } = options;
+  const { log, stateDir, source, certificate, nowMs = Date.now, port = 0 } = options;
+  const url = options.url?.replace(/\/+$/, "");
   const limits = { ...usualLimits, ...options.limits };
   const { host = "127.0.0.1" } = options;
   // Looked up first, so that "loopback" is said of the address itself and not of a name for it.
@@ -57,7 +79,9 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
   );
   if (!found.ok) return found;
   const { address } = found.value;
-  const guard = await guardFor(address, stateDir, log);
+  const tls = certificate && (await readCertificate(certificate));
+  if (tls?.ok === false) return tls;
+  const guard = await guardFor(isLoopback(address) && url === undefined, options);
   if (!guard.ok) return guard;
 
   let base = "";
@@ -66,14 +90,23 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     if (guard.value.kind === "loopback") return links;
     return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
   };
-  const { pause } = options;
-  const context = { source, stateDir, nowMs, linksTo, ...given({ pause }) };
+  const now = (): Now => ({ nowMs: nowMs(), ...given({ today: options.today }) });
+  const context = { source, stateDir, now, linksTo, ...given({ pause: options.pause }) };
   const roots = options.gardens.map((path) => resolve(path));
   const folder = await gardenFolder(roots, context, log, options.lookMs);
   if (!folder.ok) return folder;
+  const scheme = tls ? "https" : "http";
+  const webDir = options.writing?.webDir;
+  const web = await attempt(String(webDir), () => readWebFiles(webDir, nowMs()));
+  if (!web.ok) return web;
+  const writing = options.writing && {
+    ...{ ...options.writing, ...context, folder: folder.value, log, rate: rateLimit() },
+    web: web.value,
+    own: { scheme, ...given({ publicOrigin: url && new URL(url).origin }) } as const,
+  };
 
-  const answer = answering(folder.value, context, guard.value, log);
-  const server = httpServer({ answer, log, nowMs }, limits);
+  const answers = answering({ folder: folder.value, context, guard: guard.value, writing, log });
+  const server = httpServer({ ...answers, log, nowMs }, limits, tls?.value);
   const listening = await attempt(`${address}, port ${port},`, async () => {
     await new Promise<void>((done, failed) => {
       server.once("error", failed).listen({ host: address, port }, done);
@@ -81,71 +114,48 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     return server.address() as AddressInfo;
   });
   if (!listening.ok) return listening;
-  const origins = reachableAddresses(address).map((a) => originOf(a, listening.value.port));
-  base = [origins[0], ...(guard.value.kind === "secret" ? [guard.value.secret] : [])].join("/");
+  const origins = reachableAddresses(address).map((a) => originOf(scheme, a, listening.value.port));
+  const shown = url ?? origins[0] ?? "";
+  const { writeSecret, ...reading } = guard.value;
+  base = [shown, ...(reading.kind === "secret" ? [reading.secret] : [])].join("/");
+  const writeLink = writeSecret && `${shown}/${writeSecret}/`;
   folder.value.start();
+  const renew = (renewed: Certificate): void => {
+    if (server instanceof TlsServer) server.setSecureContext(renewed);
+  };
+  const unfollow = certificate && followCertificate(certificate, renew, log, options.renewMs);
 
   let stopped: Promise<void> | undefined;
+  const stop = async (): Promise<void> => {
+    unfollow?.();
+    await Promise.all([stopServer(server, limits), folder.value.stop()]);
+  };
   return {
     ok: true,
     value: {
-      origins,
-      isLoopback: guard.value.kind === "loopback",
+      ...{ origins, isLoopback: reading.kind === "loopback", ...given({ url, writeLink }) },
       links: () => folder.value.shows().map(({ name, title }) => ({ ...linksTo(name), title })),
       ready: folder.value.ready,
-      stop: () =>
-        (stopped ??= Promise.all([stopServer(server, limits), folder.value.stop()]).then(() => {})),
+      stop: () => (stopped ??= stop()),
     },
   };
 }
 
-function answering(
-  folder: GardenFolder,
-  context: ShowContext,
-  guard: Guard,
-  log: (line: string) => void,
-): (request: IncomingMessage) => Promise<Answer> {
-  const inflate = inflater(inflatedBytes);
-  let index: Representation | undefined;
-  return async (request) => {
-    const route = routeOf(request.url ?? "/", request.headers.host, guard);
-    const nowMs = context.nowMs();
-    if (route.to === "nowhere") return { reply: notFound, what: "-" };
-    if (route.to === "index") {
-      index = renewed(index, indexOf(folder, nowMs), nowMs);
-      return { reply: replyWith(index, request.headers, nowMs, inflate), what: "the index" };
-    }
-    const show = folder.named(route.garden);
-    if (show === undefined) return { reply: notFound, what: "-" };
-    const isCalendar = route.to === "calendar";
-    const what = isCalendar ? `${show.name}.ics` : show.name;
-    if (show.good === undefined && !wasRead(show)) (await loaded(show, context)).forEach(log);
-    const shown = isCalendar ? show.good?.calendar : pageOf(show, context);
-    const reply = shown ? replyWith(shown, request.headers, nowMs, inflate) : noCalendarYet;
-    return { reply, what };
-  };
-}
-
-function indexOf(folder: GardenFolder, nowMs: number): string {
-  return indexPage(
-    folder.shows().map((show) => ({
-      title: show.title === "" ? show.name : show.title,
-      page: show.name,
-      calendar: `${show.name}.ics`,
-      hasProblems: show.problems.length > 0,
-      ...given({ asks: asksNow(show, nowMs) }),
-    })),
-  );
-}
-
 async function guardFor(
-  address: string,
-  stateDir: string,
-  log: (line: string) => void,
+  isOwn: boolean,
+  { stateDir, writing, log }: ServeOptions,
 ): Promise<Result<Guard, Trouble>> {
-  if (isLoopback(address)) return { ok: true, value: { kind: "loopback" } };
-  const secret = await keptSecret(stateDir);
+  const secretFor = async (name: SecretName): Promise<Result<string, Trouble>> => {
+    const kept = await keptSecret(stateDir, name);
+    if (!kept.ok) return kept;
+    if (kept.value.notice !== undefined) log(kept.value.notice);
+    return { ok: true, value: kept.value.secret };
+  };
+  const write = writing && (await secretFor("write-secret"));
+  if (write?.ok === false) return write;
+  const forWriting = given({ writeSecret: write?.value });
+  if (isOwn) return { ok: true, value: { kind: "loopback", ...forWriting } };
+  const secret = await secretFor("secret");
   if (!secret.ok) return secret;
-  if (secret.value.notice !== undefined) log(secret.value.notice);
-  return { ok: true, value: { kind: "secret", secret: secret.value.secret } };
+  return { ok: true, value: { kind: "secret", secret: secret.value, ...forWriting } };
 }

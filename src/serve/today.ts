@@ -1,6 +1,23 @@
 import { DateTime } from "luxon";
 import { day, type Day } from "../dates.js";
 
+/** What gardens are planned from: the clock, or a day asked for, which stays. */
+export interface Now {
+  /** Ms since 1970. */
+  readonly nowMs: number;
+  /** Goes before the day of `nowMs` in every zone. */
+  readonly today?: Day;
+}
+
+export function todayIn(timezone: string, { nowMs, today }: Now): Day {
+  return today ?? todayAt(nowMs, timezone);
+}
+
+/** For what is written now; on a day asked for, noon of UTC, which is that day nearly everywhere. */
+export function stampOf({ nowMs, today }: Now): string {
+  return new Date(today === undefined ? nowMs : `${today}T12:00:00Z`).toISOString();
+}
+
 /** The calendar day in a zone at a moment. */
 export function todayAt(nowMs: number, timezone: string): Day {
   return day(DateTime.fromMillis(nowMs, { zone: timezone }).toFormat("yyyy-MM-dd"));
@@ -17,8 +34,11 @@ export function isWithin({ fromMs, untilMs }: TimeSpan, nowMs: number): boolean 
   return fromMs <= nowMs && nowMs < untilMs;
 }
 
+export const always: TimeSpan = { fromMs: -Infinity, untilMs: Infinity };
+
 /** As long as it is that day there. */
-export function spanOfToday(nowMs: number, timezone: string): TimeSpan {
+export function spanOfToday(timezone: string, { nowMs, today }: Now): TimeSpan {
+  if (today !== undefined) return always;
   const now = DateTime.fromMillis(nowMs, { zone: timezone });
   const begin = now.startOf("day");
   return { fromMs: begin.toMillis(), untilMs: begin.plus({ days: 1 }).startOf("day").toMillis() };

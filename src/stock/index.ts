@@ -63,6 +63,7 @@ export {
   referenceStockGPerL,
   shellsFor,
   shellsSinceLastBatch,
+  soonestStock,
   soundRecipe,
   spoonsText,
   type Standing,

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { day } from "../../src/dates.js";
-import { editGarden, type GardenEdit, type NewLogEntry } from "../../src/garden/write-garden.js";
+import type { GardenEdit, NewLogEntry } from "../../src/garden/garden-edit.js";
+import { editGarden } from "../../src/garden/write-garden.js";
 import { problemLine } from "../../src/problem.js";
 
 const entry: NewLogEntry = {
@@ -16,7 +17,7 @@ const line = "{ on: 2027-06-12, planting: toms, stock: 30 mL, batch: B1 }";
 function edited(text: string, ...edits: GardenEdit[]): string {
   const result = editGarden(text, "garden.yaml", edits);
   if (!result.ok) throw new Error(result.problems.map(problemLine).join("\n"));
-  return result.value;
+  return result.value.text;
 }
 
 function added(text: string, ...entries: NewLogEntry[]): string {
@@ -28,7 +29,7 @@ function added(text: string, ...entries: NewLogEntry[]): string {
 
 function refused(text: string, edit: GardenEdit): string {
   const result = editGarden(text, "garden.yaml", [edit]);
-  if (result.ok) throw new Error(`it was written:\n${result.value}`);
+  if (result.ok) throw new Error(`it was written:\n${result.value.text}`);
   return result.problems.map((problem) => `${problem.code} ${problemLine(problem)}`).join("\n");
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { day } from "../../src/dates.js";
-import type { NewLogEntry } from "../../src/garden/write-garden.js";
+import type { NewLogEntry } from "../../src/garden/garden-edit.js";
 import { heldAlready } from "../../src/log/repeats.js";
 import { aGarden, planted } from "../support/a-garden.js";
 

@@ -8,6 +8,7 @@ import { day } from "../../src/dates.js";
 import type { Problem, Result } from "../../src/problem.js";
 import { type AsOf, gardenSource, type PlannedGarden } from "../../src/serve/garden-source.js";
 import { type GardenServer, serveGardens, type ServeOptions } from "../../src/serve/serve.js";
+import type { TickSheet } from "../../src/ticks/sheet.js";
 import { given } from "../../src/values.js";
 import { aPlan, aRound } from "../support/a-plan.js";
 
@@ -48,7 +49,14 @@ function planOf(file: string, text: string | undefined, { previous }: AsOf): Res
   const goesOn = isOurs
     ? { ...given({ previous }), notices: [] }
     : { notices: ["the calendar begins anew"] };
-  return { ok: true, value: { plan, ...goesOn } };
+  return { ok: true, value: { plan, ticks: aSheet(days), ...goesOn } };
+}
+
+function aSheet(days: readonly string[]): TickSheet {
+  const told = days.map(
+    (each) => ({ day: day(each), state: "open", seen: "n", beds: [] }) as const,
+  );
+  return { amounts: "metric", rounds: told, steps: [], bottles: [], plantings: [], signs: [] };
 }
 
 export interface Running {
@@ -99,8 +107,9 @@ const agent = new Agent({ keepAlive: false });
 export function get(
   port: number,
   path: string,
-  headers: Readonly<Record<string, string>> = {},
+  headers: Readonly<Record<string, string | string[]>> = {},
   method = "GET",
+  body: string | Buffer = "",
 ): Promise<Got> {
   return new Promise((resolve, reject) => {
     const options = { host: "127.0.0.1", port, path, headers, method, agent };
@@ -117,7 +126,7 @@ export function get(
       response.on("error", reject);
     });
     sent.on("error", reject);
-    sent.end();
+    sent.end(body);
   });
 }
 

@@ -29,8 +29,8 @@ describe("links to a garden", () => {
   });
 
   test("an IPv6 address stands in brackets", () => {
-    expect(originOf("::1", 80)).toBe("http://[::1]:80");
-    expect(originOf("127.0.0.1", 80)).toBe("http://127.0.0.1:80");
+    expect(originOf("http", "::1", 80)).toBe("http://[::1]:80");
+    expect(originOf("https", "127.0.0.1", 80)).toBe("https://127.0.0.1:80");
   });
 
   test("a server on all addresses is reached at those that others can use", () => {

@@ -1,5 +1,5 @@
 /** The stock of a season: bottles in hand first, then the fewest batches, never stale, never empty. */
-import { dayFromNumber, dayNumber } from "../../dates.js";
+import { type Day, dayFromNumber, dayNumber } from "../../dates.js";
 import { byText } from "../../values.js";
 import {
   bottleChanges,
@@ -80,6 +80,25 @@ export function planStock(problem: MakingProblem): StockPlan {
     ...closeBooks(inHand, planned, draws, { today, season }, firstDayThere(away)),
     shells: shellPlan(wished.map(useOf), made, shortages, savedFrom, shells, problem.amounts),
   };
+}
+
+/** The first day on which new stock can be bottled: of a batch under way, else of the least one begun at once. */
+export function soonestStock({
+  today,
+  season,
+  away,
+  making,
+  shells,
+  underWay = [],
+}: MakingProblem): Day | undefined {
+  const isShellsEnough = (start: Day): boolean =>
+    shells.perWeek === undefined ||
+    volumeByShells(start, shells.keptFrom ?? today, shells) >= making.smallestMl;
+  const slot = batchSlots({ today, last: season.to }, away, making).find(({ start }) =>
+    isShellsEnough(dayFromNumber(start)),
+  );
+  const days = underWay.map(({ readyOn }) => readyOn).filter((day) => day >= today);
+  return [...days, ...(slot === undefined ? [] : [dayFromNumber(slot.ready)])].sort()[0];
 }
 
 function useOf({ slot, volumeMl }: BatchChoice): ShellUse {

@@ -1,5 +1,5 @@
 export { dayOfStep, visitOf } from "./batches-told.js";
-export { planStock } from "./batches.js";
+export { planStock, soonestStock } from "./batches.js";
 export { bottleText, kitchenVolumeText, spoonsText, vesselText, weightText } from "./kitchen.js";
 export type { BatchSize, Recipe, RecipeMeans, RecipeStep } from "./recipe-types.js";
 export { recipe } from "./recipe.js";

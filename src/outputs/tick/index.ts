@@ -1,0 +1,1 @@
+export type { FormOutcome, TickView, WrittenLately } from "./tick-view.js";
