@@ -85,7 +85,7 @@ export default {
       name: "folders-look-down",
       comment: "The story, the tables and the library's face stand above the folders of the core.",
       severity: "error",
-      from: { path: "^src/", pathNot: "^src/([^/]+[.]ts|serve/|cli/)" },
+      from: { path: "^src/", pathNot: "^src/([^/]+[.]ts|serve/|web/|cli/)" },
       to: { path: "^src/(plan|plan-garden|tables|index)[.]ts$" },
     },
     ...upward(floors, "src/"),

@@ -83,8 +83,10 @@ async function checkModule(schemaFile) {
   const { default: standalone } = await import("ajv/dist/standalone/index.js");
   const { build } = await import("esbuild");
   const { ajv, check } = await compiled(schemaFile);
+  // What a finding says names the place in the file, never that in the schema.
+  const code = standalone.default(ajv, check).replace(/,schemaPath:"(?:[^"\\\\]|\\\\.)*"/g, "");
   const { outputFiles } = await build({
-    stdin: { contents: standalone.default(ajv, check), resolveDir: root },
+    stdin: { contents: code, resolveDir: root },
     bundle: true,
     format: "esm",
     minify: true,
