@@ -9,6 +9,7 @@ import {
   visit,
   type Document,
   type Node,
+  type Scalar,
   type YAMLError,
   type YAMLMap,
 } from "yaml";
@@ -21,6 +22,8 @@ export interface SourceFile {
   readonly value: unknown;
   /** Where a finding's value (or key) stands; for what is missing, the nearest place that exists. */
   readonly locate: (finding: Pick<Finding, "path" | "atKey">) => Position;
+  /** Behind the last letter of that value or key, where it is one word of the file. */
+  readonly endOf?: (finding: Pick<Finding, "path" | "atKey">) => Position | undefined;
 }
 
 const options = {
@@ -36,13 +39,15 @@ const options = {
 
 /** A finding with its place in the file: a problem. */
 export function located(finding: Finding, source: SourceFile): Problem {
-  const { code, message, mend } = finding;
+  const { code, message, mend, fix: text } = finding;
+  const to = text === undefined ? undefined : source.endOf?.(finding);
   return {
     code,
     file: source.file,
     at: source.locate(finding),
     message: onOneLine(message),
     mend: onOneLine(mend),
+    ...(text !== undefined && to !== undefined && { fix: { to, text } }),
   };
 }
 
@@ -118,7 +123,17 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
     if (value === undefined) return refuseWhole("yaml", ...tooDeep);
     JSON.stringify(value); // throws where an alias holds itself
-    return { ok: true, value: { file, text, value, locate: (f) => at(offsetOf(doc, f)) } };
+    return {
+      ok: true,
+      value: {
+        ...{ file, text, value },
+        locate: (finding) => at(placeOf(doc, finding).from),
+        endOf: (finding) => {
+          const { to } = placeOf(doc, finding);
+          return to === undefined ? undefined : at(to);
+        },
+      },
+    };
   } catch (error) {
     // A ReferenceError from unfolding, a TypeError from a value that holds itself.
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
@@ -232,7 +247,13 @@ function lowerFirst(message: string): string {
   return line.charAt(0).toLowerCase() + line.slice(1).replace(/\.$/, "");
 }
 
-function offsetOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | "atKey">): number {
+interface Place {
+  readonly from: number;
+  /** Of a word that stands there itself, not one that an alias names. */
+  readonly to?: number;
+}
+
+function placeOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | "atKey">): Place {
   let node: Node | null = doc.contents;
   let offset = node?.range?.[0] ?? 0;
   for (const [depth, step] of path.entries()) {
@@ -240,13 +261,20 @@ function offsetOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | 
     const found = childOf(resolve(node, doc), step);
     if (found === undefined) break;
     const { key, value } = found;
-    if (key?.range && isLast && atKey) return key.range[0];
+    if (key?.range && isLast && atKey) return { from: key.range[0], to: key.range[1] };
     // An empty value has no place of its own: its key stands for it.
     const empty = isScalar(value) && value.value === null && value.source === "";
+    if (isLast && isScalar(value) && value.range && !empty && !isBlock(value))
+      return { from: value.range[0], to: value.range[1] };
     offset = (empty ? key?.range?.[0] : value?.range?.[0]) ?? key?.range?.[0] ?? offset;
     node = value;
   }
-  return offset;
+  return { from: offset };
+}
+
+/** Of several lines, under a `|` or `>`. */
+function isBlock({ type }: Scalar): boolean {
+  return type === "BLOCK_LITERAL" || type === "BLOCK_FOLDED";
 }
 
 function resolve(node: Node | null, doc: Document.Parsed): Node | null {
