@@ -1,4 +1,13 @@
-export { gardenPage, pageScript, pageStyle } from "./page/index.js";
+export {
+  gardenPage,
+  pageScript,
+  pageStyle,
+  type PlanView,
+  planView,
+  reasonsView,
+  recipePage,
+  type ViewPart,
+} from "./page/index.js";
 export { seasonSvg } from "./picture/index.js";
 export {
   bottleLabels,
@@ -14,4 +23,13 @@ export {
   shortSheet,
   sizeInInches,
 } from "./print/index.js";
-export type { FormOutcome, TickView, WrittenLately } from "./tick/index.js";
+export {
+  type FormOutcome,
+  type GardenToTick,
+  serviceWorker,
+  tickIndex,
+  tickPage,
+  type TickView,
+  webManifest,
+  type WrittenLately,
+} from "./tick/index.js";
