@@ -54,7 +54,7 @@ export async function serveCommand(
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
-    source: sourceOf(shell, wishes, write),
+    source: sourceOf(shell, { ...wishes, ...given({ write }) }),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
     pause: shell.pause,
@@ -108,22 +108,15 @@ export async function publishCommand(
 /** Where the build puts the page on which a garden file is written. */
 const webDir = fileURLToPath(new URL("../web/", import.meta.url));
 
-/** @param withTicks whether what can be marked is told, too */
-function sourceOf(
-  shell: Shell,
-  { extraRounds }: PlanWishes,
-  withTicks: boolean = false,
-): GardenSource {
-  return gardenSource({
-    loadPlan: (file, asOf) => loadPlan(file, asOf, { withTicks, ...given({ extraRounds }) }, shell),
-  });
+function sourceOf(shell: Shell, wishes: PlanWishes & { readonly write?: true }): GardenSource {
+  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell) });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
   asOf: AsOf,
-  { extraRounds, withTicks }: { readonly extraRounds?: number; readonly withTicks: boolean },
+  { extraRounds, write }: PlanWishes & { readonly write?: true },
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
   const { today, previous, previousFile } = asOf;
@@ -144,9 +137,9 @@ async function loadPlan(
     const isReal = today === undefined || today === shell.today(garden.timezone);
     const path = isReal ? ownCalendar(file, garden) : undefined;
     const own = path === undefined ? undefined : { path, ...given({ bytes: earlier?.bytes }) };
-    const ticks = withTicks ? tickSheet(garden, plan, loadTables()) : undefined;
-    const value = { plan, ...given({ previous: earlier?.text, ownCalendar: own, ticks }), notices };
-    return { ok: true, value };
+    const ticks = write ? tickSheet(garden, plan, loadTables()) : undefined;
+    const more = given({ previous: earlier?.text, ownCalendar: own, ticks });
+    return { ok: true, value: { plan, ...more, notices } };
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
     const problem: Problem = {

@@ -73,7 +73,9 @@ function folded(
   const cards = things.map(
     ({ day, key, title, card }, i) =>
       html`<details class="card" data-thing-key="${key}" ${isFirstOpen && i === 0 && html` open`}>
-        <summary>${dayTime(day, shortDay(day, amounts), "day")} ${title}</summary>
+        <summary>
+          ${dayTime(day, shortDay(day, amounts), "day")} <span class="what">${title}</span>
+        </summary>
         ${card()}
       </details>`,
   );

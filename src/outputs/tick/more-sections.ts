@@ -7,13 +7,23 @@ import { dayField, fieldsFor, formOf, mainButton, otherButton } from "./form-par
 import { stepKey } from "./step-card.js";
 import type { TickView } from "./tick-view.js";
 
+/** More than that are folded. Our choice. */
+const fewPlantings = 10;
+
 const anyDay = "Day, where it was not today";
 
 export function seenSection(sheet: TickSheet, view: TickView): Html | undefined {
   if (sheet.plantings.length === 0) return undefined;
   const names = new Map(sheet.signs.map(({ sign, name }) => [sign, name]));
   const folds = sheet.plantings.map((planting) => plantingFold(planting, names, view));
-  return section("seen", "Seen on a plant", folds);
+  const body =
+    folds.length > fewPlantings
+      ? html`<details class="fold">
+          <summary>Choose one of ${folds.length} plantings</summary>
+          ${folds}
+        </details>`
+      : folds;
+  return section("seen", "Seen on a plant", body);
 }
 
 export function bottlesSection({ steps }: TickSheet, view: TickView): Html | undefined {
@@ -91,7 +101,13 @@ function choiceForm(
       ${unseen.map(({ what, name }) => html`<option value="${wordOf(what)}">${name}</option>`)}
     </select></label
   >`;
-  return choiceFields(first, planting, view, mainButton("Seen"), list);
+  return choiceFields(
+    first,
+    planting,
+    view,
+    mainButton(kind === "sign" ? "Sign seen" : "Stage seen"),
+    list,
+  );
 }
 
 function wordOf(what: Choice["what"]): string {

@@ -24,7 +24,8 @@ details.card[open]{padding-bottom:.75rem}
 summary{min-height:48px;padding:.7rem 0;cursor:pointer;font-size:1.1rem;font-weight:700;line-height:1.4}
 summary .soft{font-weight:400;font-size:1rem}
 summary .soft::before{content:"\\2013\\a0"}
-summary .day{display:inline-block;min-width:6.2rem}
+summary .day{color:var(--accent)}
+summary .what{display:block;padding-left:1.1rem}
 .beds>li{margin-top:.35rem}
 .beds .line{display:block;font-size:1.1rem}
 .fold{margin-top:.6rem}
