@@ -49,10 +49,10 @@ export async function aDevice(
 /** The card of what is marked, opened. */
 export async function card(page: Page, key: string): Promise<Locator> {
   const found = page.locator(`[data-thing-key="${key}"]`).first();
-  await found.evaluate((one) => {
-    for (let up: Node | null = one as Node; up !== null; up = up.parentElement)
-      if (up.tagName === "DETAILS") up.setAttribute("open", "");
-  });
+  await found.waitFor({ state: "attached", timeout: 0 });
+  await page.evaluate(
+    `for (let up = document.querySelector('[data-thing-key="${key}"]'); up; up = up.parentElement) if (up.tagName === "DETAILS") up.open = true`,
+  );
   return found;
 }
 

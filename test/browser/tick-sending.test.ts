@@ -48,9 +48,7 @@ async function pressInVain({ page }: Device, key: string, name: string): Promise
 
 async function sendNow({ page }: Device): Promise<void> {
   await page.getByRole("button", { name: "Send now" }).click();
-  await page
-    .locator("#unsent")
-    .waitFor({ state: "hidden", timeout: 0 });
+  await page.locator("#unsent").waitFor({ state: "hidden", timeout: 0 });
 }
 
 const today = "round 2027-07-07";
@@ -78,24 +76,17 @@ describe("with the server there", () => {
     const { page } = device;
     const first = page.locator(`[data-thing-key="${today}"]`);
     await first.getByRole("button", { name: "Given as planned" }).click();
-    await page
-      .locator(`#told > [data-outcome="written"]`)
-      .waitFor({ timeout: 0 });
+    await page.locator(`#told > [data-outcome="written"]`).waitFor({ timeout: 0 });
     expect(logOf(server)).toMatch(/on: 2027-07-07/);
     await page.locator("#told").getByRole("button", { name: "Take back" }).click();
-    await page
-      .locator("#lately")
-      .getByText("(taken back)")
-      .waitFor({ timeout: 0 });
+    await page.locator("#lately").getByText("(taken back)").waitFor({ timeout: 0 });
     expect(logOf(server)).toBe("");
     const past = page.locator(`[data-thing-key="${before}"]`);
     await past.locator(".otherwise > summary").click();
     await past.getByLabel("cukes, mL").fill("9");
     await past.getByLabel("early-toms, mL").fill("");
     await past.getByRole("button", { name: "Write it down so" }).click();
-    await page
-      .locator(`#told > [data-outcome="written"]`)
-      .waitFor({ timeout: 0 });
+    await page.locator(`#told > [data-outcome="written"]`).waitFor({ timeout: 0 });
     expect(logOf(server)).toMatch(/on: 2027-06-23[^]*cukes[^]*9 mL/);
     expect(logOf(server)).toMatch(/early-toms[^}]*missed: true/);
   });
@@ -131,10 +122,7 @@ describe("while the server is away", () => {
     server.setClock("2027-07-08T09:00:00Z");
     await device.setClock("2027-07-08T09:00:00Z");
     await page.reload();
-    await page
-      .locator("[data-late]")
-      .nth(1)
-      .waitFor({ timeout: 0 });
+    await page.locator("[data-late]").nth(1).waitFor({ timeout: 0 });
     expect(logOf(server)).toMatch(/on: 2027-07-07/);
     expect(logOf(server)).toMatch(/on: 2027-06-23/);
     expect(await page.locator("#unsent").isHidden()).toBe(true);
@@ -142,10 +130,7 @@ describe("while the server is away", () => {
     expect(await late.textContent()).toMatch(/Given as planned: round of Wed 7 Jul \(marked Wed/);
     // They stay until they are closed.
     await page.reload();
-    await page
-      .locator("[data-late]")
-      .nth(1)
-      .waitFor({ timeout: 0 });
+    await page.locator("[data-late]").nth(1).waitFor({ timeout: 0 });
     await page.locator("[data-late]").first().getByRole("button", { name: "Close" }).click();
     expect(await page.locator("[data-late]").count()).toBe(1);
     expect(device.complaints).toEqual([]);
@@ -211,9 +196,7 @@ describe("while the server is away", () => {
     await Promise.all(
       [device.page, other].map((page) => page.getByRole("button", { name: "Send now" }).click()),
     );
-    await device.page
-      .locator("#unsent")
-      .waitFor({ state: "hidden", timeout: 0 });
+    await device.page.locator("#unsent").waitFor({ state: "hidden", timeout: 0 });
     await other.locator("[data-late]").waitFor({ timeout: 0 });
     expect(await other.locator("[data-late]").getAttribute("data-outcome")).toBe("written");
     expect(logOf(server).match(/2027-07-07/g)).toHaveLength(
