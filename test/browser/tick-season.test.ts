@@ -105,20 +105,21 @@ async function doStep(page: Page, key: string, today: Day, truth: Truth): Promis
 /** Some days later what was forgotten is marked. */
 async function catchUp(page: Page, today: Day, truth: Truth): Promise<void> {
   for (const key of await keysIn(page, "before")) {
+    if (!key.startsWith("round")) continue;
     const round = day(key.replace("round ", ""));
-    if (!key.startsWith("round") || today < addDays(round, 2) || truth.rounds.has(round)) continue;
+    if (today < addDays(round, 2) || truth.rounds.has(round)) continue;
     expect(await pressed(page, button(await card(page, key), "Given that day"))).toBe("written");
     truth.rounds.set(round, { on: round });
   }
 }
 
 test("a season by clicks", async () => {
-  const server = await aGardenServer("back-garden", "2027-03-01T12:00:00Z");
-  const device = await aDevice(browser, "2027-03-01T12:00:00Z");
+  const server = await aGardenServer("back-garden", "2027-05-01T12:00:00Z");
+  const device = await aDevice(browser, "2027-05-01T12:00:00Z");
   const { page } = device;
   const truth: Truth = { rounds: new Map(), steps: new Map() };
   let rounds = 0;
-  for (let today = day("2027-06-01"); today <= day("2027-10-31"); today = addDays(today, 1)) {
+  for (let today = day("2027-05-01"); today <= day("2027-10-31"); today = addDays(today, 1)) {
     const now = `${today}T18:00:00Z`;
     server.setClock(now);
     await device.setClock(now);
