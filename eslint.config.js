@@ -2,7 +2,7 @@ import tseslint from "typescript-eslint";
 
 /** The folders that know nothing of files, clocks, sockets or chance: everything but the shell. */
 const pureFolders = ["src/**/*.ts"];
-const shellFiles = ["src/{cli,serve}/**/*.ts", "src/{lock,write-whole}.ts"];
+const shellFiles = ["src/{cli,serve,web}/**/*.ts", "src/{lock,write-whole}.ts"];
 
 export default tseslint.config(
   { ignores: ["dist/", "src/compiled/", "node_modules/", "coverage/"] },

@@ -124,9 +124,9 @@ async function inflated(base64: string): Promise<Uint8Array> {
   const writer = writable.getWriter();
   const written = Promise.all([writer.write(bytes), writer.close()]);
   const reader = readable.getReader();
-  const chunks: Uint8Array[] = [];
+  const chunks: Uint8Array<ArrayBuffer>[] = [];
   for (let next = await reader.read(); !next.done; next = await reader.read())
-    chunks.push(next.value as Uint8Array);
+    chunks.push(next.value as Uint8Array<ArrayBuffer>);
   await written;
   return new Uint8Array(await new Blob(chunks).arrayBuffer());
 }

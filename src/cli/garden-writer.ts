@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { basename } from "node:path";
 import type { Day } from "../dates.js";
-import { decodeText, type Garden, largestFileBytes } from "../garden/index.js";
+import { decodeText, type Garden, largestGardenBytes } from "../garden/index.js";
 import type { Problem, Result } from "../problem.js";
 import { nothingPublished, type Published } from "../published/index.js";
 import { type AsOf, type GardenWriter, type Outcome, type Saved, todayIn } from "../serve/index.js";
@@ -140,7 +140,7 @@ async function saveText(
 ): Promise<Saved> {
   const text = typed.replace(/^\ufeff/, "");
   const refuse = (why: string): Saved => ({ kind: "refused", told: [why] });
-  if (Buffer.byteLength(text) > largestFileBytes)
+  if (Buffer.byteLength(text) > largestGardenBytes)
     return refuse("the text is larger than any garden: nothing was saved");
   if (/[\0\p{Cs}]/u.test(text))
     return refuse("the text holds signs that are no letters: take them out");

@@ -1,4 +1,13 @@
-export { gardenPage, pageScript, pageStyle } from "./page/index.js";
+export {
+  gardenPage,
+  pageScript,
+  pageStyle,
+  type PlanView,
+  planView,
+  reasonsView,
+  recipePage,
+  type ViewPart,
+} from "./page/index.js";
 export { seasonSvg } from "./picture/index.js";
 export {
   bottleLabels,

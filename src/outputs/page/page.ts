@@ -1,21 +1,13 @@
 /** The garden's page: what the day asks for, the next round, then the season. */
 import type { Day } from "../../dates.js";
-import { counted, dayText, fullDate, shortDay } from "../../garden/index.js";
+import { counted, dayText } from "../../garden/index.js";
 import { type Problem, problemLine } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
-import {
-  bedLines,
-  climateOfPlace,
-  closed,
-  humilityCautions,
-  keepingCautions,
-  noRound,
-} from "../../words/index.js";
+import { bedLines, noRound } from "../../words/index.js";
 import { documentOf, section } from "../document.js";
 import { html, type Html, nameHtml, trusted } from "../html.js";
-import { keyList, pictureDefs, seasonDrawings, stageTable } from "../picture/index.js";
-import { cautionList, warningBox } from "../round-card.js";
+import { pictureDefs } from "../picture/index.js";
 import { agendaSection } from "./agenda-section.js";
 import { calciumSection } from "./calcium-section.js";
 import { makingSection } from "./making-section.js";
@@ -24,7 +16,14 @@ import { originSection } from "./origin-section.js";
 import { pageScript } from "./page-script.js";
 import { pageStyle } from "./page-style.js";
 import { reasonsSection } from "./reasons-section.js";
+import { seasonSection } from "./season-section.js";
 import { todaySection } from "./today-section.js";
+import {
+  assumptionsSection,
+  generalCautions,
+  notesSection,
+  warningsSection,
+} from "./told-sections.js";
 import { waterSection, weekWater } from "./water-section.js";
 
 export interface PageOptions {
@@ -58,16 +57,9 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
   const plan = { ...made, today: today ?? made.today };
   const lines = bedLines(plan);
   const { garden } = plan;
-  const [from, to] = [garden.season.from, garden.season.to].map((d) => fullDate(d, garden.amounts));
-  const season = html`<p class="season">
-      ${from} to ${to}${garden.climate && html`. ${climateOfPlace(garden.climate, garden.amounts)}`}
-    </p>
-    ${keyList(plan, today !== undefined)}
-    <div class="frame"><div class="picture-box">${seasonDrawings(plan, options)}</div></div>
-    ${stageTable(plan)}`;
   const sections = {
     rounds: agendaSection(plan, lines, today),
-    season: section("season", "The season", season),
+    season: seasonSection(plan, options),
     water: waterSection(plan),
     origin: originSection(plan),
     calcium: calciumSection(plan),
@@ -113,8 +105,6 @@ export function gardenPage(made: Plan, options: PageOptions = {}): string {
   });
 }
 
-const generalCautions = cautionList([...keepingCautions, ...humilityCautions]);
-
 const sectionNames = {
   rounds: "All days",
   season: "Season",
@@ -149,40 +139,6 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
       ${problems.map((problem) => html`<li dir="auto">${problemLine(problem)}</li>`)}
     </ul>
   </div>`;
-}
-
-/** What the log and the signs changed, and what to do about it first. */
-function notesSection({ notes, garden, today }: Plan): Html | undefined {
-  if (notes.length === 0) return undefined;
-  const body = notes.map(
-    ({ day, message, advice }) =>
-      html`<div class="changed">
-        <p dir="auto"><b>${shortDay(day, garden.amounts, today)}</b> ${closed(message)}</p>
-        <ul class="plain">
-          ${advice.map((line) => html`<li dir="auto">${line}</li>`)}
-        </ul>
-      </div>`,
-  );
-  return section("notes", "What changed", body);
-}
-
-function warningsSection(plan: Plan): Html | undefined {
-  if (plan.warnings.length === 0) return undefined;
-  const boxes = plan.warnings.map((one) => warningBox(one, plan));
-  return section("warnings", "Warnings", boxes);
-}
-
-function assumptionsSection({ assumptions }: Plan): Html | undefined {
-  if (assumptions.length === 0) return undefined;
-  const body = html`<details>
-    <summary>${counted(assumptions.length, "value")} not given in the garden file</summary>
-    <div>
-      <ul class="plain">
-        ${assumptions.map((line) => html`<li dir="auto">${line}</li>`)}
-      </ul>
-    </div>
-  </details>`;
-  return section("assumptions", "Taken as usual", body);
 }
 
 function subscribeSection({ webcal, http, qrSvg }: SubscribeLinks): Html {

@@ -5,14 +5,23 @@ import { dayOfStep, type PlannedBatch, visitOf } from "../../stock/index.js";
 import { batchHtml, type Html, html } from "../html.js";
 import { cautionList, dayTime } from "../round-card.js";
 
-export function recipeDetails({ making, recipes }: SeasonStock, plan: Plan): readonly Html[] {
+export function recipeDetails(
+  { making, recipes }: SeasonStock,
+  plan: Plan,
+  isOpen = false,
+): readonly Html[] {
   return making.batches.flatMap((batch) => {
     const recipe = recipes.find((r) => r.batch === batch.id);
-    return recipe === undefined ? [] : [oneRecipe(batch, recipe, plan)];
+    return recipe === undefined ? [] : [oneRecipe(batch, recipe, plan, isOpen)];
   });
 }
 
-function oneRecipe(batch: PlannedBatch, { steps }: BatchRecipe, { garden, today }: Plan): Html {
+function oneRecipe(
+  batch: PlannedBatch,
+  { steps }: BatchRecipe,
+  { garden, today }: Plan,
+  isOpen: boolean,
+): Html {
   const items = steps.map(({ key, text, cautions }, i) => {
     const day = dayOfStep(batch, visitOf[key]);
     const before = steps[i - 1];
@@ -22,7 +31,7 @@ function oneRecipe(batch: PlannedBatch, { steps }: BatchRecipe, { garden, today 
       ${cautions.length > 0 && cautionList(cautions)}
     </li>`;
   });
-  return html`<details>
+  return html`<details ${isOpen && html` open`}>
     <summary>How to make ${batchHtml(batch.id)}</summary>
     <div>
       <ol class="steps">

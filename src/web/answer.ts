@@ -1,0 +1,19 @@
+/** What the worker answers: all of it from the pure core. */
+import { planView } from "../outputs/index.js";
+import type { Answered, Ask } from "./messages.js";
+import { planned } from "./planned.js";
+
+export async function answerTo({ writing, wish }: Ask): Promise<Answered> {
+  const made = await planned(writing);
+  if (!made.ok) return { kind: "problems", problems: made.problems };
+  const { garden, plan, wanted } = made.value;
+  if (wish.kind === "make") {
+    const { makeOf } = await import("./make.js");
+    return makeOf(wish.what, made.value, writing);
+  }
+  const reasons = wish.withReasons
+    ? (await import("./reasons.js")).reasonsView(plan, plan.today)
+    : [];
+  const view = planView(plan, plan.today);
+  return { kind: "plan", view, reasons, wanted, garden: garden.name };
+}

@@ -1,0 +1,5 @@
+/** As `scripts/build-web.js` bundles them. */
+declare module "*.yaml" {
+  const text: string;
+  export default text;
+}

@@ -1,0 +1,107 @@
+/** The writing page in Chromium, as a web server gives its folder, or as one file. */
+import { mkdtempSync, readFileSync, existsSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { extname, join } from "node:path";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+// @ts-expect-error It is plain JavaScript.
+import { buildWeb } from "../../scripts/build-web.js";
+
+/** As esbuild tells of each script. */
+export type Scripts = Readonly<
+  Record<string, { readonly imports: readonly { path: string; kind: string }[] }>
+>;
+
+export interface Built {
+  readonly dir: string;
+  readonly scripts: Scripts;
+}
+
+export async function built(): Promise<Built> {
+  const dir = mkdtempSync(join(tmpdir(), "feedround-web-"));
+  const scripts = await (buildWeb as (dir: string) => Promise<Scripts>)(dir);
+  return { dir, scripts };
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Every address asked for, the workers' own too. */
+  readonly requests: string[];
+  /** Errors and warnings of the console, and errors of scripts. */
+  readonly complaints: string[];
+  readonly close: () => Promise<void>;
+}
+
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".webmanifest": "application/manifest+json",
+};
+
+/** Nothing listens there: the test answers itself. It counts as safe, so that all of a page works. */
+export const address = "https://garden.test/";
+
+export interface OpenOptions extends BrowserContextOptions {
+  readonly clock?: Date;
+  /** Runs before the page's own scripts. */
+  readonly before?: string;
+}
+
+export async function openFolder(
+  browser: Browser,
+  dir: string,
+  options: OpenOptions = {},
+): Promise<OpenPage> {
+  const opened = await prepared(browser, options);
+  await opened.page.context().route("**/*", (route) => {
+    const { origin, pathname } = new URL(route.request().url());
+    const file = join(dir, pathname === "/" ? "index.html" : pathname);
+    if (`${origin}/` !== address || !existsSync(file)) return route.abort();
+    const contentType = types[extname(file)] ?? "text/plain";
+    return route.fulfill({ contentType, body: readFileSync(file) });
+  });
+  await opened.page.goto(address);
+  return opened;
+}
+
+export async function openOneFile(
+  browser: Browser,
+  dir: string,
+  options: OpenOptions = {},
+): Promise<OpenPage> {
+  const opened = await prepared(browser, { ...options, offline: true });
+  await opened.page.goto(`file://${join(dir, "feedround.html")}`);
+  return opened;
+}
+
+async function prepared(
+  browser: Browser,
+  { clock, before, ...options }: OpenOptions,
+): Promise<OpenPage> {
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    // Its own fetches would go past the routes of a test.
+    serviceWorkers: "block",
+    ...options,
+  });
+  if (before !== undefined) await context.addInitScript(before);
+  const page = await context.newPage();
+  if (clock !== undefined) await page.clock.setFixedTime(clock);
+  const requests: string[] = [];
+  const complaints: string[] = [];
+  context.on("request", (request) => requests.push(request.url()));
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  return { page, requests, complaints, close: () => context.close() };
+}
+
+/** Until the plan is of the text as it stands. */
+export async function planShown(page: Page): Promise<void> {
+  await page
+    .locator("#standing", { hasText: "The plan of the text as it stands" })
+    .waitFor({ timeout: 60_000 });
+}
