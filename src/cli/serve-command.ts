@@ -16,14 +16,12 @@ import {
 import { loadTables } from "../tables.js";
 import { tickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
-import { gardenWriter } from "./garden-writer.js";
 import { loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { setTimeout as sleep } from "node:timers/promises";
 
 interface PlanWishes {
@@ -39,13 +37,12 @@ interface ServeWishes extends PlanWishes {
   readonly cert?: string;
   readonly key?: string;
   readonly state?: string;
-  readonly write?: true;
 }
 
 /** Runs until it is told to stop (SIGTERM, SIGINT). */
 export async function serveCommand(
   gardens: readonly string[],
-  { host, port, url, cert, key, state, write, ...wishes }: ServeWishes,
+  { host, port, url, cert, key, state, ...wishes }: ServeWishes,
   shell: Shell,
 ): Promise<number> {
   if ((cert === undefined) !== (key === undefined))
@@ -54,13 +51,12 @@ export async function serveCommand(
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
-    source: sourceOf(shell, wishes, write),
+    source: sourceOf(shell, wishes),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
     pause: shell.pause,
     nowMs: () => Date.parse(shell.now()),
     ...given({ host, port, url, certificate, today: wishes.today }),
-    ...(write ? { writing: { writer: gardenWriter(shell), webDir } } : {}),
   });
   if (!server.ok) throw ioTrouble(server.problems);
   // Gardens are named once they have been read; a folder of very many is not waited for.
@@ -105,25 +101,15 @@ export async function publishCommand(
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
 
-/** Where the build puts the page on which a garden file is written. */
-const webDir = fileURLToPath(new URL("../web/", import.meta.url));
-
-/** @param withTicks whether what can be marked is told, too */
-function sourceOf(
-  shell: Shell,
-  { extraRounds }: PlanWishes,
-  withTicks: boolean = false,
-): GardenSource {
-  return gardenSource({
-    loadPlan: (file, asOf) => loadPlan(file, asOf, { withTicks, ...given({ extraRounds }) }, shell),
-  });
+function sourceOf(shell: Shell, wishes: PlanWishes & { readonly write?: true }): GardenSource {
+  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell) });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
   asOf: AsOf,
-  { extraRounds, withTicks }: { readonly extraRounds?: number; readonly withTicks: boolean },
+  { extraRounds, write }: PlanWishes & { readonly write?: true },
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
   const { today, previous, previousFile } = asOf;
@@ -144,9 +130,9 @@ async function loadPlan(
     const isReal = today === undefined || today === shell.today(garden.timezone);
     const path = isReal ? ownCalendar(file, garden) : undefined;
     const own = path === undefined ? undefined : { path, ...given({ bytes: earlier?.bytes }) };
-    const ticks = withTicks ? tickSheet(garden, plan, loadTables()) : undefined;
-    const value = { plan, ...given({ previous: earlier?.text, ownCalendar: own, ticks }), notices };
-    return { ok: true, value };
+    const ticks = write ? tickSheet(garden, plan, loadTables()) : undefined;
+    const more = given({ previous: earlier?.text, ownCalendar: own, ticks });
+    return { ok: true, value: { plan, ...more, notices } };
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
     const problem: Problem = {
