@@ -93,7 +93,8 @@ async function prepared(
   const complaints: string[] = [];
   context.on("request", (request) => requests.push(request.url()));
   page.on("console", (message) => {
-    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+    const isOfTest = /Service Worker registration blocked by Playwright/.test(message.text());
+    if (["error", "warning"].includes(message.type()) && !isOfTest) complaints.push(message.text());
   });
   page.on("pageerror", (error) => complaints.push(error.message));
   return { page, requests, complaints, close: () => context.close() };
