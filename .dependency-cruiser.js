@@ -23,7 +23,7 @@ const floors = [
 /** Rooms inside a folder, from the ground up. */
 const insideFloors = {
   stock: [["chemistry"], ["ledger"], ["making"]],
-  outputs: [["picture"], ["page", "print"]],
+  outputs: [["picture"], ["page", "print", "tick"]],
 };
 
 /** `folder` may use nothing on its own floor or above. */
@@ -78,7 +78,7 @@ export default {
       name: "ground-looks-down",
       comment: "What every folder leans on leans on nothing.",
       severity: "error",
-      from: { path: "^src/(dates|lock|problem|schema-check|suggest|values|write-whole)[.]ts$" },
+      from: { path: "^src/(dates|lock|missing-unit|problem|schema-check|suggest|values|write-whole)[.]ts$" },
       to: { path: "^src/[^/]+/" },
     },
     {

@@ -11,6 +11,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { checkedSchema } from "./checked-schema.js";
 import { packedNormals } from "./pack-normals.js";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -29,6 +30,7 @@ export async function setup() {
     .map((path) => join(root, "src", path));
   const madeFrom = hashOf(
     fileURLToPath(import.meta.url),
+    join(root, "scripts/checked-schema.js"),
     join(root, "scripts/pack-normals.js"),
     `${normals}.csv.gz`,
     join(root, "package-lock.json"),
@@ -80,7 +82,7 @@ async function pointsModule() {
 async function checkModule(schemaFile) {
   const { default: standalone } = await import("ajv/dist/standalone/index.js");
   const { build } = await import("esbuild");
-  const { ajv, check } = await compiled(schemaFile, withoutDescriptions);
+  const { ajv, check } = await compiled(schemaFile);
   // What a finding says names the place in the file, never that in the schema.
   const code = standalone.default(ajv, check).replace(/,schemaPath:"(?:[^"\\\\]|\\\\.)*"/g, "");
   const { outputFiles } = await build({
@@ -119,21 +121,10 @@ function objectTitlesOnly(node) {
   );
 }
 
-/** A check holds its schema, and no finding tells a description: pages are lighter by a third of it. */
-function withoutDescriptions(node) {
-  if (Array.isArray(node)) return node.map(withoutDescriptions);
-  if (typeof node !== "object" || node === null) return node;
-  return Object.fromEntries(
-    Object.entries(node)
-      .filter(([key, value]) => key !== "description" || typeof value !== "string")
-      .map(([key, value]) => [key, withoutDescriptions(value)]),
-  );
-}
-
-async function compiled(schemaFile, changed = (schema) => schema) {
+async function compiled(schemaFile) {
   const { Ajv } = await import("ajv");
   const { Ajv2020 } = await import("ajv/dist/2020.js");
-  const schema = changed(JSON.parse(readFileSync(schemaFile, "utf8")));
+  const schema = checkedSchema(JSON.parse(readFileSync(schemaFile, "utf8")));
   const ajv = new (schema.$schema.includes("2020-12") ? Ajv2020 : Ajv)({
     allErrors: true,
     verbose: true,

@@ -9,6 +9,14 @@ export interface Position {
   readonly column: number;
 }
 
+/** One exact change: a text in place of what stands between a problem's place and `to`. */
+export interface Fix {
+  /** Behind the last letter that goes. */
+  readonly to: Position;
+  /** YAML, as it is to stand there. */
+  readonly text: string;
+}
+
 /** Something wrong in a file the user wrote, with the way to mend it. */
 export interface Problem {
   /** Stable name of the kind of problem, for tests and tools. */
@@ -19,6 +27,8 @@ export interface Problem {
   readonly message: string;
   /** An edit or a command that mends it. */
   readonly mend: string;
+  /** The mend itself, where it is one change and no other would do. */
+  readonly fix?: Fix;
 }
 
 /** Expected trouble is a value, never an exception. */
@@ -34,6 +44,8 @@ export interface Finding {
   readonly atKey?: boolean;
   readonly message: string;
   readonly mend: string;
+  /** YAML text that mends it in place of the value, or of the key. */
+  readonly fix?: string;
 }
 
 /** `file:line:column: what is wrong: how to mend it` */

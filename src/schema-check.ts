@@ -1,6 +1,15 @@
 /** What a JSON Schema finds wrong, told to growers, not to programmers. */
+import { measuresOf, type Measures, onlyUnit, quantityFormats } from "./missing-unit.js";
 import type { FilePath, Finding } from "./problem.js";
-import { commaMend, didYouMean, idLike } from "./suggest.js";
+import {
+  commaMend,
+  idLike,
+  meant,
+  type Mending,
+  nearest,
+  withoutComma,
+  yamlWord,
+} from "./suggest.js";
 
 /** What is wrong with a value, every finding of it. */
 export type SchemaCheck = (value: unknown) => Finding[];
@@ -30,27 +39,6 @@ interface Schema {
   readonly enum?: readonly unknown[];
 }
 
-/** Kinds of text (`format`) that are amounts with their unit. */
-const quantityFormats = new Set([
-  "volume",
-  "mass",
-  "length",
-  "area",
-  "hardness",
-  "concentration",
-  "percent",
-  "duration",
-  "days",
-  "water",
-  "rate",
-  "temperature",
-  "temperature-difference",
-  "soil-content",
-  "density",
-  "spread",
-  "watering",
-]);
-
 export function schemaCheck(check: CompiledCheck): SchemaCheck {
   return (value) => {
     if (check(value)) return [];
@@ -68,11 +56,13 @@ export function schemaCheck(check: CompiledCheck): SchemaCheck {
     );
     const wrongType = where("type", ofItsForm);
     const told = ofItsForm.filter((e) => e.keyword === "type" || !wrongType.has(e.instancePath));
-    return (told.length > 0 ? told : errors).map(findingOf);
+    return (told.length > 0 ? told : errors).map((error) => findingOf(error, measuresOf(value)));
   };
 }
 
 const formKeywords: ReadonlySet<string> = new Set(["anyOf", "enum", "const"]);
+
+const mapKeywords: ReadonlySet<string> = new Set(["additionalProperties", "required"]);
 
 function isWordList({ keyword }: SchemaError): boolean {
   return keyword === "enum" || keyword === "const";
@@ -82,18 +72,23 @@ function isGroup(value: unknown): boolean {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
-function findingOf(error: SchemaError): Finding {
+function findingOf(error: SchemaError, measures: Measures): Finding {
   const path = pathOf(error.instancePath);
   const schema = (error.parentSchema ?? {}) as Schema;
-  const found = show(error.data);
+  // A map is told by its keys: to show the whole of it for each wrong one would take long.
+  const found = mapKeywords.has(error.keyword) ? "" : show(error.data);
   const name = typeof path.at(-1) === "string" ? `\`${path.at(-1) as string}\`` : "this";
   const example = exampleOf(schema);
   const params = error.params as Record<string, unknown>;
-  const finding = (message: string, mend: string, more: Partial<Finding> = {}): Finding => ({
+  const finding = (
+    message: string,
+    mending: string | Mending,
+    more: Partial<Finding> = {},
+  ): Finding => ({
     code: `schema-${error.keyword}`,
     path,
     message,
-    mend,
+    ...(typeof mending === "string" ? { mend: mending } : mending),
     ...more,
   });
   const limit = String(params["limit"]);
@@ -107,8 +102,8 @@ function findingOf(error: SchemaError): Finding {
         `the key \`${key}\` is not known here`,
         // Between braces a comma ends the value: `{ water: 1,5 L }` is water of 1 and a key `5 L`.
         /^\d/.test(key)
-          ? `write numbers with a point, like 1.${key}`
-          : didYouMean(key, known, `the keys here are ${known.join(", ")}`),
+          ? { mend: `write numbers with a point, like 1.${key}` }
+          : keyMend(key, known, error.data),
         { path: [...path, key], atKey: true },
       );
     }
@@ -121,13 +116,17 @@ function findingOf(error: SchemaError): Finding {
       );
     }
     case "type":
-      return finding(...typeTrouble(error, schema, name));
+      return finding(...typeTrouble(error, schema, name, measures));
     case "enum": {
-      const known = (schema.enum ?? []).map(String);
-      return finding(
-        `${name} cannot be ${found}`,
-        didYouMean(String(error.data), known, `it is one of ${known.join(", ")}`),
-      );
+      const known = schema.enum ?? [];
+      const words = known.map(String);
+      const near = nearest(String(error.data), words);
+      const { mend, fix } = meant(near, `it is one of ${words.join(", ")}`);
+      const isWord = typeof known[words.indexOf(near ?? "")] === "string";
+      return finding(`${name} cannot be ${found}`, {
+        mend,
+        ...(near !== undefined && fix !== undefined && { fix: isWord ? fix : near }),
+      });
     }
     case "const":
       return finding(`${name} cannot be ${found}`, `write ${show(params["allowedValue"])}`);
@@ -137,7 +136,7 @@ function findingOf(error: SchemaError): Finding {
       return finding(
         `${name} cannot be ${found}`,
         new RegExp(String(params["pattern"])).test(offered)
-          ? `write \`${offered}\`: ${characters}`
+          ? { mend: `write \`${offered}\`: ${characters}`, fix: yamlWord(offered) }
           : `use ${characters}, like ${example}`,
       );
     }
@@ -167,13 +166,18 @@ function typeTrouble(
   { data }: SchemaError,
   schema: Schema,
   name: string,
-): [message: string, mend: string] {
+  measures: Measures,
+): [message: string, mending: string | Mending] {
   const [found, example] = [show(data), exampleOf(schema)];
   if (typeof data === "number" && quantityFormats.has(schema.format ?? "")) {
     const amount = schema.examples?.find((one) => typeof one === "string" && /^\d/.test(one));
+    const unit = onlyUnit(schema, measures);
     return [
       `${name} is the number ${data} without a unit`,
-      `write the unit behind the number, like ${amount === undefined ? example : show(amount)}`,
+      {
+        mend: `write the unit behind the number, like ${amount === undefined ? example : show(amount)}`,
+        ...(unit !== undefined && data >= 0 && { fix: `${data} ${unit}` }),
+      },
     ];
   }
   if (isPlainText(schema) && ["number", "boolean"].includes(typeof data))
@@ -181,13 +185,24 @@ function typeTrouble(
       `${name} is ${found}, text is needed`,
       `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
     ];
-  const comma =
-    typeof data === "string" && ["number", "integer"].includes(schema.type ?? "")
-      ? commaMend(data)
-      : undefined;
-  if (comma !== undefined) return [`${name} has a comma in the number ${found}`, comma];
+  if (typeof data === "string" && ["number", "integer"].includes(schema.type ?? "")) {
+    const comma = commaMend(data);
+    if (comma !== undefined)
+      return [
+        `${name} has a comma in the number ${found}`,
+        { mend: comma, ...(/^[\d,-]+$/.test(data) && { fix: withoutComma(data) }) },
+      ];
+  }
   if (data === null) return [`${name} has no value`, `give it one, like ${example}`];
   return [`${name} is ${found}, ${typeInWords(schema)} is needed`, `write it like ${example}`];
+}
+
+/** A key that stands there already is not the one to write. */
+function keyMend(key: string, known: readonly string[], group: unknown): Mending {
+  const near = nearest(key, known);
+  const { mend, fix } = meant(near, `the keys here are ${known.join(", ")}`);
+  const isTaken = near !== undefined && isGroup(group) && Object.hasOwn(group as object, near);
+  return { mend, ...(fix !== undefined && !isTaken && { fix }) };
 }
 
 /** Any text will do: no kind of text that our own code reads, no list of words. */
@@ -228,16 +243,29 @@ function exampleOf(schema: Schema): string {
 /** A value as it would stand in the file, short enough for one line. */
 function show(value: unknown): string {
   if (value === null) return "nothing";
-  const line = flow(value).replace(/\s+/g, " ");
-  return line.length > 100 ? `${line.slice(0, 97)}...` : line;
+  const line = flow(value, 2 * longestShown)
+    .slice(0, 2 * longestShown)
+    .replace(/\s+/g, " ");
+  return line.length > longestShown ? `${line.slice(0, longestShown - 3)}...` : line;
 }
 
-function flow(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(flow).join(", ")}]`;
-  if (typeof value === "object" && value !== null)
-    return `{ ${Object.entries(value)
-      .map(([key, item]) => `${key}: ${flow(item)}`)
-      .join(", ")} }`;
+const longestShown = 100;
+
+/** @param room letters wanted: what comes after them is left out, as a whole file may be the value */
+function flow(value: unknown, room: number): string {
+  if (typeof value === "object" && value !== null) {
+    const isList = Array.isArray(value);
+    const parts: string[] = [];
+    let left = room;
+    for (const key in value) {
+      const item = flow((value as Readonly<Record<string, unknown>>)[key], left);
+      const part = isList ? item : `${key}: ${item}`;
+      parts.push(part);
+      left -= part.length;
+      if (left < 0) break;
+    }
+    return isList ? `[${parts.join(", ")}]` : `{ ${parts.join(", ")} }`;
+  }
   if (typeof value === "number" && !Number.isFinite(value))
     return Number.isNaN(value) ? ".nan" : value > 0 ? ".inf" : "-.inf";
   return typeof value === "string" ? value : JSON.stringify(value);

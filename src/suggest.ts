@@ -25,9 +25,7 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
 export function commaMend(text: string): string | undefined {
   const [number] = /\d+(?:,\d+)+/.exec(text) ?? [];
   if (number === undefined) return undefined;
-  return /^[1-9]\d{0,2}(,\d{3})+$/.test(number)
-    ? `write thousands without a comma, like ${text.replace(number, number.replaceAll(",", ""))}`
-    : `write ${text.replace(number, number.replace(",", "."))}`;
+  return `write ${isThousands(number) ? "thousands without a comma, like " : ""}${withoutComma(text)}`;
 }
 
 /** An id as near to a name as one can be: `Balcony pots` -> `Balcony-pots`; empty for other scripts. */
@@ -39,6 +37,34 @@ export function idLike(name: string): string {
 
 /** ``did you mean `tomato`?`` or the fallback. */
 export function didYouMean(word: string, known: Iterable<string>, otherwise: string): string {
-  const near = nearest(word, known);
-  return near === undefined ? otherwise : `did you mean \`${near}\`?`;
+  return meant(nearest(word, known), otherwise).mend;
+}
+
+/** A mend in words and, where one word alone can be meant, as the text to write. */
+export interface Mending {
+  readonly mend: string;
+  readonly fix?: string;
+}
+
+/** {@link didYouMean} of a word of the file that {@link nearest} or the like has found. */
+export function meant(near: string | undefined, otherwise: string): Mending {
+  if (near === undefined) return { mend: otherwise };
+  return { mend: `did you mean \`${near}\`?`, fix: yamlWord(near) };
+}
+
+/** A text as a value of YAML: in quotes where it would be read as something else. */
+export function yamlWord(text: string): string {
+  const isPlain = /^[\p{L}](?:[\p{L}\d ._/-]*[\p{L}\d])?$/u.test(text);
+  return isPlain && !/^(?:true|false|null)$/i.test(text) ? text : JSON.stringify(text);
+}
+
+/** The same text with a point for the comma, or without those of thousands. */
+export function withoutComma(text: string): string {
+  return text.replace(/\d+(?:,\d+)+/, (number) =>
+    isThousands(number) ? number.replaceAll(",", "") : number.replace(",", "."),
+  );
+}
+
+function isThousands(number: string): boolean {
+  return /^[1-9]\d{0,2}(,\d{3})+$/.test(number);
 }

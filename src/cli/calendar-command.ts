@@ -71,7 +71,7 @@ async function keepUpCalendar(
     ...options,
     stamp: options.stamp ?? shell.now(),
   });
-  const outcome = await writeText(out, text, isCopy ? undefined : (was?.bytes ?? "nothing"));
+  const outcome = await writeText(out, text, shell, isCopy ? undefined : (was?.bytes ?? "nothing"));
   const told =
     was === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")

@@ -1,7 +1,8 @@
+import type { Stats } from "node:fs";
 import { readFile, realpath, stat, writeFile } from "node:fs/promises";
 import { withLocks } from "../lock.js";
 import { writeWhole } from "../write-whole.js";
-import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 
 /** Larger than any garden; anything bigger is refused before it fills the memory. */
 const mostBytes = 50_000_000;
@@ -14,15 +15,42 @@ export function shownName(path: string): string {
 /** Bytes of a file, or of standard input for `-`. Throws CommandError with exit code 3. */
 export async function readBytes(path: string, shell: Shell): Promise<Uint8Array> {
   try {
-    if (path === "-") return await shell.readStdin();
+    if (path === "-") return await readStdin(shell);
     const info = await stat(path);
     if (info.isDirectory()) throw ioError(path, "it is a folder", "give the name of a file in it");
-    if (info.size > mostBytes)
-      throw ioError(path, "it is far too large for a garden", "check that it is the garden file");
+    if (info.size > mostBytes) throw tooLarge(path);
+    noteRead(info, shell);
     return await readFile(path);
   } catch (error) {
     throw error instanceof CommandError ? error : ioErrorFrom(path, error);
   }
+}
+
+/** The byte order mark that a file begins with, to be kept; empty where it has none. */
+export function byteOrderMarkOf(bytes: Uint8Array): string {
+  return bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
+}
+
+async function readStdin(shell: Shell): Promise<Uint8Array> {
+  const bytes = await shell.readStdin(mostBytes);
+  if (bytes.length > mostBytes) throw tooLarge(shownName("-"));
+  return bytes;
+}
+
+function tooLarge(path: string): CommandError {
+  return ioError(path, "it is far too large for a garden", "check that it is the garden file");
+}
+
+/** By shell, the files that its command has read: a name, a link and a hard link are one file. */
+const filesRead = new WeakMap<Shell, Set<string>>();
+
+function noteRead(info: Stats, shell: Shell): void {
+  const read = filesRead.get(shell) ?? new Set();
+  filesRead.set(shell, read.add(fileId(info)));
+}
+
+function fileId({ dev, ino }: Stats): string {
+  return `${dev} ${ino}`;
 }
 
 export async function exists(path: string): Promise<boolean> {
@@ -45,11 +73,13 @@ export async function isDevice(path: string): Promise<boolean> {
  * same content leaves the file untouched. A device is written to as it stands.
  *
  * @param expected what the file held when it was read, or `nothing` where there was none: it is left
- *   alone if it holds anything else by now. Throws CommandError with exit code 3.
+ *   alone if it holds anything else by now. Without it no file is written over that the command reads.
+ *   Throws CommandError with exit code 2 for such a file, else with 3.
  */
 export async function writeText(
   path: string,
   text: string,
+  shell: Shell,
   expected?: Uint8Array | "nothing",
 ): Promise<"written" | "unchanged"> {
   try {
@@ -60,7 +90,12 @@ export async function writeText(
     const target = await realpath(path).catch(() => path);
     const before = await readFile(target, "utf8").catch(() => undefined);
     if (before === text) return "unchanged";
-    const mode = before === undefined ? undefined : (await stat(target)).mode;
+    const info = before === undefined ? undefined : await stat(target);
+    if (expected === undefined && info && filesRead.get(shell)?.has(fileId(info)))
+      throw wrongUsage(
+        `${path}: this command reads it, and would write over it: give --out another name`,
+      );
+    const mode = info?.mode;
     await writeWhole(target, text, mode, async () => {
       if (expected !== undefined && !(await holds(target, expected)))
         throw ioError(path, "it was changed meanwhile by someone else", "run the command again");

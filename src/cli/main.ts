@@ -18,9 +18,14 @@ const isTerminal = process.stdout.isTTY;
 const shell: Shell = {
   stdout: (text) => void process.stdout.write(text),
   stderr: (text) => void process.stderr.write(text),
-  readStdin: async () => {
+  readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
-    for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+    let size = 0;
+    for await (const chunk of process.stdin) {
+      chunks.push(chunk as Buffer);
+      size += (chunk as Buffer).length;
+      if (size > mostBytes) break;
+    }
     return Buffer.concat(chunks);
   },
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),

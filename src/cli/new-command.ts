@@ -76,7 +76,7 @@ async function write(text: string, file: string | undefined, shell: Shell): Prom
       exitCodes.io,
       `${file}: there is such a file already: choose another name, or remove it first`,
     );
-  await writeText(file, text);
+  await writeText(file, text, shell);
   shell.stderr(`${file}: written\n`);
   return exitCodes.fine;
 }

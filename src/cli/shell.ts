@@ -4,7 +4,8 @@ import type { Day } from "../dates.js";
 export interface Shell {
   readonly stdout: (text: string) => void;
   readonly stderr: (text: string) => void;
-  readonly readStdin: () => Promise<Uint8Array>;
+  /** All of standard input, or some more than the most, where it holds more. */
+  readonly readStdin: (mostBytes: number) => Promise<Uint8Array>;
   /** The calendar day it is now, in a time zone. */
   readonly today: (timezone: string) => Day;
   /** The instant it is now, ISO 8601 UTC in whole seconds. */

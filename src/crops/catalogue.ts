@@ -1,4 +1,4 @@
-import { nearest } from "../suggest.js";
+import { meant, type Mending, nearest } from "../suggest.js";
 import { given } from "../values.js";
 import type {
   Crop,
@@ -167,12 +167,14 @@ export function findCrop(word: string, catalogue: CropCatalogue): Crop | undefin
 
 /** ``did you mean `tomato`?`` */
 export function cropSuggestion(word: string, catalogue: CropCatalogue): string {
+  return cropMend(word, catalogue).mend;
+}
+
+export function cropMend(word: string, catalogue: CropCatalogue): Mending {
   const plain = singular(word);
   const words = [...catalogue.byWord.keys()];
   const near = nearest(plain, words) ?? words.find((known) => known.split(" ").includes(plain));
-  return near === undefined
-    ? "`feedround crops` lists the crops that are known"
-    : `did you mean \`${near}\`?`;
+  return meant(near, "`feedround crops` lists the crops that are known");
 }
 
 /** `eggplant (aubergine)` is found as either. */

@@ -1,4 +1,10 @@
-export { type CropCatalogue, cropCatalogue, cropSuggestion, findCrop } from "./catalogue.js";
+export {
+  type CropCatalogue,
+  cropCatalogue,
+  cropMend,
+  cropSuggestion,
+  findCrop,
+} from "./catalogue.js";
 export {
   type CourseStage,
   type Crop,

@@ -4,6 +4,7 @@
  */
 import { type Day, type DaySpan, parseDay, type Weekday, weekdays } from "../dates.js";
 import type { FilePath, Finding } from "../problem.js";
+import type { Mending } from "../suggest.js";
 import { given } from "../values.js";
 import {
   absurdSize,
@@ -103,7 +104,7 @@ export class Entry<T> {
         code: "date",
         path: this.at(key),
         message: `\`${text}\` is no date`,
-        mend: dateMend(text),
+        ...dateMend(text),
       });
     return parsed;
   }
@@ -201,20 +202,20 @@ export class Entry<T> {
     const parsed = parse(text);
     const trouble = parsed.ok ? absurdSize(text, sizeOf(parsed.value), bounds) : parsed;
     if (trouble !== undefined) {
-      const { message, mend } = trouble;
+      const { message, mend, fix } = { fix: undefined, ...trouble };
       const code = parsed.ok ? "absurd-size" : "quantity";
-      this.report({ code, path: this.at(key), message, mend });
+      this.report({ code, path: this.at(key), message, mend, ...given({ fix }) });
     }
     return parsed.ok && trouble === undefined ? parsed.value : undefined;
   }
 }
 
-function dateMend(value: string): string {
+function dateMend(value: string): Mending {
   const numbers = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(value);
-  if (!numbers) return "write it as year-month-day, like 2027-05-20";
+  if (!numbers) return { mend: "write it as year-month-day, like 2027-05-20" };
   const [year, month, dayOfMonth] = [numbers[1] ?? "", numbers[2] ?? "", numbers[3] ?? ""];
   const padded = `${year}-${month.padStart(2, "0")}-${dayOfMonth.padStart(2, "0")}`;
   return padded !== value && parseDay(padded) !== undefined
-    ? `write ${padded}`
-    : "check the month and the day: there is no such day in the calendar";
+    ? { mend: `write ${padded}`, fix: padded }
+    : { mend: "check the month and the day: there is no such day in the calendar" };
 }

@@ -2,7 +2,7 @@
  * Quantities as growers write them: a number (`9`, `1.5`, `1 1/2`, `½`) and a unit, or two
  * quantities with `per`, `in` or `/` between them.
  */
-import { commaMend } from "../suggest.js";
+import { commaMend, type Mending, withoutComma } from "../suggest.js";
 import type { Amounts } from "./garden.js";
 import { findUnit, type UnitKind, type UnitTable } from "./units.js";
 
@@ -13,7 +13,7 @@ export interface UnitContext {
 
 export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly message: string; readonly mend: string };
+  | ({ readonly ok: false; readonly message: string } & Mending);
 
 const kinds: Record<UnitKind, { readonly words: string; readonly example: string }> = {
   volume: { words: "a volume", example: "9 L or 2 gal" },
@@ -164,7 +164,12 @@ function commaTrouble(text: string): (Parsed<never> & { ok: false }) | undefined
   const mend = commaMend(plainText(text));
   return mend === undefined
     ? undefined
-    : { ok: false, message: `\`${text}\` has a comma in the number`, mend };
+    : {
+        ok: false,
+        message: `\`${text}\` has a comma in the number`,
+        mend,
+        ...(/^\d[\d,.]* ?[\p{L}\d %/]*$/u.test(text) && { fix: withoutComma(text) }),
+      };
 }
 
 /** `per L` is per 1 L. */

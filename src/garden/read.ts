@@ -3,12 +3,15 @@ import {
   isMap,
   isNode,
   isScalar,
+  Lexer,
   LineCounter,
   parseAllDocuments,
   visit,
   type Document,
   type Node,
+  type Scalar,
   type YAMLError,
+  type YAMLMap,
 } from "yaml";
 import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
 
@@ -19,6 +22,8 @@ export interface SourceFile {
   readonly value: unknown;
   /** Where a finding's value (or key) stands; for what is missing, the nearest place that exists. */
   readonly locate: (finding: Pick<Finding, "path" | "atKey">) => Position;
+  /** Behind the last letter of that value or key, where it is one word of the file. */
+  readonly endOf?: (finding: Pick<Finding, "path" | "atKey">) => Position | undefined;
 }
 
 const options = {
@@ -34,13 +39,15 @@ const options = {
 
 /** A finding with its place in the file: a problem. */
 export function located(finding: Finding, source: SourceFile): Problem {
-  const { code, message, mend } = finding;
+  const { code, message, mend, fix: text } = finding;
+  const to = text === undefined ? undefined : source.endOf?.(finding);
   return {
     code,
     file: source.file,
     at: source.locate(finding),
     message: onOneLine(message),
     mend: onOneLine(mend),
+    ...(text !== undefined && to !== undefined && { fix: { to, text } }),
   };
 }
 
@@ -78,6 +85,12 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
     return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
+  if (isTooMuch(text))
+    return refuseWhole(
+      "too-much",
+      "the file holds more than any garden",
+      "check that it is the garden file; split a very large garden into several files",
+    );
   const documents = unlessTooDeep(() =>
     parseAllDocuments(text, { ...options, lineCounter: lines }),
   );
@@ -110,12 +123,32 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
     if (value === undefined) return refuseWhole("yaml", ...tooDeep);
     JSON.stringify(value); // throws where an alias holds itself
-    return { ok: true, value: { file, text, value, locate: (f) => at(offsetOf(doc, f)) } };
+    return {
+      ok: true,
+      value: {
+        ...{ file, text, value },
+        locate: (finding) => at(placeOf(doc, finding).from),
+        endOf: (finding) => {
+          const { to } = placeOf(doc, finding);
+          return to === undefined ? undefined : at(to);
+        },
+      },
+    };
   } catch (error) {
     // A ReferenceError from unfolding, a TypeError from a value that holds itself.
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
     return fail(refuse("yaml-alias", ...aliasTrouble(text, error.message)));
   }
+}
+
+/** Our choice: 16 times a garden of 40 beds. More would take seconds, and gigabytes where it is hostile. */
+const mostTokens = 200_000;
+
+function isTooMuch(text: string): boolean {
+  let tokens = 0;
+  const lexer = new Lexer().lex(text);
+  while (tokens <= mostTokens && !lexer.next().done) tokens++;
+  return tokens > mostTokens;
 }
 
 function aliasTrouble(
@@ -214,7 +247,13 @@ function lowerFirst(message: string): string {
   return line.charAt(0).toLowerCase() + line.slice(1).replace(/\.$/, "");
 }
 
-function offsetOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | "atKey">): number {
+interface Place {
+  readonly from: number;
+  /** Of a word that stands there itself, not one that an alias names. */
+  readonly to?: number;
+}
+
+function placeOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | "atKey">): Place {
   let node: Node | null = doc.contents;
   let offset = node?.range?.[0] ?? 0;
   for (const [depth, step] of path.entries()) {
@@ -222,17 +261,40 @@ function offsetOf(doc: Document.Parsed, { path, atKey }: Pick<Finding, "path" | 
     const found = childOf(resolve(node, doc), step);
     if (found === undefined) break;
     const { key, value } = found;
-    if (key?.range && isLast && atKey) return key.range[0];
+    if (key?.range && isLast && atKey) return { from: key.range[0], to: key.range[1] };
     // An empty value has no place of its own: its key stands for it.
     const empty = isScalar(value) && value.value === null && value.source === "";
+    if (isLast && isScalar(value) && value.range && !empty && !isBlock(value))
+      return { from: value.range[0], to: value.range[1] };
     offset = (empty ? key?.range?.[0] : value?.range?.[0]) ?? key?.range?.[0] ?? offset;
     node = value;
   }
-  return offset;
+  return { from: offset };
+}
+
+/** Of several lines, under a `|` or `>`. */
+function isBlock({ type }: Scalar): boolean {
+  return type === "BLOCK_LITERAL" || type === "BLOCK_FOLDED";
 }
 
 function resolve(node: Node | null, doc: Document.Parsed): Node | null {
   return isAlias(node) ? (node.resolve(doc) ?? null) : node;
+}
+
+type Pairs = ReadonlyMap<string, YAMLMap["items"][number]>;
+const pairsOfMaps = new WeakMap<YAMLMap, Pairs>();
+
+/** A map of thousands of wrong keys is asked for each of them. */
+function pairsByKey(map: YAMLMap): Pairs {
+  const known = pairsOfMaps.get(map);
+  if (known !== undefined) return known;
+  const pairs = new Map(
+    map.items.flatMap((item) =>
+      isScalar(item.key) ? [[String(item.key.value), item] as const] : [],
+    ),
+  );
+  pairsOfMaps.set(map, pairs);
+  return pairs;
 }
 
 function childOf(
@@ -240,9 +302,7 @@ function childOf(
   step: FilePath[number],
 ): { key?: Node; value: Node | null } | undefined {
   if (isMap(node)) {
-    const pair = node.items.find(
-      (item) => isScalar(item.key) && String(item.key.value) === String(step),
-    );
+    const pair = pairsByKey(node).get(String(step));
     if (!pair) return undefined;
     return { ...(isNode(pair.key) ? { key: pair.key } : {}), value: pair.value as Node | null };
   }

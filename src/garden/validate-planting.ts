@@ -2,7 +2,7 @@ import type { Planting as PlantingFile } from "../compiled/garden-file.js";
 import {
   type Crop,
   type CropCatalogue,
-  cropSuggestion,
+  cropMend,
   findCrop,
   type Habit,
   habits,
@@ -40,13 +40,16 @@ export function validatePlanting(
   const { raw, path } = entry;
   const word = entry.text("crop");
   const crop = word === undefined ? undefined : findCrop(word, catalogue);
-  if (word !== undefined && crop === undefined && raw.feed !== false)
+  if (word !== undefined && crop === undefined && raw.feed !== false) {
+    const { mend, ...fix } = cropMend(word, catalogue);
     entry.report({
+      ...fix,
       code: "unknown-crop",
       path: entry.at("crop"),
       message: `the crop \`${word}\` is not known`,
-      mend: `${cropSuggestion(word, catalogue)} (with \`feed: false\` any name is listed and not fed)`,
+      mend: `${mend} (with \`feed: false\` any name is listed and not fed)`,
     });
+  }
   const seen = entry.entries("seen").flatMap((sighting): StageSeen[] => {
     const [stage, on] = [sighting.text("stage"), sighting.day("on")];
     return on === undefined || stage === undefined ? [] : [{ stage, on, path: sighting.path }];

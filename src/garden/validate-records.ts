@@ -5,7 +5,7 @@ import type {
   Sign as SignFile,
 } from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
-import { didYouMean } from "../suggest.js";
+import { meant, nearest } from "../suggest.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
 import { type LogEntry, type OtherFeed, routes, type SignSeen } from "./garden.js";
@@ -50,9 +50,8 @@ export function validateFeeds(
         code: "unknown-reference",
         path: entry.at("for", i),
         message: `\`${name}\` is no planting, bed or crop of this garden`,
-        mend: didYouMean(
-          name,
-          [...references.plantings, ...references.beds, ...references.crops],
+        ...meant(
+          nearest(name, [...references.plantings, ...references.beds, ...references.crops]),
           "name one that is in `beds`",
         ),
       });
@@ -148,9 +147,8 @@ function known<Kind extends string>(
       code: "unknown-reference",
       path: entry.at(kind),
       message: `there is no ${kind} \`${name}\` in this file`,
-      mend: didYouMean(
-        name,
-        ids,
+      ...meant(
+        nearest(name, ids),
         ids.size > 0
           ? `it is one of ${[...ids].slice(0, 8).join(", ")}${hint}`
           : `add it, or remove \`${kind}\` here`,

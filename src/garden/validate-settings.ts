@@ -6,7 +6,7 @@ import type {
   SourceWater as SourceWaterFile,
 } from "../compiled/garden-file.js";
 import { weekdays } from "../dates.js";
-import { didYouMean } from "../suggest.js";
+import { meant, nearest } from "../suggest.js";
 import { given } from "../values.js";
 import type { Entry } from "./fields.js";
 import type { CalendarWishes, FeedingDays, SourceWater } from "./garden.js";
@@ -67,7 +67,7 @@ export function validateCalendar(
       code: "color",
       path: entry.at("color"),
       message: `\`${color}\` is no CSS colour name`,
-      mend: didYouMean(color, cssColors, "write a name such as yellowgreen"),
+      ...meant(nearest(color, cssColors), "write a name such as yellowgreen"),
     });
   const refreshMin = entry.minutes("refresh");
   if (refreshMin !== undefined && refreshMin < 60)

@@ -6,6 +6,7 @@ import type { GardenFile } from "../compiled/garden-file.js";
 import { findCrop } from "../crops/index.js";
 import { daysBetween, type DaySpan } from "../dates.js";
 import { type Finding, inFileOrder, type Result } from "../problem.js";
+import { meant } from "../suggest.js";
 import { given } from "../values.js";
 import { volumeText } from "./amounts.js";
 import { Entry } from "./fields.js";
@@ -176,9 +177,7 @@ function timezoneOf(file: Entry<GardenFile>): string | undefined {
     code: "timezone",
     path: ["timezone"],
     message: `\`${name}\` is no time zone`,
-    mend: near
-      ? `did you mean \`${near}\`?`
-      : "write the IANA name, continent and city, like Europe/Dublin",
+    ...meant(near, "write the IANA name, continent and city, like Europe/Dublin"),
   });
   return undefined;
 }

@@ -16,7 +16,14 @@ import type { Plan } from "../../src/season/season-plan.js";
 import { day as dayOf } from "../../src/dates.js";
 import { shortDay } from "../../src/garden/index.js";
 import { gardenText, planted } from "../support/a-garden.js";
-import { cli, examplePath, scratchFile, scratchFolder, type World } from "../support/run-cli.js";
+import {
+  aShell,
+  cli,
+  examplePath,
+  scratchFile,
+  scratchFolder,
+  type World,
+} from "../support/run-cli.js";
 
 interface Written {
   readonly log?: Record<string, string>[];
@@ -364,7 +371,7 @@ describe("the file itself", () => {
     const path = garden();
     const read = readFileSync(path);
     writeFileSync(path, "changed by an editor\n");
-    await expect(writeText(path, "ours\n", read)).rejects.toMatchObject({
+    await expect(writeText(path, "ours\n", aShell().shell, read)).rejects.toMatchObject({
       exitCode: 3,
       message: expect.stringContaining("it was changed meanwhile") as string,
     });

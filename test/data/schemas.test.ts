@@ -12,6 +12,7 @@ function validator(schema: Node): (value: unknown) => string[] {
     allErrors: true,
     strict: true,
     formats: { rate: true, days: true, concentration: true, temperature: true },
+    keywords: ["errorMessage"],
   });
   const validate = ajv.compile(schema);
   return (value) =>

@@ -2,6 +2,10 @@ import { Ajv } from "ajv";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { schemaCheck, type SchemaCheck } from "../../src/schema-check.js";
 
+const { checkedSchema } = (await import(
+  new URL("../../scripts/checked-schema.js", import.meta.url).href
+)) as { checkedSchema: (schema: object) => object };
+
 /** The check of any schema, as `scripts/compile-data.js` makes those of growers' files. */
 export function compileCheck(schema: object): SchemaCheck {
   const is2020 = String((schema as { $schema?: string }).$schema).includes("2020-12");
@@ -10,5 +14,5 @@ export function compileCheck(schema: object): SchemaCheck {
     verbose: true,
     validateFormats: false,
   });
-  return schemaCheck(ajv.compile(schema));
+  return schemaCheck(ajv.compile(checkedSchema(schema)));
 }

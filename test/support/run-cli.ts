@@ -26,6 +26,13 @@ export interface World {
 
 /** Runs one command line inside this process, with a world of its own. */
 export async function cli(argv: readonly string[], world: World = {}): Promise<CliResult> {
+  const { shell, out, err } = aShell(world);
+  const code = await run(argv, shell);
+  return { code, stdout: out.join(""), stderr: err.join("") };
+}
+
+/** A shell, and what is written to its outputs. */
+export function aShell(world: World = {}): { shell: Shell; out: string[]; err: string[] } {
   const out: string[] = [];
   const err: string[] = [];
   const today = world.today ?? "2027-03-01";
@@ -46,8 +53,7 @@ export async function cli(argv: readonly string[], world: World = {}): Promise<C
     progress: world.progress ?? false,
     ...(world.columns === undefined ? {} : { columns: world.columns }),
   };
-  const code = await run(argv, shell);
-  return { code, stdout: out.join(""), stderr: err.join("") };
+  return { shell, out, err };
 }
 
 /** A folder of its own in the system's place for such. */
