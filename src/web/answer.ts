@@ -4,7 +4,9 @@ import type { Answered, Ask } from "./messages.js";
 import { planned } from "./planned.js";
 
 export async function answerTo({ writing, wish }: Ask): Promise<Answered> {
-  const made = await planned(writing);
+  // As a command that writes a calendar where there is none yet.
+  const isForCalendar = wish.kind === "make" && wish.what.kind === "calendar";
+  const made = await planned(isForCalendar ? { calendar: "", ...writing } : writing);
   if (!made.ok) return { kind: "problems", problems: made.problems };
   const { garden, plan, wanted } = made.value;
   if (wish.kind === "make") {

@@ -11,6 +11,7 @@ import { chosenFiles, download, openedFile, type OpenedFile, openFile, rawText }
 import { showPrint } from "./print-pane.js";
 import { onServer, openFromServer, serverFile } from "./server-place.js";
 import { nowhere, session, type Session } from "./session.js";
+import { keepPage } from "./keep-page.js";
 import { startWorker } from "./start-worker.js";
 import { inFormOf, shownText } from "./text-form.js";
 
@@ -213,13 +214,6 @@ async function dropped(files: readonly File[]): Promise<void> {
       else tell(opened.problems.join(" "));
     }
   }
-}
-
-/** Opened once over https, the page opens without a network; a server brings a service worker of its own. */
-function keepPage(): void {
-  const isInFolder = document.querySelector("script[src='app.js']") !== null;
-  if (isInFolder && serverFile() === undefined && isSecureContext && "serviceWorker" in navigator)
-    void navigator.serviceWorker.register("service-worker.js").catch(() => undefined);
 }
 
 void start().then(keepPage);
