@@ -23,7 +23,7 @@ const floors = [
 /** Rooms inside a folder, from the ground up. */
 const insideFloors = {
   stock: [["chemistry"], ["ledger"], ["making"]],
-  outputs: [["picture"], ["page", "print"]],
+  outputs: [["picture"], ["page", "print", "tick"]],
 };
 
 /** `folder` may use nothing on its own floor or above. */

@@ -62,6 +62,8 @@ export function schemaCheck(check: CompiledCheck): SchemaCheck {
 
 const formKeywords: ReadonlySet<string> = new Set(["anyOf", "enum", "const"]);
 
+const mapKeywords: ReadonlySet<string> = new Set(["additionalProperties", "required"]);
+
 function isWordList({ keyword }: SchemaError): boolean {
   return keyword === "enum" || keyword === "const";
 }
@@ -73,7 +75,8 @@ function isGroup(value: unknown): boolean {
 function findingOf(error: SchemaError, measures: Measures): Finding {
   const path = pathOf(error.instancePath);
   const schema = (error.parentSchema ?? {}) as Schema;
-  const found = show(error.data);
+  // A map is told by its keys: to show the whole of it for each wrong one would take long.
+  const found = mapKeywords.has(error.keyword) ? "" : show(error.data);
   const name = typeof path.at(-1) === "string" ? `\`${path.at(-1) as string}\`` : "this";
   const example = exampleOf(schema);
   const params = error.params as Record<string, unknown>;
@@ -240,16 +243,29 @@ function exampleOf(schema: Schema): string {
 /** A value as it would stand in the file, short enough for one line. */
 function show(value: unknown): string {
   if (value === null) return "nothing";
-  const line = flow(value).replace(/\s+/g, " ");
-  return line.length > 100 ? `${line.slice(0, 97)}...` : line;
+  const line = flow(value, 2 * longestShown)
+    .slice(0, 2 * longestShown)
+    .replace(/\s+/g, " ");
+  return line.length > longestShown ? `${line.slice(0, longestShown - 3)}...` : line;
 }
 
-function flow(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(flow).join(", ")}]`;
-  if (typeof value === "object" && value !== null)
-    return `{ ${Object.entries(value)
-      .map(([key, item]) => `${key}: ${flow(item)}`)
-      .join(", ")} }`;
+const longestShown = 100;
+
+/** @param room letters wanted: what comes after them is left out, as a whole file may be the value */
+function flow(value: unknown, room: number): string {
+  if (typeof value === "object" && value !== null) {
+    const isList = Array.isArray(value);
+    const parts: string[] = [];
+    let left = room;
+    for (const key in value) {
+      const item = flow((value as Readonly<Record<string, unknown>>)[key], left);
+      const part = isList ? item : `${key}: ${item}`;
+      parts.push(part);
+      left -= part.length;
+      if (left < 0) break;
+    }
+    return isList ? `[${parts.join(", ")}]` : `{ ${parts.join(", ")} }`;
+  }
   if (typeof value === "number" && !Number.isFinite(value))
     return Number.isNaN(value) ? ".nan" : value > 0 ? ".inf" : "-.inf";
   return typeof value === "string" ? value : JSON.stringify(value);

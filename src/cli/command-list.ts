@@ -1,5 +1,6 @@
 /** All commands as data, in the order of the help: from it come program, help and completion. */
 import { Option } from "commander";
+import { stageNames } from "../crops/index.js";
 import { stepWords } from "./log-steps.js";
 import {
   dayOption,
@@ -155,7 +156,7 @@ export const commandList: readonly CommandSpec[] = [
   },
   {
     usage: "log <garden>",
-    description: "write down in the garden file what was given, or done for a batch",
+    description: "write down in the garden file what was given, done for a batch, or seen",
     examples: [
       "log garden.yaml",
       "log garden.yaml --on 2027-06-12 --dry-run",
@@ -163,10 +164,12 @@ export const commandList: readonly CommandSpec[] = [
       "log garden.yaml --bed south --feed seaweed",
       "log garden.yaml --missed --on 2027-06-12",
       "log garden.yaml --batch batch-2 --step acid-in",
+      "log garden.yaml --planting toms --stage flowering",
+      "log garden.yaml --planting toms --sign blossom-end-rot",
       "log garden.yaml --undo",
     ],
     options: [
-      option("--on <day>", "the day it was given or done; today without it", dayOption),
+      option("--on <day>", "the day it was given, done or seen; today without it", dayOption),
       option("--planting <id>", "only this planting; without it and --bed, the round of that day"),
       option("--bed <id>", "only this bed"),
       option("--stock <volume>", "how much stock in all; without it, as planned"),
@@ -176,6 +179,8 @@ export const commandList: readonly CommandSpec[] = [
       option("--again", "it was a second feeding of that day"),
       option("--step <step>", "what was done for --batch, instead of a feeding").choices(stepWords),
       option("--volume <volume>", "with --step: what the batch really makes"),
+      option("--stage <stage>", "the stage that --planting was seen to enter").choices(stageNames),
+      option("--sign <sign>", "the sign that was seen on --planting"),
       option("--undo", "take back the last day of the log, or the last step of --batch"),
       option("--dry-run", "show it, and write nothing"),
       option("--today <day>", "take this day for today", dayOption),

@@ -26,6 +26,11 @@ export async function readBytes(path: string, shell: Shell): Promise<Uint8Array>
   }
 }
 
+/** The byte order mark that a file begins with, to be kept; empty where it has none. */
+export function byteOrderMarkOf(bytes: Uint8Array): string {
+  return bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
+}
+
 async function readStdin(shell: Shell): Promise<Uint8Array> {
   const bytes = await shell.readStdin(mostBytes);
   if (bytes.length > mostBytes) throw tooLarge(shownName("-"));

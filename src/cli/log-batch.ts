@@ -5,14 +5,14 @@ import type { Result } from "../problem.js";
 import { batchName } from "../stock/index.js";
 import { nearest } from "../suggest.js";
 import { given } from "../values.js";
-import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
+import { batchesOfDay, type LogJob, type CommandWish, plansOfDay } from "./log-job.js";
 import { spaced } from "./log-options.js";
 import { entryRow } from "./log-text.js";
 import { stepKey, stepWordOf, type StepWord } from "./log-steps.js";
 import { type Shell, wrongUsage } from "./shell.js";
 
 /** The day of a plan's batch that a step is compared with; of those after it, its bottling. */
-const visits: Partial<Record<BatchStepKey, DoneToBatch>> = {
+export const visits: Partial<Record<BatchStepKey, DoneToBatch>> = {
   shells_out: "shellsOut",
   acid_in: "acidIn",
 };
@@ -22,7 +22,7 @@ export async function stepWish(
   name: string,
   step: StepWord,
   shell: Shell,
-): Promise<Result<LogWish>> {
+): Promise<Result<CommandWish>> {
   const { garden, written, on, options } = job;
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
@@ -41,14 +41,14 @@ export async function stepWish(
 }
 
 /** Entries of the last day that the log speaks of, from its end on; or the last day of a batch. */
-export async function undoWish(job: LogJob, shell: Shell): Promise<Result<LogWish>> {
+export async function undoWish(job: LogJob, shell: Shell): Promise<Result<CommandWish>> {
   const { batch } = job.options;
   return batch === undefined
     ? { ok: true, value: undoneFeedings(job) }
     : undoneStep(job, batch, shell);
 }
 
-async function undoneStep(job: LogJob, name: string, shell: Shell): Promise<Result<LogWish>> {
+async function undoneStep(job: LogJob, name: string, shell: Shell): Promise<Result<CommandWish>> {
   const { written } = job;
   const plans = await plansOfDay(job, shell);
   if (!plans.ok) return plans;
@@ -65,7 +65,7 @@ async function undoneStep(job: LogJob, name: string, shell: Shell): Promise<Resu
   return { ok: true, value: { edits: [edit], taken: [[listed.id, ...day]] } };
 }
 
-function undoneFeedings({ written }: LogJob): LogWish {
+function undoneFeedings({ written }: LogJob): CommandWish {
   const log = written.log ?? [];
   const last = log.at(-1)?.on;
   const count = log.length - 1 - log.findLastIndex(({ on }) => on !== last);

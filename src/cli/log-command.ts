@@ -1,72 +1,76 @@
-import type { GardenFile } from "../compiled/garden-file.js";
-import { decodeText, editGarden } from "../garden/index.js";
-import { gardenOfText } from "../plan-garden.js";
 import type { Result } from "../problem.js";
-import { loadTables } from "../tables.js";
-import { readBytes, whileLocked, writeText } from "./files.js";
-import { loadGardenText, tellIfBehind } from "./load.js";
+import { given } from "../values.js";
+import { tellIfBehind } from "./load.js";
 import { stepWish, undoWish } from "./log-batch.js";
 import { feedingWish } from "./log-feeding.js";
-import type { LogJob, LogWish } from "./log-job.js";
+import type { CommandWish, LogJob } from "./log-job.js";
 import { checkLogUsage, type LogOptions } from "./log-options.js";
+import { seenWish } from "./log-seen.js";
 import { logText } from "./log-text.js";
 import { reportProblems, withMend } from "./report.js";
 import { exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./terminal-text.js";
+import { type LogOutcome, writeLog } from "./write-log.js";
 
 /** Writes down what was given or done; the file is changed only when the garden with it has no problems. */
 export async function logCommand(file: string, options: LogOptions, shell: Shell): Promise<number> {
   checkLogUsage(file, options);
-  const work = (): Promise<number> => writeLog(file, options, shell);
-  return options.dryRun ? work() : whileLocked(file, shell, work);
+  const { dryRun: isDryRun = false } = options;
+  const outcome = await writeLog<CommandWish>(
+    file,
+    {
+      wish: (now) => {
+        const today = options.today ?? shell.today(now.garden.timezone);
+        return wishOf({ ...now, today, on: options.on ?? today, options }, shell);
+      },
+      plan: given({ today: options.today }),
+      isDryRun,
+    },
+    shell,
+  );
+  return tellOutcome(file, outcome, isDryRun, shell);
 }
 
-async function writeLog(file: string, options: LogOptions, shell: Shell): Promise<number> {
-  const bytes = await readBytes(file, shell);
-  const text = decodeText(bytes, file);
-  if (!text.ok) return reportProblems(text.problems, {}, shell);
-  const read = gardenOfText(text.value, file, loadTables());
-  if (!read.ok) return reportProblems(read.problems, {}, shell);
-  const { garden, source } = read.value;
-  const today = options.today ?? shell.today(garden.timezone);
-  const on = options.on ?? today;
-  // The file has been validated.
-  const written = source.value as GardenFile;
-  const job = { file, text: text.value, garden, written, today, on, options };
-
-  const wish = await wishOf(job, shell);
-  if (!wish.ok) return reportProblems(wish.problems, {}, shell);
-  const { edits, already = "", remarks = [], entries = [] } = wish.value;
-  if (edits.length === 0) {
-    shell.stderr(`${file}: ${already}; nothing was written\n`);
-    return exitCodes.fine;
+function tellOutcome(
+  file: string,
+  outcome: LogOutcome<CommandWish>,
+  isDryRun: boolean,
+  shell: Shell,
+): number {
+  const tell = (line: string): void => {
+    shell.stderr(`${file}: ${line}\n`);
+  };
+  switch (outcome.kind) {
+    case "refused":
+      reportProblems(outcome.problems, {}, shell);
+      if (outcome.isOfNewText)
+        tell("nothing was written; the places above are those of the file with it");
+      return exitCodes.problems;
+    case "nothing":
+      tell(`${outcome.wish.already ?? ""}; nothing was written`);
+      return exitCodes.fine;
+    case "written": {
+      const { wish, after } = outcome;
+      const { remarks = [], entries = [] } = wish;
+      remarks.forEach(tell);
+      for (const warning of after.plan.warnings)
+        if (
+          warning.code === "batch-unknown" &&
+          entries.some((e) => e.on === warning.day && e.batch)
+        )
+          shell.stderr(`${withMend(warning)}\n`);
+      shell.stdout(logText(wish, after, isDryRun, textStyle(shell)));
+      if (!isDryRun) tellIfBehind(file, after, shell);
+      tell(isDryRun ? "nothing was written, as asked" : "written");
+      return exitCodes.fine;
+    }
   }
-  for (const remark of remarks) shell.stderr(`${file}: ${remark}\n`);
-  const changed = editGarden(text.value, file, edits);
-  if (!changed.ok) return reportProblems(changed.problems, {}, shell);
-  const after = await loadGardenText(changed.value.text, file, shell, { today });
-  if (!after.ok) {
-    reportProblems(after.problems, {}, shell);
-    shell.stderr(`${file}: nothing was written; the places above are those of the file with it\n`);
-    return exitCodes.problems;
-  }
-  if (!options.dryRun) {
-    const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? "\ufeff" : "";
-    await writeText(file, mark + changed.value.text, shell, bytes);
-  }
-  for (const warning of after.value.plan.warnings)
-    if (warning.code === "batch-unknown" && entries.some((e) => e.on === warning.day && e.batch))
-      shell.stderr(`${withMend(warning)}\n`);
-  const isDryRun = options.dryRun ?? false;
-  shell.stdout(logText(wish.value, after.value, today, isDryRun, textStyle(shell)));
-  if (!isDryRun) tellIfBehind(file, after.value, shell);
-  shell.stderr(`${file}: ${isDryRun ? "nothing was written, as asked" : "written"}\n`);
-  return exitCodes.fine;
 }
 
-async function wishOf(job: LogJob, shell: Shell): Promise<Result<LogWish>> {
-  const { undo, step, batch } = job.options;
+async function wishOf(job: LogJob, shell: Shell): Promise<Result<CommandWish>> {
+  const { undo, step, batch, sign, stage } = job.options;
   if (undo) return undoWish(job, shell);
+  if (sign !== undefined || stage !== undefined) return { ok: true, value: seenWish(job) };
   return step !== undefined && batch !== undefined
     ? stepWish(job, batch, step, shell)
     : feedingWish(job, shell);

@@ -8,8 +8,6 @@ import {
   shortDay,
 } from "../garden/index.js";
 import {
-  batchNamed,
-  bottling,
   daysAround,
   entriesOfDay,
   fedDays,
@@ -20,14 +18,14 @@ import {
 } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
-import { batchName, timesOfMaking } from "../stock/index.js";
-import { loadTables } from "../tables.js";
+import { batchName } from "../stock/index.js";
 import { given } from "../values.js";
-import { batchesOfDay, type LogJob, type LogWish, plansOfDay } from "./log-job.js";
+import { withBottles } from "./log-bottles.js";
+import { batchesOfDay, type LogJob, type CommandWish, plansOfDay } from "./log-job.js";
 import { spaced } from "./log-options.js";
 import { type Shell, wrongUsage } from "./shell.js";
 
-export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<LogWish>> {
+export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<CommandWish>> {
   const { on, options } = job;
   const { feed, missed } = options;
   const of = given({ planting: options.planting, bed: options.bed });
@@ -44,7 +42,7 @@ export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<Log
   if (missed) return { ok: true, value: freshOf(job, missedEntries(job, plans.value, of)) };
   const entries = givenEntries(job, plans.value, of, stock);
   const wish = freshOf(job, entries, plans.value);
-  return { ok: true, value: await withBottles(job, wish, plans.value, shell) };
+  return { ok: true, value: await poured(job, wish, plans.value, shell) };
 }
 
 function isAll({ planting, bed }: WhatOf): boolean {
@@ -126,7 +124,7 @@ function freshOf(
   { garden, options, on }: LogJob,
   entries: readonly NewLogEntry[],
   plans: readonly Plan[] = [],
-): LogWish {
+): CommandWish {
   const fed = plans.flatMap(({ plantings }) => plantings.filter((p) => p.fed)).map(({ id }) => id);
   const checked = entries.map((entry) => ({
     entry,
@@ -156,49 +154,35 @@ function heldText({ on, planting, bed, stockMl, missed }: LogEntry, amounts: Amo
   return [on, planting ?? bed ?? "the round", amount].filter(Boolean).join(", ");
 }
 
-/** The entries with the ids of their batches; a bottle that the file lacks is listed along with them. */
-async function withBottles(
+/** The wish with the bottles that its entries are poured from. */
+async function poured(
   job: LogJob,
-  wish: LogWish,
+  wish: CommandWish,
   plans: readonly Plan[],
   shell: Shell,
-): Promise<LogWish> {
-  const { garden, written, on, options } = job;
-  const { amounts } = garden;
-  const named = (wish.entries ?? []).map((entry) => ({
+): Promise<CommandWish> {
+  const { options } = job;
+  const entries = (wish.entries ?? []).map((entry) => ({
     ...entry,
     ...given({ batch: options.batch ?? entry.batch }),
   }));
-  if (named.length === 0) return wish;
-  const names = [...new Set(named.flatMap(({ batch }) => batch ?? []))];
-  const known = names.length === 0 ? [] : await batchesOfDay(job, plans, "poured", shell);
-  const batches = new Map(names.map((name) => [name, batchNamed(name, written, known)]));
-  const entries = named.map((entry): NewLogEntry => {
-    const { listed, known: planned } = batches.get(entry.batch ?? "") ?? {};
-    return { ...entry, ...given({ batch: listed?.id ?? planned?.id ?? entry.batch }) };
-  });
-  const bottled = [...batches.values()].map((batch) => {
-    const acid = batch.listed?.acid ?? garden.stock.acid;
-    const { reactionDays } = timesOfMaking({ acid }, loadTables().making);
-    return { batch, ...bottling(batch, on, reactionDays, garden.amounts) };
-  });
-  const isBottleLacking =
-    options.stock === undefined && named.some(({ batch, stock }) => stock && batch === undefined);
+  if (entries.length === 0) return wish;
+  const isNamed = entries.some(({ batch }) => batch !== undefined);
+  const known = isNamed ? await batchesOfDay(job, plans, "poured", shell) : [];
+  const isLacking =
+    options.stock === undefined && entries.some(({ batch, stock }) => stock && batch === undefined);
+  const bottled = withBottles(job, entries, job.on, known);
+  const dayIn = (day: Day): string => shortDay(day, job.garden.amounts);
   const remarks = [
-    ...(isBottleLacking
+    ...(isLacking
       ? [
-          `no bottle in it held enough stock on ${shortDay(on, amounts)}: list the batch under \`stock:\`, or name it with --batch`,
+          `no bottle in it held enough stock on ${dayIn(job.on)}: list the batch under \`stock:\`, or name it with --batch`,
         ]
       : []),
-    ...bottled.flatMap(({ batch: { listed, known }, notBefore }) => {
-      const id = listed?.id ?? known?.id ?? "";
-      return notBefore === undefined
-        ? []
-        : [
-            `${batchName(id)} cannot be bottled before ${shortDay(notBefore, amounts)}, so it is not written down as made on ${shortDay(on, amounts)}: log that on its day, with --batch ${id} --step made`,
-          ];
-    }),
+    ...bottled.unready.map(
+      ({ id, notBefore }) =>
+        `${batchName(id)} cannot be bottled before ${dayIn(notBefore)}, so it is not written down as made on ${dayIn(job.on)}: log that on its day, with --batch ${id} --step made`,
+    ),
   ];
-  const edits = [{ kind: "add-to-log" as const, entries }, ...bottled.flatMap((one) => one.edits)];
-  return { edits, entries, remarks };
+  return { edits: bottled.edits, entries: bottled.entries, remarks };
 }

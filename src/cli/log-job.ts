@@ -1,36 +1,25 @@
 /** What the parts of the `log` command share. */
-import type { GardenFile } from "../compiled/garden-file.js";
 import type { Day } from "../dates.js";
-import type { Garden, GardenEdit, NewLogEntry } from "../garden/index.js";
 import { type DoneToBatch, keepsLog, type KnownBatch, knownBatches } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { loadGardenText } from "./load.js";
 import type { LogOptions } from "./log-options.js";
 import type { Shell } from "./shell.js";
+import type { GardenNow, LogWish } from "./write-log.js";
 
-export interface LogJob {
-  readonly file: string;
-  readonly text: string;
-  readonly garden: Garden;
-  /** As the file has it, sound. */
-  readonly written: GardenFile;
+export interface LogJob extends GardenNow {
   readonly today: Day;
   readonly on: Day;
   readonly options: LogOptions;
 }
 
-/** What is to be changed in the file. */
-export interface LogWish {
-  /** Empty where there is nothing to write. */
-  readonly edits: readonly GardenEdit[];
+/** A wish of the command line, with what it tells. */
+export interface CommandWish extends LogWish {
   /** Why there is nothing to write. */
   readonly already?: string;
-  readonly entries?: readonly NewLogEntry[];
   /** What is taken out, a row each. */
   readonly taken?: readonly (readonly string[])[];
-  /** Said on standard error beside it. */
-  readonly remarks?: readonly string[];
 }
 
 /** Where nothing was published, the file alone tells what the grower went by. */

@@ -1,6 +1,8 @@
 /** What the `log` command is asked for; what does not go together is wrong usage. */
+import type { StageName } from "../crops/index.js";
 import type { Day } from "../dates.js";
 import { parseQuantity } from "../garden/index.js";
+import { didYouMean } from "../suggest.js";
 import { loadTables } from "../tables.js";
 import type { StepWord } from "./log-steps.js";
 import { wrongUsage } from "./shell.js";
@@ -16,6 +18,8 @@ export interface LogOptions {
   readonly again?: true;
   readonly step?: StepWord;
   readonly volume?: string;
+  readonly sign?: string;
+  readonly stage?: StageName;
   readonly undo?: true;
   readonly dryRun?: true;
   readonly today?: Day;
@@ -23,15 +27,22 @@ export interface LogOptions {
 
 type Key = keyof LogOptions;
 
+const ofFeeding = ["bed", "stock", "batch", "feed", "missed", "again"] as const;
+
 /** Options that leave no room for some others. */
 const alone: Partial<Record<Key, readonly Key[]>> = {
-  undo: ["on", "planting", "bed", "stock", "feed", "missed", "again", "step", "volume"],
+  undo: [
+    ...["on", "planting", "bed", "stock", "feed", "missed", "again"],
+    ...["step", "volume", "sign", "stage"],
+  ] as readonly Key[],
+  sign: [...ofFeeding, "step", "volume", "stage"],
+  stage: [...ofFeeding, "step", "volume"],
   step: ["planting", "bed", "stock", "feed", "missed", "again"],
   missed: ["stock", "batch", "again"],
 };
 
 export function checkLogUsage(file: string, options: LogOptions): void {
-  const { planting, bed, stock, batch, feed, again, step, volume } = options;
+  const { planting, bed, stock, batch, feed, again, step, volume, sign, stage } = options;
   if (file === "-")
     throw wrongUsage("a log is written into a garden file, not to standard input: give the file");
   for (const [key, others] of Object.entries(alone)) {
@@ -53,7 +64,27 @@ export function checkLogUsage(file: string, options: LogOptions): void {
     throw wrongUsage(
       "--stock goes with --planting or --bed; without them the plan's own amounts are written down",
     );
+  const seen = sign === undefined ? stage && "stage" : "sign";
+  if (seen !== undefined && planting === undefined)
+    throw wrongUsage(`--${seen} is of a planting: name it with --planting`);
+  if (sign !== undefined) checkSign(sign);
   for (const [key, amount] of Object.entries({ stock, volume })) checkVolume(key, amount);
+}
+
+function checkSign(word: string): void {
+  const keys = loadTables().signs.map(({ key }) => key);
+  if (!keys.includes(signKey(word)))
+    throw wrongUsage(
+      `--sign: \`${word}\` is not known: ${didYouMean(word, keys, `it is one of ${keys.join(", ")}`)}`,
+    );
+}
+
+/** `Blossom end rot` -> `blossom-end-rot` */
+export function signKey(word: string): string {
+  return word
+    .trim()
+    .toLowerCase()
+    .replace(/[ _-]+/g, "-");
 }
 
 function checkVolume(key: string, text: string | undefined): void {

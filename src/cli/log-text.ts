@@ -1,6 +1,5 @@
 /** What `log` tells: what was written or taken out, and when each planting is due again. */
 import type { LogEntry } from "../compiled/garden-file.js";
-import type { Day } from "../dates.js";
 import {
   batchStepKeys,
   dayText,
@@ -10,21 +9,23 @@ import {
 } from "../garden/index.js";
 import type { Plan } from "../season/index.js";
 import type { LoadedGarden } from "./load.js";
-import type { LogWish } from "./log-job.js";
+import type { CommandWish } from "./log-job.js";
 import { stepWordOf } from "./log-steps.js";
 import { tabled, type TextStyle } from "./terminal-text.js";
 
 /** @param after the garden with it */
 export function logText(
-  { edits, entries = [], taken }: LogWish,
+  { edits, entries = [], taken }: CommandWish,
   { garden, plan }: LoadedGarden,
-  today: Day,
   isDryRun: boolean,
   style: TextStyle,
 ): string {
   const written = isDryRun ? "To be written" : "Written";
   const batches = edits.flatMap(batchRows);
-  const due = entries.length === 0 ? [] : dueNext(entries, plan, today);
+  const signs = edits.flatMap(signRows);
+  const stages = edits.flatMap(stageRows);
+  const meant = edits.flatMap(plantingSeen);
+  const due = entries.length + meant.length === 0 ? [] : dueNext([...entries, ...meant], plan);
   const notes = plan.notes.filter(
     (note) => note.code === "log" && entries.some((e) => e.on === note.day),
   );
@@ -45,6 +46,12 @@ export function logText(
     ...(taken !== undefined || batches.length === 0
       ? []
       : [tabled(`${written} into the batches of ${garden.name}`, batches, style)]),
+    ...(signs.length === 0
+      ? []
+      : [tabled(`${written} into the signs of ${garden.name}`, signs, style)]),
+    ...(stages.length === 0
+      ? []
+      : [tabled(`${written} into the plantings of ${garden.name}`, stages, style)]),
     ...(due.length === 0 ? [] : [tabled("Due next", due, style)]),
     ...notes.map((note) => note.message),
     "",
@@ -69,6 +76,17 @@ export function entryRow(entry: LogEntry): string[] {
   ];
 }
 
+function signRows(edit: GardenEdit): string[][] {
+  if (edit.kind !== "add-to-signs") return [];
+  return edit.signs.map(({ on, planting, sign }) => [on, planting, sign]);
+}
+
+function stageRows(edit: GardenEdit): string[][] {
+  if (edit.kind !== "add-to-seen") return [];
+  const { planting, seen } = edit;
+  return [[seen.on, planting, `${seen.stage} seen`]];
+}
+
 function batchRows(edit: GardenEdit): string[][] {
   if (edit.kind === "list-batch") {
     const { batch } = edit;
@@ -82,21 +100,27 @@ function batchRows(edit: GardenEdit): string[][] {
   return [[id, key === "volume" ? "volume" : stepWordOf(key), value]];
 }
 
-function dueNext(entries: readonly NewLogEntry[], plan: Plan, today: Day): string[][] {
+/** Whose feedings may move. */
+function plantingSeen(edit: GardenEdit): Pick<NewLogEntry, "planting">[] {
+  if (edit.kind === "add-to-seen") return [{ planting: edit.planting }];
+  return edit.kind === "add-to-signs" ? edit.signs.map(({ planting }) => ({ planting })) : [];
+}
+
+function dueNext(entries: readonly Omit<NewLogEntry, "on">[], plan: Plan): string[][] {
   const isMeant = (id: string, bed: string): boolean =>
     entries.some((e) => (e.planting ?? id) === id && (e.bed ?? bed) === bed);
   const feed = entries[0]?.feed;
   return feed === undefined
     ? plan.plantings
         .filter((p) => p.fed && isMeant(p.id, p.bed))
-        .map((p) => [p.id, nextFeeding(plan, p.id, today)])
-    : [[feed, nextFeed(plan, feed, today)]];
+        .map((p) => [p.id, nextFeeding(plan, p.id)])
+    : [[feed, nextFeed(plan, feed)]];
 }
 
-function nextFeeding(plan: Plan, planting: string, today: Day): string {
+function nextFeeding(plan: Plan, planting: string): string {
   const { amounts } = plan.garden;
   for (const round of plan.rounds) {
-    if (round.day < today) continue;
+    if (round.day < plan.today) continue;
     const feeding = round.beds
       .flatMap((bed) => bed.mixes.filter((mix) => !mix.given).flatMap((mix) => mix.feedings))
       .find((f) => f.planting === planting);
@@ -106,9 +130,9 @@ function nextFeeding(plan: Plan, planting: string, today: Day): string {
   return "no more in this season";
 }
 
-function nextFeed(plan: Plan, feed: string, today: Day): string {
+function nextFeed(plan: Plan, feed: string): string {
   const round = plan.rounds.find(
-    ({ day, feeds }) => day >= today && feeds?.some((mix) => mix.feed === feed && !mix.given),
+    ({ day, feeds }) => day >= plan.today && feeds?.some((mix) => mix.feed === feed && !mix.given),
   );
   return round === undefined ? "no more in this season" : dayText(round.day, plan.garden.amounts);
 }

@@ -70,7 +70,7 @@ async function weatherText(
         `is larger than ${largestFileBytes / 1_000_000} MB`,
         "check that it is a file of daily weather; keep the rows of the last years alone",
       );
-    return decodeText(await readFile(file), name);
+    return decodeText(await readFile(file), name, largestFileBytes);
   } catch (error) {
     if (!(error instanceof Error && "code" in error)) throw error;
     return error.code === "ENOENT"

@@ -1,5 +1,6 @@
 /** What a command gives back: its answer, or the problems of a file. */
 import type { Day } from "../dates.js";
+import { counted } from "../garden/index.js";
 import { type Problem, problemLine } from "../problem.js";
 import { writeText } from "./files.js";
 import { exitCodes, type Shell } from "./shell.js";
@@ -34,14 +35,22 @@ export async function giveText(
   return exitCodes.fine;
 }
 
-/** Problems to standard error, a line each; as JSON to standard output where JSON was asked for. */
+/** One slip often has hundreds: beyond these nobody reads on. */
+const mostProblems = 50;
+
+/** The first problems to standard error, a line each; as JSON, all to standard output. */
 export function reportProblems(
   problems: readonly Problem[],
   options: AnswerOptions,
   shell: Shell,
 ): number {
   if (options.json) printJson({ problems }, shell);
-  else shell.stderr(problems.map((problem) => `${problemLine(problem)}\n`).join(""));
+  else {
+    const lines = problems.slice(0, mostProblems).map(problemLine);
+    const left = problems.length - lines.length;
+    if (left > 0) lines.push(`and ${counted(left, "more problem")}`);
+    shell.stderr(lines.map((line) => `${line}\n`).join(""));
+  }
   return exitCodes.problems;
 }
 

@@ -13,6 +13,8 @@ import {
   todayIn,
   type Trouble,
 } from "../serve/index.js";
+import { loadTables } from "../tables.js";
+import { tickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
 import { loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
@@ -99,15 +101,15 @@ export async function publishCommand(
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
 
-function sourceOf(shell: Shell, { extraRounds }: PlanWishes): GardenSource {
-  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, extraRounds, shell) });
+function sourceOf(shell: Shell, wishes: PlanWishes & { readonly write?: true }): GardenSource {
+  return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell) });
 }
 
 /** A file that cannot be read is a problem of that garden: the others are served on. */
 async function loadPlan(
   file: string,
   asOf: AsOf,
-  extraRounds: number | undefined,
+  { extraRounds, write }: PlanWishes & { readonly write?: true },
   shell: Shell,
 ): Promise<Result<PlannedGarden>> {
   const { today, previous, previousFile } = asOf;
@@ -128,8 +130,9 @@ async function loadPlan(
     const isReal = today === undefined || today === shell.today(garden.timezone);
     const path = isReal ? ownCalendar(file, garden) : undefined;
     const own = path === undefined ? undefined : { path, ...given({ bytes: earlier?.bytes }) };
-    const value = { plan, ...given({ previous: earlier?.text, ownCalendar: own }), notices };
-    return { ok: true, value };
+    const ticks = write ? tickSheet(garden, plan, loadTables()) : undefined;
+    const more = given({ previous: earlier?.text, ownCalendar: own, ticks });
+    return { ok: true, value: { plan, ...more, notices } };
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
     const problem: Problem = {

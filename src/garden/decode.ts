@@ -1,18 +1,24 @@
 import type { Problem, Result } from "../problem.js";
 
 /** A hand-written garden is some kilobytes; beyond this it is some other file. */
+export const largestGardenBytes = 1_000_000;
+/** Of weather, ten years and more. */
 export const largestFileBytes = 5_000_000;
 
 /** Bytes of a text file -> its text without a byte order mark; UTF-8 only. */
-export function decodeText(bytes: Uint8Array, file: string): Result<string> {
+export function decodeText(
+  bytes: Uint8Array,
+  file: string,
+  largestBytes = largestGardenBytes,
+): Result<string> {
   const refuse = (code: string, message: string, mend: string, line = 1): Result<string> => {
     const problem: Problem = { code, file, at: { line, column: 1 }, message, mend };
     return { ok: false, problems: [problem] };
   };
-  if (bytes.length > largestFileBytes)
+  if (bytes.length > largestBytes)
     return refuse(
       "too-large",
-      `the file is larger than ${largestFileBytes / 1_000_000} MB`,
+      `the file is larger than ${largestBytes / 1_000_000} MB`,
       "check that it is the garden file; split a very large garden into several files",
     );
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))

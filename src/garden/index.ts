@@ -29,7 +29,7 @@ export {
   shortDate,
   shortDay,
 } from "./day-words.js";
-export { decodeText, largestFileBytes } from "./decode.js";
+export { decodeText, largestFileBytes, largestGardenBytes } from "./decode.js";
 export { eggSize } from "./egg-sizes.js";
 export {
   type Acid,

@@ -3,6 +3,7 @@ import {
   isMap,
   isNode,
   isScalar,
+  Lexer,
   LineCounter,
   parseAllDocuments,
   visit,
@@ -10,6 +11,7 @@ import {
   type Node,
   type Scalar,
   type YAMLError,
+  type YAMLMap,
 } from "yaml";
 import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
 
@@ -83,6 +85,12 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
     return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
+  if (isTooMuch(text))
+    return refuseWhole(
+      "too-much",
+      "the file holds more than any garden",
+      "check that it is the garden file; split a very large garden into several files",
+    );
   const documents = unlessTooDeep(() =>
     parseAllDocuments(text, { ...options, lineCounter: lines }),
   );
@@ -131,6 +139,16 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
     return fail(refuse("yaml-alias", ...aliasTrouble(text, error.message)));
   }
+}
+
+/** Our choice: 16 times a garden of 40 beds. More would take seconds, and gigabytes where it is hostile. */
+const mostTokens = 200_000;
+
+function isTooMuch(text: string): boolean {
+  let tokens = 0;
+  const lexer = new Lexer().lex(text);
+  while (tokens <= mostTokens && !lexer.next().done) tokens++;
+  return tokens > mostTokens;
 }
 
 function aliasTrouble(
@@ -263,14 +281,28 @@ function resolve(node: Node | null, doc: Document.Parsed): Node | null {
   return isAlias(node) ? (node.resolve(doc) ?? null) : node;
 }
 
+type Pairs = ReadonlyMap<string, YAMLMap["items"][number]>;
+const pairsOfMaps = new WeakMap<YAMLMap, Pairs>();
+
+/** A map of thousands of wrong keys is asked for each of them. */
+function pairsByKey(map: YAMLMap): Pairs {
+  const known = pairsOfMaps.get(map);
+  if (known !== undefined) return known;
+  const pairs = new Map(
+    map.items.flatMap((item) =>
+      isScalar(item.key) ? [[String(item.key.value), item] as const] : [],
+    ),
+  );
+  pairsOfMaps.set(map, pairs);
+  return pairs;
+}
+
 function childOf(
   node: Node | null,
   step: FilePath[number],
 ): { key?: Node; value: Node | null } | undefined {
   if (isMap(node)) {
-    const pair = node.items.find(
-      (item) => isScalar(item.key) && String(item.key.value) === String(step),
-    );
+    const pair = pairsByKey(node).get(String(step));
     if (!pair) return undefined;
     return { ...(isNode(pair.key) ? { key: pair.key } : {}), value: pair.value as Node | null };
   }

@@ -27,28 +27,19 @@ export interface EditedGarden {
  * A garden file with some edits, one after the other, in the layout that it has. Every other byte
  * stays, comments too.
  *
- * @param text a garden file without a byte order mark
- * @returns the new text, or what keeps the file from being read, or a problem with what to do by hand:
- *   `log-layout`, `batch-layout`, `sign-layout`, `seen-layout` where the file is laid out so that an
- *   edit would change more (an alias, a tag), `changed-since` where what an edit takes back has changed
+ * @returns the new text, or a problem with what to do by hand: `log-layout`, `batch-layout`,
+ *   `sign-layout`, `seen-layout` where the file is laid out so that an edit would change more (an
+ *   alias, a tag), `changed-since` where what an edit takes back has changed
  */
-export function editGarden(
-  text: string,
-  file: string,
-  edits: readonly GardenEdit[],
-): Result<EditedGarden> {
-  const source = readYaml(text, file);
-  if (!source.ok) return source;
-  let now: SourceFile = source.value;
+export function editGarden(source: SourceFile, edits: readonly GardenEdit[]): Result<EditedGarden> {
+  let now = source;
   const undo: GardenEdit[] = [];
   for (const edit of edits) {
     const wanted = saidAfter(now.value, edit);
     const next =
-      wanted === undefined || wanted === "changed"
-        ? undefined
-        : proven(now, edit, wanted.said, file);
+      wanted === undefined || wanted === "changed" ? undefined : proven(now, edit, wanted.said);
     if (next === undefined)
-      return { ok: false, problems: [editRefused(edit, wanted === "changed", source.value)] };
+      return { ok: false, problems: [editRefused(edit, wanted === "changed", source)] };
     undo.unshift(withPutBack(undoing(edit, now.value), now.text, next.text));
     now = next;
   }
@@ -57,10 +48,9 @@ export function editGarden(
 
 /** The text with an edit, read again: it says what it said before, and what is new. */
 function proven(
-  { text, value }: SourceFile,
+  { file, text, value }: SourceFile,
   edit: GardenEdit,
   wanted: unknown,
-  file: string,
 ): SourceFile | undefined {
   const before = "back" in edit ? putBack(text, edit.back) : undefined;
   const asBefore = before === undefined ? undefined : readYaml(before, file);

@@ -6,11 +6,16 @@ export interface DocumentParts {
   readonly style: string;
   readonly script?: string;
   readonly body: Content;
+  /** More of the head. */
+  readonly head?: Html;
+  /** A page with forms tells its own server where they come from, as their origin is asked for. */
+  readonly hasForms?: true;
   /** Goes on the root element, for the script. */
   readonly data?: Readonly<Record<string, string>>;
 }
 
-export function documentOf({ title, style, script, body, data = {} }: DocumentParts): string {
+export function documentOf(parts: DocumentParts): string {
+  const { title, style, script, body, head, hasForms = false, data = {} } = parts;
   const attributes = Object.entries(data).map(
     ([key, value]): Html => html` data-${key}="${value}"`,
   );
@@ -21,10 +26,10 @@ export function documentOf({ title, style, script, body, data = {} }: DocumentPa
         <meta charset="utf-8" />
         <title>${title}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta name="referrer" content="no-referrer" />
+        <meta name="referrer" content="${hasForms ? "same-origin" : "no-referrer"}" />
         <meta name="robots" content="noindex" />
         <link rel="icon" href="data:," />
-        ${inline("style", style)}
+        ${head && html` ${head}`} ${inline("style", style)}
       </head>
       <body>
         ${withCode(html`${body}`)} ${script !== undefined && inline("script", script)}

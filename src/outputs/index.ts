@@ -23,4 +23,13 @@ export {
   shortSheet,
   sizeInInches,
 } from "./print/index.js";
-export type { FormOutcome, TickView, WrittenLately } from "./tick/index.js";
+export {
+  type FormOutcome,
+  type GardenToTick,
+  serviceWorker,
+  tickIndex,
+  tickPage,
+  type TickView,
+  webManifest,
+  type WrittenLately,
+} from "./tick/index.js";

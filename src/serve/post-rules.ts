@@ -6,7 +6,7 @@ import { notOurs, notUrlencoded, type Reply } from "./reply.js";
 export interface OwnOrigins {
   /** As the server itself speaks. */
   readonly scheme: "http" | "https";
-  /** `https://host` of a proxy in front, which may ask for another Host. */
+  /** `https://host` of a proxy in front: then it alone, whatever Host the proxy asks for. */
   readonly publicOrigin?: string;
 }
 
@@ -21,9 +21,9 @@ export function refusalOfPost(request: IncomingMessage, own: OwnOrigins): Reply 
   const [host, origin] = [sent.host ?? [], sent.origin ?? []];
   const site = sent["sec-fetch-site"] ?? ["same-origin"];
   if (host.length !== 1 || origin.length !== 1 || site.join() !== "same-origin") return notOurs;
-  const ours = [`${own.scheme}://${host.join().toLowerCase()}`, own.publicOrigin];
-  // What no browser sends as an origin, "null" above all, is none of ours.
-  if (!ours.includes(origin.join())) return notOurs;
+  const ours = own.publicOrigin ?? `${own.scheme}://${host.join().toLowerCase()}`;
+  // So is what no browser sends of a page: "null" above all.
+  if (origin.join() !== ours) return notOurs;
   const type = (sent["content-type"] ?? []).join();
   if (!urlencoded.test(type) || sent["content-encoding"] !== undefined) return notUrlencoded;
   return undefined;

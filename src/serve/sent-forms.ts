@@ -68,7 +68,9 @@ export function lately(forms: readonly SentForm[]): WrittenLately[] {
     .flatMap(({ id, outcome, isTakenBack = false }) => {
       if (outcome.kind !== "written") return [];
       const canTakeBack = !isTakenBack && outcome.undo.length > 0;
-      return [{ form: id, told: outcome.told, canTakeBack }];
+      return [
+        { form: id, told: outcome.told, canTakeBack, ...(isTakenBack ? { isTakenBack } : {}) },
+      ];
     });
 }
 

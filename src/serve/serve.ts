@@ -24,7 +24,7 @@ import { keptSecret, type SecretName } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
 import type { Now } from "./today.js";
 import { readWebFiles } from "./web-files.js";
-import type { Writing } from "./write-context.js";
+import { realPages, type Writing } from "./write-context.js";
 
 export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "pause"> {
   /** Garden files, and folders of them. */
@@ -100,8 +100,8 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
   const web = await attempt(String(webDir), () => readWebFiles(webDir, nowMs()));
   if (!web.ok) return web;
   const writing = options.writing && {
-    ...{ ...options.writing, ...context, folder: folder.value, log, rate: rateLimit() },
-    web: web.value,
+    ...{ ...context, folder: folder.value, log, rate: rateLimit(), web: web.value },
+    ...{ writer: options.writing.writer, pages: options.writing.pages ?? realPages },
     own: { scheme, ...given({ publicOrigin: url && new URL(url).origin }) } as const,
   };
 

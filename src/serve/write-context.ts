@@ -1,33 +1,41 @@
 /** What all that answers below the secret of those who write knows. */
-import type { TickView } from "../outputs/index.js";
+import {
+  type GardenToTick,
+  serviceWorker,
+  tickIndex,
+  tickPage,
+  type TickView,
+  webManifest,
+} from "../outputs/index.js";
 import type { TickSheet } from "../ticks/index.js";
 import type { GardenFolder } from "./garden-folder.js";
+import type { GardenWriter } from "./garden-writer.js";
 import type { OwnOrigins } from "./post-rules.js";
 import type { RateLimit } from "./rate-limit.js";
 import type { WebFiles } from "./web-files.js";
 import type { FormContext } from "./written-once.js";
 
-export interface GardenToTick {
-  readonly title: string;
-  readonly address: string;
-  readonly hasProblems: boolean;
-  readonly asks?: string;
+/** The pages, whole, and what goes with them. */
+export interface WritePages {
+  readonly tickPage: (sheet: TickSheet, view: TickView) => string;
+  readonly tickIndex: (entries: readonly GardenToTick[]) => string;
+  readonly serviceWorker: string;
+  readonly webManifest: string;
 }
 
-/** How gardens are written into, and on which pages. */
-export interface Writing extends Pick<FormContext, "writer"> {
-  /** A whole HTML page. */
-  readonly tickPage: (sheet: TickSheet, view: TickView) => string;
-  /** All gardens; their addresses are relative. */
-  readonly tickIndex: (entries: readonly GardenToTick[]) => string;
-  /** Scripts and facts that go with it, whole texts. */
-  readonly serviceWorker: string;
-  readonly manifest: string;
+/** How gardens are written into. */
+export interface Writing {
+  readonly writer: GardenWriter;
   /** Folder of the page on which a garden file is written; without it there is none. */
   readonly webDir?: string;
+  /** The real ones unless given. */
+  readonly pages?: WritePages;
 }
 
-export interface WriteContext extends FormContext, Omit<Writing, "webDir"> {
+export const realPages: WritePages = { tickPage, tickIndex, serviceWorker, webManifest };
+
+export interface WriteContext extends FormContext {
+  readonly pages: WritePages;
   readonly folder: GardenFolder;
   readonly web: WebFiles;
   readonly own: OwnOrigins;

@@ -34,7 +34,7 @@ export async function writingAnswer(
   context: WriteContext,
   inflate: Inflate,
 ): Promise<Answer> {
-  const { folder, web, serviceWorker, manifest, now } = context;
+  const { folder, web, pages, now } = context;
   const { headers } = request;
   switch (route.to) {
     case "write index": {
@@ -47,11 +47,11 @@ export async function writingAnswer(
       return { reply: replyWith(file, headers, now().nowMs, inflate), what: "a file of the pages" };
     }
     case "service worker": {
-      const reply = unkept(200, "script", serviceWorker, headers, scriptPolicy);
+      const reply = unkept(200, "script", pages.serviceWorker, headers, scriptPolicy);
       return { reply, what: "the service worker" };
     }
     case "manifest":
-      return { reply: unkept(200, "manifest", manifest, headers), what: "the manifest" };
+      return { reply: unkept(200, "manifest", pages.webManifest, headers), what: "the manifest" };
     default: {
       const show = folder.named(route.garden);
       if (show === undefined) return { reply: notFound, what: "-" };
@@ -84,7 +84,7 @@ export function tickPageOf(
   forms: readonly SentForm[],
   outcome: Outcome | undefined,
   { headers }: IncomingMessage,
-  { now, own, web, tickPage }: WriteContext,
+  { now, own, web, pages }: WriteContext,
 ): Reply {
   const problems = show.problems.map((one) => ({ ...one, file: basename(one.file) }));
   const filePage = web.page === undefined ? undefined : `${show.name}/file`;
@@ -103,7 +103,7 @@ export function tickPageOf(
     problems,
     ...given({ filePage, outcome: outcome && told(outcome) }),
   };
-  const page = tickPage(ticks.sheet, view);
+  const page = pages.tickPage(ticks.sheet, view);
   return unkept(200, "page", page, headers, formPolicy(page));
 }
 
@@ -134,8 +134,8 @@ async function fileOf(show: GardenShow): Promise<Reply> {
   return { ...reply, headers: [...reply.headers, "ETag", `"${tag}"`] };
 }
 
-function indexOf({ folder, now, tickIndex }: WriteContext): string {
-  return tickIndex(
+function indexOf({ folder, now, pages }: WriteContext): string {
+  return pages.tickIndex(
     folder.shows().map((show) => ({
       title: titleOf(show),
       address: show.name,

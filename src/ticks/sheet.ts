@@ -47,6 +47,8 @@ export interface StepToTick extends Standing {
   readonly line: string;
   /** Of bottling: what the plan expects, with its unit. */
   readonly volume?: string;
+  /** Nothing asks for it on that day: it may be done on any. */
+  readonly isAnyDay?: true;
 }
 
 export interface PlantingToTick {

@@ -98,7 +98,8 @@ function writtenSteps(garden: Garden): Step[] {
 }
 
 function thrownAway(batch: string, day: Day): Step {
-  return { batch, step: "thrown_away", day, line: "Throw away what is left of it" };
+  const line = "Throw away what is left of it";
+  return { batch, step: "thrown_away", day, line, isAnyDay: true };
 }
 
 function doneStep(batch: string, step: BatchStepKey, day: Day, volume?: string): Step {

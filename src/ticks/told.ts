@@ -22,6 +22,8 @@ export const stepsDone: Readonly<Record<BatchStepKey, string>> = {
   missed: "given up",
 };
 
+export const missedInWords = "missed";
+
 /** More beds than that are counted. */
 const mostNames = 4;
 
@@ -47,7 +49,7 @@ export function entriesInWords(
   ofBeds: readonly string[],
   garden: Garden,
 ): string {
-  const alike = grouped(said, ({ entry: { missed, on } }) => (missed ? "missed" : on));
+  const alike = grouped(said, ({ entry: { missed, on } }) => (missed ? missedInWords : on));
   return [...alike.values()]
     .map((those) => {
       const beds = [...new Set(those.map(({ bed }) => bed))];
@@ -64,7 +66,7 @@ function givenInWords(
   { amounts, season }: Garden,
 ): string {
   const [first] = entries;
-  if (first === undefined || first.missed) return "missed";
+  if (first === undefined || first.missed) return missedInWords;
   const ml = totalOf(entries.flatMap(({ stockMl }) => stockMl ?? []));
   const batches = [...new Set(entries.flatMap(({ batch }) => batch ?? []))].map(batchName);
   const poured = ml === 0 ? "" : `, ${pouredText(ml, amounts)}`;

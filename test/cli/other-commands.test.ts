@@ -254,5 +254,19 @@ test("bytes that are no text, and a file of megabytes, are problems and no crash
   const large = scratchFile("garden.yaml", "# ".padEnd(5_000_001, "x"));
   const { code, stderr } = await cli(["check", large]);
   expect(code).toBe(1);
-  expect(stderr).toContain("larger than 5 MB");
+  expect(stderr).toContain("larger than 1 MB");
+});
+
+test("of very many problems the first fifty are told, and how many more there are", async () => {
+  const keys = Array.from({ length: 300 }, (_, i) => `key${i}: 1`).join("\n");
+  const file = scratchFile("garden.yaml", `${keys}\n`);
+  const { stderr, code } = await cli(["check", file]);
+  const lines = stderr.trimEnd().split("\n");
+  expect(code).toBe(1);
+  expect(lines).toHaveLength(51);
+  expect(lines.at(-1)).toMatch(/^and 2\d\d more problems$/);
+  const { problems } = JSON.parse((await cli(["check", file, "--json"])).stdout) as {
+    problems: unknown[];
+  };
+  expect(problems.length).toBeGreaterThan(300);
 });

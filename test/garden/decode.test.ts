@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { decodeText, largestFileBytes } from "../../src/garden/decode.js";
+import { decodeText, largestGardenBytes } from "../../src/garden/decode.js";
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
@@ -56,15 +56,15 @@ test("bytes that are wrong on every line are told by the first", () => {
 });
 
 test("a file of 5 MB is read, one byte more is refused", () => {
-  expect(decodeText(new Uint8Array(largestFileBytes).fill(0x23), "garden.yaml").ok).toBe(true);
-  expect(refusal(new Uint8Array(largestFileBytes + 1).fill(0x23))).toBe("too-large 1:1");
+  expect(decodeText(new Uint8Array(largestGardenBytes).fill(0x23), "garden.yaml").ok).toBe(true);
+  expect(refusal(new Uint8Array(largestGardenBytes + 1).fill(0x23))).toBe("too-large 1:1");
 });
 
 test("the bad line of five million lines is found, each line read once", () => {
   // Read anew for each line they would take hours.
-  const bytes = new Uint8Array(largestFileBytes).fill(0x0a);
+  const bytes = new Uint8Array(largestGardenBytes).fill(0x0a);
   bytes[bytes.length - 1] = 0xff;
-  expect(refusal(bytes)).toBe(`not-utf8 ${largestFileBytes}:1`);
+  expect(refusal(bytes)).toBe(`not-utf8 ${largestGardenBytes}:1`);
 });
 
 test("an empty file is empty text: what it lacks is told when it is read", () => {

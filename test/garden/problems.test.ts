@@ -1,6 +1,6 @@
 /** Every kind of problem with its place; how they read is in test/golden/problems.txt. */
 import { describe, expect, test } from "vitest";
-import { largestFileBytes } from "../../src/garden/decode.js";
+import { largestGardenBytes } from "../../src/garden/decode.js";
 import { problemLine } from "../../src/problem.js";
 import { placesOf, problemsOf } from "../support/a-garden.js";
 
@@ -489,7 +489,7 @@ const cases: readonly [title: string, file: string | Uint8Array, ...places: stri
   ["an empty file", "", "empty 1:1"],
   ["only comments", "# my garden\n", "empty 1:1"],
   ["several documents", `${good}---\n${good}`, "several-documents 14:1"],
-  ["a file over 5 MB", new Uint8Array(largestFileBytes + 1).fill(0x23), "too-large 1:1"],
+  ["a file over 1 MB", new Uint8Array(largestGardenBytes + 1).fill(0x23), "too-large 1:1"],
   ["UTF-16", Uint8Array.from([0xff, 0xfe, 0x76, 0x00]), "not-utf8 1:1"],
   ["Latin-1", Buffer.from("version: 1\ngarden: G\u00e4rten\n", "latin1"), "not-utf8 2:1"],
   ["a picture", Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x00]), "not-text 1:1"],

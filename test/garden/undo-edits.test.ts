@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { day } from "../../src/dates.js";
 import type { GardenEdit, NewLogEntry } from "../../src/garden/garden-edit.js";
+import { readYaml } from "../../src/garden/read.js";
 import { editGarden } from "../../src/garden/write-garden.js";
 import { problemLine } from "../../src/problem.js";
 
@@ -17,7 +18,8 @@ const listed: GardenEdit = { kind: "list-batch", batch };
 const acidIn: GardenEdit = { kind: "set-in-batch", id: "B1", key: "acid_in", value: "2027-05-03" };
 
 function edit(text: string, edits: readonly GardenEdit[]): ReturnType<typeof editGarden> {
-  return editGarden(text, "garden.yaml", edits);
+  const source = readYaml(text, "garden.yaml");
+  return source.ok ? editGarden(source.value, edits) : source;
 }
 
 function edited(text: string, edits: readonly GardenEdit[]): { text: string; undo: GardenEdit[] } {

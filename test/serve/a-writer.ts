@@ -6,7 +6,7 @@ import { day } from "../../src/dates.js";
 import type { FormOutcome } from "../../src/outputs/tick/tick-view.js";
 import type { GardenWriter, Outcome } from "../../src/serve/garden-writer.js";
 import type { ServeOptions } from "../../src/serve/serve.js";
-import type { Writing } from "../../src/serve/write-context.js";
+import type { WritePages, Writing } from "../../src/serve/write-context.js";
 import { newFormId } from "../../src/serve/written-once.js";
 import { tickFields } from "../../src/ticks/form.js";
 import { aServer, type Got, get, type Running } from "./a-server.js";
@@ -41,8 +41,7 @@ export const testWriter: GardenWriter = {
 };
 
 /** The page tells what it was given. */
-const testWriting: Writing = {
-  writer: testWriter,
+const pages: WritePages = {
   tickPage: (sheet, view) => {
     const told: Told = { days: sheet.rounds.map((round) => round.day), ...view };
     return `<!doctype html><style>p{color:#123}</style><script>1</script><pre>${JSON.stringify(told)}</pre>`;
@@ -50,7 +49,7 @@ const testWriting: Writing = {
   tickIndex: (entries) =>
     `<style>a{}</style>${entries.map(({ address }) => `<a href="${address}">`).join("")}`,
   serviceWorker: "self.onfetch = null;",
-  manifest: "{}",
+  webManifest: "{}",
 };
 
 export interface Writable extends Running {
@@ -86,7 +85,10 @@ export async function aWritableServer(
     ...differs
   }: Omit<Partial<ServeOptions>, "writing"> & { writing?: Partial<Writing> } = {},
 ): Promise<Writable> {
-  const running = await aServer(onEnd, { writing: { ...testWriting, ...writing }, ...differs });
+  const running = await aServer(onEnd, {
+    writing: { writer: testWriter, pages, ...writing },
+    ...differs,
+  });
   const { port, folder, server, stateDir } = running;
   const secret = (await readFile(join(stateDir, "write-secret"), "utf8")).trim();
   if (server.writeLink === undefined) throw new Error("there is no link to write");

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { gunzipSync } from "node:zlib";
 import ICAL from "ical.js";
 import { describe, expect, onTestFinished, test } from "vitest";
+import { day } from "../../src/dates.js";
 import { parseHttpDate } from "../../src/serve/http-date.js";
 import { serveGardens } from "../../src/serve/serve.js";
 import { aFolder, aServer, exchange, gardenText, get, testSource } from "./a-server.js";
@@ -141,6 +142,19 @@ describe("a garden on this computer", () => {
     const { port } = await aServer(onEnd);
     expect((await get(port, "/weir.ics", { host: "evil.example" })).status).toBe(404);
     expect((await get(port, "/weir.ics", { host: `localhost:${port}` })).status).toBe(200);
+  });
+
+  test("on a day asked for is of that day everywhere: page, index, stamps; sent at the clock's time", async () => {
+    const nowMs = Date.UTC(2027, 0, 1, 6);
+    const today = day("2027-06-20");
+    const { port } = await aServer(onEnd, { nowMs: () => nowMs, today });
+    expect((await get(port, "/weir")).body.toString()).toContain("today 2027-06-20");
+    const index = (await get(port, "/")).body.toString();
+    expect(index).toContain("26 Jun");
+    expect(index).not.toContain("12 Jun,");
+    const { body, headers } = await get(port, "/weir.ics");
+    expect(body.toString()).toContain("DTSTAMP:20270620T120000Z");
+    expect(headers["last-modified"]).toBe("Fri, 01 Jan 2027 06:00:00 GMT");
   });
 
   test("is listed on the index with all others", async () => {

@@ -1,20 +1,11 @@
+import { baseStyle } from "../base-style.js";
 import { calciumCardStyle } from "../calcium-card.js";
 import { drawingsStyle } from "../picture/index.js";
-import { inkDark, inkLight } from "../theme.js";
+import { inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
 
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */
-export const pageStyle = `:root{color-scheme:light dark;${inkLight}}
-@media (prefers-color-scheme:dark){:root{${inkDark}}}
-*{box-sizing:border-box}
-html{-webkit-text-size-adjust:100%}
-body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.5 system-ui,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif}
-h1,h2,h3,p,ul,ol,dl,dd,figure{margin:0;padding:0}
-ul,ol{list-style:none}
-h1,h2,h3,p,li,dd,td,th,summary,figcaption{overflow-wrap:anywhere}
-a{color:var(--accent)}
-:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
-.skip{position:absolute;left:-100vw;padding:.5rem 1rem;background:var(--card)}
+export const pageStyle = `${baseStyle}.skip{position:absolute;left:-100vw;padding:.5rem 1rem;background:var(--card)}
 .skip:focus{left:.5rem;top:.5rem}
 header,main,footer{max-width:72rem;margin:0 auto;padding:0 .75rem}
 header{padding-top:1rem}

@@ -40,4 +40,5 @@ export interface WrittenLately {
   readonly told: string;
   /** Not once it has been taken back, or where the file can't be brought back to what it was. */
   readonly canTakeBack: boolean;
+  readonly isTakenBack?: true;
 }
