@@ -1,9 +1,10 @@
 /** The writing page: a garden file on the left, its plan on the right. */
 import { chooseText } from "./conflict.js";
 import { byId, button, styleNonce } from "./dom.js";
-import { type GardenEditor, plainEditor } from "./garden-editor.js";
+import { type EditorOptions, type GardenEditor, plainEditor } from "./garden-editor.js";
 import { readKept } from "./kept.js";
 import type { Answered, Making, Wanted, Writing } from "./messages.js";
+import type { Problem } from "../problem.js";
 import { onLinksInPage } from "./page-links.js";
 import { planPane } from "./plan-pane.js";
 import { planner } from "./planner.js";
@@ -21,11 +22,14 @@ let withReasons = false;
 let editor: GardenEditor | undefined;
 let current: Session;
 let text = "";
+let problems: readonly Problem[] = [];
 
 const pane = planPane(openWanted);
 const { plan, make } = planner(startWorker, (answered) => {
   pane.show(answered);
-  editor?.setProblems(answered.kind === "problems" ? answered.problems : []);
+  if (answered.kind === "failed") return;
+  problems = answered.kind === "problems" ? answered.problems : [];
+  editor?.setProblems(problems);
 });
 
 function writing(): Writing {
@@ -150,8 +154,24 @@ async function start(): Promise<void> {
   text = first.text ?? shownText(first.opened.raw);
   current = session({ ...first, put, tell, choose: chooseText });
   replan();
-  editor = plainEditor({ text, nonce: styleNonce(), schema: undefined, onChange: changed });
+  putEditor(plainEditor, undefined);
+}
+
+/** The page can be written in at once; what was typed by then goes on in the better editor. */
+async function putBetterEditor(): Promise<void> {
+  const [{ gardenEditor }, { default: schema }] = await Promise.all([
+    import("./editor/index.js"),
+    import("../../schemas/garden.schema.json", { with: { type: "json" } }),
+  ]);
+  putEditor(gardenEditor, schema);
+}
+
+function putEditor(make: (options: EditorOptions) => GardenEditor, schema: unknown): void {
+  const wasIn = byId("editor").contains(document.activeElement);
+  editor = make({ text, nonce: styleNonce(), schema, onChange: changed });
   byId("editor").replaceChildren(editor.element);
+  editor.setProblems(problems);
+  if (wasIn) editor.focus();
 }
 
 function onClick(id: string, act: () => void | Promise<void>): void {
@@ -222,4 +242,4 @@ function keepPage(): void {
     void navigator.serviceWorker.register("service-worker.js").catch(() => undefined);
 }
 
-void start().then(keepPage);
+void start().then(putBetterEditor).then(keepPage);

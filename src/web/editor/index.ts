@@ -79,6 +79,9 @@ export function gardenEditor({ text, nonce, schema, onChange }: EditorOptions): 
     setProblems: (problems) => {
       view.dispatch(marked(view.state, problems));
       list.show(view, problems);
+      // The list takes room from the text: the line that is being written stays in sight.
+      if (view.hasFocus)
+        view.dispatch({ effects: EditorView.scrollIntoView(view.state.selection.main.head) });
     },
     focus: () => {
       view.focus();

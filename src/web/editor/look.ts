@@ -15,14 +15,15 @@ const colours = HighlightStyle.define([
 const theme = EditorView.theme({
   "&": {
     flex: "1",
-    minHeight: "16rem",
+    minHeight: "12rem",
+    maxHeight: "max(70vh, 12rem)",
     border: "1px solid var(--line)",
     borderRadius: "0.5rem",
     backgroundColor: "var(--card)",
     color: "var(--ink)",
     fontSize: "max(0.9rem, 14px)",
   },
-  "&.cm-focused": { outline: "3px solid var(--accent)", outlineOffset: "1px" },
+  "&.cm-focused": { outline: "3px solid var(--accent)", outlineOffset: "-3px" },
   ".cm-scroller": {
     fontFamily: 'ui-monospace, "Liberation Mono", "DejaVu Sans Mono", monospace',
     lineHeight: "1.6",
