@@ -44,30 +44,30 @@ export async function buildWeb(dir = join(root, "dist/web")) {
   const put = (name, content) => writeFileSync(join(dir, name), content);
   put("app.css", style);
   put("icon.svg", iconSvg);
-  for (const size of [192, 512]) put(`icon-${size}.png`, iconPng(size));
   put("manifest.webmanifest", JSON.stringify(manifest));
 
   const page = readFileSync(join(web, "index.html"), "utf8");
   const nonce = hashOf(app).slice(0, 22);
   const linked = page.replace("<!-- files -->", linkedFiles);
-  // The server's own policy names another nonce each time.
-  put("file.html", linked.replace(/\s*<!-- policy -->/, ""));
-  put("index.html", withPolicy(linked, folderPolicy(nonce), nonce));
-  put("feedround.html", oneFile(page, { app, worker, style, nonce }));
-
-  const names = ["./", "app.css", "icon.svg", "icon-192.png", "manifest.webmanifest"];
   const chunks = scripts.map(({ path }) => path.slice(dir.length + 1));
-  const files = [...names, ...chunks];
+  const files = ["app.css", "icon.svg", "manifest.webmanifest", ...chunks];
+  // The server's own policy names another nonce each time.
+  const list = `<meta name="page-files" content="${files.join(" ")}" />`;
+  put("file.html", linked.replace("<!-- policy -->", list).replace(oneFileLink, ""));
+  put("index.html", withPolicy(linked, folderPolicy(nonce), nonce));
+  put("feedround.html", oneFile(page.replace(oneFileLink, ""), { app, worker, style, nonce }));
   put(
     "service-worker.js",
-    await serviceWorker(files, hashOf(linked, style, ...chunks, app, worker)),
+    await serviceWorker(["./", ...files], hashOf(linked, style, ...chunks, app, worker)),
   );
   return { ...appScripts.metafile.outputs, ...workerScripts.metafile.outputs };
 }
 
+/** Where the page is a folder on the web, it can be taken along as one file. */
+const oneFileLink = /\s*<footer id="one-file">[^]*?<\/footer>/;
+
 const linkedFiles = `<link rel="manifest" href="manifest.webmanifest" />
     <link rel="icon" href="icon.svg" type="image/svg+xml" />
-    <link rel="apple-touch-icon" href="icon-192.png" />
     <link rel="stylesheet" href="app.css" />
     <script type="module" src="app.js"></script>`;
 
@@ -119,8 +119,12 @@ const manifest = {
   theme_color: "#1c5c43",
   icons: [
     { src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any maskable" },
-    { src: "icon-192.png", sizes: "192x192", type: "image/png" },
-    { src: "icon-512.png", sizes: "512x512", type: "image/png" },
+    ...[192, 512].map((size) => ({
+      // Inside, so that all files of the page are text.
+      src: `data:image/png;base64,${iconPng(size).toString("base64")}`,
+      sizes: `${size}x${size}`,
+      type: "image/png",
+    })),
   ],
 };
 
@@ -201,15 +205,17 @@ async function styleText() {
   const { outputFiles } = await build({
     ...bundled,
     stdin: {
-      contents: `export { pageStyle } from "./src/outputs/index.js";`,
+      contents: `export { narrowTables, pageStyle } from "./src/outputs/index.js";`,
       resolveDir: root,
       loader: "ts",
     },
     format: "esm",
   });
   const code = `data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString("base64")}`;
-  const { pageStyle } = await import(code);
-  return `${pageStyle}\n${readFileSync(join(web, "app.css"), "utf8")}`;
+  const { narrowTables, pageStyle } = await import(code);
+  // The plan has but a part of the window.
+  const narrow = `#parts{container:parts/inline-size}@container parts (max-width:44em){${narrowTables}}`;
+  return [pageStyle, narrow, readFileSync(join(web, "app.css"), "utf8")].join("\n");
 }
 
 async function serviceWorker(files, version) {

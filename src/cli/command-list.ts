@@ -277,6 +277,10 @@ export const commandList: readonly CommandSpec[] = [
     options: [
       option("--index", "write an index of the gardens too"),
       option(
+        "--writing",
+        "put the page on which a garden is written there too, into the folder `writing`",
+      ),
+      option(
         "--url <address>",
         "where the folder will be found, for links on the pages",
         urlOption,

@@ -20,6 +20,7 @@ import { loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
+import { writingPage } from "./writing-page.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
@@ -69,13 +70,14 @@ export async function serveCommand(
 
 interface PublishWishes extends PlanWishes {
   readonly index?: true;
+  readonly writing?: true;
   readonly url?: string;
 }
 
 export async function publishCommand(
   dir: string,
   gardens: readonly string[],
-  { index, url, ...wishes }: PublishWishes,
+  { index, url, writing, ...wishes }: PublishWishes,
   shell: Shell,
 ): Promise<number> {
   // On a terminal, one line counts up while a folder of gardens is worked on.
@@ -89,7 +91,7 @@ export async function publishCommand(
     onGarden: (done, all) => {
       if (all > 1) show(`\r${done} of ${all} gardens`);
     },
-    ...given({ index, url, today: wishes.today }),
+    ...given({ index, url, today: wishes.today, writing: writing && (await writingPage()) }),
   });
   show("\r\u001b[K");
   if (!published.ok) throw ioTrouble(published.problems);

@@ -1,5 +1,6 @@
 export {
   gardenPage,
+  narrowTables,
   pageScript,
   pageStyle,
   type PlanView,

@@ -32,6 +32,8 @@ export interface PublishOptions extends Partial<Now> {
   readonly source: GardenSource;
   /** Whether to write an `index.html` with a link to each garden. */
   readonly index?: boolean;
+  /** Files of the writing page, to be put into a folder of its own there. */
+  readonly writing?: ReadonlyMap<string, string>;
   /** Address at which `dir` will be found, for links and codes on the pages. */
   readonly url?: string;
   readonly waiting?: Partial<Waiting>;
@@ -66,7 +68,8 @@ export async function publishGardens(options: PublishOptions): Promise<Result<Pu
     const publish = async (): Promise<Result<Published, Trouble>> => {
       const before = await readManifest(dir);
       if (!before.ok) return before;
-      return putFiles(dir, await makeFiles(gardenNames(files), options), before.value);
+      const put = await putFiles(dir, await makeFiles(gardenNames(files), options), before.value);
+      return put.ok && options.writing ? withWriting(put.value, dir, options.writing) : put;
     };
     const done = await withLocks([...files, join(dir, manifestName)], publish, options.waiting);
     return done.ok ? done.value : done;
@@ -74,6 +77,35 @@ export async function publishGardens(options: PublishOptions): Promise<Result<Pu
     return { ok: false, problems: [troubleOf(error, dir)] };
   }
 }
+
+/** Beside the gardens, with a list of files of its own. */
+async function withWriting(
+  gardens: Published,
+  dir: string,
+  files: ReadonlyMap<string, string>,
+): Promise<Result<Published, Trouble>> {
+  const folder = join(dir, writingFolder);
+  await mkdir(folder, { recursive: true });
+  const before = await readManifest(folder);
+  if (!before.ok) return before;
+  const made = { files, previous: new Map(), kept: [], problems: [], notices: [] };
+  const put = await putFiles(folder, made, before.value);
+  if (!put.ok) return put;
+  const named = (names: readonly string[]): string[] =>
+    names.map((name) => `${writingFolder}/${name}`);
+  return {
+    ok: true,
+    value: {
+      ...gardens,
+      written: [...gardens.written, ...named(put.value.written)],
+      unchanged: [...gardens.unchanged, ...named(put.value.unchanged)],
+      removed: [...gardens.removed, ...named(put.value.removed)],
+      notices: [...gardens.notices, ...put.value.notices],
+    },
+  };
+}
+
+const writingFolder = "writing";
 
 interface Made extends Pick<Published, "problems" | "notices"> {
   readonly files: ReadonlyMap<string, string>;

@@ -12,6 +12,8 @@ import { chosenFiles, download, openedFile, type OpenedFile, openFile, rawText }
 import { showPrint } from "./print-pane.js";
 import { onServer, openFromServer, serverFile } from "./server-place.js";
 import { nowhere, session, type Session } from "./session.js";
+import { keepPage } from "./keep-page.js";
+import { askQuestions } from "./questions.js";
 import { startWorker } from "./start-worker.js";
 import { inFormOf, shownText } from "./text-form.js";
 
@@ -25,7 +27,11 @@ let text = "";
 let problems: readonly Problem[] = [];
 
 const pane = planPane(openWanted);
-const { plan, make } = planner(startWorker, (answered) => {
+const {
+  plan,
+  make,
+  start: checkStart,
+} = planner(startWorker, (answered) => {
   pane.show(answered);
   if (answered.kind === "failed") return;
   problems = answered.kind === "problems" ? answered.problems : [];
@@ -183,6 +189,14 @@ onClick("open", async () => {
   if (opened?.ok === false) tell(opened.problems.join(" "));
   else if (opened !== undefined) open(opened.value);
 });
+onClick("questions", () =>
+  askQuestions(
+    (answers) => checkStart(answers, Date.now()),
+    (fresh) => {
+      open({ raw: fresh, place: nowhere });
+    },
+  ),
+);
 onClick("save", () => current.save());
 onClick("more", () => {
   withReasons = true;
@@ -233,13 +247,6 @@ async function dropped(files: readonly File[]): Promise<void> {
       else tell(opened.problems.join(" "));
     }
   }
-}
-
-/** Opened once over https, the page opens without a network; a server brings a service worker of its own. */
-function keepPage(): void {
-  const isInFolder = document.querySelector("script[src='app.js']") !== null;
-  if (isInFolder && serverFile() === undefined && isSecureContext && "serviceWorker" in navigator)
-    void navigator.serviceWorker.register("service-worker.js").catch(() => undefined);
 }
 
 void start().then(putBetterEditor).then(keepPage);

@@ -5,8 +5,8 @@ import { made } from "./dom.js";
 
 export type Saved =
   | { readonly kind: "saved"; readonly told: string }
-  /** Somebody else has written it; saving again writes over that. */
-  | { readonly kind: "conflict"; readonly theirs: string }
+  /** Somebody else has written it; once that is accepted, saving again writes over it. */
+  | { readonly kind: "conflict"; readonly theirs: string; readonly accept: () => void }
   | { readonly kind: "refused"; readonly told: string };
 
 export interface Place {
@@ -96,8 +96,8 @@ function onDisk(handle: FileSystemFileHandle, opened: string): Place {
         const now = await rawText(await handle.getFile());
         if (!now.ok) return { kind: "refused", told: `${name} is not text any more.` };
         if (now.value !== seen && now.value !== raw) {
-          seen = now.value;
-          return { kind: "conflict", theirs: now.value };
+          const { value: theirs } = now;
+          return { kind: "conflict", theirs, accept: () => void (seen = theirs) };
         }
         const writing = await handle.createWritable();
         await writing.write(raw);

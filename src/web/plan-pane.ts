@@ -36,6 +36,7 @@ export function planPane(openWanted: (wanted: Wanted) => readonly Node[]): PlanP
     show: (answered) => {
       if (answered.kind === "plan") {
         lastGood = clock();
+        byId("plan-head").textContent = `Plan of ${answered.garden}`;
         byId("first-line").textContent = answered.view.firstLine;
         for (const part of [...answered.view.parts, ...answered.reasons]) put(part);
         byId("more").hidden = answered.reasons.length > 0;

@@ -24,15 +24,15 @@ export function onServer(address: string, opened: string): Place {
   let seen = opened;
   const name = new URL(address, document.baseURI).pathname.split("/").at(-2) ?? "garden";
   return {
-    name: `${name}, with the server`,
+    name: `${name}.yaml`,
     seen: () => seen,
     save: async (raw) => {
       const body = new URLSearchParams({ text: raw, opened: seen });
       try {
         const answer = await fetch(address, { method: "POST", body });
         const told = (await answer.json()) as ServerAnswer;
-        if (told.kind !== "refused") seen = told.hash;
-        return savedAs(told);
+        if (told.kind === "saved") seen = told.hash;
+        return savedAs(told, (hash) => void (seen = hash));
       } catch {
         return {
           kind: "refused",
@@ -48,12 +48,17 @@ type ServerAnswer =
   | { readonly kind: "conflict"; readonly text: string; readonly hash: string }
   | { readonly kind: "refused"; readonly told: readonly string[] | string };
 
-function savedAs(told: ServerAnswer): Saved {
+function savedAs(told: ServerAnswer, accept: (hash: string) => void): Saved {
   switch (told.kind) {
     case "saved":
       return { kind: "saved", told: "Saved with the server." };
     case "conflict":
-      return { kind: "conflict", theirs: told.text };
+      return {
+        ...{ kind: "conflict", theirs: told.text },
+        accept: () => {
+          accept(told.hash);
+        },
+      };
     case "refused":
       return { kind: "refused", told: [told.told].flat().join(" ") };
   }

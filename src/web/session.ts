@@ -89,6 +89,7 @@ export function session({ opened, put, tell, choose, ...rest }: SessionOptions):
       tell(saved.told, instead);
     } else {
       const choice = await choose(shownText(saved.theirs), shownText(mine));
+      if (choice !== "back") saved.accept();
       if (choice === "mine") return settle(await place.save(mine), mine);
       if (choice === "theirs") {
         before = text;

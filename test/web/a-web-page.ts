@@ -31,7 +31,7 @@ export interface OpenPage {
   readonly close: () => Promise<void>;
 }
 
-const types: Readonly<Record<string, string>> = {
+export const contentTypes: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
@@ -57,13 +57,22 @@ export async function openFolder(
   const opened = await prepared(browser, options);
   await opened.page.context().route("**/*", (route) => {
     const { origin, pathname } = new URL(route.request().url());
-    const file = join(dir, pathname === "/" ? "index.html" : pathname);
-    if (`${origin}/` !== address || !existsSync(file)) return route.abort();
-    const contentType = types[extname(file)] ?? "text/plain";
-    return route.fulfill({ contentType, body: readFileSync(file) });
+    const file = `${origin}/` === address ? fileOf(dir, pathname) : undefined;
+    return file === undefined ? route.abort() : route.fulfill(file);
   });
   await opened.page.goto(address);
   return opened;
+}
+
+/** What a plain web server answers. */
+export function fileOf(
+  dir: string,
+  pathname: string,
+): { contentType: string; body: Buffer } | undefined {
+  const file = join(dir, pathname === "/" ? "index.html" : pathname);
+  if (!existsSync(file)) return undefined;
+  const contentType = contentTypes[extname(file)] ?? "text/plain";
+  return { contentType, body: readFileSync(file) };
 }
 
 export async function openOneFile(
@@ -76,7 +85,8 @@ export async function openOneFile(
   return opened;
 }
 
-async function prepared(
+/** A page that nothing was opened in yet. */
+export async function prepared(
   browser: Browser,
   { clock, before, ...options }: OpenOptions,
 ): Promise<OpenPage> {
@@ -93,7 +103,8 @@ async function prepared(
   const complaints: string[] = [];
   context.on("request", (request) => requests.push(request.url()));
   page.on("console", (message) => {
-    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+    const isOfTest = /Service Worker registration blocked by Playwright/.test(message.text());
+    if (["error", "warning"].includes(message.type()) && !isOfTest) complaints.push(message.text());
   });
   page.on("pageerror", (error) => complaints.push(error.message));
   return { page, requests, complaints, close: () => context.close() };

@@ -1,5 +1,5 @@
 export { pageScript } from "./page-script.js";
-export { pageStyle } from "./page-style.js";
+export { narrowTables, pageStyle } from "./page-style.js";
 export { gardenPage } from "./page.js";
 export { type PlanView, planView } from "./plan-view.js";
 export { reasonsView } from "./reasons-view.js";

@@ -4,6 +4,16 @@ import { drawingsStyle } from "../picture/index.js";
 import { inkLight } from "../theme.js";
 import { narrowWaterTable } from "../water-table.js";
 
+/** Tables where there is no room for their columns. */
+export const narrowTables = `.bottles thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.bottles,.bottles caption,.bottles tbody,.bottles tr,.bottles th,.bottles td{display:block}
+.bottles tr{border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
+.bottles th,.bottles td{border:0;padding:.1rem 0}
+.bottles td{display:flex;flex-wrap:wrap;column-gap:.5rem}
+.bottles td::before{content:attr(data-head);width:6rem;color:var(--soft)}
+.bottles table,.bottles{background:none}
+${narrowWaterTable}`;
+
 /** All of the page's style. One constant, so that a Content-Security-Policy can name its hash. */
 export const pageStyle = `${baseStyle}.skip{position:absolute;left:-100vw;padding:.5rem 1rem;background:var(--card)}
 .skip:focus{left:.5rem;top:.5rem}
@@ -122,16 +132,7 @@ dt::first-letter{text-transform:uppercase}
 footer{margin-top:2.5rem;padding-bottom:2rem;color:var(--soft);font-size:.95rem}
 footer .cautions{margin-top:0}
 @media (max-width:44rem){
-.bottles thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.bottles,.bottles caption,.bottles tbody,.bottles tr,.bottles th,.bottles td{display:block}
-.bottles tr{border:1px solid var(--line);border-radius:.5rem;margin-top:.6rem;padding:.35rem .7rem}
-.bottles th,.bottles td{border:0;padding:.1rem 0}
-.bottles td{display:flex;flex-wrap:wrap;column-gap:.5rem}
-.bottles td::before{content:attr(data-head);width:6rem;color:var(--soft)}
-.bottles table,.bottles{background:none}
-}
-@media (max-width:44rem){
-${narrowWaterTable}}
+${narrowTables}}
 @media (min-width:44rem){h1{font-size:1.7rem}header,main,footer{padding-left:1.5rem;padding-right:1.5rem}.next{padding:1.25rem 1.5rem}.count{font-size:1.3rem}}
 @media (min-width:44rem){.water-weeks th:first-child{width:17%}.water-weeks .gap{width:22%}}
 @page{margin:12mm}

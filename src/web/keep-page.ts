@@ -1,0 +1,23 @@
+/** A page that was opened once over https opens without a network. */
+import { serverFile } from "./server-place.js";
+
+export async function keepPage(): Promise<void> {
+  // Absent on plain http; a page of one file has nothing to keep.
+  if (!("serviceWorker" in navigator) || location.protocol === "file:") return;
+  const workers = navigator.serviceWorker;
+  try {
+    if (serverFile() === undefined) await workers.register("service-worker.js");
+    else await keepWithServer(workers);
+  } catch {
+    // The page works all the same while there is a network.
+  }
+}
+
+/** The server's own service worker keeps the tick page, too, and is told what this one is made of. */
+async function keepWithServer(workers: ServiceWorkerContainer): Promise<void> {
+  await workers.register("../service-worker.js", { scope: "../" });
+  const { active } = await workers.ready;
+  const files = document.querySelector<HTMLMetaElement>('meta[name="page-files"]')?.content ?? "";
+  const addresses = files.split(" ").map((file) => new URL(file, document.baseURI).href);
+  active?.postMessage({ keep: [location.href, ...addresses] });
+}
