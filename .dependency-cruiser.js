@@ -78,7 +78,9 @@ export default {
       name: "ground-looks-down",
       comment: "What every folder leans on leans on nothing.",
       severity: "error",
-      from: { path: "^src/(dates|lock|missing-unit|problem|schema-check|suggest|values|write-whole)[.]ts$" },
+      from: {
+        path: "^src/(dates|lock|missing-unit|problem|schema-check|suggest|values|write-whole)[.]ts$",
+      },
       to: { path: "^src/[^/]+/" },
     },
     {
