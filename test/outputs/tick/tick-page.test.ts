@@ -69,6 +69,16 @@ test("what is past comes latest first, and names its own day", async () => {
   expect(before).toMatch(/name="on" value="2027-06-23"\s*>\s*Given that day/);
 });
 
+test("nobody can say before its day that a round was not given", async () => {
+  const { sheet, view } = await tickingOn("2027-06-23", exampleText("back-garden"));
+  const document = tickPage(sheet, view);
+  const later = document.slice(document.indexOf('id="later"'), document.indexOf('id="seen"'));
+  expect(later).toMatch(/class="by-then"\s+hidden/);
+  expect(document.slice(document.indexOf('id="due"'), document.indexOf('id="later"'))).toMatch(
+    /class="by-then"\s*>/,
+  );
+});
+
 test.each([
   [{ kind: "written", told: "given" } as const, "Take back"],
   [{ kind: "conflict", now: "given on Wed", wanted: "missed" } as const, "mark it again"],
