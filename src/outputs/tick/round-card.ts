@@ -71,7 +71,9 @@ function usualForm(
     ...formFacts(round, sheet),
     fields: fieldsFor(view, seen, { kind: "round", day, beds, entries }),
     body: html`${doneButtons(day, view, ["Given as planned", "Given today"], "Given that day")}
-    ${otherButton("Not given", ["missed", "1"])}`,
+      <div class="by-then" ${day > view.today && html` hidden`}>
+        ${otherButton("Not given", ["missed", "1"])}
+      </div>`,
   });
 }
 

@@ -78,6 +78,9 @@ export const showScript = `
     if (note.hidden) return;
     const made = page.kept ? "The server was not reached: this page is as it was on " + timeOf(Date.parse(page.kept)) + "." : "This page was made on another day.";
     note.textContent = made + (isOld() ? " What you mark without naming a day is of today." : "");
+    for (const form of document.querySelectorAll("form[data-day]")) if (form.dataset.day <= today()) {
+      for (const button of form.querySelectorAll(".by-then")) button.hidden = false;
+    }
     for (const form of document.querySelectorAll("form[data-day]")) if (form.dataset.day < today()) {
       for (const past of form.querySelectorAll(".that-day")) past.hidden = false;
       for (const button of form.querySelectorAll("[data-later]")) button.textContent = button.dataset.later;
