@@ -1,9 +1,10 @@
 /** The writing page: a garden file on the left, its plan on the right. */
 import { chooseText } from "./conflict.js";
 import { byId, button, styleNonce } from "./dom.js";
-import { type GardenEditor, plainEditor } from "./garden-editor.js";
+import { type EditorOptions, type GardenEditor, plainEditor } from "./garden-editor.js";
 import { readKept } from "./kept.js";
 import type { Answered, Making, Wanted, Writing } from "./messages.js";
+import type { Problem } from "../problem.js";
 import { onLinksInPage } from "./page-links.js";
 import { planPane } from "./plan-pane.js";
 import { planner } from "./planner.js";
@@ -12,6 +13,7 @@ import { showPrint } from "./print-pane.js";
 import { onServer, openFromServer, serverFile } from "./server-place.js";
 import { nowhere, session, type Session } from "./session.js";
 import { keepPage } from "./keep-page.js";
+import { askQuestions } from "./questions.js";
 import { startWorker } from "./start-worker.js";
 import { inFormOf, shownText } from "./text-form.js";
 
@@ -22,11 +24,18 @@ let withReasons = false;
 let editor: GardenEditor | undefined;
 let current: Session;
 let text = "";
+let problems: readonly Problem[] = [];
 
 const pane = planPane(openWanted);
-const { plan, make } = planner(startWorker, (answered) => {
+const {
+  plan,
+  make,
+  start: checkStart,
+} = planner(startWorker, (answered) => {
   pane.show(answered);
-  editor?.setProblems(answered.kind === "problems" ? answered.problems : []);
+  if (answered.kind === "failed") return;
+  problems = answered.kind === "problems" ? answered.problems : [];
+  editor?.setProblems(problems);
 });
 
 function writing(): Writing {
@@ -151,8 +160,24 @@ async function start(): Promise<void> {
   text = first.text ?? shownText(first.opened.raw);
   current = session({ ...first, put, tell, choose: chooseText });
   replan();
-  editor = plainEditor({ text, nonce: styleNonce(), schema: undefined, onChange: changed });
+  putEditor(plainEditor, undefined);
+}
+
+/** The page can be written in at once; what was typed by then goes on in the better editor. */
+async function putBetterEditor(): Promise<void> {
+  const [{ gardenEditor }, { default: schema }] = await Promise.all([
+    import("./editor/index.js"),
+    import("../../schemas/garden.schema.json", { with: { type: "json" } }),
+  ]);
+  putEditor(gardenEditor, schema);
+}
+
+function putEditor(make: (options: EditorOptions) => GardenEditor, schema: unknown): void {
+  const wasIn = byId("editor").contains(document.activeElement);
+  editor = make({ text, nonce: styleNonce(), schema, onChange: changed });
   byId("editor").replaceChildren(editor.element);
+  editor.setProblems(problems);
+  if (wasIn) editor.focus();
 }
 
 function onClick(id: string, act: () => void | Promise<void>): void {
@@ -164,6 +189,14 @@ onClick("open", async () => {
   if (opened?.ok === false) tell(opened.problems.join(" "));
   else if (opened !== undefined) open(opened.value);
 });
+onClick("questions", () =>
+  askQuestions(
+    (answers) => checkStart(answers, Date.now()),
+    (fresh) => {
+      open({ raw: fresh, place: nowhere });
+    },
+  ),
+);
 onClick("save", () => current.save());
 onClick("more", () => {
   withReasons = true;
@@ -216,4 +249,4 @@ async function dropped(files: readonly File[]): Promise<void> {
   }
 }
 
-void start().then(keepPage);
+void start().then(putBetterEditor).then(keepPage);

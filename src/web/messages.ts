@@ -1,5 +1,7 @@
 /** What the page asks of its worker, and what that answers. */
 import type { PlanView, ViewPart } from "../outputs/index.js";
+import type { Started } from "./start/checked-start.js";
+import type { Answers } from "./start/starting-garden.js";
 import type { Problem } from "../problem.js";
 
 /** A garden file as it is being written, and what it is planned with. */
@@ -24,7 +26,8 @@ export type Making =
 
 export type Wish =
   | { readonly kind: "plan"; readonly withReasons: boolean }
-  | { readonly kind: "make"; readonly what: Making };
+  | { readonly kind: "make"; readonly what: Making }
+  | { readonly kind: "start"; readonly answers: Answers };
 
 export interface Ask {
   readonly turn: number;
@@ -49,6 +52,7 @@ export type Answered =
     }
   | { readonly kind: "problems"; readonly problems: readonly Problem[] }
   | { readonly kind: "made"; readonly made: Made }
+  | { readonly kind: "started"; readonly started: Started }
   /** A bug of ours. */
   | { readonly kind: "failed"; readonly told: string };
 

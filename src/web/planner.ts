@@ -1,4 +1,6 @@
 /** The worker as the page sees it: of many texts the latest is planned. */
+import type { Started } from "./start/checked-start.js";
+import type { Answers } from "./start/starting-garden.js";
 import type { Answer, Answered, Ask, Making, Writing } from "./messages.js";
 
 /** A text that takes longer is given up once there is a newer one. */
@@ -13,6 +15,8 @@ export interface Planner {
   /** The answer goes to `show` unless another text was asked of before it came. */
   readonly plan: (writing: Writing, withReasons: boolean) => void;
   readonly make: (writing: Writing, what: Making) => Promise<Answered>;
+  /** The file that answers to five questions make. */
+  readonly start: (answers: Answers, nowMs: number) => Promise<Started>;
 }
 
 export function planner(startWorker: () => Worker, show: (answered: Answered) => void): Planner {
@@ -79,6 +83,14 @@ export function planner(startWorker: () => Worker, show: (answered: Answered) =>
       };
       next();
     },
+    start: (answers, nowMs) =>
+      new Promise((resolve, reject) => {
+        const writing: Writing = { text: "", file: "", nowMs, named: {} };
+        send({ turn: ++turn, writing, wish: { kind: "start", answers } }, (answered) => {
+          if (answered.kind === "started") resolve(answered.started);
+          else reject(new Error(answered.kind === "failed" ? answered.told : answered.kind));
+        });
+      }),
     make: (writing, what) =>
       new Promise((resolve) => {
         send({ turn: ++turn, writing, wish: { kind: "make", what } }, resolve);

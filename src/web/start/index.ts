@@ -1,0 +1,1 @@
+export { startForm } from "./form.js";
