@@ -21,10 +21,9 @@ import { loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
-import { writingPage } from "./writing-page.js";
+import { webFolder, writingPage } from "./writing-page.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { setTimeout as sleep } from "node:timers/promises";
 
 interface PlanWishes {
@@ -61,7 +60,7 @@ export async function serveCommand(
     pause: shell.pause,
     nowMs: () => Date.parse(shell.now()),
     ...given({ host, port, url, certificate, today: wishes.today }),
-    ...(write ? { writing: { writer: gardenWriter(shell), webDir } } : {}),
+    ...(write ? { writing: { writer: gardenWriter(shell), webDir: webFolder } } : {}),
   });
   if (!server.ok) throw ioTrouble(server.problems);
   // Gardens are named once they have been read; a folder of very many is not waited for.
@@ -106,9 +105,6 @@ export async function publishCommand(
   );
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
-
-/** Where the build puts the page on which a garden file is written. */
-const webDir = fileURLToPath(new URL("../web/", import.meta.url));
 
 function sourceOf(shell: Shell, wishes: PlanWishes & { readonly write?: true }): GardenSource {
   return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell) });

@@ -163,13 +163,16 @@ async function start(): Promise<void> {
   putEditor(plainEditor, undefined);
 }
 
-/** The page can be written in at once; what was typed by then goes on in the better editor. */
+/**
+ * The page can be written in at once; what was typed by then goes on in the better editor. That does not
+ * wait for the schema, without which nothing is offered or explained.
+ */
 async function putBetterEditor(): Promise<void> {
-  const [{ gardenEditor }, { default: schema }] = await Promise.all([
-    import("./editor/index.js"),
-    import("../../schemas/garden.schema.json", { with: { type: "json" } }),
-  ]);
+  const schema = {};
+  const { gardenEditor } = await import("./editor/index.js");
   putEditor(gardenEditor, schema);
+  const told = await import("../../schemas/garden.schema.json", { with: { type: "json" } });
+  Object.assign(schema, told.default);
 }
 
 function putEditor(make: (options: EditorOptions) => GardenEditor, schema: unknown): void {

@@ -45,6 +45,8 @@ export const address = "https://garden.test/";
 
 export interface OpenOptions extends BrowserContextOptions {
   readonly clock?: Date;
+  /** The processor is so many times slower. */
+  readonly slowed?: number;
   /** Runs before the page's own scripts. */
   readonly before?: string;
 }
@@ -88,7 +90,7 @@ export async function openOneFile(
 /** A page that nothing was opened in yet. */
 export async function prepared(
   browser: Browser,
-  { clock, before, ...options }: OpenOptions,
+  { clock, before, slowed, ...options }: OpenOptions,
 ): Promise<OpenPage> {
   const context = await browser.newContext({
     viewport: { width: 1440, height: 900 },
@@ -99,6 +101,10 @@ export async function prepared(
   if (before !== undefined) await context.addInitScript(before);
   const page = await context.newPage();
   if (clock !== undefined) await page.clock.setFixedTime(clock);
+  if (slowed !== undefined) {
+    const devtools = await context.newCDPSession(page);
+    await devtools.send("Emulation.setCPUThrottlingRate", { rate: slowed });
+  }
   const requests: string[] = [];
   const complaints: string[] = [];
   context.on("request", (request) => requests.push(request.url()));

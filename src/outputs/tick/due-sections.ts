@@ -47,7 +47,12 @@ export function dueSections(sheet: TickSheet, view: TickView): readonly Html[] {
   const later = things.filter(({ day }) => day > today);
   const { amounts } = sheet;
   const head = `Today, ${longDay(today, amounts)}`;
-  const none = html`<p class="none">Nothing is planned for today.</p>`;
+  const isDone = [...sheet.rounds, ...sheet.steps].some(
+    ({ day, told }) => day === today && told !== undefined,
+  );
+  const none = html`<p class="none">
+    ${isDone ? "All of today is written down." : "Nothing is planned for today."}
+  </p>`;
   return [
     section("due", head, now.length === 0 ? none : now.map(openCard)),
     ...folded("before", "Earlier, and not written down", before, sheet, true),
