@@ -47,9 +47,12 @@ export interface ReadGarden {
 /** Text -> valid garden, with its source for the places of later problems. */
 export function gardenOfText(text: string, file: string, tables: Tables): Result<ReadGarden> {
   const source = readYaml(text, file);
-  if (!source.ok) return source;
-  const garden = validateGarden(source.value, tables);
-  return garden.ok ? { ok: true, value: { source: source.value, garden: garden.value } } : garden;
+  return source.ok ? gardenOfSource(source.value, tables) : source;
+}
+
+export function gardenOfSource(source: SourceFile, tables: Tables): Result<ReadGarden> {
+  const garden = validateGarden(source, tables);
+  return garden.ok ? { ok: true, value: { source, garden: garden.value } } : garden;
 }
 
 /** Valid garden and what it is planned with -> plan. */

@@ -245,11 +245,15 @@ export const commandList: readonly CommandSpec[] = [
       "serve garden.yaml",
       "serve gardens/ --port 8080",
       "serve garden.yaml --host 0.0.0.0",
-      "serve garden.yaml --host 0.0.0.0 --cert chain.pem --key key.pem",
+      "serve garden.yaml --host 0.0.0.0 --write",
     ],
     options: [
       option("--host <address>", "answer on this address too; only this computer without it"),
       option("--port <number>", "port; any free one without it", portOption),
+      option(
+        "--write",
+        "print a second link too: who has it marks what was done, and writes the files",
+      ),
       option(
         "--url <address>",
         "where a proxy in front answers, as https://garden.example.org, for links",

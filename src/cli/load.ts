@@ -5,7 +5,7 @@ import type { Day } from "../dates.js";
 import { asksForNormals, type PlaceSources } from "../garden-place.js";
 import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
-import { gardenOfText, planOfGarden, workedOut } from "../plan-garden.js";
+import { gardenOfText, planOfGarden, type ReadGarden, workedOut } from "../plan-garden.js";
 import type { PlanOptions } from "../plan.js";
 import { type Problem, problemLine, type Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
@@ -57,20 +57,29 @@ export async function loadGardenText(
   shell: Shell,
   options: LoadOptions = {},
 ): Promise<Result<LoadedGarden>> {
+  const read = gardenOfText(text, shownName(path), loadTables());
+  return read.ok ? planRead(read.value, path, shell, options) : read;
+}
+
+/** The same of a garden that has been read. */
+export async function planRead(
+  read: ReadGarden,
+  path: string,
+  shell: Shell,
+  options: LoadOptions = {},
+): Promise<Result<LoadedGarden>> {
   const tables = loadTables();
-  const read = gardenOfText(text, shownName(path), tables);
-  if (!read.ok) return read;
-  const named = await namedTexts(read.value, path, shell);
+  const named = await namedTexts(read, path, shell);
   if (!named.ok) return named;
-  const sources = { ...named.value, ...(await placeSources(read.value.garden)) };
-  const state = await stateFor(path, read.value.garden, options, shell);
+  const sources = { ...named.value, ...(await placeSources(read.garden)) };
+  const state = await stateFor(path, read.garden, options, shell);
   if (!state.ok) return state;
   const { today, isTimeless, asOf, extraRounds } = options;
-  const { source, garden: whole } = read.value;
+  const { source, garden: whole } = read;
   const garden = asOf === undefined ? whole : gardenOn(whole, asOf);
   const published =
     state.value?.isDaysOnly === true
-      ? workedOut(read.value, sources, tables, state.value.published)
+      ? workedOut(read, sources, tables, state.value.published)
       : state.value?.published;
   const isFree = isTimeless === true && published === undefined && !keepsLog(garden);
   const plan = planOfGarden({ source, garden }, sources, tables, {

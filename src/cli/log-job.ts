@@ -3,7 +3,7 @@ import type { Day } from "../dates.js";
 import { type DoneToBatch, keepsLog, type KnownBatch, knownBatches } from "../log/index.js";
 import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
-import { loadGardenText } from "./load.js";
+import { planRead } from "./load.js";
 import type { LogOptions } from "./log-options.js";
 import type { Shell } from "./shell.js";
 import type { GardenNow, LogWish } from "./write-log.js";
@@ -30,19 +30,20 @@ const unpublished = { isUnpublished: true } as const;
  * that of the day itself; and that of the file as it is, where no log moves it on with the clock.
  */
 export async function plansOfDay(
-  { text, file, garden, on, today }: LogJob,
+  job: LogJob,
   shell: Shell,
 ): Promise<Result<readonly [Plan, ...Plan[]]>> {
+  const { file, garden, on, today } = job;
   if (garden.calendarFile !== undefined) {
-    const kept = await loadGardenText(text, file, shell, { today });
+    const kept = await planRead(job, file, shell, { today });
     if (!kept.ok) return kept;
     if (kept.value.earlier !== undefined) return { ok: true, value: [kept.value.plan] };
   }
-  const then = await loadGardenText(text, file, shell, { asOf: on, ...unpublished });
+  const then = await planRead(job, file, shell, { asOf: on, ...unpublished });
   if (!then.ok) return then;
   const timeless = keepsLog(garden)
     ? undefined
-    : await loadGardenText(text, file, shell, { isTimeless: true, ...unpublished });
+    : await planRead(job, file, shell, { isTimeless: true, ...unpublished });
   const plans: readonly [Plan, ...Plan[]] = timeless?.ok
     ? [then.value.plan, timeless.value.plan]
     : [then.value.plan];
@@ -51,11 +52,11 @@ export async function plansOfDay(
 
 /** Of those plans, and of today's. */
 export async function batchesOfDay(
-  { text, file, today, on }: LogJob,
+  job: LogJob,
   plans: readonly Plan[],
   done: DoneToBatch,
   shell: Shell,
 ): Promise<readonly KnownBatch[]> {
-  const now = await loadGardenText(text, file, shell, { today });
-  return knownBatches([...plans, ...(now.ok ? [now.value.plan] : [])], done, on);
+  const now = await planRead(job, job.file, shell, { today: job.today });
+  return knownBatches([...plans, ...(now.ok ? [now.value.plan] : [])], done, job.on);
 }

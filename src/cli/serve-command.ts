@@ -16,6 +16,7 @@ import {
 import { loadTables } from "../tables.js";
 import { tickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
+import { gardenWriter } from "./garden-writer.js";
 import { loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
@@ -23,6 +24,7 @@ import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { writingPage } from "./writing-page.js";
 import { homedir } from "node:os";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { setTimeout as sleep } from "node:timers/promises";
 
 interface PlanWishes {
@@ -38,12 +40,13 @@ interface ServeWishes extends PlanWishes {
   readonly cert?: string;
   readonly key?: string;
   readonly state?: string;
+  readonly write?: true;
 }
 
 /** Runs until it is told to stop (SIGTERM, SIGINT). */
 export async function serveCommand(
   gardens: readonly string[],
-  { host, port, url, cert, key, state, ...wishes }: ServeWishes,
+  { host, port, url, cert, key, state, write, ...wishes }: ServeWishes,
   shell: Shell,
 ): Promise<number> {
   if ((cert === undefined) !== (key === undefined))
@@ -52,12 +55,13 @@ export async function serveCommand(
   const lines = batchedLines(shell.stderr);
   const server = await serveGardens({
     gardens,
-    source: sourceOf(shell, wishes),
+    source: sourceOf(shell, { ...wishes, ...given({ write }) }),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
     pause: shell.pause,
     nowMs: () => Date.parse(shell.now()),
     ...given({ host, port, url, certificate, today: wishes.today }),
+    ...(write ? { writing: { writer: gardenWriter(shell), webDir } } : {}),
   });
   if (!server.ok) throw ioTrouble(server.problems);
   // Gardens are named once they have been read; a folder of very many is not waited for.
@@ -102,6 +106,9 @@ export async function publishCommand(
   );
   return problems.length > 0 ? reportProblems(problems, {}, shell) : exitCodes.fine;
 }
+
+/** Where the build puts the page on which a garden file is written. */
+const webDir = fileURLToPath(new URL("../web/", import.meta.url));
 
 function sourceOf(shell: Shell, wishes: PlanWishes & { readonly write?: true }): GardenSource {
   return gardenSource({ loadPlan: (file, asOf) => loadPlan(file, asOf, wishes, shell) });

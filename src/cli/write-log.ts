@@ -1,24 +1,16 @@
 /** Writes down what was given, done or seen: a garden file is changed whole or not at all. */
 import type { GardenFile } from "../compiled/garden-file.js";
-import {
-  decodeText,
-  type Garden,
-  editGarden,
-  type GardenEdit,
-  type NewLogEntry,
-} from "../garden/index.js";
-import { gardenOfText } from "../plan-garden.js";
+import { decodeText, editGarden, type GardenEdit, type NewLogEntry } from "../garden/index.js";
+import { gardenOfSource, gardenOfText, type ReadGarden } from "../plan-garden.js";
 import type { Problem, Result } from "../problem.js";
 import { loadTables } from "../tables.js";
 import { byteOrderMarkOf, readBytes, whileLocked, writeText } from "./files.js";
-import { type LoadedGarden, loadGardenText, type LoadOptions } from "./load.js";
+import { type LoadedGarden, type LoadOptions, planRead } from "./load.js";
 import type { Shell } from "./shell.js";
 
 /** A garden file as it is now, sound. */
-export interface GardenNow {
+export interface GardenNow extends ReadGarden {
   readonly file: string;
-  readonly text: string;
-  readonly garden: Garden;
   /** As the file has it. */
   readonly written: GardenFile;
 }
@@ -82,17 +74,20 @@ async function writeLocked<W extends LogWish>(
   if (!text.ok) return refused(text.problems);
   const read = gardenOfText(text.value, file, loadTables());
   if (!read.ok) return refused(read.problems);
-  const { garden, source } = read.value;
+  const { source } = read.value;
   // The file has been validated.
   const written = source.value as GardenFile;
-  const wish = await wishOf({ file, text: text.value, garden, written });
+  const wish = await wishOf({ ...read.value, file, written });
   if (!wish.ok) return refused(wish.problems);
   const { edits } = wish.value;
   if (edits.length === 0) return { kind: "nothing", wish: wish.value };
   const edited = editGarden(source, edits);
   if (!edited.ok) return refused(edited.problems);
-  const after = await loadGardenText(edited.value.text, file, shell, plan);
+  const { undo } = edited.value;
+  const next = gardenOfSource(edited.value.source, loadTables());
+  const after = next.ok ? await planRead(next.value, file, shell, plan) : next;
   if (!after.ok) return refused(after.problems, true);
-  if (!isDryRun) await writeText(file, byteOrderMarkOf(bytes) + edited.value.text, shell, bytes);
-  return { kind: "written", wish: wish.value, after: after.value, undo: edited.value.undo };
+  const newText = byteOrderMarkOf(bytes) + edited.value.source.text;
+  if (!isDryRun) await writeText(file, newText, shell, bytes);
+  return { kind: "written", wish: wish.value, after: after.value, undo };
 }

@@ -91,13 +91,12 @@ export type { GardenTables } from "./validation.js";
 export { feedingL, type Vessel, vesselL, vesselOf, vessels } from "./vessels.js";
 export { type CarriedOver, yearLater } from "./next-year.js";
 export {
-  type Adding,
   batchStepKeys,
   type BatchStepKey,
   type GardenEdit,
   type NewBatch,
   type NewLogEntry,
 } from "./garden-edit.js";
-export { editGarden, type EditedGarden } from "./write-garden.js";
+export { editGarden } from "./write-garden.js";
 export { nextYearText } from "./write-next-year.js";
 export { knownZone, suggestZone } from "./zones.js";

@@ -18,7 +18,8 @@ import { itemsAdded, keySet } from "./write-into.js";
 import { applied, nodeAt, pairAt, type TextEdit } from "./write-text.js";
 
 export interface EditedGarden {
-  readonly text: string;
+  /** The new text, as it was read again. */
+  readonly source: SourceFile;
   /** In the order in which they take the edits back; each refused where what it takes has changed. */
   readonly undo: readonly GardenEdit[];
 }
@@ -43,7 +44,7 @@ export function editGarden(source: SourceFile, edits: readonly GardenEdit[]): Re
     undo.unshift(withPutBack(undoing(edit, now.value), now.text, next.text));
     now = next;
   }
-  return { ok: true, value: { text: now.text, undo } };
+  return { ok: true, value: { source: now, undo } };
 }
 
 /** The text with an edit, read again: it says what it said before, and what is new. */

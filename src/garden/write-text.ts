@@ -38,7 +38,7 @@ export function applied(text: string, edits: readonly TextEdit[]): string {
 }
 
 /** The map that is the whole file. */
-export function rootOf(text: string): FileMap | undefined {
+function rootOf(text: string): FileMap | undefined {
   const { contents } = parseDocument(text, { keepSourceTokens: true, schema: "core" });
   return isMap(contents) ? contents : undefined;
 }

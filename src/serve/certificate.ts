@@ -33,7 +33,7 @@ export async function readCertificate(
 }
 
 /** Our choice: who renews certificates does so weeks ahead. */
-export const usualRenewMs = 60_000;
+const usualRenewMs = 60_000;
 
 /** Takes renewed files; where they are not in order the old ones stay, and it is told. Gives an end. */
 export function followCertificate(

@@ -1,5 +1,6 @@
 /** What a POST below the secret of those who write does: a form of the tick page, or a whole file. */
 import type { IncomingMessage } from "node:http";
+import { largestGardenBytes } from "../garden/index.js";
 import type { Fields } from "../ticks/index.js";
 import { fieldsIn, only, readBody } from "./form-body.js";
 import type { GardenShow } from "./garden-show.js";
@@ -24,10 +25,8 @@ import { formIdIn, sendForm } from "./written-once.js";
 
 /** Our choice. A form of forty beds with two entries each has some 15 kB. */
 const mostFormBytes = 64_000;
-/** Our choice, of a garden file that is saved here; the largest example has 20 kB. */
-const mostFileBytes = 1_000_000;
-/** A byte of it may come as three letters. */
-const mostSavingBytes = 3 * mostFileBytes + 1000;
+/** A byte of a garden file may come as three letters. */
+const mostSavingBytes = 3 * largestGardenBytes + 1000;
 
 /** Undefined where no POST is taken. */
 export async function writingPost(
@@ -85,7 +84,7 @@ async function saveFile(
   const [text, openedHash] = [only(fields, "text"), only(fields, "opened")];
   if (text === undefined || openedHash === undefined) return noForm;
   if (!/^[0-9a-f]{64}$/.test(openedHash) || text.includes("\0")) return noForm;
-  if (Buffer.byteLength(text) > mostFileBytes) return tooLarge;
+  if (Buffer.byteLength(text) > largestGardenBytes) return tooLarge;
   const saved = await writer.save(show.file, { text, openedHash });
   if (saved.kind === "saved") folder.reread(show);
   const status = { saved: 200, conflict: 409, refused: 422 } as const;

@@ -90,7 +90,7 @@ export function seenInWords(on: Day, { amounts, season }: Garden): string {
   return `seen on ${shortDay(on, amounts, season.from)}`;
 }
 
-export function plantingName(id: string, { beds }: Pick<Garden, "beds">): string {
+function plantingName(id: string, { beds }: Pick<Garden, "beds">): string {
   const planting = beds.flatMap(({ plantings }) => plantings).find((one) => one.id === id);
   return nameInText(planting?.name ?? id);
 }

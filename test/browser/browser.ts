@@ -15,7 +15,8 @@ export function noon(day: Day): Date {
   return new Date(dayNumber(day) * 86_400_000 + 12 * 3_600_000);
 }
 
-export async function startBrowser(): Promise<Browser> {
+/** @param more of the program's own options */
+export async function startBrowser(more: readonly string[] = []): Promise<Browser> {
   const found = findBrowser(process.platform, process.env, existsSync);
   const { program, libraries } =
     found === packaged ? await packagedBrowser() : { program: found, libraries: undefined };
@@ -35,6 +36,7 @@ export async function startBrowser(): Promise<Browser> {
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
+      ...more,
     ],
   });
 }

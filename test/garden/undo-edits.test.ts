@@ -27,12 +27,12 @@ function edited(text: string, edits: readonly GardenEdit[]): { text: string; und
   if (!result.ok) throw new Error(`${result.problems.map(problemLine).join("\n")}\n${text}`);
   // As it comes back from the state folder.
   const undo = JSON.parse(JSON.stringify(result.value.undo)) as GardenEdit[];
-  return { text: result.value.text, undo };
+  return { text: result.value.source.text, undo };
 }
 
 function refusal(text: string, edits: readonly GardenEdit[]): string {
   const result = edit(text, edits);
-  if (result.ok) throw new Error(`it was written:\n${result.value.text}`);
+  if (result.ok) throw new Error(`it was written:\n${result.value.source.text}`);
   return result.problems.map((problem) => `${problem.code} ${problemLine(problem)}`).join("\n");
 }
 

@@ -24,7 +24,7 @@ function sourceOf(text: string): SourceFile {
 function edited(text: string, ...edits: GardenEdit[]): string {
   const result = editGarden(sourceOf(text), edits);
   if (!result.ok) throw new Error(result.problems.map(problemLine).join("\n"));
-  return result.value.text;
+  return result.value.source.text;
 }
 
 function added(text: string, ...entries: NewLogEntry[]): string {
@@ -36,7 +36,7 @@ function added(text: string, ...entries: NewLogEntry[]): string {
 
 function refused(text: string, edit: GardenEdit): string {
   const result = editGarden(sourceOf(text), [edit]);
-  if (result.ok) throw new Error(`it was written:\n${result.value.text}`);
+  if (result.ok) throw new Error(`it was written:\n${result.value.source.text}`);
   return result.problems.map((problem) => `${problem.code} ${problemLine(problem)}`).join("\n");
 }
 

@@ -98,7 +98,7 @@ describe("taking back", () => {
     expect(told.outcome).toEqual({ kind: "written", told: "taken back 2027-07-15" });
     expect(told.days).not.toContain("2027-07-15");
     expect(told.lately.filter(({ canTakeBack }) => !canTakeBack)).toEqual([
-      { form: ids[5], told: "given 2027-07-15", canTakeBack: false },
+      { form: ids[5], told: "given 2027-07-15", canTakeBack: false, isTakenBack: true },
     ]);
     // The same form again is answered again, another one finds nothing to take.
     await send(undoForm(ids[5] ?? "", otherId));

@@ -3,9 +3,9 @@
  * page on which the garden file is written. What is sent is never kept, nor a page that answers a form.
  * Where the server no longer has this script, it takes itself and all that it kept away.
  */
-export const serviceWorker = `const cacheName = "feedround-pages-1";
+export const serviceWorker = `const scope = self.registration.scope;
+const cacheName = "feedround-pages-1 " + scope;
 const patienceMs = 4000;
-const scope = self.registration.scope;
 const isOurs = ({ href, search }) => href.startsWith(scope) && search === "";
 
 self.addEventListener("install", () => self.skipWaiting());
@@ -25,7 +25,7 @@ self.addEventListener("fetch", (event) => {
 });
 
 async function begin() {
-  for (const name of await caches.keys()) if (name.startsWith("feedround-") && name !== cacheName) await caches.delete(name);
+  for (const name of await caches.keys()) if (name.startsWith("feedround-") && name.endsWith(" " + scope) && name !== cacheName) await caches.delete(name);
   await self.clients.claim();
 }
 
