@@ -7,7 +7,7 @@ import { planned } from "./planned.js";
 
 export async function answerTo({ writing, wish }: Ask): Promise<Answered> {
   if (wish.kind === "start") {
-    const { checkedStart } = await import("./start/checked-start.js");
+    const { checkedStart } = await import("./checked-start.js");
     const today = todayIn(knownZone(wish.answers.timezone) ?? "UTC", writing.nowMs);
     return { kind: "started", started: checkedStart(wish.answers, today) };
   }

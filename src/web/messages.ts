@@ -1,7 +1,7 @@
 /** What the page asks of its worker, and what that answers. */
 import type { PlanView, ViewPart } from "../outputs/index.js";
-import type { Started } from "./start/checked-start.js";
-import type { Answers } from "./start/starting-garden.js";
+import type { Started } from "./checked-start.js";
+import type { Answers } from "./starting-garden.js";
 import type { Problem } from "../problem.js";
 
 /** A garden file as it is being written, and what it is planned with. */

@@ -1,6 +1,6 @@
 /** The worker as the page sees it: of many texts the latest is planned. */
-import type { Started } from "./start/checked-start.js";
-import type { Answers } from "./start/starting-garden.js";
+import type { Started } from "./checked-start.js";
+import type { Answers } from "./starting-garden.js";
 import type { Answer, Answered, Ask, Making, Writing } from "./messages.js";
 
 /** A text that takes longer is given up once there is a newer one. */

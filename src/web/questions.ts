@@ -1,7 +1,7 @@
 /** The five questions in the page, in the place of the text until they are answered or left. */
 import { byId } from "./dom.js";
-import type { Started } from "./start/checked-start.js";
-import type { Answers } from "./start/starting-garden.js";
+import type { Started } from "./checked-start.js";
+import type { Answers } from "./starting-garden.js";
 
 interface Snippets {
   readonly defaultSnippets: readonly { readonly label: string }[];

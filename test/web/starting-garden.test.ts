@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { day, weekdays } from "../../src/dates.js";
 import { gardenOfText } from "../../src/plan-garden.js";
 import { loadTables } from "../../src/tables.js";
-import { checkedStart } from "../../src/web/start/checked-start.js";
-import type { Answers, CropAnswer } from "../../src/web/start/starting-garden.js";
+import { checkedStart } from "../../src/web/checked-start.js";
+import type { Answers, CropAnswer } from "../../src/web/starting-garden.js";
 
 const tomatoes: CropAnswer = {
   crop: "tomato",

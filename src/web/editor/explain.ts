@@ -12,7 +12,7 @@ interface Explanation {
 }
 
 /** Of the key at a place, or of the key whose value stands there. */
-export function explanationAt(
+function explanationAt(
   state: EditorState,
   schema: SchemaNode,
   offset: number,

@@ -54,7 +54,11 @@ export function gardenEditor({ text, nonce, schema, onChange }: EditorOptions): 
         indentUnit.of("  "),
         look,
         explanations(schema as SchemaNode),
-        autocompletion({ override: [offers(schema as SchemaNode)], icons: false }),
+        autocompletion({
+          override: [offers(schema as SchemaNode)],
+          icons: false,
+          interactionDelay: 0,
+        }),
         // Tab is not among them: it leaves the editor.
         keymap.of([
           { key: "F8", run: nextDiagnostic },

@@ -23,7 +23,7 @@ const theme = EditorView.theme({
     color: "var(--ink)",
     fontSize: "max(0.9rem, 14px)",
   },
-  "&.cm-focused": { outline: "3px solid var(--accent)", outlineOffset: "-3px" },
+  "&.cm-focused": { outline: "3px solid var(--accent)", outlineOffset: "0" },
   ".cm-scroller": {
     fontFamily: 'ui-monospace, "Liberation Mono", "DejaVu Sans Mono", monospace',
     lineHeight: "1.6",

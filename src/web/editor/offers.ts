@@ -86,13 +86,13 @@ function wholeOf({ path, isFlow, isLineStart, taken }: PlaceInText, text: string
   const list = path.at(-1) === "[]" ? path.at(-2) : undefined;
   const [, year = "2027"] = /\bfrom:\s*["']?(\d{4})/.exec(text) ?? [];
   const planting = (start: string): string =>
-    `id: \${name}\n  crop: \${crop}\n  plants: \${6}\n  ${start}: \${${year}-05-20}`;
+    `id: \${3:name}\n  crop: \${4:crop}\n  plants: \${5:6}\n  ${start}: \${6:${year}-05-20}`;
   if (list === "plantings")
     return ["transplanted", "sown"].map((start) =>
       snippetCompletion(planting(start), { label: `new planting, ${start}`, boost: 99 }),
     );
   if (list !== "beds") return [];
   const nested = planting("transplanted").replaceAll("\n", "\n    ");
-  const bed = `id: \${bed}\n  area: \${4 m2}\n  plantings:\n    - ${nested}`;
+  const bed = `id: \${1:bed}\n  area: \${2:4 m2}\n  plantings:\n    - ${nested}`;
   return [snippetCompletion(bed, { label: "new bed", boost: 99 })];
 }

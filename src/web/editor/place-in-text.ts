@@ -36,7 +36,7 @@ interface Line {
 
 function readLine(line: string): Line {
   const [lead = ""] = /^\s*(?:-(?:\s+|$))*/.exec(line) ?? [];
-  const dashes = [...lead].flatMap((letter, i) => (letter === "-" ? [i] : []));
+  const dashes = [...lead.matchAll(/-/g)].map(({ index }) => index);
   const rest = line.slice(lead.length);
   const key = /^(?:"([^"]*)"|'([^']*)'|([^\s#'"[\]{},][^:#]*?))\s*:(?:\s|$)/.exec(rest);
   const name = key?.[1] ?? key?.[2] ?? key?.[3];
@@ -184,14 +184,12 @@ function inFlow(
 /** With what stands in brackets within it blotted out. */
 function flat(text: string): string {
   let depth = 0;
-  return [...text]
-    .map((letter) => {
-      if (letter === "}" || letter === "]") depth--;
-      const shown = depth > 0 ? " " : letter;
-      if (letter === "{" || letter === "[") depth++;
-      return shown;
-    })
-    .join("");
+  return text.replace(/[^]/g, (letter) => {
+    if (letter === "}" || letter === "]") depth--;
+    const shown = depth > 0 ? " " : letter;
+    if (letter === "{" || letter === "[") depth++;
+    return shown;
+  });
 }
 
 function closingAt(text: string, at: number): number {

@@ -1,7 +1,7 @@
 /** One crop of the form: what, how many, and since when. */
 import { button, made } from "../dom.js";
 import { chosen, field, type FormField } from "./fields.js";
-import type { CropAnswer } from "./starting-garden.js";
+import type { CropAnswer } from "../starting-garden.js";
 
 export interface CropRow {
   readonly element: HTMLElement;

@@ -3,8 +3,8 @@ import { type Weekday, weekdays } from "../../dates.js";
 import { button, made } from "../dom.js";
 import { cropRow, type CropRow } from "./crop-row.js";
 import { chosen, field, type FormField, group } from "./fields.js";
-import type { Started } from "./checked-start.js";
-import type { Answers } from "./starting-garden.js";
+import type { Started } from "../checked-start.js";
+import type { Answers } from "../starting-garden.js";
 
 export interface StartOptions {
   readonly timezone: string;

@@ -1,7 +1,7 @@
 /** Answers to five questions -> a commented garden file, and which answer each line comes from. */
-import { addDays, type Day, day, monthOf, type Weekday, yearOf } from "../../dates.js";
-import { hemisphereFromZone, type ZoneHalves } from "../../garden/index.js";
-import { idLike, yamlWord } from "../../suggest.js";
+import { addDays, type Day, day, monthOf, type Weekday, yearOf } from "../dates.js";
+import { hemisphereFromZone, type ZoneHalves } from "../garden/index.js";
+import { idLike, yamlWord } from "../suggest.js";
 
 /** As typed; what of it is wrong is told by the check of the text that it makes. */
 export interface Answers {

@@ -1,7 +1,7 @@
 /** The starting file, with what the core finds wrong beside the answers that it comes from. */
-import { gardenOfText } from "../../plan-garden.js";
-import { loadTables } from "../../tables.js";
-import type { Day } from "../../dates.js";
+import { gardenOfText } from "../plan-garden.js";
+import { loadTables } from "../tables.js";
+import type { Day } from "../dates.js";
 import { type Answers, type Field, startingGarden } from "./starting-garden.js";
 
 export interface Started {
