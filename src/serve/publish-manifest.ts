@@ -11,7 +11,7 @@ export type Manifest = ReadonlyMap<string, string>;
 export const manifestName = "feedround-files.json";
 
 /** Only such names: whatever a manifest says, nothing outside its folder is ever touched. */
-const ours = /^[A-Za-z0-9-]+\.(?:ics|html|js|css|svg|webmanifest)$/;
+const ours = /^[A-Za-z0-9-]+(?:\.[A-Za-z0-9-]+)*\.(?:ics|html|js|css|svg|webmanifest)$/;
 
 export async function readManifest(dir: string): Promise<Result<Manifest, Trouble>> {
   const path = join(dir, manifestName);

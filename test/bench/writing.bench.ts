@@ -19,6 +19,8 @@ async function atTheCan(page: Page, text: string): Promise<void> {
   const editor = page.locator("#editor [contenteditable=true], #editor textarea").first();
   await editor.focus();
   await page.keyboard.press("ControlOrMeta+a");
+  // Over a selection Chromium would carry its style along.
+  await page.keyboard.press("Delete");
   await page.keyboard.insertText(text);
   await planShown(page);
   await page.keyboard.press("ControlOrMeta+Home");

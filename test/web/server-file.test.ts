@@ -73,6 +73,8 @@ function pageOf({ dir }: Built): string {
 async function writeText(page: Page, fresh: string): Promise<void> {
   await page.locator("#editor [contenteditable=true], #editor textarea").first().focus();
   await page.keyboard.press("ControlOrMeta+a");
+  // Over a selection Chromium would carry its style along.
+  await page.keyboard.press("Delete");
   await page.keyboard.insertText(fresh);
   await page.locator("#file-name", { hasText: "plot.yaml, not saved" }).waitFor();
 }

@@ -50,6 +50,8 @@ async function writeText(page: Page, text: string): Promise<void> {
   const editor = page.locator("#editor [contenteditable=true], #editor textarea").first();
   await editor.focus();
   await page.keyboard.press("ControlOrMeta+a");
+  // Over a selection Chromium would carry its style along.
+  await page.keyboard.press("Delete");
   await page.keyboard.insertText(text);
 }
 

@@ -40,6 +40,7 @@ export function gardenEditor({ text, nonce, schema, onChange }: EditorOptions): 
         EditorView.cspNonce.of(nonce),
         EditorView.contentAttributes.of({
           "aria-label": "Garden file",
+          tabindex: "0",
           "aria-describedby": hint.id,
           autocapitalize: "off",
           spellcheck: "false",
