@@ -204,18 +204,12 @@ async function oneScript(name) {
 async function styleText() {
   const { outputFiles } = await build({
     ...bundled,
-    stdin: {
-      contents: `export { narrowTables, pageStyle } from "./src/outputs/index.js";`,
-      resolveDir: root,
-      loader: "ts",
-    },
+    entryPoints: [join(web, "page-style.ts")],
     format: "esm",
   });
   const code = `data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString("base64")}`;
-  const { narrowTables, pageStyle } = await import(code);
-  // The plan has but a part of the window.
-  const narrow = `#parts{container:parts/inline-size}@container parts (max-width:44em){${narrowTables}}`;
-  return [pageStyle, narrow, readFileSync(join(web, "app.css"), "utf8")].join("\n");
+  const { sharedStyle } = await import(code);
+  return [sharedStyle, readFileSync(join(web, "app.css"), "utf8")].join("\n");
 }
 
 async function serviceWorker(files, version) {
