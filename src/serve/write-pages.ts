@@ -113,13 +113,19 @@ function told(outcome: Outcome): FormOutcome {
 }
 
 /** The page of the folder of web files, told where it is and which file it is for. */
-function filePage(show: GardenShow, { headers }: IncomingMessage, { web }: WriteContext): Reply {
+function filePage(
+  show: GardenShow,
+  { headers }: IncomingMessage,
+  { web, now }: WriteContext,
+): Reply {
   if (web.page === undefined) return noFilePage;
   const nonce = randomBytes(16).toString("base64");
+  const { today } = now();
+  const day = today === undefined ? "" : `<meta name="today" content="${today}">`;
   const page = web.page.replace(
     /<head>/,
     (head) =>
-      `${head}<base href="../-/"><meta name="csp-nonce" content="${nonce}"><meta name="garden-file" content="../${show.name}/file.yaml">`,
+      `${head}<base href="../-/"><meta name="csp-nonce" content="${nonce}"><meta name="garden-file" content="../${show.name}/file.yaml">${day}`,
   );
   return unkept(200, "page", page, headers, filePagePolicy(nonce));
 }

@@ -1,6 +1,6 @@
 /** The writing page: a garden file on the left, its plan on the right. */
 import { chooseText } from "./conflict.js";
-import { byId, button, styleNonce } from "./dom.js";
+import { byId, button, nowMs, styleNonce } from "./dom.js";
 import { type EditorOptions, type GardenEditor, plainEditor } from "./garden-editor.js";
 import { readKept } from "./kept.js";
 import type { Answered, Making, Wanted, Writing } from "./messages.js";
@@ -41,7 +41,7 @@ const {
 function writing(): Writing {
   const file = current.name();
   return {
-    ...{ text, file, nowMs: Date.now(), named },
+    ...{ text, file, nowMs: nowMs(), named },
     ...(calendar === undefined ? {} : { calendar }),
   };
 }
@@ -194,7 +194,7 @@ onClick("open", async () => {
 });
 onClick("questions", () =>
   askQuestions(
-    (answers) => checkStart(answers, Date.now()),
+    (answers) => checkStart(answers, nowMs()),
     (fresh) => {
       open({ raw: fresh, place: nowhere });
     },

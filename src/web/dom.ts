@@ -24,7 +24,18 @@ export function button(words: string, act: () => void): HTMLButtonElement {
   return element;
 }
 
+/** What the page's head says under a name: of its policy, or what a server put in. */
+export function headSays(name: string): string | undefined {
+  return document.querySelector<HTMLMetaElement>(`meta[name="${name}"]`)?.content;
+}
+
 /** The nonce that styles of the page bear, as its policy names it. */
 export function styleNonce(): string {
-  return document.querySelector<HTMLMetaElement>('meta[name="csp-nonce"]')?.content ?? "";
+  return headSays("csp-nonce") ?? "";
+}
+
+/** The clock's, or noon of UTC of the day that a server shows its gardens on. */
+export function nowMs(): number {
+  const today = headSays("today");
+  return today === undefined ? Date.now() : Date.parse(`${today}T12:00:00Z`);
 }

@@ -1,4 +1,5 @@
 /** A page that was opened once over https opens without a network. */
+import { headSays } from "./dom.js";
 import { serverFile } from "./server-place.js";
 
 export async function keepPage(): Promise<void> {
@@ -17,7 +18,7 @@ export async function keepPage(): Promise<void> {
 async function keepWithServer(workers: ServiceWorkerContainer): Promise<void> {
   await workers.register("../service-worker.js", { scope: "../" });
   const { active } = await workers.ready;
-  const files = document.querySelector<HTMLMetaElement>('meta[name="page-files"]')?.content ?? "";
+  const files = headSays("page-files") ?? "";
   const addresses = files.split(" ").map((file) => new URL(file, document.baseURI).href);
   active?.postMessage({ keep: [location.href, ...addresses] });
 }

@@ -1,9 +1,10 @@
 /** The garden file of the server that gave this page: it is saved whole, or not where it has changed. */
+import { headSays } from "./dom.js";
 import type { OpenedFile, Place, Saved } from "./places.js";
 
 /** Its address, where a server gave the page. */
 export function serverFile(): string | undefined {
-  return document.querySelector<HTMLMetaElement>('meta[name="garden-file"]')?.content;
+  return headSays("garden-file");
 }
 
 /** Undefined where the server cannot be reached. */

@@ -2,6 +2,7 @@ import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { announcement } from "../../src/serve/announcement.js";
+import { day } from "../../src/dates.js";
 import { aFolder, aServer, get, type Got } from "./a-server.js";
 import { aWritableServer, encoded, hashOf, roundForm, testWriter, undoForm } from "./a-writer.js";
 
@@ -345,6 +346,9 @@ describe("pages that write", () => {
       }),
     );
     expect(nonces[0]).not.toBe(nonces[1]);
+    const onDay = await aWritableServer(onEnd, { writing: { webDir }, today: day("2027-06-09") });
+    const { body } = await get(onDay.port, `${onDay.base}/weir/file`);
+    expect(body.toString()).toContain('<meta name="today" content="2027-06-09"><title>');
     const script = await get(port, `${base}/-/app.js`, { "accept-encoding": "gzip" });
     expect(script.headers["content-encoding"]).toBe("gzip");
     const tag = script.headers.etag ?? "";

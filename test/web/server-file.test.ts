@@ -29,7 +29,7 @@ interface Served {
 }
 
 /** The protocol of the server's side, by itself. */
-async function served(): Promise<Served> {
+async function served(today?: string): Promise<Served> {
   const server = { file: text, isAway: false };
   const opened = await prepared(browser, { clock: new Date("2027-07-05T10:00:00Z") });
   await opened.page.context().route("**/*", (route) => {
@@ -39,7 +39,7 @@ async function served(): Promise<Served> {
       return route.fulfill({
         contentType: "text/html",
         headers: { "content-security-policy": policy },
-        body: pageOf(web),
+        body: pageOf(web, today),
       });
     if (pathname.startsWith("/secret/-/")) {
       const file = fileOf(web.dir, pathname.replace("/secret/-", ""));
@@ -58,16 +58,17 @@ async function served(): Promise<Served> {
     return route.fulfill({ json: { kind: "saved", hash: hash(server.file) } });
   });
   await opened.page.goto(`${address}secret/plot/file`);
-  await planShown(opened.page);
+  if (today === undefined) await planShown(opened.page);
   return { ...opened, server };
 }
 
 const policy =
   "default-src 'none'; script-src 'self'; style-src 'self' 'nonce-n1'; img-src 'self' data:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'self'; frame-ancestors 'none'";
 
-function pageOf({ dir }: Built): string {
+function pageOf({ dir }: Built, today?: string): string {
+  const day = today === undefined ? "" : `<meta name="today" content="${today}">`;
   const metas = `<base href="../-/"><meta name="csp-nonce" content="n1"><meta name="garden-file" content="../plot/file.yaml">`;
-  return readFileSync(join(dir, "file.html"), "utf8").replace("<head>", `<head>${metas}`);
+  return readFileSync(join(dir, "file.html"), "utf8").replace("<head>", `<head>${metas}${day}`);
 }
 
 async function writeText(page: Page, fresh: string): Promise<void> {
@@ -88,6 +89,13 @@ test("the file is opened and saved, to the server and to nobody else", async () 
   expect(server.file).toBe(mine);
   expect(requests.filter((url) => !url.startsWith(`${address}secret/`))).toEqual([]);
   expect(complaints).toEqual([]);
+  await close();
+});
+
+test("a server that shows another day has the page plan on that day, too", async () => {
+  const { page, close } = await served("2027-06-09");
+  const told = page.locator("#editor", { hasText: "which is after today, 2027-06-09" });
+  await told.waitFor();
   await close();
 });
 
