@@ -32,9 +32,11 @@ const {
   make,
   start: checkStart,
 } = planner(startWorker, (answered) => {
-  pane.show(answered);
+  const isOfText = ({ file }: Problem): boolean => file === current.name();
+  const ofText = answered.kind === "problems" ? answered.problems.filter(isOfText) : [];
+  pane.show(answered, editor?.listsProblems === true ? ofText : []);
   if (answered.kind === "failed") return;
-  problems = answered.kind === "problems" ? answered.problems : [];
+  problems = ofText;
   editor?.setProblems(problems);
 });
 
@@ -171,6 +173,8 @@ async function putBetterEditor(): Promise<void> {
   const schema = {};
   const { gardenEditor } = await import("./editor/index.js");
   putEditor(gardenEditor, schema);
+  // It tells them itself.
+  if (problems.length > 0) replan();
   const told = await import("../../schemas/garden.schema.json", { with: { type: "json" } });
   Object.assign(schema, told.default);
 }

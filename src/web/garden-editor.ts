@@ -15,7 +15,10 @@ export interface GardenEditor {
   readonly element: HTMLElement;
   readonly text: () => string;
   readonly setText: (text: string) => void;
+  /** Of the text that it shows. */
   readonly setProblems: (problems: readonly Problem[]) => void;
+  /** They are told beside the text, each with its mend. */
+  readonly listsProblems: boolean;
   readonly focus: () => void;
 }
 
@@ -36,6 +39,7 @@ export function plainEditor({ text, onChange }: EditorOptions): GardenEditor {
     setProblems: (problems) => {
       area.setAttribute("aria-invalid", String(problems.length > 0));
     },
+    listsProblems: false,
     focus: () => {
       area.focus();
     },

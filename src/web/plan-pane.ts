@@ -5,7 +5,8 @@ import { byId, made } from "./dom.js";
 import type { Answered, Wanted } from "./messages.js";
 
 export interface PlanPane {
-  readonly show: (answered: Answered) => void;
+  /** @param listed problems that stand beside the text already */
+  readonly show: (answered: Answered, listed?: readonly Problem[]) => void;
 }
 
 export function planPane(openWanted: (wanted: Wanted) => readonly Node[]): PlanPane {
@@ -24,16 +25,16 @@ export function planPane(openWanted: (wanted: Wanted) => readonly Node[]): PlanP
     shown.set(id, { markup, place });
   }
 
-  function tell(standing: string, problems: readonly Problem[]): void {
+  function tell(standing: string, problems: readonly Problem[] = [], isBehind = false): void {
     byId("standing").textContent = standing;
     byId("problems").replaceChildren(
       ...problems.map((problem) => made("li", { dir: "auto" }, problemLine(problem))),
     );
-    byId("plan").classList.toggle("behind", problems.length > 0);
+    byId("plan").classList.toggle("behind", isBehind);
   }
 
   return {
-    show: (answered) => {
+    show: (answered, listed = []) => {
       if (answered.kind === "plan") {
         lastGood = clock();
         byId("plan-head").textContent = `Plan of ${answered.garden}`;
@@ -48,15 +49,16 @@ export function planPane(openWanted: (wanted: Wanted) => readonly Node[]): PlanP
             return item;
           }),
         );
-        tell("The plan of the text as it stands.", []);
+        tell("The plan of the text as it stands.");
       } else if (answered.kind === "problems") {
         const { length } = answered.problems;
         const count = length === 1 ? "1 problem" : `${length} problems`;
         const below =
           lastGood === undefined ? "there is no plan yet" : `the plan below is of ${lastGood}`;
-        tell(`The text has ${count}: ${below}.`, answered.problems);
+        const others = answered.problems.filter((problem) => !listed.includes(problem));
+        tell(`The text has ${count}: ${below}.`, others, true);
       } else if (answered.kind === "failed")
-        tell(`This text could not be planned, by a fault of the program: ${answered.told}`, []);
+        tell(`This text could not be planned, by a fault of the program: ${answered.told}`);
     },
   };
 }

@@ -88,6 +88,7 @@ export function gardenEditor({ text, nonce, schema, onChange }: EditorOptions): 
       if (view.hasFocus)
         view.dispatch({ effects: EditorView.scrollIntoView(view.state.selection.main.head) });
     },
+    listsProblems: true,
     focus: () => {
       view.focus();
     },
