@@ -9,7 +9,7 @@ import { onLinksInPage } from "./page-links.js";
 import { planPane } from "./plan-pane.js";
 import { planner } from "./planner.js";
 import { chosenFiles, download, openedFile, type OpenedFile, openFile, rawText } from "./places.js";
-import { showPrint } from "./print-pane.js";
+import { isPrintOpen, showPrint } from "./print-pane.js";
 import { onServer, openFromServer, serverFile } from "./server-place.js";
 import { nowhere, session, type Session } from "./session.js";
 import { keepPage } from "./keep-page.js";
@@ -129,7 +129,14 @@ function give(answered: Answered, what: Making): void {
     calendar = content;
     tell(`${name} is among your downloads; open it here again before you write the next one.`);
     replan();
-  } else showPrint(answered.made, (size) => void makeAndGive({ kind: "labels", size }));
+  } else showPrint(answered.made, (size) => void remake(size));
+}
+
+/** Labels of another size, unless what was to be printed has been closed meanwhile. */
+async function remake(size: string): Promise<void> {
+  const what = { kind: "labels", size } as const;
+  const answered = await make(writing(), what);
+  if (isPrintOpen()) give(answered, what);
 }
 
 /** The text that was left unsaved, else the server's, else an example to begin with. */

@@ -3,6 +3,10 @@ import { byId, styleNonce } from "./dom.js";
 import type { Made } from "./messages.js";
 import { download } from "./places.js";
 
+export function isPrintOpen(): boolean {
+  return byId("print").hasAttribute("open");
+}
+
 /** @param remake of labels, for another size */
 export function showPrint(made: Made, remake: (size: string) => void): void {
   const dialog = byId("print") as HTMLDialogElement;
