@@ -178,8 +178,9 @@ function otherwise(typed: readonly Typed[]): TickedEntry[] {
   });
 }
 
+/** Left empty, or zero of some unit; a word is no amount, and is told so when the garden is read. */
 function isNothing(amount: string): boolean {
-  return /^0*(?:[.,]0*)?\s*[A-Za-z]*$/.test(amount.trim());
+  return /^(?:0+(?:[.,]0*)?\s*[A-Za-z]*)?$/.test(amount.trim());
 }
 
 /** A bare number is in the unit that stood there. */

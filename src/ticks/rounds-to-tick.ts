@@ -1,10 +1,10 @@
 /** Rounds that can be ticked, bed by bed. */
 import { type Day, within } from "../dates.js";
-import { type Garden, type NewLogEntry, vesselOf } from "../garden/index.js";
+import { type Amounts, type Garden, type NewLogEntry, vesselOf } from "../garden/index.js";
 import { entriesOfDay, entriesOfPublished, isOpen } from "../log/index.js";
 import type { CanMix, OtherFeedMix, Plan, Round } from "../season/index.js";
 import { byText, given, grouped } from "../values.js";
-import { fillOfWater, nameInText, stockInRow } from "../words/index.js";
+import { capital, fillOfWater, missingStock, nameInText, stockInRow } from "../words/index.js";
 import type { SaidOfRounds } from "./said-of-rounds.js";
 import type { BedToTick, RoundToTick } from "./sheet.js";
 import { standingOfRound } from "./standing.js";
@@ -65,7 +65,7 @@ function bedsOf(plan: Plan, round: Round): BedOfDay[] {
       const toTick = open.length > 0 ? open : those;
       const isOver = open.length === 0;
       const own = isOver ? [] : (entries.get(bed) ?? []).map(withoutDay);
-      const lines = toTick.flatMap(linesOf);
+      const lines = toTick.flatMap((mix) => linesOf(mix, plan.garden.amounts));
       return { day, bed: { bed, name: bedName, isDone: isOver, lines, entries: own } };
     }),
   );
@@ -84,11 +84,12 @@ function withoutDay({ planting, stock, batch, route }: NewLogEntry): TickedEntry
   return given({ planting, stock, batch, route });
 }
 
-function linesOf({ fills, route, feedings }: CanMix): string[] {
+function linesOf({ fills, route, feedings, shortMl }: CanMix, amounts: Amounts): string[] {
   const names = feedings.map(({ name }) => nameInText(name)).join(", ");
-  return fills.map(
+  const lines = fills.map(
     (fill) => `${fillOfWater(fill, vesselOf(route))}: ${stockInRow(fill)}, for ${names}`,
   );
+  return shortMl === undefined ? lines : [...lines, capital(missingStock(shortMl, amounts))];
 }
 
 function feedLines({ bedName, fills }: OtherFeedMix): string[] {

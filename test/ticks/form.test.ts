@@ -162,6 +162,10 @@ describe("given otherwise", () => {
     },
   );
 
+  test("a word is no amount: it is kept as it was typed, for the garden to refuse", () => {
+    expect(what(["stock-0", "abc"])).toMatchObject({ entries: [{ stock: "abc" }, {}] });
+  });
+
   test("of two bottles, none from one is no feeding missed", () => {
     const both: Ticked = {
       ...round,

@@ -53,6 +53,14 @@ function roundOn(sheet: TickSheet, on: string): TickSheet["rounds"][number] {
 }
 
 describe("rounds to tick", () => {
+  test("say what no bottle gives", () => {
+    const differs = { stock: { shells_per_week: 0, shells_in_hand: 0 } };
+    const [sheet, { rounds }] = planned(first, differs, nothingPublished);
+    const short = rounds.find(({ shortMl }) => shortMl !== undefined);
+    const lines = roundOn(sheet, short?.day ?? "").beds.flatMap((bed) => bed.lines);
+    expect(lines).toContainEqual(expect.stringMatching(/^Too little stock: \d+ mL missing$/));
+  });
+
   test("a past one of which the log is silent is open, with what the plan had for each planting", () => {
     const { state, beds, told } = roundOn(sheetOn(afterFirst(2)), first);
     expect({ state, told }).toEqual({ state: "open", told: undefined });
