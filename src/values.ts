@@ -21,3 +21,13 @@ export function grouped<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K
   }
   return groups;
 }
+
+/** As JSON, the same whatever the order of keys; empty for nothing. */
+export function inOneOrder(value: unknown): string {
+  const text = JSON.stringify(value, (_, part: unknown) =>
+    typeof part === "object" && part !== null && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => byText(a, b)))
+      : part,
+  ) as string | undefined;
+  return text ?? "";
+}

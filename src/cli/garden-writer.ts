@@ -12,7 +12,13 @@ import { refusedTick, type TickWish, tickWish } from "./log-tick.js";
 import { publishedState } from "./published-state.js";
 import { withMend } from "./report.js";
 import { CommandError, type Shell } from "./shell.js";
-import { type LogAsk, type LogOutcome, type LogWish, writeLog } from "./write-log.js";
+import {
+  type LogAsk,
+  type LogOutcome,
+  type LogWish,
+  unknownBatches,
+  writeLog,
+} from "./write-log.js";
 
 export function gardenWriter(shell: Shell): GardenWriter {
   return {
@@ -109,16 +115,6 @@ async function publishedTo(
 ): Promise<Published> {
   const state = await publishedState(file, garden, planFor(asOf), shell);
   return (state.ok ? state.value?.published : undefined) ?? nothingPublished;
-}
-
-/** Bottles of its entries that nobody has listed. */
-function unknownBatches({ wish, after }: LogOutcome<TickWish> & { kind: "written" }): string[] {
-  const { entries = [] } = wish;
-  return after.plan.warnings
-    .filter(
-      ({ code, day }) => code === "batch-unknown" && entries.some((e) => e.on === day && e.batch),
-    )
-    .map(withMend);
 }
 
 function refusedOf({

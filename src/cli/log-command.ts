@@ -7,10 +7,10 @@ import type { CommandWish, LogJob } from "./log-job.js";
 import { checkLogUsage, type LogOptions } from "./log-options.js";
 import { seenWish } from "./log-seen.js";
 import { logText } from "./log-text.js";
-import { reportProblems, withMend } from "./report.js";
+import { reportProblems } from "./report.js";
 import { exitCodes, type Shell } from "./shell.js";
 import { textStyle } from "./terminal-text.js";
-import { type LogOutcome, writeLog } from "./write-log.js";
+import { type LogOutcome, unknownBatches, writeLog } from "./write-log.js";
 
 /** Writes down what was given or done; the file is changed only when the garden with it has no problems. */
 export async function logCommand(file: string, options: LogOptions, shell: Shell): Promise<number> {
@@ -51,14 +51,8 @@ function tellOutcome(
       return exitCodes.fine;
     case "written": {
       const { wish, after } = outcome;
-      const { remarks = [], entries = [] } = wish;
-      remarks.forEach(tell);
-      for (const warning of after.plan.warnings)
-        if (
-          warning.code === "batch-unknown" &&
-          entries.some((e) => e.on === warning.day && e.batch)
-        )
-          shell.stderr(`${withMend(warning)}\n`);
+      wish.remarks?.forEach(tell);
+      for (const line of unknownBatches(outcome)) shell.stderr(`${line}\n`);
       shell.stdout(logText(wish, after, isDryRun, textStyle(shell)));
       if (!isDryRun) tellIfBehind(file, after, shell);
       tell(isDryRun ? "nothing was written, as asked" : "written");

@@ -1,7 +1,7 @@
 /** What the `log` command is asked for; what does not go together is wrong usage. */
 import type { StageName } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import { parseQuantity } from "../garden/index.js";
+import { parseQuantity, signKey } from "../garden/index.js";
 import { didYouMean } from "../suggest.js";
 import { loadTables } from "../tables.js";
 import type { StepWord } from "./log-steps.js";
@@ -77,14 +77,6 @@ function checkSign(word: string): void {
     throw wrongUsage(
       `--sign: \`${word}\` is not known: ${didYouMean(word, keys, `it is one of ${keys.join(", ")}`)}`,
     );
-}
-
-/** `Blossom end rot` -> `blossom-end-rot` */
-export function signKey(word: string): string {
-  return word
-    .trim()
-    .toLowerCase()
-    .replace(/[ _-]+/g, "-");
 }
 
 function checkVolume(key: string, text: string | undefined): void {

@@ -1,8 +1,7 @@
 /** What `log` writes of a planting: a sign, or the first day of a stage. */
-import type { GardenEdit } from "../garden/index.js";
+import { type GardenEdit, signKey } from "../garden/index.js";
 import { nearest } from "../suggest.js";
 import type { CommandWish, LogJob } from "./log-job.js";
-import { signKey } from "./log-options.js";
 import { wrongUsage } from "./shell.js";
 
 export function seenWish({ garden, on, today, options }: LogJob): CommandWish {

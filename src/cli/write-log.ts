@@ -6,6 +6,7 @@ import type { Problem, Result } from "../problem.js";
 import { loadTables } from "../tables.js";
 import { byteOrderMarkOf, readBytes, whileLocked, writeText } from "./files.js";
 import { type LoadedGarden, type LoadOptions, planRead } from "./load.js";
+import { withMend } from "./report.js";
 import type { Shell } from "./shell.js";
 
 /** A garden file as it is now, sound. */
@@ -47,6 +48,18 @@ export type LogOutcome<W extends LogWish> =
       /** The file is in order without it: the places are those of the text that was to be written. */
       readonly isOfNewText: boolean;
     };
+
+/** Bottles of the entries written that nobody has listed, a line each. */
+export function unknownBatches<W extends LogWish>({
+  wish: { entries = [] },
+  after,
+}: LogOutcome<W> & { readonly kind: "written" }): string[] {
+  return after.plan.warnings
+    .filter(
+      ({ code, day }) => code === "batch-unknown" && entries.some((e) => e.on === day && e.batch),
+    )
+    .map(withMend);
+}
 
 /**
  * Asks what to write under the lock of the garden file, and writes it where the garden with it has no

@@ -99,4 +99,5 @@ export {
 } from "./garden-edit.js";
 export { editGarden } from "./write-garden.js";
 export { nextYearText } from "./write-next-year.js";
-export { knownZone, suggestZone } from "./zones.js";
+export { signKey } from "./validate-records.js";
+export { knownZone, suggestZone, todayAt } from "./zones.js";

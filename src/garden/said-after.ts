@@ -1,5 +1,6 @@
 /** What a garden file says after an edit, as plain values: what its new text is compared with. */
 import type { FilePath } from "../problem.js";
+import { inOneOrder } from "../values.js";
 import type { Adding, GardenEdit, NewBatch, NewLogEntry, SetInBatch } from "./garden-edit.js";
 
 /** The list that something is added to, and what. */
@@ -179,13 +180,4 @@ function withoutEmpty(value: unknown): unknown {
 
 function isEmptied(part: object): boolean {
   return Object.keys(part).length === 0;
-}
-
-function inOneOrder(value: unknown): string {
-  const text = JSON.stringify(value, (_, part: unknown) =>
-    typeof part === "object" && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([x], [y]) => (x < y ? -1 : 1)))
-      : part,
-  ) as string | undefined;
-  return text ?? "";
 }

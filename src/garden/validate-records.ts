@@ -117,16 +117,21 @@ export function validateLog(
   });
 }
 
+/** A sign as it is known, of one written with capitals and blanks: `Blossom end rot`. */
+export function signKey(word: string): string {
+  return word
+    .trim()
+    .toLowerCase()
+    .replace(/[ _-]+/g, "-");
+}
+
 export function validateSigns(
   signs: readonly Entry<SignFile>[],
   references: References<"plantings">,
 ): SignSeen[] {
   return signs.flatMap((entry): SignSeen[] => {
-    // The schema has let by names with capitals and blanks: `Blossom end rot`.
-    const sign = entry
-      .text("sign")
-      ?.toLowerCase()
-      .replace(/[ _-]+/g, "-");
+    const word = entry.text("sign");
+    const sign = word === undefined ? undefined : signKey(word);
     const on = entry.day("on");
     const planting = known(entry, "planting", references.plantings);
     if (on === undefined || planting === undefined || sign === undefined) return [];

@@ -1,4 +1,5 @@
-import { IANAZone } from "luxon";
+import { DateTime, IANAZone } from "luxon";
+import { day, type Day } from "../dates.js";
 import { nearest } from "../suggest.js";
 
 /** The IANA name in its right spelling, or undefined when there is no such zone. */
@@ -18,4 +19,9 @@ export function suggestZone(name: string): string | undefined {
   return (
     zones.find((zone) => zone.split("/").at(-1)?.toLowerCase() === city) ?? nearest(name, zones)
   );
+}
+
+/** The calendar day in a zone at a moment, ms since 1970. */
+export function todayAt(nowMs: number, timezone: string): Day {
+  return day(DateTime.fromMillis(nowMs, { zone: timezone }).toFormat("yyyy-MM-dd"));
 }

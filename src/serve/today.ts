@@ -1,5 +1,6 @@
 import { DateTime } from "luxon";
-import { day, type Day } from "../dates.js";
+import type { Day } from "../dates.js";
+import { todayAt } from "../garden/index.js";
 
 /** What gardens are planned from: the clock, or a day asked for, which stays. */
 export interface Now {
@@ -16,11 +17,6 @@ export function todayIn(timezone: string, { nowMs, today }: Now): Day {
 /** For what is written now; on a day asked for, noon of UTC, which is that day nearly everywhere. */
 export function stampOf({ nowMs, today }: Now): string {
   return new Date(today === undefined ? nowMs : `${today}T12:00:00Z`).toISOString();
-}
-
-/** The calendar day in a zone at a moment. */
-export function todayAt(nowMs: number, timezone: string): Day {
-  return day(DateTime.fromMillis(nowMs, { zone: timezone }).toFormat("yyyy-MM-dd"));
 }
 
 /** Moments, ms since 1970. */

@@ -1,4 +1,5 @@
 /** Marks by which two states of a thing are told apart. */
+import { inOneOrder } from "../values.js";
 
 /** Where a file says nothing of a thing. */
 export const nothingSeen = "-";
@@ -15,14 +16,6 @@ export function markOf(value: unknown): string {
     hash = Math.floor(hash / 64);
   }
   return mark;
-}
-
-function inOneOrder(value: unknown): string {
-  return JSON.stringify(value, (_, part: unknown) =>
-    typeof part === "object" && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
 }
 
 /** FNV-1a, 32 bits (RFC 9923), over UTF-16 units: for telling states apart, not for keeping secrets. */

@@ -1,14 +1,13 @@
 /** What the worker answers: all of it from the pure core. */
-import { knownZone } from "../garden/index.js";
+import { knownZone, todayAt } from "../garden/index.js";
 import { planView } from "../outputs/index.js";
 import type { Answered, Ask } from "./messages.js";
-import { todayIn } from "./today-in.js";
 import { planned } from "./planned.js";
 
 export async function answerTo({ writing, wish }: Ask): Promise<Answered> {
   if (wish.kind === "start") {
     const { checkedStart } = await import("./checked-start.js");
-    const today = todayIn(knownZone(wish.answers.timezone) ?? "UTC", writing.nowMs);
+    const today = todayAt(writing.nowMs, knownZone(wish.answers.timezone) ?? "UTC");
     return { kind: "started", started: checkedStart(wish.answers, today) };
   }
   // As a command that writes a calendar where there is none yet.

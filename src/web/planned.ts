@@ -1,7 +1,7 @@
 /** Text of a garden file as it is being written -> its plan, as the command line makes it. */
 import type { Day } from "../dates.js";
 import { asksForNormals } from "../garden-place.js";
-import type { Garden } from "../garden/index.js";
+import { type Garden, todayAt } from "../garden/index.js";
 import { gardenOfText, type GardenSources, planOfGarden, workedOut } from "../plan-garden.js";
 import type { Result } from "../problem.js";
 import type { Published } from "../published/index.js";
@@ -9,7 +9,6 @@ import type { Plan } from "../season/index.js";
 import { loadNormals, loadTables } from "../tables.js";
 import { given } from "../values.js";
 import type { Wanted, Writing } from "./messages.js";
-import { todayIn } from "./today-in.js";
 
 export interface Planned {
   readonly garden: Garden;
@@ -30,7 +29,7 @@ export async function planned(writing: Writing): Promise<Result<Planned>> {
     state.value?.isDaysOnly === true
       ? workedOut(read.value, sources, tables, state.value.published)
       : state.value?.published;
-  const today: Day = todayIn(garden.timezone, writing.nowMs);
+  const today: Day = todayAt(writing.nowMs, garden.timezone);
   const plan = planOfGarden(read.value, sources, tables, { today, ...given({ published }) });
   if (!plan.ok) return plan;
   return { ok: true, value: { garden, plan: plan.value, wanted: wantedOf(garden, writing) } };

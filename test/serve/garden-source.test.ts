@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isRuleFile } from "../../src/serve/garden-source.js";
-import { spanOfToday, todayAt } from "../../src/serve/today.js";
+import { spanOfToday } from "../../src/serve/today.js";
+import { todayAt } from "../../src/garden/zones.js";
 
 describe("a YAML file among gardens", () => {
   test.each([
