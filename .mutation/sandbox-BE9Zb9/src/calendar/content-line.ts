@@ -1,0 +1,54 @@
+// @ts-nocheck
+import { escape, foldLines } from "ical-generator";
+
+/** RFC 5545 section 3.1: no control characters but TAB and the line break; U+FFFD for lone surrogates. */
+export function cleanText(text: string): string {
+  return text
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, "")
+    .replace(/\p{Surrogate}/gu, "\ufffd");
+}
+
+/** A TEXT value (RFC 5545 section 3.3.11), for the properties that ical-generator prints raw. */
+export function textValue(text: string): string {
+  return escape(cleanText(text), false);
+}
+
+/** The text that a TEXT value stands for. */
+export function textOfValue(value: string): string {
+  return value.replace(/\\([\\;,nN])/g, (_, char: string) => (/n/i.test(char) ? "\n" : char));
+}
+
+/** Content lines as they stand in a file: folded at 75 octets between code points, CRLF after each. */
+export function foldedLines(lines: readonly string[]): string {
+  return lines.length === 0 ? "" : `${foldLines(lines.join("\r\n"))}\r\n`;
+}
+
+/** The content lines of a text that {@link foldedLines} wrote. */
+export function unfoldedLines(text: string): string[] {
+  return text
+    .replace(/\r\n[ \t]/g, "")
+    .split("\r\n")
+    .slice(0, -1);
+}
+
+/** `SUMMARY` of `SUMMARY;LANGUAGE=en:Feed`. */
+export function nameOfLine(line: string): string {
+  return line.slice(0, line.search(/[;:]/));
+}
+
+/** What stands after the colon; colons inside quoted parameters do not count (section 3.1). */
+export function valueOfLine(line: string): string {
+  return line.replace(/^(?:[^":]|"[^"]*")*:/, "");
+}
+
+/** An event's lines up to its alarms, or to its end. */
+export function ownLines(lines: readonly string[]): readonly string[] {
+  const end = lines.findIndex((line) => line === "BEGIN:VALARM" || line === "END:VEVENT");
+  return end === -1 ? lines : lines.slice(0, end);
+}
+
+/** The value of the first line with that name outside the alarms. */
+export function valueIn(lines: readonly string[], name: string): string | undefined {
+  const line = ownLines(lines).find((l) => nameOfLine(l) === name);
+  return line === undefined ? undefined : valueOfLine(line);
+}

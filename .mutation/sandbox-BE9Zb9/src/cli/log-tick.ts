@@ -1,0 +1,202 @@
+/** What a tick writes into a garden file as it is now. */
+// @ts-nocheck
+
+import type { Day } from "../dates.js";
+import { type LogEntry, type NewLogEntry, parseQuantity, shortDay } from "../garden/index.js";
+import { batchNamed, knownBatches, stepEdits } from "../log/index.js";
+import type { Published } from "../published/index.js";
+import type { Outcome } from "../serve/index.js";
+import { batchName } from "../stock/index.js";
+import { loadTables } from "../tables.js";
+import {
+  entriesInWords,
+  entriesOfTick,
+  feedAsBed,
+  isAsSeen,
+  markOf,
+  missedInWords,
+  nameOfTicked,
+  seenInWords,
+  standingOf,
+  stepInWords,
+  type Tick,
+  type Ticked,
+} from "../ticks/index.js";
+import { given } from "../values.js";
+import { capital } from "../words/index.js";
+import { visits } from "./log-batch.js";
+import { withBottles } from "./log-bottles.js";
+import { spaced } from "./log-options.js";
+import type { GardenNow, LogWish } from "./write-log.js";
+
+/** A tick in the light of the file. */
+export interface TickWish extends LogWish {
+  /** What is written, in words. */
+  readonly told: string;
+  /** What comes of it where there is nothing to write. */
+  readonly instead?: Instead;
+}
+
+type Instead = Exclude<Outcome, { readonly kind: "written" }>;
+
+/** A tick on the day that it is of. */
+export interface DatedTick {
+  readonly tick: Tick;
+  readonly on: Day;
+}
+
+/** @param published what the calendar has told */
+export function tickWish(now: GardenNow, dated: DatedTick, published: Published): TickWish {
+  const { what } = dated.tick;
+  const { garden } = now;
+  const lacking = whatIsLacking(what, now);
+  if (lacking !== undefined) return refusedTick(lacking);
+  const change = changeOf(now, dated, published);
+  if (change === undefined)
+    return refusedTick("the garden file knows nothing of it any more: open the page again");
+  const standing = standingOf(garden, what, published);
+  const name = capital(nameOfTicked(what, garden));
+  const wanted = `${name}: ${change.wanted}`;
+  const told = `${name}: ${standing.told ?? "the garden file says nothing of it any more"}`;
+  const wish = { ...change, told: wanted };
+  if (change.isSaid || (isAsSeen(dated.tick, standing) && change.edits.length === 0))
+    return { ...wish, edits: [], instead: { kind: "already", told } };
+  return isAsSeen(dated.tick, standing)
+    ? wish
+    : { ...wish, edits: [], instead: { kind: "conflict", now: told, wanted } };
+}
+
+export function refusedTick(why: string): TickWish {
+  return { edits: [], told: "", instead: { kind: "refused", told: [why] } };
+}
+
+interface Change extends LogWish {
+  /** Of the thing, in words. */
+  readonly wanted: string;
+  /** The file says exactly this. */
+  readonly isSaid: boolean;
+}
+
+function changeOf(
+  now: GardenNow,
+  { tick, on }: DatedTick,
+  published: Published,
+): Change | undefined {
+  const { garden } = now;
+  const { what } = tick;
+  switch (what.kind) {
+    case "round":
+      return roundChange(now, what, on, published);
+    case "step":
+      return stepChange(now, what, { on, isDayNamed: tick.on !== undefined }, published);
+    case "sign": {
+      const { planting, sign } = what;
+      const isSaid = garden.signs.some(
+        (one) => one.on === on && one.planting === planting && one.sign === sign,
+      );
+      const edit = { kind: "add-to-signs", signs: [{ on, planting, sign }] } as const;
+      return { edits: [edit], isSaid, wanted: seenInWords(on, garden) };
+    }
+    case "stage": {
+      const { planting, stage } = what;
+      const seen = garden.beds
+        .flatMap((bed) => bed.plantings)
+        .filter(({ id }) => id === planting)
+        .flatMap((one) => one.seen.filter((sighting) => sighting.stage === stage));
+      const edit = { kind: "add-to-seen", planting, seen: { stage, on } } as const;
+      return {
+        // A stage has one first day.
+        edits: seen.length === 0 ? [edit] : [],
+        isSaid: seen.some((one) => one.on === on),
+        wanted: seenInWords(on, garden),
+      };
+    }
+  }
+}
+
+function roundChange(
+  now: GardenNow,
+  what: Ticked & { kind: "round" },
+  on: Day,
+  published: Published,
+): Change | undefined {
+  const { garden, written } = now;
+  const known = knownBatches([{ published }], "poured", on);
+  const { wanted, fresh } = entriesOfTick(garden, what, on, published);
+  if (what.missed) {
+    const edits = fresh.length === 0 ? [] : [{ kind: "add-to-log" as const, entries: fresh }];
+    const isSaid = standingOf(garden, what, published).told === missedInWords;
+    return { edits, entries: fresh, isSaid, wanted: missedInWords };
+  }
+  if (wanted.length === 0) return undefined;
+  const asWritten = withBottles(
+    now,
+    wanted.map(({ entry }) => entry),
+    on,
+    known,
+  ).entries;
+  const held = new Set((written.log ?? []).map(markOf));
+  const said = asWritten.map((entry, i) => ({
+    bed: wanted[i]?.bed ?? "",
+    entry: asRead(entry, now),
+  }));
+  const { unready, edits, entries } = withBottles(now, fresh, on, known);
+  const dayIn = (day: Day): string => shortDay(day, garden.amounts);
+  return {
+    edits: fresh.length === 0 ? [] : edits,
+    entries,
+    isSaid: asWritten.every((entry) => held.has(markOf(entry))),
+    wanted: entriesInWords(said, what.beds, garden),
+    remarks: unready.map(
+      ({ id, notBefore }) =>
+        `${capital(batchName(id))} cannot be bottled before ${dayIn(notBefore)}, so it is not written down as bottled on ${dayIn(on)}`,
+    ),
+  };
+}
+
+/** With its amount as the garden would read it. */
+function asRead(entry: NewLogEntry, { garden: { amounts } }: GardenNow): Omit<LogEntry, "path"> {
+  const { stock, ...rest } = entry;
+  const volume =
+    stock === undefined
+      ? undefined
+      : parseQuantity(stock, "volume", { units: loadTables().units, amounts });
+  return { ...rest, ...given({ stockMl: volume?.ok ? volume.value * 1000 : undefined }) };
+}
+
+function stepChange(
+  { garden, written }: GardenNow,
+  { batch, step, volume: typed }: Ticked & { kind: "step" },
+  when: { readonly on: Day; readonly isDayNamed: boolean },
+  published: Published,
+): Change | undefined {
+  const known = knownBatches([{ published }], visits[step] ?? "made", when.on);
+  const volume = typed === undefined ? undefined : spaced(typed);
+  const done = { step, ...when, ...given({ volume }) };
+  const named = batchNamed(batch, written, known);
+  const change = stepEdits(batch, named, done, garden.amounts);
+  if (change === undefined) return undefined;
+  return {
+    edits: change.edits,
+    isSaid: change.edits.length === 0 && change.writtenOn === when.on,
+    wanted: stepInWords(step, when.on, garden, step === "made" ? volume : undefined),
+  };
+}
+
+/** A bed or planting of the page that is gone. */
+function whatIsLacking(what: Ticked, { garden }: GardenNow): string | undefined {
+  const again = "open the page again, and mark it there";
+  if (what.kind === "round") {
+    const known = [
+      ...garden.beds.map(({ id }) => id),
+      ...garden.feeds.map(({ name }) => feedAsBed(name)),
+    ];
+    const lost = what.beds.find((bed) => !known.includes(bed));
+    return lost && `there is no bed or feed \`${lost}\` in the garden file any more: ${again}`;
+  }
+  if (what.kind === "step") return undefined;
+  const plantings = garden.beds.flatMap((bed) => bed.plantings);
+  return plantings.some(({ id }) => id === what.planting)
+    ? undefined
+    : `there is no planting \`${what.planting}\` in the garden file any more: ${again}`;
+}

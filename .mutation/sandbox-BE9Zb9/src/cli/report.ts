@@ -1,0 +1,66 @@
+/** What a command gives back: its answer, or the problems of a file. */
+// @ts-nocheck
+
+import type { Day } from "../dates.js";
+import { counted } from "../garden/index.js";
+import { type Problem, problemLine } from "../problem.js";
+import { writeText } from "./files.js";
+import { exitCodes, type Shell } from "./shell.js";
+import { textStyle, type TextStyle } from "./terminal-text.js";
+
+/** Options of the commands that answer from a garden. */
+export interface AnswerOptions {
+  readonly json?: true;
+  readonly today?: Day;
+}
+
+/** To standard output: a value as JSON where JSON was asked for, else told in words. */
+export function answer<T>(
+  value: T,
+  inWords: (value: T, style: TextStyle) => string,
+  options: AnswerOptions,
+  shell: Shell,
+): number {
+  if (options.json) printJson(value, shell);
+  else shell.stdout(inWords(value, textStyle(shell)));
+  return exitCodes.fine;
+}
+
+/** A text to the file asked for, whole or not at all, or to standard output. */
+export async function giveText(
+  text: string,
+  out: string | undefined,
+  shell: Shell,
+): Promise<number> {
+  if (out === undefined || out === "-") shell.stdout(text);
+  else shell.stderr(`${out}: ${await writeText(out, text, shell)}\n`);
+  return exitCodes.fine;
+}
+
+/** One slip often has hundreds: beyond these nobody reads on. */
+const mostProblems = 50;
+
+/** The first problems to standard error, a line each; as JSON, all to standard output. */
+export function reportProblems(
+  problems: readonly Problem[],
+  options: AnswerOptions,
+  shell: Shell,
+): number {
+  if (options.json) printJson({ problems }, shell);
+  else {
+    const lines = problems.slice(0, mostProblems).map(problemLine);
+    const left = problems.length - lines.length;
+    if (left > 0) lines.push(`and ${counted(left, "more problem")}`);
+    shell.stderr(lines.map((line) => `${line}\n`).join(""));
+  }
+  return exitCodes.problems;
+}
+
+function printJson(value: unknown, shell: Shell): void {
+  shell.stdout(`${JSON.stringify(value, null, 2)}\n`);
+}
+
+/** `what is wrong: how to mend it` */
+export function withMend(trouble: Pick<Problem, "message" | "mend">): string {
+  return `${trouble.message}: ${trouble.mend}`;
+}

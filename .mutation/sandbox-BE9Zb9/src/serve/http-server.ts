@@ -1,0 +1,154 @@
+// @ts-nocheck
+import { once } from "node:events";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import { createServer as createTlsServer, type ServerOptions } from "node:https";
+import type { Duplex } from "node:stream";
+import { onlyReading, ourFault, type Reply } from "./reply.js";
+import { bugLine, requestLine } from "./request-log.js";
+
+/** Our choice: a calendar program sends some 500 bytes in one go, and asks every few hours. */
+export const usualLimits = {
+  headerBytes: 8192,
+  /** For the head of a request, and for the whole of it. */
+  headersMs: 10_000,
+  requestMs: 15_000,
+  /** Without a byte either way, as with a client that does not read. */
+  idleMs: 30_000,
+  keepAliveMs: 5_000,
+  /** How often the first two are looked at. */
+  checkMs: 1_000,
+  connections: 256,
+  /** For answers under way when the server stops. */
+  stopMs: 2_000,
+};
+
+/** What one client may take of the server. */
+export type Limits = Readonly<typeof usualLimits>;
+
+/** A reply and, for the log, what was asked for in our own words. */
+export interface Answer {
+  readonly reply: Reply;
+  readonly what: string;
+}
+
+/** What may answer a POST: undefined where none is taken, `gone` where the client has left meanwhile. */
+export type Post = (request: IncomingMessage) => Promise<Answer | "gone" | undefined>;
+
+export interface Handling {
+  /** For GET and HEAD. */
+  readonly answer: (request: IncomingMessage) => Promise<Answer>;
+  readonly post: Post;
+  readonly log: (line: string) => void;
+  readonly nowMs: () => number;
+}
+
+/** PEM texts. */
+export interface Certificate {
+  readonly cert: string;
+  readonly key: string;
+}
+
+/**
+ * Node's own server, with limits, whose answers come whole from `answer` and `post`. Not yet listening.
+ *
+ * @throws the system's error for a certificate and key that can't be used
+ */
+export function httpServer(handling: Handling, limits: Limits, tls?: Certificate): Server {
+  const options: ServerOptions = {
+    maxHeaderSize: limits.headerBytes,
+    headersTimeout: limits.headersMs,
+    requestTimeout: limits.requestMs,
+    keepAliveTimeout: limits.keepAliveMs,
+    connectionsCheckingInterval: limits.checkMs,
+  };
+  const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
+    void handle(request, response, handling);
+  };
+  const server = tls
+    ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
+    : createServer(options, onRequest);
+  server.maxConnections = limits.connections;
+  server.setTimeout(limits.idleMs);
+  server.on("clientError", (error: NodeJS.ErrnoException, socket) => {
+    refuse(socket, refusalOf(error.code), handling);
+  });
+  server.on("connect", (_request, socket) => {
+    refuse(socket, "405 Method Not Allowed\r\nAllow: GET, HEAD", handling);
+  });
+  return server;
+}
+
+async function handle(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { answer, post, log, nowMs }: Handling,
+): Promise<void> {
+  const beganMs = performance.now();
+  const { method, socket } = request;
+  const finish = ({ reply, what }: Answer): void => {
+    send(request, response, reply);
+    log(
+      requestLine({
+        atMs: nowMs(),
+        address: socket.remoteAddress,
+        method,
+        what,
+        status: reply.status,
+        bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
+        tookMs: performance.now() - beganMs,
+      }),
+    );
+  };
+  const isReading = method === "GET" || method === "HEAD";
+  try {
+    const found = isReading ? await answer(request) : method === "POST" && (await post(request));
+    if (found === "gone") response.destroy();
+    else finish(found || { reply: onlyReading, what: "-" });
+  } catch (error) {
+    log(bugLine(error));
+    if (response.headersSent) response.destroy();
+    else finish({ reply: ourFault, what: "-" });
+  }
+}
+
+function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {
+  const { method, headers } = request;
+  const hasBody = "transfer-encoding" in headers || (headers["content-length"] ?? "0") !== "0";
+  // What is not read of a request is never taken for another one: the connection ends with the answer.
+  if (hasBody && !request.readableEnded) response.shouldKeepAlive = false;
+  response.writeHead(reply.status, reply.headers as string[]);
+  response.end(method === "HEAD" ? undefined : reply.body);
+}
+
+function refusalOf(code: string | undefined): string {
+  if (code === "HPE_HEADER_OVERFLOW") return "431 Request Header Fields Too Large";
+  if (code === "ERR_HTTP_REQUEST_TIMEOUT") return "408 Request Timeout";
+  return "400 Bad Request";
+}
+
+/** Time for the client to read why, before the connection is cut. */
+const lingerMs = 500;
+
+function refuse(socket: Duplex, status: string, { log, nowMs }: Handling): void {
+  if (socket.destroyed || socket.writableEnded) return;
+  if (!socket.writable) {
+    socket.destroy();
+    return;
+  }
+  const { remoteAddress } = socket as Duplex & { remoteAddress?: string };
+  socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
+  setTimeout(() => socket.destroy(), lingerMs).unref();
+  const facts = { atMs: nowMs(), address: remoteAddress, method: undefined, what: "-" };
+  log(requestLine({ ...facts, status: Number.parseInt(status), bytes: 0, tookMs: 0 }));
+}
+
+/** No new connections; answers under way have a moment to end. */
+export async function stopServer(server: Server, { stopMs }: Limits): Promise<void> {
+  const closed = once(server.close(), "close");
+  server.closeIdleConnections();
+  const cut = setTimeout(() => {
+    server.closeAllConnections();
+  }, stopMs);
+  await closed;
+  clearTimeout(cut);
+}

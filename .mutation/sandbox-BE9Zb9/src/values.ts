@@ -1,0 +1,35 @@
+/** For sorting text, and days, which sort as text; the same on every machine. */
+// @ts-nocheck
+
+export function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** The keys whose value is not undefined: for optional properties. */
+export function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]: Exclude<T[K], undefined>;
+  };
+}
+
+/** Lists of like items under their key, in order of first appearance: Map.groupBy of later Node.js. */
+export function grouped<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, [T, ...T[]]> {
+  const groups = new Map<K, [T, ...T[]]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group) group.push(item);
+    else groups.set(key, [item]);
+  }
+  return groups;
+}
+
+/** As JSON, the same whatever the order of keys; empty for nothing. */
+export function inOneOrder(value: unknown): string {
+  const text = JSON.stringify(value, (_, part: unknown) =>
+    typeof part === "object" && part !== null && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => byText(a, b)))
+      : part,
+  ) as string | undefined;
+  return text ?? "";
+}

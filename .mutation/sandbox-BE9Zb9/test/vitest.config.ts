@@ -1,0 +1,19 @@
+// @ts-nocheck
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    root: new URL("..", import.meta.url).pathname,
+    include: ["test/**/*.test.ts"],
+    globalSetup: ["scripts/compile-data.js"],
+    setupFiles: ["test/setup.ts"],
+    // One core is else left for an editor's watching.
+    maxWorkers: "100%",
+    reporters: ["default", "json"],
+    outputFile: { json: "test-results.json" },
+    // A guard against a test that hangs, and no measure of speed: tests count work or wait for what
+    // happens, so that they pass on a machine that is busy with other programs.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
+  },
+});

@@ -1,0 +1,114 @@
+// @ts-nocheck
+import { calendarText } from "../calendar/index.js";
+import type { Day } from "../dates.js";
+import { namedFiles } from "../garden/index.js";
+import { gardenPage } from "../outputs/index.js";
+import type { Problem, Result } from "../problem.js";
+import type { Plan } from "../season/index.js";
+import type { TickSheet } from "../ticks/index.js";
+import { given } from "../values.js";
+import type { SubscribeLinks } from "./links.js";
+import { type Now, stampOf } from "./today.js";
+import { dirname, resolve } from "node:path";
+import { readFile } from "node:fs/promises";
+
+/** A garden file as it is now, or what is wrong with it. `reads` are the files that it depends on. */
+export type Loaded = { readonly reads: readonly string[] } & (
+  | {
+      readonly ok: true;
+      readonly plan: Plan;
+      readonly calendar: string;
+      /** The file that the garden names as its calendar: it is written, and is what the next plan goes on from. */
+      readonly ownCalendar?: OwnCalendar;
+      /** What can be marked, where gardens are written into. */
+      readonly ticks?: TickSheet;
+      /** For the terminal. */
+      readonly notices: readonly string[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+);
+
+export interface PageView {
+  /** In the garden's zone. */
+  readonly today: Day;
+  /** Absent where the address of the page is not known. */
+  readonly subscribe?: SubscribeLinks;
+  /** Of the garden file as it is now, when the plan is an earlier one. */
+  readonly problems: readonly Problem[];
+}
+
+export interface OwnCalendar {
+  readonly path: string;
+  /** Absent where it is not there yet. */
+  readonly bytes?: Uint8Array;
+}
+
+/** As of when a garden is planned, and what it follows. */
+export interface AsOf extends Now {
+  /** The calendar served or published before, for a garden that names none of its own. */
+  readonly previous?: string;
+  /** The file that holds it, where it is published: one that is damaged or another garden's is refused. */
+  readonly previousFile?: string;
+}
+
+export interface PlannedGarden {
+  readonly plan: Plan;
+  /** The calendar that the plan goes on from. */
+  readonly previous?: string;
+  readonly ownCalendar?: OwnCalendar;
+  readonly ticks?: TickSheet;
+  readonly notices: readonly string[];
+}
+
+/** How gardens are read and shown: all that the server and the publisher need to know of them. */
+export interface GardenSource {
+  /** Trouble is a value; throws for bugs only. */
+  readonly load: (file: string, asOf: AsOf) => Promise<Loaded>;
+  /** A whole HTML page. */
+  readonly page: (plan: Plan, view: PageView) => string;
+}
+
+export interface SourceParts {
+  /** Reads and plans one garden file as of now; problems when it can't even be read, too. */
+  readonly loadPlan: (file: string, asOf: AsOf) => Promise<Result<PlannedGarden>>;
+  /** {@link gardenPage} unless given. */
+  readonly page?: GardenSource["page"];
+}
+
+/** The calendar and page of a garden file from a way to plan it. */
+export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): GardenSource {
+  return {
+    page,
+    load: async (file, asOf) => {
+      const reads = await filesRead(file);
+      const planned = await loadPlan(file, asOf);
+      if (!planned.ok) return { ok: false, problems: planned.problems, reads };
+      const { plan, ownCalendar, ticks, notices } = planned.value;
+      const calendar = calendarOf(planned.value, asOf);
+      const own = ownCalendar === undefined ? [] : [ownCalendar.path];
+      return {
+        ok: true,
+        ...{ plan, calendar, notices, reads: [...reads, ...own] },
+        ...given({ ownCalendar, ticks }),
+      };
+    },
+  };
+}
+
+function calendarOf({ plan, previous }: PlannedGarden, now: Now): string {
+  const options = { stamp: stampOf(now), today: plan.today, for: "subscription" } as const;
+  const calendar = calendarText(plan, { ...options, ...given({ previous }) });
+  if (!calendar.ok) throw new Error("what the plan goes on from has been read without problems");
+  return calendar.value;
+}
+
+/** The garden file and the files that are read with it, whether or not they are in order. */
+async function filesRead(file: string): Promise<string[]> {
+  const text = await readFile(file, "utf8").catch(() => "");
+  return [file, ...namedFiles(text).map((name) => resolve(dirname(file), name))];
+}
+
+/** Whether a YAML file in a folder of gardens is rules for them: `rules` is a list, and no `beds`. */
+export function isRuleFile(text: string): boolean {
+  return /^rules:[ \t]*(?:\[|#|\r?$)/m.test(text) && !/^beds:/m.test(text);
+}

@@ -1,0 +1,42 @@
+// @ts-nocheck
+import { DateTime } from "luxon";
+import type { Day } from "../dates.js";
+import { todayAt } from "../garden/index.js";
+
+/** What gardens are planned from: the clock, or a day asked for, which stays. */
+export interface Now {
+  /** Ms since 1970. */
+  readonly nowMs: number;
+  /** Goes before the day of `nowMs` in every zone. */
+  readonly today?: Day;
+}
+
+export function todayIn(timezone: string, { nowMs, today }: Now): Day {
+  return today ?? todayAt(nowMs, timezone);
+}
+
+/** For what is written now; on a day asked for, noon of UTC, which is that day nearly everywhere. */
+export function stampOf({ nowMs, today }: Now): string {
+  return new Date(today === undefined ? nowMs : `${today}T12:00:00Z`).toISOString();
+}
+
+/** Moments, ms since 1970. */
+export interface TimeSpan {
+  readonly fromMs: number;
+  /** The first moment after it. */
+  readonly untilMs: number;
+}
+
+export function isWithin({ fromMs, untilMs }: TimeSpan, nowMs: number): boolean {
+  return fromMs <= nowMs && nowMs < untilMs;
+}
+
+export const always: TimeSpan = { fromMs: -Infinity, untilMs: Infinity };
+
+/** As long as it is that day there. */
+export function spanOfToday(timezone: string, { nowMs, today }: Now): TimeSpan {
+  if (today !== undefined) return always;
+  const now = DateTime.fromMillis(nowMs, { zone: timezone });
+  const begin = now.startOf("day");
+  return { fromMs: begin.toMillis(), untilMs: begin.plus({ days: 1 }).startOf("day").toMillis() };
+}

@@ -1,0 +1,2 @@
+// @ts-nocheck
+export { startForm } from "./form.js";

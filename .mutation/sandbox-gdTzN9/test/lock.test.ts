@@ -1,0 +1,123 @@
+// @ts-nocheck
+import {
+  existsSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { hostname } from "node:os";
+import { dirname, join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { withLocks } from "../src/lock.js";
+import { scratchFile } from "./support/run-cli.js";
+
+const aGarden = (): string => scratchFile("plot.yaml", "garden: Plot\n");
+const lockOf = (file: string): string => join(dirname(file), ".plot.yaml.lock");
+const never = (): Promise<void> => Promise.reject(new Error("nobody should wait"));
+const noTime = (): Promise<void> => Promise.resolve();
+const running = `${process.ppid} ${hostname()} a1`;
+
+/** Numbers of processes end well below this. */
+const noProcess = 2 ** 30;
+
+describe("a lock", () => {
+  test("stands beside the file with process and computer while work is done, and then is gone", async () => {
+    const file = aGarden();
+    const done = await withLocks([file], () => Promise.resolve(readFileSync(lockOf(file), "utf8")));
+    expect(done).toEqual({
+      ok: true,
+      value: expect.stringMatching(`^${process.pid} ${hostname()} `) as string,
+    });
+    expect(readdirSync(dirname(file))).toEqual(["plot.yaml"]);
+  });
+
+  test("is gone after work that failed", async () => {
+    const file = aGarden();
+    await expect(withLocks([file], () => Promise.reject(new Error("oh")))).rejects.toThrow("oh");
+    expect(existsSync(lockOf(file))).toBe(false);
+  });
+
+  test("lets one after the other work, whatever name they call the file by", async () => {
+    const file = aGarden();
+    const link = join(dirname(file), "link.yaml");
+    symlinkSync(file, link);
+    const said: string[] = [];
+    let finish = (): void => undefined;
+    const finished = new Promise<void>((resolve) => (finish = resolve));
+    let begin = (): void => undefined;
+    const begun = new Promise<void>((resolve) => (begin = resolve));
+    const first = withLocks([file], async () => {
+      said.push("first begins");
+      begin();
+      await finished;
+      said.push("first ends");
+    });
+    await begun;
+    const pause = async (): Promise<void> => {
+      finish();
+      await first;
+    };
+    await withLocks([link], () => Promise.resolve(said.push("second")), { pause });
+    expect(said).toEqual(["first begins", "first ends", "second"]);
+  });
+
+  test("that is kept too long is told with what holds it, and the work is not begun", async () => {
+    const file = aGarden();
+    writeFileSync(lockOf(file), running);
+    let pauses = 0;
+    const pause = (): Promise<void> => {
+      pauses++;
+      return Promise.resolve();
+    };
+    const done = await withLocks([file], () => Promise.reject(new Error("begun")), { pause });
+    expect(done).toMatchObject({ ok: false, problems: [{ code: "locked" }] });
+    const [problem] = done.ok ? [] : done.problems;
+    expect(problem?.message).toContain(`${file}: process ${process.ppid} on ${hostname()} `);
+    expect(problem?.mend).toContain(`delete ${lockOf(file)}`);
+    expect(pauses).toBe(100);
+    expect(readFileSync(lockOf(file), "utf8")).toBe(running);
+  });
+
+  test("of several files leaves none behind when one is kept", async () => {
+    const [one, other] = [aGarden(), aGarden()];
+    writeFileSync(lockOf(other), running);
+    const done = await withLocks([one, other], () => Promise.resolve(1), { pause: noTime });
+    expect(done.ok).toBe(false);
+    expect(existsSync(lockOf(one))).toBe(false);
+  });
+
+  test.each([
+    ["its process is gone", `${noProcess} ${hostname()} a1`],
+    ["its number is this process's, which does not hold it", `${process.pid} ${hostname()} a1`],
+  ])("is taken over when %s", async (_, left) => {
+    const file = aGarden();
+    writeFileSync(lockOf(file), left);
+    expect(await withLocks([file], () => Promise.resolve(1), { pause: never })).toEqual({
+      ok: true,
+      value: 1,
+    });
+    expect(readdirSync(dirname(file))).toEqual(["plot.yaml"]);
+  });
+
+  test.each([running, `${noProcess} another-computer a1`, ""])(
+    "is taken over when it is old, whoever holds it: %j",
+    async (left) => {
+      const file = aGarden();
+      writeFileSync(lockOf(file), left);
+      utimesSync(lockOf(file), 1_000_000, 1_000_000);
+      const at = (minutes: number) => ({
+        pause: noTime,
+        nowMs: () => (1_000_000 + minutes * 60) * 1000,
+      });
+      expect((await withLocks([file], () => Promise.resolve(1), at(9))).ok).toBe(false);
+      expect((await withLocks([file], () => Promise.resolve(1), at(11))).ok).toBe(true);
+    },
+  );
+
+  test("that can't be made stops nobody: the work itself meets what is wrong", async () => {
+    const work = (): Promise<number> => Promise.resolve(1);
+    expect(await withLocks(["/nowhere/plot.yaml"], work)).toEqual({ ok: true, value: 1 });
+  });
+});
