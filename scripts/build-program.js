@@ -4,7 +4,7 @@
  *
  * `npm run build` runs it; types and the writing page come beside it.
  */
-import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
@@ -31,15 +31,16 @@ const bundled = {
   metafile: true,
 };
 
-/** Writes program and library; returns what is in which file, by esbuild. */
+/** Writes program and library; returns what is in which script, by esbuild. */
 export async function buildProgram(outdir = join(root, "dist")) {
-  const [program, library] = await Promise.all([
+  // All on one floor: files beside `dist` are as far as from the sources.
+  const cli = { ...bundled, platform: "node", outdir: join(outdir, "cli") };
+  const made = await Promise.all([
+    // One file, whole: it answers `--version` alone.
+    build({ ...cli, splitting: false, entryPoints: [source("cli/main")], external: ["./start.js"] }),
     build({
-      ...bundled,
-      platform: "node",
-      entryPoints: [join(root, "src/cli/main.ts")],
-      // All on one floor: files beside `dist` are as far as from the sources.
-      outdir: join(outdir, "cli"),
+      ...cli,
+      entryPoints: [source("cli/start")],
       // For packages that are no modules.
       banner: {
         js: 'import{createRequire}from"node:module";const require=createRequire(import.meta.url);',
@@ -50,12 +51,16 @@ export async function buildProgram(outdir = join(root, "dist")) {
       ...bundled,
       platform: "neutral",
       mainFields: ["module", "main"],
-      entryPoints: [join(root, "src/index.ts")],
+      entryPoints: [source("index")],
       outdir,
       plugins: [dataAsText],
     }),
   ]);
-  return { ...program.metafile, ...library.metafile };
+  return Object.assign({}, ...made.map(({ metafile }) => metafile.outputs));
+}
+
+function source(name) {
+  return join(root, `src/${name}.ts`);
 }
 
 /** Where the program asks for one command it gets the family. */
@@ -89,8 +94,3 @@ const dataAsText = {
     }));
   },
 };
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  rmSync(join(root, "dist"), { recursive: true, force: true });
-  await buildProgram();
-}
