@@ -9,6 +9,11 @@ import { homedir } from "node:os";
 import { join } from "node:path";
 import { version } from "./version.js";
 
+/** Node.js 20 does not have it. */
+interface NewerModule {
+  readonly enableCompileCache?: (folder: string) => unknown;
+}
+
 /** Those that plan gardens or may take a while: the rest is not worth a folder. */
 export const keptCommands: readonly string[] = [
   ...["plan", "check", "why", "calendar", "changes", "batch", "log", "sheet", "labels"],
@@ -22,8 +27,7 @@ export const keptCommands: readonly string[] = [
  * @returns tells that it has
  */
 export function keepCompiled(command = ""): () => void {
-  // Not in Node.js 20, whatever the types say.
-  const enable = nodeModule.enableCompileCache as ((dir: string) => unknown) | undefined;
+  const { enableCompileCache: enable } = nodeModule as NewerModule;
   const nothing = (): void => undefined;
   if (enable === undefined || !keptCommands.includes(command)) return nothing;
   try {

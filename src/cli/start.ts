@@ -4,13 +4,12 @@ import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
 import { exitCodes, type Shell } from "./shell.js";
+import type { StandardOutputs } from "./standard-output.js";
 
 Settings.throwOnInvalid = true;
 
 const isTerminal = process.stdout.isTTY;
-const shell: Shell = {
-  stdout: (text) => void process.stdout.write(text),
-  stderr: (text) => void process.stderr.write(text),
+const world: Omit<Shell, keyof StandardOutputs> = {
   readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
     let size = 0;
@@ -32,9 +31,9 @@ const shell: Shell = {
 };
 
 /** Gives the exit code. */
-export async function start(argv: readonly string[]): Promise<number> {
+export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
   try {
-    return await run(argv, shell);
+    return await run(argv, { ...world, ...outputs });
   } catch (error) {
     process.stderr.write(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
