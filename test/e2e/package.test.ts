@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { readdirSync, readFileSync, symlinkSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeAll, expect, test } from "vitest";
 import { scratchFolder } from "../support/run-cli.js";
@@ -31,8 +31,9 @@ test("the package holds the program, its schemas and examples, and nothing else"
   expect(files.filter((path) => /^dist\/(?!web\/)(?!.*\.(js|d\.ts)$)/.test(path))).toEqual([]);
   for (const part of ["schemas", "examples"])
     expect(files.filter((path) => path.startsWith(`${part}/`)).sort()).toEqual(
-      readdirSync(join(root, part))
-        .map((name) => `${part}/${name}`)
+      readdirSync(join(root, part), { withFileTypes: true, recursive: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => relative(root, join(entry.parentPath, entry.name)))
         .sort(),
     );
 });
