@@ -5,19 +5,13 @@ import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
 import { exitCodes, type Shell } from "./shell.js";
+import { standardOutputs } from "./standard-output.js";
 
 Settings.throwOnInvalid = true;
 
-// A reader that stops early (`| head`) is no error.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code === "EPIPE") process.exit(exitCodes.fine);
-  throw error;
-});
-
 const isTerminal = process.stdout.isTTY;
 const shell: Shell = {
-  stdout: (text) => void process.stdout.write(text),
-  stderr: (text) => void process.stderr.write(text),
+  ...standardOutputs(),
   readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
     let size = 0;
@@ -39,7 +33,9 @@ const shell: Shell = {
 };
 
 try {
-  process.exitCode = await run(process.argv.slice(2), shell);
+  const code = await run(process.argv.slice(2), shell);
+  // Standard output may have had trouble.
+  process.exitCode ??= code;
 } catch (error) {
   process.stderr.write(
     `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
