@@ -78,7 +78,7 @@ function change(all: Holder, dice: Dice, other: unknown): void {
   const what = dice.between(0, 7);
   if (what === 0) less(spot);
   else if (what === 1) again(spot, dice);
-  else if (what === 2) put(spot, dice.pick(strange));
+  else if (what === 2) put(spot, structuredClone(dice.pick(strange)));
   else if (what === 3 && from) renamed(spot, from.key);
   else if (what === 4) {
     const second = dice.pick(spots);
