@@ -8,7 +8,7 @@ import {
   symlinkSync,
   writeFileSync,
 } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
 import { scratchFolder } from "../support/run-cli.js";
@@ -58,8 +58,9 @@ test("the package holds the program, its schemas and examples, and nothing else"
   ]);
   for (const part of ["schemas", "examples"])
     expect(files.filter((path) => path.startsWith(`${part}/`)).sort()).toEqual(
-      readdirSync(join(root, part))
-        .map((name) => `${part}/${name}`)
+      readdirSync(join(root, part), { withFileTypes: true, recursive: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => relative(root, join(entry.parentPath, entry.name)))
         .sort(),
     );
 });
