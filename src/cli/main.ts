@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 /** The bin: hands the world to `run` and its exit code back. */
 import { DateTime, Settings } from "luxon";
+import { availableParallelism } from "node:os";
 import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
@@ -34,6 +35,7 @@ const shell: Shell = {
   localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
+  threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
   ...(process.env["XDG_STATE_HOME"] ? { stateHome: process.env["XDG_STATE_HOME"] } : {}),
   color: isTerminal && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
 };
