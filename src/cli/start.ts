@@ -37,7 +37,7 @@ export async function start(argv: readonly string[], outputs: StandardOutputs): 
   try {
     return await run(argv, { ...world, ...outputs });
   } catch (error) {
-    process.stderr.write(
+    outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
         "Please report it with the garden file; FEEDROUND_DEBUG=1 shows where it happened.\n",
     );
