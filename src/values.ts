@@ -5,9 +5,9 @@ export function byText(a: string, b: string): number {
 
 /** The keys whose value is not undefined: for optional properties. */
 export function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
-  };
+  const kept: Partial<T> = {};
+  for (const key in values) if (values[key] !== undefined) kept[key] = values[key];
+  return kept as { [K in keyof T]?: Exclude<T[K], undefined> };
 }
 
 /** Lists of like items under their key, in order of first appearance: Map.groupBy of later Node.js. */
