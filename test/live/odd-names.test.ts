@@ -1,5 +1,5 @@
 /** Names over several lines, with letters that hide, and right to left, through the real commands. */
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { hiddenIn } from "../../src/legible.js";
@@ -223,14 +223,16 @@ describe("what is printed never acts on a terminal", () => {
     for (const line of told.stdout.split("\n")) expect(line.length).toBeLessThan(200);
   });
 
-  test("a garden file given as it is to a pipe, and shown to a terminal", async () => {
-    const file = scratchFile("g.yaml", `# ${bad}\r${plainGarden.replaceAll("\n", "\r\n")}`);
-    const piped = await cli(["new", "--next-year", file, "-"], { today: "2027-11-20" });
-    if (piped.code === 0) expect(piped.stdout).toContain(`# ${bad}`);
+  test("but a garden file goes to a pipe as the grower wrote it", async () => {
+    const file = scratchFile("g.yaml", `# ${bad}\n${gardenText()}`);
+    const argv = ["new", "--from", file, "--today", "2027-11-20"];
+    expect((await cli(argv)).stdout).toContain(`# ${bad}`);
+    const onScreen = await cli(argv, world);
+    expect(onScreen.stdout).toContain(`# ${shown}`);
+    expect(hiddenIn(onScreen.stdout)).toBeUndefined();
   });
 
   test("a file's name with a line break makes no line of its own", async () => {
-    mkdirSync(join(scratchFolder(), "x"));
     const folder = scratchFolder();
     const file = join(folder, "a\nall is well.yaml");
     writeFileSync(file, gardenText({ timezone: "Nowhere" }));
