@@ -59,7 +59,7 @@ const mostSyntaxErrors = 50;
 
 /** YAML text -> plain values with positions. Reports all that keeps it from being read. */
 export function readYaml(text: string, file: string): Result<SourceFile> {
-  const lines = new LineCounter();
+  const lines = lineCounter(text);
   const at = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
@@ -83,9 +83,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
       "the file holds more than any garden",
       "check that it is the garden file; split a very large garden into several files",
     );
-  const documents = unlessTooDeep(() =>
-    parseAllDocuments(text, { ...options, lineCounter: lines }),
-  );
+  const documents = unlessTooDeep(() => parseAllDocuments(text, options));
   if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
   const errors = documents
     .flatMap((doc) => [...doc.errors, ...doc.warnings])
@@ -137,6 +135,14 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
     return fail(refuse("yaml-alias", ...aliasTrouble(text, error.message)));
   }
+}
+
+/** Filled by hand: the parser tells its counter nothing of line ends in what it did not expect. */
+function lineCounter(text: string): LineCounter {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  for (const { index } of text.matchAll(/\n/g)) lines.addNewLine(index + 1);
+  return lines;
 }
 
 /** Our choice: 16 times a garden of 40 beds. More would take seconds, and gigabytes where it is hostile. */

@@ -29,7 +29,7 @@ export async function writeManifest(dir: string, files: Manifest): Promise<void>
   const path = join(dir, manifestName);
   const sorted = Object.fromEntries([...files].sort(([a], [b]) => byText(a, b)));
   const text = `${JSON.stringify({ version: 1, files: sorted }, null, 2)}\n`;
-  if ((await textOf(path)) !== text) await writeWhole(path, text);
+  if ((await textOf(path)) !== text) await writeWhole(path, text, { isOurs: true });
 }
 
 /** Undefined when there is no such file. */

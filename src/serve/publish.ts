@@ -202,8 +202,11 @@ async function putFiles(
     if (present.get(name) === content) unchanged.push(name);
     else {
       const path = join(dir, name);
-      await writeWhole(path, content, undefined, async () => {
-        if (previous.has(name)) refuseChanged(previous.get(name), await textOf(path));
+      await writeWhole(path, content, {
+        isOurs: true,
+        beforeReplacing: async () => {
+          if (previous.has(name)) refuseChanged(previous.get(name), await textOf(path));
+        },
       });
       written.push(name);
     }
