@@ -14,6 +14,7 @@ import {
   type YAMLMap,
 } from "yaml";
 import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
+import { lineFeeds } from "./line-ends.js";
 
 /** A YAML file as plain values that remember where they stood. */
 export interface SourceFile {
@@ -67,6 +68,8 @@ const mostSyntaxErrors = 50;
 
 /** YAML text -> plain values with positions. Reports all that keeps it from being read. */
 export function readYaml(text: string, file: string): Result<SourceFile> {
+  // The library knows no line end of a carriage return alone.
+  const plain = lineFeeds(text);
   const lines = new LineCounter();
   const at = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
@@ -85,14 +88,14 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
     return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
-  if (isTooMuch(text))
+  if (isTooMuch(plain))
     return refuseWhole(
       "too-much",
       "the file holds more than any garden",
       "check that it is the garden file; split a very large garden into several files",
     );
   const documents = unlessTooDeep(() =>
-    parseAllDocuments(text, { ...options, lineCounter: lines }),
+    parseAllDocuments(plain, { ...options, lineCounter: lines }),
   );
   if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
   const errors = documents

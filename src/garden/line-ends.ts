@@ -1,0 +1,20 @@
+/** Line ends of a garden file: of Unix, of Windows, or a carriage return alone. */
+
+/** With a line feed for each carriage return that stands alone: every place in it is where it was. */
+export function lineFeeds(text: string): string {
+  return text.replace(/\r(?!\n)/g, "\n");
+}
+
+/** The first line end of a text. */
+export function newlineOf(text: string): string {
+  return /\r\n|\r|\n/.exec(text)?.[0] ?? "\n";
+}
+
+/** Edits of a text's {@link lineFeeds}, to be made in itself. */
+export function withLineEndsOf<T extends { readonly text: string }>(
+  text: string,
+  edits: readonly T[],
+): readonly T[] {
+  if (newlineOf(text) !== "\r") return edits;
+  return edits.map((edit) => ({ ...edit, text: edit.text.replace(/\r?\n/g, "\r") }));
+}
