@@ -33,9 +33,11 @@ export interface Answer {
 /** What may answer a POST: undefined where none is taken, `gone` where the client has left meanwhile. */
 export type Post = (request: IncomingMessage) => Promise<Answer | "gone" | undefined>;
 
+/** What answers GET and HEAD: at once where it can. */
+export type Get = (request: IncomingMessage, nowMs: number) => Answer | Promise<Answer>;
+
 export interface Handling {
-  /** For GET and HEAD. */
-  readonly answer: (request: IncomingMessage) => Promise<Answer>;
+  readonly answer: Get;
   readonly post: Post;
   readonly log: (line: string) => void;
   readonly nowMs: () => number;
@@ -61,7 +63,7 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
     connectionsCheckingInterval: limits.checkMs,
   };
   const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
-    void handle(request, response, handling);
+    handle(request, response, handling);
   };
   const server = tls
     ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
@@ -77,38 +79,43 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
   return server;
 }
 
-async function handle(
+function handle(
   request: IncomingMessage,
   response: ServerResponse,
   { answer, post, log, nowMs }: Handling,
-): Promise<void> {
+): void {
+  const atMs = nowMs();
   const beganMs = performance.now();
-  const { method, socket } = request;
-  const finish = ({ reply, what }: Answer): void => {
-    send(request, response, reply);
-    log(
-      requestLine({
-        atMs: nowMs(),
-        address: socket.remoteAddress,
-        method,
-        what,
-        status: reply.status,
-        bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
-        tookMs: performance.now() - beganMs,
-      }),
-    );
-  };
+  const { method } = request;
   const isReading = method === "GET" || method === "HEAD";
-  try {
-    const found = isReading ? await answer(request) : method === "POST" && (await post(request));
-    if (found === "gone") response.destroy();
-    else finish(found || { reply: onlyReading, what: "-" });
-  } catch (error) {
+  const finish = (found: Answer | "gone" | undefined): void => {
+    if (found === "gone") {
+      response.destroy();
+      return;
+    }
+    const { reply, what } = found ?? notTaken;
+    send(request, response, reply);
+    const address = request.socket.remoteAddress;
+    const bytes = method === "HEAD" ? 0 : (reply.body?.length ?? 0);
+    const tookMs = performance.now() - beganMs;
+    // One literal: a spread in it would cost as much as all the rest of our work.
+    log(requestLine({ atMs, address, method, what, status: reply.status, bytes, tookMs }));
+  };
+  const fail = (error: unknown): void => {
     log(bugLine(error));
     if (response.headersSent) response.destroy();
     else finish({ reply: ourFault, what: "-" });
+  };
+  try {
+    const found = isReading ? answer(request, atMs) : method === "POST" ? post(request) : notTaken;
+    if (found instanceof Promise) found.then(finish).catch(fail);
+    else finish(found);
+  } catch (error) {
+    fail(error);
   }
 }
+
+const notTaken: Answer = { reply: onlyReading, what: "-" };
 
 function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {
   const { method, headers } = request;

@@ -13,8 +13,16 @@ export interface RequestFacts {
 export function requestLine(facts: RequestFacts): string {
   const { atMs, address = "-", method = "-", what, status, bytes, tookMs } = facts;
   const took = Math.round(tookMs * 10) / 10;
-  const at = `${new Date(atMs).toISOString().slice(0, 19)}Z`;
-  return `${at} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
+  return `${secondOf(atMs)} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
+}
+
+/** The last one is kept: it is the dearest part of a line. */
+let last = { s: NaN, text: "" };
+
+function secondOf(atMs: number): string {
+  const s = Math.floor(atMs / 1000);
+  if (s !== last.s) last = { s, text: `${new Date(atMs).toISOString().slice(0, 19)}Z` };
+  return last.text;
 }
 
 /** What only a bug of ours throws. */
@@ -22,14 +30,21 @@ export function bugLine(error: unknown): string {
   return `bug: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
 }
 
-/** Lines that are written together, once the work at hand is done: a write each is felt under load. */
+/** Lines that are written together, a moment later: a write each is felt under load. */
 export interface BatchedLines {
   readonly log: (line: string) => void;
   /** Writes what is still waiting; before the program ends. */
   readonly flush: () => void;
 }
 
-export function batchedLines(write: (text: string) => void): BatchedLines {
+/** Our choice: nobody who watches a terminal feels it. */
+const momentMs = 50;
+
+/** @param later calls back in a moment; a timer unless given */
+export function batchedLines(
+  write: (text: string) => void,
+  later: (flush: () => void) => unknown = (flush) => setTimeout(flush, momentMs),
+): BatchedLines {
   let waiting: string[] = [];
   const flush = (): void => {
     if (waiting.length === 0) return;
@@ -38,7 +53,7 @@ export function batchedLines(write: (text: string) => void): BatchedLines {
     write(text);
   };
   const log = (line: string): void => {
-    if (waiting.push(line) === 1) setImmediate(flush);
+    if (waiting.push(line) === 1) later(flush);
   };
   return { log, flush };
 }
