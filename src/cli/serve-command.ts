@@ -22,6 +22,7 @@ import { ownCalendar } from "./published-state.js";
 import { reportProblems, withMend } from "./report.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { webFolder, writingPage } from "./writing-page.js";
+import { fstatSync } from "node:fs";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
@@ -51,12 +52,13 @@ export async function serveCommand(
   if ((cert === undefined) !== (key === undefined))
     throw wrongUsage("--cert and --key go together: the certificate, and its own key");
   const certificate = cert !== undefined && key !== undefined ? { cert, key } : undefined;
-  const lines = batchedLines(shell.stderr);
+  const lines = batchedLines(shell.stderr, { sizeBytes: () => fileBytes(standardError) });
   const server = await serveGardens({
     gardens,
     source: sourceOf(shell, { ...wishes, ...given({ write }) }),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
+    logRequest: lines.logRequest,
     pause: shell.pause,
     nowMs: () => Date.parse(shell.now()),
     ...given({ host, port, url, certificate, today: wishes.today }),
@@ -69,6 +71,18 @@ export async function serveCommand(
   await stopOnSignals(server.value.stop);
   lines.flush();
   return exitCodes.fine;
+}
+
+const standardError = 2;
+
+/** 0 for a terminal, a pipe and the like. */
+export function fileBytes(fd: number): number {
+  try {
+    const is = fstatSync(fd);
+    return is.isFile() ? is.size : 0;
+  } catch {
+    return 0;
+  }
 }
 
 interface PublishWishes extends PlanWishes {

@@ -48,6 +48,9 @@ function datedBy(nowS: number, modifiedS: number, headers: readonly string[]): r
 /** The same for an address that never was, a garden that is gone, and a wrong secret. */
 export const notFound: Reply = said(404, "There is nothing here.\n");
 
+/** Which one is meant is for nobody to guess (RFC 9112 section 3.2). */
+export const twoHosts: Reply = said(400, "One Host, please.\n");
+
 export const onlyReading: Reply = said(405, "Only GET and HEAD.\n", ["Allow", "GET, HEAD"]);
 
 /** The garden has a problem and there is no earlier calendar: an empty one would delete all events. */

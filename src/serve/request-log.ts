@@ -33,19 +33,30 @@ export function bugLine(error: unknown): string {
 /** Lines that are written together, a moment later: a write each is felt under load. */
 export interface BatchedLines {
   readonly log: (line: string) => void;
+  /** The same for the line of a request: none where the file that they go to is full. */
+  readonly logRequest: (line: string) => void;
   /** Writes what is still waiting; before the program ends. */
   readonly flush: () => void;
 }
 
 /** Our choice: nobody who watches a terminal feels it. */
 const momentMs = 50;
+/** Our choice: some hundred thousand requests. Anybody at all can make them. */
+const mostLogBytes = 10_000_000;
 
-/** @param later calls back in a moment; a timer unless given */
+interface Batching {
+  /** Calls back in a moment; a timer unless given. */
+  readonly later?: (flush: () => void) => unknown;
+  /** Of the file that is written into, if it is one; looked at for each batch. */
+  readonly sizeBytes?: () => number;
+}
+
 export function batchedLines(
   write: (text: string) => void,
-  later: (flush: () => void) => unknown = (flush) => setTimeout(flush, momentMs),
+  { later = (flush) => setTimeout(flush, momentMs), sizeBytes = () => 0 }: Batching = {},
 ): BatchedLines {
   let waiting: string[] = [];
+  let isFull = false;
   const flush = (): void => {
     if (waiting.length === 0) return;
     const text = `${waiting.join("\n")}\n`;
@@ -55,5 +66,15 @@ export function batchedLines(
   const log = (line: string): void => {
     if (waiting.push(line) === 1) later(flush);
   };
-  return { log, flush };
+  const logRequest = (line: string): void => {
+    if (waiting.length === 0) {
+      const wasFull = isFull;
+      isFull = sizeBytes() >= mostLogBytes;
+      if (isFull && !wasFull) log(fullLine);
+    }
+    if (!isFull) log(line);
+  };
+  return { log, logRequest, flush };
 }
+
+const fullLine = `this file has ${mostLogBytes / 1_000_000} MB: requests are told of again once it is smaller`;

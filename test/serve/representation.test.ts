@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { replyWith } from "../../src/serve/reply.js";
 import { inflater, renewed, representation } from "../../src/serve/representation.js";
-import { batchedLines } from "../../src/serve/request-log.js";
 
 const nowMs = Date.UTC(2027, 5, 1, 6);
 
@@ -49,22 +48,4 @@ describe("what an address answers", () => {
     const large = representation("page", "d".repeat(9000), 1);
     expect(inflate(large)).not.toBe(inflate(large));
   });
-});
-
-test("lines at one moment are written at once and in order, and the last ones at the end", () => {
-  const written: string[] = [];
-  const moments: (() => void)[] = [];
-  const { log, flush } = batchedLines(
-    (text) => written.push(text),
-    (then) => moments.push(then),
-  );
-  log("a");
-  log("b");
-  expect(written).toEqual([]);
-  for (const then of moments) then();
-  expect(written).toEqual(["a\nb\n"]);
-  log("c");
-  flush();
-  flush();
-  expect(written).toEqual(["a\nb\n", "c\n"]);
 });
