@@ -33,7 +33,8 @@ interface SchemaError {
 
 interface Schema {
   readonly title?: string;
-  readonly type?: string;
+  /** A list that may be left empty may also be null. */
+  readonly type?: string | readonly string[];
   readonly format?: string;
   readonly examples?: readonly unknown[];
   readonly properties?: Readonly<Record<string, Schema>>;
@@ -186,7 +187,7 @@ function typeTrouble(
       `${name} is ${found}, text is needed`,
       `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
     ];
-  if (typeof data === "string" && ["number", "integer"].includes(schema.type ?? "")) {
+  if (typeof data === "string" && ["number", "integer"].includes(String(schema.type))) {
     const comma = commaMend(data);
     if (comma !== undefined)
       return [
@@ -229,7 +230,7 @@ const typesInWords: Readonly<Record<string, string>> = {
 };
 
 function typeInWords({ type = "", format = "" }: Schema): string {
-  const words = typesInWords[type];
+  const words = typesInWords[[type].flat()[0] ?? ""];
   if (words !== undefined) return words;
   if (format === "day") return "a date";
   if (format === "clock") return "a time of day";

@@ -15,6 +15,7 @@ import {
 import { legibleMessage } from "../legible.js";
 import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
 import { hiddenLetters } from "./hidden-letters.js";
+import { lineFeeds } from "./line-ends.js";
 import { textsOnOneLine } from "./one-line-texts.js";
 import { inOurWords, tooDeep } from "./yaml-words.js";
 
@@ -63,7 +64,9 @@ const mostSyntaxErrors = 50;
  * @param file names it in problems
  */
 export function readYaml(text: string, file: string): Result<SourceFile> {
-  const lines = new LineCounter();
+  // The library knows no line end of a carriage return alone.
+  const plain = lineFeeds(text);
+  const lines = lineCounter(plain);
   const at = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
@@ -81,15 +84,13 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
     return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
-  if (isTooMuch(text))
+  if (isTooMuch(plain))
     return refuseWhole(
       "too-much",
       "the file holds more than any garden",
       "check that it is the garden file; split a very large garden into several files",
     );
-  const documents = unlessTooDeep(() =>
-    parseAllDocuments(text, { ...options, lineCounter: lines }),
-  );
+  const documents = unlessTooDeep(() => parseAllDocuments(plain, options));
   if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
   const errors = documents
     .flatMap((doc) => [...doc.errors, ...doc.warnings])
@@ -119,7 +120,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
     if (value === undefined) return refuseWhole("yaml", ...tooDeep);
     JSON.stringify(value); // throws where an alias holds itself
-    const hidden = hiddenLetters(doc, text).map(({ offset, length, message, mend }) => ({
+    const hidden = hiddenLetters(doc, plain).map(({ offset, length, message, mend }) => ({
       ...refuse("hidden-letter", offset, message, mend),
       ...(length > 0 && { fix: { to: at(offset + length), text: "" } }),
     }));
@@ -141,6 +142,14 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
     return fail(refuse("yaml-alias", ...aliasTrouble(text, error.message)));
   }
+}
+
+/** Filled by hand: the parser tells its counter nothing of line ends in what it did not expect. */
+function lineCounter(text: string): LineCounter {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  for (const { index } of text.matchAll(/\n/g)) lines.addNewLine(index + 1);
+  return lines;
 }
 
 /** Our choice: 16 times a garden of 40 beds. More would take seconds, and gigabytes where it is hostile. */
