@@ -58,7 +58,11 @@ export function located(finding: Finding, source: SourceFile): Problem {
 /** One slip often breaks every line after it: beyond these nobody reads on. */
 const mostSyntaxErrors = 50;
 
-/** YAML text -> plain values with positions. Reports all that keeps it from being read. */
+/**
+ * YAML text -> plain values with positions. Problems: all that keeps it from being read.
+ *
+ * @param file names it in problems
+ */
 export function readYaml(text: string, file: string): Result<SourceFile> {
   // The library knows no line end of a carriage return alone.
   const plain = lineFeeds(text);
