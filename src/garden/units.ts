@@ -1,4 +1,5 @@
 /** Shape of `units.yaml`: what a grower may write behind a number. */
+import { grouped } from "../values.js";
 import type { Amounts } from "./garden.js";
 
 export type UnitKind =
@@ -28,10 +29,25 @@ export type UnitTable = readonly Unit[];
 
 /** Finds a unit by a spelling; in a metric garden a shared name is the US one. */
 export function findUnit(name: string, units: UnitTable, amounts: Amounts): Unit | undefined {
-  const wanted = spelling(name);
-  const found = units.filter((u) => u.names.some((n) => spelling(n) === wanted));
+  const found = bySpelling(units).get(spelling(name)) ?? [];
   const preferred = amounts === "imperial" ? "imperial" : "us";
   return found.find((u) => u.system === preferred) ?? found[0];
+}
+
+type Spellings = ReadonlyMap<string, readonly Unit[]>;
+const spellings = new WeakMap<UnitTable, Spellings>();
+
+/** Made once for a table: a garden file asks for dozens of units. */
+function bySpelling(units: UnitTable): Spellings {
+  const known = spellings.get(units);
+  if (known !== undefined) return known;
+  const made = grouped(
+    units.flatMap((unit) => unit.names.map((name) => ({ unit, name: spelling(name) }))),
+    ({ name }) => name,
+  );
+  const found = new Map([...made].map(([name, all]) => [name, all.map(({ unit }) => unit)]));
+  spellings.set(units, found);
+  return found;
 }
 
 /** Full stops, case and doubled blanks do not matter: `fl. oz.` is `fl oz`. */
