@@ -1,4 +1,5 @@
 import { type Day, earlier, parseDay } from "../dates.js";
+import { knownZone } from "../garden/index.js";
 import type { Problem, Result } from "../problem.js";
 import {
   nothingPublished,
@@ -191,9 +192,11 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
   };
   const { key, day } = one("X-FEEDROUND-KEY", (value) => keyAndDay(textOfValue(value)));
   const start = own.find((text) => nameOfLine(text) === "DTSTART") ?? "";
-  one("DTSTART", (value) => (/^\d{8}(T\d{6}Z?)?$/.test(value) ? value : undefined));
-  one("DTSTAMP", parseStamp);
   const timezone = /;TZID=([^;:]+)/.exec(start)?.[1];
+  one("DTSTART", (value) => (/^\d{8}(T\d{6}Z?)?$/.test(value) ? value : undefined));
+  if (timezone !== undefined && knownZone(timezone) === undefined)
+    throw damaged(first, "the event that begins here is in no time zone that is known");
+  one("DTSTAMP", parseStamp);
   return {
     uid: one("UID", (value) => (isUuid(value) ? value : undefined)),
     sequence: one("SEQUENCE", numberOf),
