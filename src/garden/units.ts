@@ -29,25 +29,25 @@ export type UnitTable = readonly Unit[];
 
 /** Finds a unit by a spelling; in a metric garden a shared name is the US one. */
 export function findUnit(name: string, units: UnitTable, amounts: Amounts): Unit | undefined {
-  const found = bySpelling(units).get(spelling(name)) ?? [];
+  const bySpelling = known.get(units) ?? unitsBySpelling(units);
+  known.set(units, bySpelling);
+  const found = bySpelling.get(spelling(name)) ?? [];
   const preferred = amounts === "imperial" ? "imperial" : "us";
   return found.find((u) => u.system === preferred) ?? found[0];
 }
 
-type Spellings = ReadonlyMap<string, readonly Unit[]>;
-const spellings = new WeakMap<UnitTable, Spellings>();
+const known = new WeakMap<UnitTable, ReadonlyMap<string, readonly Unit[]>>();
 
-/** Made once for a table: a garden file asks for dozens of units. */
-function bySpelling(units: UnitTable): Spellings {
-  const known = spellings.get(units);
-  if (known !== undefined) return known;
-  const made = grouped(
-    units.flatMap((unit) => unit.names.map((name) => ({ unit, name: spelling(name) }))),
-    ({ name }) => name,
+function unitsBySpelling(units: UnitTable): ReadonlyMap<string, readonly Unit[]> {
+  const spelt = units.flatMap((unit) =>
+    [...new Set(unit.names.map(spelling))].map((name) => ({ name, unit })),
   );
-  const found = new Map([...made].map(([name, all]) => [name, all.map(({ unit }) => unit)]));
-  spellings.set(units, found);
-  return found;
+  return new Map(
+    [...grouped(spelt, ({ name }) => name)].map(([name, those]) => [
+      name,
+      those.map(({ unit }) => unit),
+    ]),
+  );
 }
 
 /** Full stops, case and doubled blanks do not matter: `fl. oz.` is `fl oz`. */

@@ -2,7 +2,7 @@
 import type { IncomingMessage } from "node:http";
 import { given } from "../values.js";
 import type { GardenFolder } from "./garden-folder.js";
-import { asksNow, loaded, pageOf, type ShowContext, titleOf, wasRead } from "./garden-show.js";
+import { asksNow, pageOf, type ShowContext, titleOf, wasRead } from "./garden-show.js";
 import type { Answer, Post } from "./http-server.js";
 import { indexPage } from "./plain-page.js";
 import { noCalendarYet, notFound, replyWith } from "./reply.js";
@@ -20,13 +20,12 @@ export interface Answering {
   readonly guard: Guard;
   /** Where gardens can be written into; then the guard has a secret for it. */
   readonly writing: WriteContext | undefined;
-  readonly log: (line: string) => void;
 }
 
 /** Uncompressed bytes at hand for clients without gzip. */
 const inflatedBytes = 16_000_000;
 
-export function answering({ folder, context, guard, writing, log }: Answering): {
+export function answering({ folder, context, guard, writing }: Answering): {
   readonly answer: (request: IncomingMessage) => Promise<Answer>;
   readonly post: Post;
 } {
@@ -49,7 +48,7 @@ export function answering({ folder, context, guard, writing, log }: Answering): 
     if (show === undefined) return nothing;
     const isCalendar = route.to === "calendar";
     const what = isCalendar ? `${show.name}.ics` : show.name;
-    if (show.good === undefined && !wasRead(show)) (await loaded(show, context)).forEach(log);
+    if (show.good === undefined && !wasRead(show)) await folder.firstRead(show);
     const shown = isCalendar ? show.good?.calendar : pageOf(show, context);
     const reply = shown ? replyWith(shown, request.headers, nowMs, inflate) : noCalendarYet;
     return { reply, what };

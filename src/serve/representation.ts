@@ -73,11 +73,29 @@ export function representation(
   modifiedS: number,
   policy = kind === "page" ? pagePolicy(content.toString()) : nothingAllowed,
 ): Representation {
-  const hash = contentHash(content);
+  return shownAs(kind, packed(content), modifiedS, policy);
+}
+
+/** A content as it is kept. */
+export interface Packed {
+  readonly hash: string;
+  readonly gzip: Uint8Array;
+}
+
+export function packed(content: string | Buffer): Packed {
+  return { hash: contentHash(content), gzip: gzipSync(content) };
+}
+
+export function shownAs(
+  kind: ContentKind,
+  { hash, gzip }: Packed,
+  modifiedS: number,
+  policy = nothingAllowed,
+): Representation {
   return {
     hash,
     modifiedS,
-    gzip: gzipSync(content),
+    gzip: Buffer.from(gzip.buffer, gzip.byteOffset, gzip.byteLength),
     headers: contentHeaders(kind, policy),
     etags: { gzip: `"${hash}-gzip"`, identity: `"${hash}"` },
     lastModified: httpDate(modifiedS),
