@@ -17,6 +17,7 @@ import { journalName, openJournal, partJournals } from "./publish-journal.js";
 import {
   listName,
   manifestName,
+  partsFolder,
   type PartList,
   readPartLists,
   writeManifest,
@@ -58,7 +59,7 @@ async function wholeLists(dir: string): Promise<Result<PartList[], Trouble>> {
     return refuse(
       "unlike-parts",
       "holds parts of different counts",
-      "publish all of them with the same count, into a folder without parts",
+      `delete the lists of the count that is not meant, in ${join(dir, partsFolder)}`,
     );
   const there = new Set(lists.value.map(({ part }) => part.number));
   const missing = Array.from({ length: of }, (_, i) => i + 1).filter((one) => !there.has(one));
