@@ -25,7 +25,11 @@ const bundled = {
 
 /** Writes program and library; returns what is in which script, by esbuild. */
 export async function buildProgram(outdir = join(root, "dist")) {
-  const [program, library] = await Promise.all([buildScript(outdir), buildLibrary(outdir)]);
+  const [program, ...others] = await Promise.all([
+    buildScript(outdir),
+    buildWorker(outdir),
+    buildLibrary(outdir),
+  ]);
   const main = await build({
     ...bundled,
     platform: "node",
@@ -37,7 +41,7 @@ export async function buildProgram(outdir = join(root, "dist")) {
       COMMANDS: JSON.stringify(commandNames()),
     },
   });
-  return Object.assign({}, ...[program, library, main].map(({ metafile }) => metafile.outputs));
+  return Object.assign({}, ...[program, main, ...others].map(({ metafile }) => metafile.outputs));
 }
 
 /** A function of `module`, `require` and `moduleUrl`, in one file, since each that is loaded takes time. */
@@ -58,6 +62,22 @@ async function buildScript(outdir) {
   mkdirSync(join(outdir, "cli"), { recursive: true });
   writeFileSync(made.outputFiles[0].path, made.outputFiles[0].contents);
   return made;
+}
+
+/** A thread of its own asks for a file of its own. */
+function buildWorker(outdir) {
+  return build({
+    ...bundled,
+    platform: "node",
+    format: "esm",
+    entryPoints: [source("cli/garden-worker")],
+    outdir: join(outdir, "cli"),
+    // For packages that are no modules.
+    banner: {
+      js: 'import{createRequire}from"node:module";const require=createRequire(import.meta.url);',
+    },
+    plugins: [dataAsText],
+  });
 }
 
 function buildLibrary(outdir) {
