@@ -10,7 +10,7 @@ import type { StandardOutputs } from "./standard-output.js";
 Settings.throwOnInvalid = true;
 
 const isTerminal = process.stdout.isTTY;
-const world: Omit<Shell, keyof StandardOutputs> = {
+const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
   readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
     let size = 0;
@@ -24,9 +24,6 @@ const world: Omit<Shell, keyof StandardOutputs> = {
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
   now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
   pause: (ms) => sleep(ms),
-  get localTimezone() {
-    return Intl.DateTimeFormat().resolvedOptions().timeZone;
-  },
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
   threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
@@ -37,7 +34,14 @@ const world: Omit<Shell, keyof StandardOutputs> = {
 /** Gives the exit code. */
 export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
   try {
-    return await run(argv, Object.assign(Object.create(world) as Shell, outputs));
+    return await run(argv, {
+      ...world,
+      ...outputs,
+      // Asked for by few commands, and not at once there.
+      get localTimezone() {
+        return Intl.DateTimeFormat().resolvedOptions().timeZone;
+      },
+    });
   } catch (error) {
     outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
