@@ -1,4 +1,5 @@
 /** What a JSON Schema finds wrong, told to growers, not to programmers. */
+import { quoted } from "./legible.js";
 import { measuresOf, type Measures, onlyUnit, quantityFormats } from "./missing-unit.js";
 import type { FilePath, Finding } from "./problem.js";
 import {
@@ -244,13 +245,11 @@ function exampleOf(schema: Schema): string {
 /** A value as it would stand in the file, short enough for one line. */
 function show(value: unknown): string {
   if (value === null) return "nothing";
-  const line = flow(value, 2 * longestShown)
-    .slice(0, 2 * longestShown)
-    .replace(/\s+/g, " ");
-  return line.length > longestShown ? `${line.slice(0, longestShown - 3)}...` : line;
+  return quoted(flow(value, roomOfShown));
 }
 
-const longestShown = 100;
+/** More than is shown of any value. */
+const roomOfShown = 200;
 
 /** @param room letters wanted: what comes after them is left out, as a whole file may be the value */
 function flow(value: unknown, room: number): string {

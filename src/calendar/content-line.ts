@@ -1,10 +1,9 @@
 import { escape, foldLines } from "ical-generator";
+import { legible } from "../legible.js";
 
-/** RFC 5545 section 3.1: no control characters but TAB and the line break; U+FFFD for lone surrogates. */
+/** RFC 5545 section 3.1: no control characters but TAB and the line break; no half letters either. */
 export function cleanText(text: string): string {
-  return text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, "")
-    .replace(/\p{Surrogate}/gu, "\ufffd");
+  return legible(text.replace(/\r\n?/g, "\n"));
 }
 
 /** A TEXT value (RFC 5545 section 3.3.11), for the properties that ical-generator prints raw. */

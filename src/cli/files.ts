@@ -1,5 +1,6 @@
 import type { Stats } from "node:fs";
 import { readFile, stat, writeFile } from "node:fs/promises";
+import { legibleWord } from "../legible.js";
 import { withLocks } from "../lock.js";
 import { NotWritten, writeWhole } from "../write-whole.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
@@ -9,7 +10,7 @@ const mostBytes = 50_000_000;
 
 /** A path as messages name it. */
 export function shownName(path: string): string {
-  return path === "-" ? "<stdin>" : path;
+  return path === "-" ? "<stdin>" : legibleWord(path);
 }
 
 /** Bytes of a file, or of standard input for `-`. Throws CommandError with exit code 3. */
@@ -91,7 +92,7 @@ export async function writeText(
     const info = await stat(path).catch(() => undefined);
     if (expected === undefined && info && filesRead.get(shell)?.has(fileId(info)))
       throw wrongUsage(
-        `${path}: this command reads it, and would write over it: give --out another name`,
+        `${shownName(path)}: this command reads it, and would write over it: give --out another name`,
       );
     await writeWhole(path, text, {
       beforeReplacing: async () => {
@@ -158,5 +159,5 @@ function ioErrorFrom(path: string, error: unknown, what = "read"): CommandError 
 }
 
 function ioError(path: string, what: string, mend: string): CommandError {
-  return new CommandError(exitCodes.io, `${path}: ${what}: ${mend}`);
+  return new CommandError(exitCodes.io, `${legibleWord(path)}: ${what}: ${mend}`);
 }

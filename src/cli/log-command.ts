@@ -1,5 +1,6 @@
 import type { Result } from "../problem.js";
 import { given } from "../values.js";
+import { shownName } from "./files.js";
 import { tellIfBehind } from "./load.js";
 import { stepWish, undoWish } from "./log-batch.js";
 import { feedingWish } from "./log-feeding.js";
@@ -38,7 +39,7 @@ function tellOutcome(
   shell: Shell,
 ): number {
   const tell = (line: string): void => {
-    shell.stderr(`${file}: ${line}\n`);
+    shell.stderr(`${shownName(file)}: ${line}\n`);
   };
   switch (outcome.kind) {
     case "refused":

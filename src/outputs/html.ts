@@ -1,4 +1,5 @@
 /** Markup in which every value is escaped unless it is markup itself. Good for HTML and for SVG. */
+import { legible } from "../legible.js";
 import { batchName } from "../stock/index.js";
 
 /** Markup made by {@link html} or {@link trusted}. */
@@ -77,9 +78,11 @@ const entities: Readonly<Record<string, string>> = {
   "'": "&#39;",
 };
 
-/** XML 1.0 section 2.2: characters that no document may hold, escaped or not. */
-const unprintable = /[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]|\p{Surrogate}/gu;
+/** XML 1.0 section 2.2: no document may hold these, escaped or not; nor what {@link legible} shows. */
+const unprintable = /[\ufffe\uffff]/g;
 
 function escaped(text: string): string {
-  return text.replace(unprintable, "\ufffd").replace(/[&<>"']/g, (c) => entities[c] ?? "");
+  return legible(text)
+    .replace(unprintable, "\ufffd")
+    .replace(/[&<>"']/g, (c) => entities[c] ?? "");
 }

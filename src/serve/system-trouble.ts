@@ -1,3 +1,4 @@
+import { legibleWord } from "../legible.js";
 import type { Problem, Result } from "../problem.js";
 import { NotWritten } from "../write-whole.js";
 
@@ -34,7 +35,7 @@ export function troubleOf(error: unknown, what: string): Trouble {
   const { code, message } = error as NodeJS.ErrnoException;
   if (code === undefined) throw error;
   const [text, mend] = known[code] ?? [`gives an error: ${message}`, "see the error's text"];
-  return { code: code.toLowerCase(), message: `${what} ${text}`, mend };
+  return { code: code.toLowerCase(), message: `${legibleWord(what)} ${text}`, mend };
 }
 
 /** Keeps a file as it is that no longer is as it was read. */
