@@ -61,10 +61,12 @@ import { type Standing, standingBatches, type StockTables, timesOfMaking } from 
 import { given } from "./values.js";
 import type { BedWatering, WateringTables } from "./watering/index.js";
 
+/** The tables that a plan is made from; `loadTables` has them. */
 export interface PlanTables extends StockTables, WateringTables, HelpTables {
   readonly frost: FrostRules;
 }
 
+/** What a season is planned with beside garden and tables. */
 export interface PlanOptions {
   /** The day to plan from: stock can be made from it on, and logged gardens are planned anew from it. */
   readonly today: Day;

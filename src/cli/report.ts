@@ -2,7 +2,7 @@
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import { type Problem, problemLine } from "../problem.js";
-import { writeText } from "./files.js";
+import { shownName, writeText } from "./files.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle, type TextStyle } from "./terminal-text.js";
 
@@ -30,8 +30,8 @@ export async function giveText(
   out: string | undefined,
   shell: Shell,
 ): Promise<number> {
-  if (out === undefined || out === "-") shell.stdout(text);
-  else shell.stderr(`${out}: ${await writeText(out, text, shell)}\n`);
+  if (out === undefined || out === "-") shell.stdout(text, "document");
+  else shell.stderr(`${shownName(out)}: ${await writeText(out, text, shell)}\n`);
   return exitCodes.fine;
 }
 

@@ -2,7 +2,8 @@
 import type { Day } from "../dates.js";
 
 export interface Shell {
-  readonly stdout: (text: string) => void;
+  /** A document, such as a calendar or a garden file, goes as it is to anything but a terminal. */
+  readonly stdout: (text: string, kind?: "document") => void;
   readonly stderr: (text: string) => void;
   /** All of standard input, or some more than the most, where it holds more. */
   readonly readStdin: (mostBytes: number) => Promise<Uint8Array>;

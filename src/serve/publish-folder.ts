@@ -131,7 +131,7 @@ export async function putFiles(
   for (const [name, content] of files) {
     if (present.get(name) === content) unchanged.push(name);
     else {
-      await writeWhole(join(dir, name), content);
+      await writeWhole(join(dir, name), content, { isOurs: true });
       written.push(name);
     }
   }

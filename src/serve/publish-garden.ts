@@ -112,8 +112,11 @@ async function writeDocuments(
 }
 
 async function writeDocument(path: string, { content, before }: Document): Promise<void> {
-  await writeWhole(path, content, undefined, async () => {
-    refuseChanged(before, (await fileRead(path)).hash);
+  await writeWhole(path, content, {
+    isOurs: true,
+    beforeReplacing: async () => {
+      refuseChanged(before, (await fileRead(path)).hash);
+    },
   });
 }
 

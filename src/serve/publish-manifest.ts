@@ -72,7 +72,7 @@ function inOrder(files: Manifest): Record<string, string> {
 
 async function writeList(path: string, content: object): Promise<void> {
   const text = `${JSON.stringify(content, null, 2)}\n`;
-  if ((await textOf(path)) !== text) await writeWhole(path, text);
+  if ((await textOf(path)) !== text) await writeWhole(path, text, { isOurs: true });
 }
 
 /** Undefined when there is no such file. */
