@@ -6,10 +6,10 @@ import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
+import { gardenTextOf } from "./garden-text.js";
 import type { SubscribeLinks } from "./links.js";
 import { type Now, stampOf } from "./today.js";
 import { dirname, resolve } from "node:path";
-import { readFile } from "node:fs/promises";
 
 /** A garden file as it is now, or what is wrong with it. `reads` are the files that it depends on. */
 export type Loaded = { readonly reads: readonly string[] } & (
@@ -103,7 +103,7 @@ function calendarOf({ plan, previous }: PlannedGarden, now: Now): string {
 
 /** The garden file and the files that are read with it, whether or not they are in order. */
 async function filesRead(file: string): Promise<string[]> {
-  const text = await readFile(file, "utf8").catch(() => "");
+  const text = await gardenTextOf(file);
   return [file, ...namedFiles(text).map((name) => resolve(dirname(file), name))];
 }
 
