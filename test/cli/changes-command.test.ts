@@ -124,7 +124,9 @@ describe("changes", () => {
     const { stdout } = await cli(argv, { stdin: water("200 mg/L") });
     const said = stdout.replace(/\s+/g, " ");
     // Calcium of water: 40.08 g of calcium in 100.09 g of its carbonate, by which hardness is told.
-    expect(said).toContain("calcium in each litre: up to 80.1 mg from the tap, was up to 40 mg from the tap");
+    expect(said).toContain(
+      "calcium in each litre: up to 80.1 mg from the tap, was up to 40 mg from the tap",
+    );
     expect(said).not.toContain("details");
   });
 
@@ -135,7 +137,9 @@ describe("changes", () => {
     const { stdout } = await cli(argv, { stdin: stayed, columns: 120 });
     const said = stdout.replace(/\s+/g, " ");
     expect(said).toContain("cukes (cucumber): fruit growth, was fruit set moved");
-    expect(said).toContain("South wall: 2 cans × 25 mL (from batch 2) for peppers, was 2 cans × 25 mL for peppers");
+    expect(said).toContain(
+      "South wall: 2 cans × 25 mL (from batch 2) for peppers, was 2 cans × 25 mL for peppers",
+    );
     expect(said).not.toMatch(/,,|,;|: \d+ [A-Z][a-z]+ to \d+,/);
   });
 
