@@ -37,10 +37,15 @@ export async function buildProgram(outdir = join(root, "dist")) {
   const cli = { ...bundled, platform: "node", outdir: join(outdir, "cli") };
   const made = await Promise.all([
     // One file, whole: it answers `--version` alone.
-    build({ ...cli, splitting: false, entryPoints: [source("cli/main")], external: ["./start.js"] }),
     build({
       ...cli,
-      entryPoints: [source("cli/start")],
+      splitting: false,
+      entryPoints: [source("cli/main")],
+      external: ["./start.js"],
+    }),
+    build({
+      ...cli,
+      entryPoints: [source("cli/start"), source("cli/garden-worker")],
       // For packages that are no modules.
       banner: {
         js: 'import{createRequire}from"node:module";const require=createRequire(import.meta.url);',
@@ -75,7 +80,9 @@ const inFamilies = {
       return { path: `${family}-commands`, namespace: "family", pluginData: family };
     });
     onLoad({ filter: /./, namespace: "family" }, ({ pluginData }) => ({
-      contents: families[pluginData].map((name) => `export * from "./${name}-command.js";`).join(""),
+      contents: families[pluginData]
+        .map((name) => `export * from "./${name}-command.js";`)
+        .join(""),
       resolveDir: join(root, "src/cli"),
     }));
   },

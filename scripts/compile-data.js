@@ -96,7 +96,11 @@ async function checkModule(schemaFile) {
   });
   return {
     name: basename(schemaFile).replace(".schema.json", "-check"),
-    text: `// @ts-nocheck Made from ${basename(schemaFile)}. Do not edit.\nexport default () => {${outputFiles[0].text}return made.default;};\n`,
+    text: [
+      `// @ts-nocheck Made from ${basename(schemaFile)}. Do not edit.`,
+      'import type { CompiledCheck } from "../schema-check.js";',
+      `export default (): CompiledCheck => {${outputFiles[0].text}return made.default;};\n`,
+    ].join("\n"),
   };
 }
 

@@ -17,6 +17,7 @@ export interface GardenSources extends PlaceSources {
   readonly ownRules?: string;
 }
 
+/** What a garden is planned with beside its file: a day, and the texts of other files that it names. */
 export interface PlanGardenOptions extends Omit<PlanOptions, "today" | "place">, GardenSources {
   /** `YYYY-MM-DD`, in the garden's time zone. */
   readonly today: string;

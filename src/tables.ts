@@ -41,6 +41,7 @@ import { schemaCheck } from "./schema-check.js";
 import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock/index.js";
 import { wateringFactors, type WateringTables } from "./watering/index.js";
 
+/** All data tables; each row of the data files names its source. */
 export interface Tables extends GardenTables, RuleTables, StockTables, WateringTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];

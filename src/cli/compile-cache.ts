@@ -24,10 +24,13 @@ export const keptCommands: readonly string[] = [
  * What Node.js keeps is what the first run has used, for good. So each command has a folder of its own,
  * which is begun anew until a run of it ended well.
  *
- * @returns tells that it has
+ * @param enable does it, into a folder
+ * @returns tells that the run has ended well
  */
-export function keepCompiled(command = ""): () => void {
-  const { enableCompileCache: enable } = nodeModule as NewerModule;
+export function keepCompiled(
+  command = "",
+  enable = (nodeModule as NewerModule).enableCompileCache,
+): () => void {
   const nothing = (): void => undefined;
   if (enable === undefined || !keptCommands.includes(command)) return nothing;
   try {
@@ -38,7 +41,10 @@ export function keepCompiled(command = ""): () => void {
     const isWhole = textOf(mark) === madeBy;
     if (!isWhole) rmSync(folder, { recursive: true, force: true });
     enable(folder);
-    return isWhole ? nothing : () => write(mark, madeBy);
+    if (isWhole) return nothing;
+    return () => {
+      write(mark, madeBy);
+    };
   } catch {
     return nothing;
   }

@@ -2,7 +2,7 @@
 import type { Day } from "../dates.js";
 import { type Problem, problemLines } from "../problem.js";
 import { shownName, writeText } from "./files.js";
-import { exitCodes, type Shell } from "./shell.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle, type TextStyle } from "./terminal-text.js";
 
 /** Options of the commands that answer from a garden. */
@@ -55,4 +55,9 @@ function printJson(value: unknown, shell: Shell): void {
 /** `what is wrong: how to mend it` */
 export function withMend(trouble: Pick<Problem, "message" | "mend">): string {
   return `${trouble.message}: ${trouble.mend}`;
+}
+
+/** Ends a command that files, folders or the network kept from its work. */
+export function ioTrouble(troubles: readonly Pick<Problem, "message" | "mend">[]): CommandError {
+  return new CommandError(exitCodes.io, troubles.map(withMend).join("\n"));
 }

@@ -1,12 +1,17 @@
 import { readFile, stat } from "node:fs/promises";
 import { largestGardenBytes } from "../garden/index.js";
 
-/**
- * Text of a garden file, for what can be told of it whatever its problems are; empty for one that
- * cannot be read or is larger than any garden.
- */
+/** Larger ones are refused by whoever reads them for a plan. */
+const mostBytes = 50_000_000;
+
+/** None of what is no file, which a pipe would keep waiting for, and of what is far too large. */
+export async function bytesOf(path: string, most = mostBytes): Promise<Buffer | undefined> {
+  const about = await stat(path).catch(() => undefined);
+  if (about?.isFile() !== true || about.size > most) return undefined;
+  return readFile(path).catch(() => undefined);
+}
+
+/** For what can be told of a garden file whatever its problems are; empty where it is none. */
 export async function gardenTextOf(file: string): Promise<string> {
-  const about = await stat(file).catch(() => undefined);
-  if (about?.isFile() !== true || about.size > largestGardenBytes) return "";
-  return readFile(file, "utf8").catch(() => "");
+  return (await bytesOf(file, largestGardenBytes))?.toString() ?? "";
 }
