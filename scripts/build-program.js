@@ -41,7 +41,10 @@ export async function buildProgram(outdir = join(root, "dist")) {
       COMMANDS: JSON.stringify(commandNames()),
     },
   });
-  return Object.assign({}, ...[program, library, thread, main].map(({ metafile }) => metafile.outputs));
+  return Object.assign(
+    {},
+    ...[program, library, thread, main].map(({ metafile }) => metafile.outputs),
+  );
 }
 
 /** A function of `module`, `require` and `moduleUrl`, in one file, since each that is loaded takes time. */
