@@ -15,6 +15,7 @@ import {
 import { legibleMessage } from "../legible.js";
 import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
 import { hiddenLetters } from "./hidden-letters.js";
+import { lineFeeds } from "./line-ends.js";
 import { textsOnOneLine } from "./one-line-texts.js";
 import { inOurWords, tooDeep } from "./yaml-words.js";
 
@@ -57,9 +58,15 @@ export function located(finding: Finding, source: SourceFile): Problem {
 /** One slip often breaks every line after it: beyond these nobody reads on. */
 const mostSyntaxErrors = 50;
 
-/** YAML text -> plain values with positions. Reports all that keeps it from being read. */
+/**
+ * YAML text -> plain values with positions. Problems: all that keeps it from being read.
+ *
+ * @param file names it in problems
+ */
 export function readYaml(text: string, file: string): Result<SourceFile> {
-  const lines = lineCounter(text);
+  // The library knows no line end of a carriage return alone.
+  const plain = lineFeeds(text);
+  const lines = lineCounter(plain);
   const at = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
@@ -77,13 +84,13 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
     return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
-  if (isTooMuch(text))
+  if (isTooMuch(plain))
     return refuseWhole(
       "too-much",
       "the file holds more than any garden",
       "check that it is the garden file; split a very large garden into several files",
     );
-  const documents = unlessTooDeep(() => parseAllDocuments(text, options));
+  const documents = unlessTooDeep(() => parseAllDocuments(plain, options));
   if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
   const errors = documents
     .flatMap((doc) => [...doc.errors, ...doc.warnings])
@@ -113,7 +120,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
     if (value === undefined) return refuseWhole("yaml", ...tooDeep);
     JSON.stringify(value); // throws where an alias holds itself
-    const hidden = hiddenLetters(doc, text).map(({ offset, length, message, mend }) => ({
+    const hidden = hiddenLetters(doc, plain).map(({ offset, length, message, mend }) => ({
       ...refuse("hidden-letter", offset, message, mend),
       ...(length > 0 && { fix: { to: at(offset + length), text: "" } }),
     }));
