@@ -6,6 +6,7 @@ import { gardenWriter } from "./garden-writer.js";
 import { ioTrouble } from "./report.js";
 import { exitCodes, type Shell, wrongUsage } from "./shell.js";
 import { webFolder } from "./writing-page.js";
+import { fstatSync } from "node:fs";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
@@ -32,13 +33,14 @@ export async function serveCommand(
   if ((cert === undefined) !== (key === undefined))
     throw wrongUsage("--cert and --key go together: the certificate, and its own key");
   const certificate = cert !== undefined && key !== undefined ? { cert, key } : undefined;
-  const lines = batchedLines(shell.stderr);
+  const lines = batchedLines(shell.stderr, { sizeBytes: () => fileBytes(standardError) });
   const wishes = given({ extraRounds, write });
   const server = await serveGardens({
     gardens,
     source: sourceOf(wishes),
     stateDir: state ?? stateFolder(shell),
     log: lines.log,
+    logRequest: lines.logRequest,
     pause: shell.pause,
     nowMs: () => Date.parse(shell.now()),
     ...given({ host, port, url, certificate, today, threads: threadsFor(wishes, shell) }),
@@ -51,6 +53,18 @@ export async function serveCommand(
   await stopOnSignals(server.value.stop);
   lines.flush();
   return exitCodes.fine;
+}
+
+const standardError = 2;
+
+/** 0 for a terminal, a pipe and the like. */
+export function fileBytes(fd: number): number {
+  try {
+    const is = fstatSync(fd);
+    return is.isFile() ? is.size : 0;
+  } catch {
+    return 0;
+  }
 }
 
 /** The XDG Base Directory Specification's place for state. */

@@ -192,8 +192,7 @@ export function asksNow({ good }: GardenShow, now: Now): string | undefined {
 }
 
 /** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
-export function pageOf(show: GardenShow, context: ShowContext): Representation {
-  const now = context.now();
+export function pageOf(show: GardenShow, context: ShowContext, now: Now): Representation {
   const { page, good, problems } = show;
   const isOfNow = page?.good === good && page?.problems === problems;
   if (isOfNow && isWithin(page, now.nowMs)) return page.shown;

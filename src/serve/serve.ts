@@ -37,6 +37,8 @@ export interface ServeOptions extends Pick<ShowContext, "stateDir" | "pause"> {
   readonly gardens: readonly string[];
   /** A line for each request, problem and change; none holds a secret. */
   readonly log: (line: string) => void;
+  /** Takes those of requests, where they go elsewhere. */
+  readonly logRequest?: (line: string) => void;
   /** Loopback unless given; any other address puts the gardens behind a secret path segment. */
   readonly host?: string;
   /** Any free one unless given. */
@@ -75,9 +77,22 @@ export interface GardenServer {
 
 /** Trouble: a path, the address, the port, the certificate or the state folder can't be used. */
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
-  const { log, stateDir, source, certificate, nowMs = Date.now, port = 0 } = options;
+  const {
+    log,
+    logRequest = log,
+    stateDir,
+    source,
+    certificate,
+    nowMs = Date.now,
+    port = 0,
+  } = options;
   const url = options.url?.replace(/\/+$/, "");
-  const limits = { ...usualLimits, ...options.limits };
+  const limits = {
+    ...usualLimits,
+    // A proxy in front has one address for all visitors: how many each may have is its work then.
+    ...(url === undefined ? {} : { connectionsEach: usualLimits.connections }),
+    ...options.limits,
+  };
   const { host = "127.0.0.1" } = options;
   // Looked up first, so that "loopback" is said of the address itself and not of a name for it.
   const found = await attempt(`the address ${host}`, () =>
@@ -113,7 +128,7 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
   };
 
   const answers = answering({ folder: folder.value, context, guard: guard.value, writing });
-  const server = httpServer({ ...answers, log, nowMs }, limits, tls?.value);
+  const server = httpServer({ ...answers, log: logRequest, nowMs }, limits, tls?.value);
   const listening = await attempt(`${address}, port ${port},`, async () => {
     await new Promise<void>((done, failed) => {
       server.once("error", failed).listen({ host: address, port }, done);

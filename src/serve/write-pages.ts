@@ -66,7 +66,7 @@ async function ticksPage(
   if (!wasRead(show)) await folder.firstRead(show);
   const { forms, notice } = await readForms(stateDir, show.file);
   if (notice !== undefined) log(`${show.name}: ${notice}`);
-  const asked = /\?(?:.*&)?form=([\w-]{22})(?:&|$)/.exec(request.url ?? "")?.[1];
+  const asked = new URLSearchParams(request.url?.split("?", 2)[1]).get("form");
   return tickPageOf(show, forms, forms.find(({ id }) => id === asked)?.outcome, request, context);
 }
 
