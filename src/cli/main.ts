@@ -29,7 +29,7 @@ const shell: Shell = {
     return Buffer.concat(chunks);
   },
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
-  now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
+  now: secondsClock(),
   pause: (ms) => sleep(ms),
   localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
