@@ -79,7 +79,7 @@ export default {
       comment: "What every folder leans on leans on nothing.",
       severity: "error",
       from: {
-        path: "^src/(dates|lock|missing-unit|problem|schema-check|suggest|values|write-whole)[.]ts$",
+        path: "^src/(dates|legible|lock|missing-unit|problem|schema-check|suggest|values|write-whole)[.]ts$",
       },
       to: { path: "^src/[^/]+/" },
     },

@@ -1,3 +1,4 @@
+import { legibleMessage, legibleWord } from "./legible.js";
 import { byText } from "./values.js";
 
 /** Where in a parsed file: keys and indexes from the root, as in `["beds", 0, "area"]`. */
@@ -50,7 +51,8 @@ export interface Finding {
 
 /** `file:line:column: what is wrong: how to mend it` */
 export function problemLine(p: Problem): string {
-  return `${p.file}:${p.at.line}:${p.at.column}: ${p.message}: ${p.mend}`;
+  const where = `${legibleWord(p.file)}:${p.at.line}:${p.at.column}`;
+  return `${where}: ${legibleMessage(p.message)}: ${legibleMessage(p.mend)}`;
 }
 
 /** In file order, so that a reader goes down the file once. */

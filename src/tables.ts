@@ -52,32 +52,32 @@ export interface Tables extends GardenTables, RuleTables, StockTables, WateringT
 const tables: Tables = madeWhenAsked<Tables>({
   catalogue: () =>
     cropCatalogue({
-      crops: crops.crops,
-      stageLengths: stageLengths.stage_lengths,
-      lifeCourses: lifeCourses.life_courses,
-      warmth: warmth.warmth,
+      crops: crops().crops,
+      stageLengths: stageLengths().stage_lengths,
+      lifeCourses: lifeCourses().life_courses,
+      warmth: warmth().warmth,
     }),
-  units: () => units.units,
-  usual: () => usualValues(usual.usual),
-  eggSizes: () => eggSizes.egg_sizes,
-  cssColors: () => new Set(cssColors.names),
-  zoneHalves: () => zoneHalves(halves),
-  gardenCheck: () => schemaCheck(gardenCheck),
-  chemistry: () => prepareChemistry(constants),
-  making: () => making,
-  rulesCheck: () => schemaCheck(rulesCheck),
+  units: () => units().units,
+  usual: () => usualValues(usual().usual),
+  eggSizes: () => eggSizes().egg_sizes,
+  cssColors: () => new Set(cssColors().names),
+  zoneHalves: () => zoneHalves(halves()),
+  gardenCheck: () => schemaCheck(gardenCheck()),
+  chemistry: () => prepareChemistry(constants()),
+  making,
+  rulesCheck: () => schemaCheck(rulesCheck()),
   referenceStockGPerL: () => referenceStockGPerL(tables, tables.usual),
   builtInRules: () => readBuiltInRules(),
-  signs: () => signs.signs,
-  climate: () => climateConstants(climate.constants),
-  frost: () => frost,
-  cropCoefficients: () => cropCoefficients,
-  wateringFactors: () => wateringFactors(wateringFactorRows.factors),
+  signs: () => signs().signs,
+  climate: () => climateConstants(climate().constants),
+  frost,
+  cropCoefficients,
+  wateringFactors: () => wateringFactors(wateringFactorRows().factors),
   calcium: () => ({
-    uptake,
-    amendments,
-    extracts: soilTests.extracts,
-    limits: calciumLimits,
+    uptake: uptake(),
+    amendments: amendments(),
+    extracts: soilTests().extracts,
+    limits: calciumLimits(),
   }),
 });
 
@@ -88,7 +88,7 @@ export function loadTables(): Tables {
 
 /** Time zones, in lower case, whose gardens have US measures: only `new` asks for them. */
 export function loadUsZones(): ReadonlySet<string> {
-  return new Set(usZones.zones.map((zone) => zone.toLowerCase()));
+  return new Set(usZones().zones.map((zone) => zone.toLowerCase()));
 }
 
 let normals: Promise<Normals> | undefined;
@@ -107,12 +107,12 @@ async function readNormals(): Promise<Normals> {
     import("./compiled/normals-points.js"),
     import("./compiled/normals.js"),
   ]);
-  return unpackNormals(await inflated(packed), points, about);
+  return unpackNormals(await inflated(packed), points, about());
 }
 
 /** Whom the table is from: only `help` asks. */
 export async function loadNormalsCitation(): Promise<string> {
-  return (await import("./compiled/normals.js")).default.citation;
+  return (await import("./compiled/normals.js")).default().citation;
 }
 
 /** By what Node.js and a page both have, the quickest of it. */
@@ -133,14 +133,14 @@ async function inflated(base64: string): Promise<Uint8Array> {
 
 /** Only `labels` asks for them. */
 export function loadLabelSheets(): readonly LabelSheetRow[] {
-  return labelSheets.label_sheets;
+  return labelSheets().label_sheets;
 }
 
 function readBuiltInRules(): readonly FeedRule[] {
   const source = {
     file: "rules.yaml",
     text: "",
-    value: rules,
+    value: rules(),
     locate: () => ({ line: 1, column: 1 }),
   };
   const read = readRules(source, tables, { units: tables.units, amounts: "metric" }, false);

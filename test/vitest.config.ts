@@ -6,6 +6,8 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     globalSetup: ["scripts/compile-data.js"],
     setupFiles: ["test/setup.ts"],
+    // One core is else left for an editor's watching.
+    maxWorkers: "100%",
     reporters: ["default", "json"],
     outputFile: { json: "test-results.json" },
     // A guard against a test that hangs, and no measure of speed: tests count work or wait for what

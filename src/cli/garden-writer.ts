@@ -7,7 +7,7 @@ import type { Problem, Result } from "../problem.js";
 import { nothingPublished, type Published } from "../published/index.js";
 import { type AsOf, type GardenWriter, type Outcome, type Saved, todayIn } from "../serve/index.js";
 import type { Tick } from "../ticks/index.js";
-import { byteOrderMarkOf, readBytes, whileLocked, writeText } from "./files.js";
+import { byteOrderMarkOf, readBytes, shownName, whileLocked, writeText } from "./files.js";
 import { refusedTick, type TickWish, tickWish } from "./log-tick.js";
 import { publishedState } from "./published-state.js";
 import { withMend } from "./report.js";
@@ -165,6 +165,9 @@ async function inOutcome<T>(
     return await work();
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
-    return { kind: "refused", told: [error.message.replaceAll(file, basename(file))] };
+    return {
+      kind: "refused",
+      told: [error.message.replaceAll(shownName(file), shownName(basename(file)))],
+    };
   }
 }

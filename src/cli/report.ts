@@ -2,8 +2,8 @@
 import type { Day } from "../dates.js";
 import { counted } from "../garden/index.js";
 import { type Problem, problemLine } from "../problem.js";
-import { writeText } from "./files.js";
-import { exitCodes, type Shell } from "./shell.js";
+import { shownName, writeText } from "./files.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle, type TextStyle } from "./terminal-text.js";
 
 /** Options of the commands that answer from a garden. */
@@ -30,8 +30,8 @@ export async function giveText(
   out: string | undefined,
   shell: Shell,
 ): Promise<number> {
-  if (out === undefined || out === "-") shell.stdout(text);
-  else shell.stderr(`${out}: ${await writeText(out, text, shell)}\n`);
+  if (out === undefined || out === "-") shell.stdout(text, "document");
+  else shell.stderr(`${shownName(out)}: ${await writeText(out, text, shell)}\n`);
   return exitCodes.fine;
 }
 
@@ -61,4 +61,9 @@ function printJson(value: unknown, shell: Shell): void {
 /** `what is wrong: how to mend it` */
 export function withMend(trouble: Pick<Problem, "message" | "mend">): string {
   return `${trouble.message}: ${trouble.mend}`;
+}
+
+/** Ends a command that files, folders or the network kept from its work. */
+export function ioTrouble(troubles: readonly Pick<Problem, "message" | "mend">[]): CommandError {
+  return new CommandError(exitCodes.io, troubles.map(withMend).join("\n"));
 }

@@ -1,6 +1,7 @@
 /** The published state as named lines of text, one a round, a batch and another feed's day. */
 import { type Day, parseDay } from "../dates.js";
 import { routes } from "../garden/index.js";
+import { mendedTexts } from "../legible.js";
 import type { ForecastHarm, Moved, Published, PublishedMix } from "./published.js";
 
 export interface RecordLine {
@@ -61,7 +62,7 @@ class NotOurs extends Error {}
 
 function parsed(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text, mendedTexts);
   } catch {
     return undefined;
   }

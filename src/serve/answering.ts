@@ -5,7 +5,6 @@ import type { GardenFolder } from "./garden-folder.js";
 import {
   asksNow,
   type GardenShow,
-  loaded,
   pageOf,
   type ShowContext,
   titleOf,
@@ -29,13 +28,12 @@ export interface Answering {
   readonly guard: Guard;
   /** Where gardens can be written into; then the guard has a secret for it. */
   readonly writing: WriteContext | undefined;
-  readonly log: (line: string) => void;
 }
 
 /** Uncompressed bytes at hand for clients without gzip. */
 const inflatedBytes = 16_000_000;
 
-export function answering({ folder, context, guard, writing, log }: Answering): {
+export function answering({ folder, context, guard, writing }: Answering): {
   readonly answer: Get;
   readonly post: Post;
 } {
@@ -65,10 +63,9 @@ export function answering({ folder, context, guard, writing, log }: Answering): 
     const isCalendar = route.to === "calendar";
     if (show.good !== undefined || wasRead(show))
       return gardenAnswer(show, isCalendar, headers, now);
-    return loaded(show, context).then((lines) => {
-      lines.forEach(log);
-      return gardenAnswer(show, isCalendar, headers, context.now());
-    });
+    return folder
+      .firstRead(show)
+      .then(() => gardenAnswer(show, isCalendar, headers, context.now()));
   };
   const written = async (
     place: WritePlace,

@@ -1,3 +1,4 @@
+import { legible } from "../legible.js";
 import { type Problem, problemLine } from "../problem.js";
 import { byText } from "../values.js";
 
@@ -49,7 +50,7 @@ export function problemPage(
 }
 
 export function escapeHtml(text: string): string {
-  return text
+  return legible(text)
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;")

@@ -79,23 +79,43 @@ export function representation(
   modifiedS: number,
   policy = kind === "page" ? pagePolicy(content.toString()) : nothingAllowed,
 ): Representation {
-  const hash = contentHash(content);
-  const gzip = gzipSync(content);
+  return shownAs(kind, packed(content), modifiedS, policy);
+}
+
+/** A content as it is kept. */
+export interface Packed {
+  readonly hash: string;
+  readonly gzip: Uint8Array;
+}
+
+export function packed(content: string | Buffer): Packed {
+  return { hash: contentHash(content), gzip: gzipSync(content) };
+}
+
+export function shownAs(
+  kind: ContentKind,
+  { hash, gzip }: Packed,
+  modifiedS: number,
+  policy = nothingAllowed,
+): Representation {
+  const bytes = Buffer.from(gzip.buffer, gzip.byteOffset, gzip.byteLength);
+  // RFC 1952 section 2.3.1: ISIZE, the last four bytes.
+  const contentBytes = bytes.readUInt32LE(bytes.length - 4);
   const modified = ["Last-Modified", httpDate(modifiedS)];
-  const coded = (etag: string, bytes: number, coding: readonly string[]): Coded => {
+  const coded = (etag: string, length: number, coding: readonly string[]): Coded => {
     const told = ["ETag", etag, ...modified];
-    const length = ["Content-Length", String(bytes)];
+    const rest = [...coding, "Content-Length", String(length)];
     return {
       etag,
-      whole: [...contentHeaders(kind, policy), ...told, ...coding, ...length],
+      whole: [...contentHeaders(kind, policy), ...told, ...rest],
       unchanged: [...told, ...cacheHeaders],
     };
   };
   return {
-    ...{ hash, modifiedS, gzip },
+    ...{ hash, modifiedS, gzip: bytes },
     coded: {
-      gzip: coded(`"${hash}-gzip"`, gzip.length, ["Content-Encoding", "gzip"]),
-      identity: coded(`"${hash}"`, Buffer.byteLength(content), []),
+      gzip: coded(`"${hash}-gzip"`, bytes.length, ["Content-Encoding", "gzip"]),
+      identity: coded(`"${hash}"`, contentBytes, []),
     },
   };
 }

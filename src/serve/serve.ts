@@ -8,7 +8,9 @@ import { given } from "../values.js";
 import { answering } from "./answering.js";
 import { type CertificateFiles, followCertificate, readCertificate } from "./certificate.js";
 import { gardenFolder } from "./garden-folder.js";
+import { gardenReader } from "./garden-reader.js";
 import type { ShowContext } from "./garden-show.js";
+import type { GardenSource } from "./garden-source.js";
 import {
   type Certificate,
   httpServer,
@@ -24,9 +26,13 @@ import { keptSecret, type SecretName } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
 import type { Now } from "./today.js";
 import { readWebFiles } from "./web-files.js";
+import type { WorkerStart } from "./worker-pool.js";
 import { realPages, type Writing } from "./write-context.js";
 
-export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "pause"> {
+export interface ServeOptions extends Pick<ShowContext, "stateDir" | "pause"> {
+  readonly source: GardenSource;
+  /** For many gardens; without it all are read in this thread. */
+  readonly threads?: WorkerStart;
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
   /** A line for each request, problem and change; none holds a secret. */
@@ -106,7 +112,8 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
   };
   const now = (): Now => ({ nowMs: nowMs(), ...given({ today: options.today }) });
-  const context = { source, stateDir, now, linksTo, ...given({ pause: options.pause }) };
+  const reader = gardenReader(source, options.threads);
+  const context = { source, reader, stateDir, now, linksTo, ...given({ pause: options.pause }) };
   const roots = options.gardens.map((path) => resolve(path));
   const folder = await gardenFolder(roots, context, log, options.lookMs);
   if (!folder.ok) return folder;
@@ -120,7 +127,7 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     own: { scheme, ...given({ publicOrigin: url && new URL(url).origin }) } as const,
   };
 
-  const answers = answering({ folder: folder.value, context, guard: guard.value, writing, log });
+  const answers = answering({ folder: folder.value, context, guard: guard.value, writing });
   const server = httpServer({ ...answers, log: logRequest, nowMs }, limits, tls?.value);
   const listening = await attempt(`${address}, port ${port},`, async () => {
     await new Promise<void>((done, failed) => {

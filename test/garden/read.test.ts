@@ -117,6 +117,7 @@ describe("what cannot be read", () => {
     ["a tag", "a: !!binary aGk=\n", "yaml 1:4"],
     ["an own tag", "a: !crop tomato\n", "yaml 1:4"],
     ["a quote left open", 'a: "x\nb: 1\n', "yaml 3:1"],
+    ["brackets closed that nobody opened", "a:\n  {\n    b: 1\n  }\n  ],\n  c: 2\n", "yaml 5:3", "yaml 5:4", "yaml 6:4", "yaml 6:6"],
     ["a key that is a list", "? [a, b]\n: 1\n", "yaml 1:3"],
     ["an alias without its anchor", "a: *w\n", "yaml-alias 1:4"],
     ["an alias that holds itself", "a: &a [*a]\n", "yaml-alias 1:8"],

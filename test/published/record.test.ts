@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, day } from "../../src/dates.js";
 import { routes } from "../../src/garden/garden.js";
+import { mended } from "../../src/legible.js";
 import type { Published } from "../../src/published/published.js";
 import { isPublished, readRecord, recordLines } from "../../src/published/record.js";
 import { aPublished, aPublishedBatch, aPublishedRound } from "../support/a-published.js";
 
 const aDay = fc.integer({ min: -30_000, max: 60_000 }).map((n) => addDays(day("2027-01-01"), n));
-const text = fc.string({ minLength: 1, unit: "binary" });
+const text = fc.string({ minLength: 1, unit: "binary" }).map(mended);
 const amount = fc.double({ min: 0, max: 1e8, noNaN: true }).map((n) => n + 0);
 const told = { day: aDay, first: aDay };
 const maybe = <T>(key: string, of: fc.Arbitrary<T>) =>

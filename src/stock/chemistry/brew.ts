@@ -6,6 +6,7 @@ import { type Contents, crystalContents, mixed, noMol, pureWater } from "./conte
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
+import { remembering } from "../../values.js";
 
 export interface BrewInput {
   readonly shellG: number;
@@ -64,6 +65,21 @@ function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
  * than a kitchen's, no water, temperature outside 0 to 100 degC, too little water for the crystals.
  */
 export function brewBatch(chemistry: Chemistry, input: BrewInput): MixResult<Brew> {
+  const brew = brews.get(chemistry) ?? remembering(500, inputKey, brewed.bind(null, chemistry));
+  brews.set(chemistry, brew);
+  return brew(input);
+}
+
+const brews = new WeakMap<Chemistry, (input: BrewInput) => MixResult<Brew>>();
+
+/** JSON would take NaN and Infinity for the same. */
+function inputKey(input: BrewInput): string {
+  return JSON.stringify(input, (_, part: unknown) =>
+    typeof part === "number" ? String(part) : part,
+  );
+}
+
+function brewed(chemistry: Chemistry, input: BrewInput): MixResult<Brew> {
   const problems = inputTroubles(chemistry, input);
   if (problems.length > 0) return failed(...problems);
   const found = equilibrate(chemistry, brewContents(chemistry, input), {
