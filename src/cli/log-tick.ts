@@ -25,6 +25,7 @@ import { capital } from "../words/index.js";
 import { visits } from "./log-batch.js";
 import { withBottles } from "./log-bottles.js";
 import { spaced } from "./log-options.js";
+import { seenEdits } from "./log-seen.js";
 import type { GardenNow, LogWish } from "./write-log.js";
 
 /** A tick in the light of the file. */
@@ -87,27 +88,9 @@ function changeOf(
       return roundChange(now, what, on, published);
     case "step":
       return stepChange(now, what, { on, isDayNamed: tick.on !== undefined }, published);
-    case "sign": {
-      const { planting, sign } = what;
-      const isSaid = garden.signs.some(
-        (one) => one.on === on && one.planting === planting && one.sign === sign,
-      );
-      const edit = { kind: "add-to-signs", signs: [{ on, planting, sign }] } as const;
-      return { edits: [edit], isSaid, wanted: seenInWords(on, garden) };
-    }
-    case "stage": {
-      const { planting, stage } = what;
-      const seen = garden.beds
-        .flatMap((bed) => bed.plantings)
-        .filter(({ id }) => id === planting)
-        .flatMap((one) => one.seen.filter((sighting) => sighting.stage === stage));
-      const edit = { kind: "add-to-seen", planting, seen: { stage, on } } as const;
-      return {
-        // A stage has one first day.
-        edits: seen.length === 0 ? [edit] : [],
-        isSaid: seen.some((one) => one.on === on),
-        wanted: seenInWords(on, garden),
-      };
+    default: {
+      const { edits, saidOn } = seenEdits(what, on, garden);
+      return { edits, isSaid: saidOn === on, wanted: seenInWords(on, garden) };
     }
   }
 }
