@@ -4,6 +4,7 @@ import { availableParallelism } from "node:os";
 import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
+import { secondsClock } from "./seconds-clock.js";
 import { exitCodes, type Shell } from "./shell.js";
 import type { StandardOutputs } from "./standard-output.js";
 
@@ -22,7 +23,7 @@ const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
     return Buffer.concat(chunks);
   },
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
-  now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
+  now: secondsClock(),
   pause: (ms) => sleep(ms),
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
