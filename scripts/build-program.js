@@ -25,10 +25,10 @@ const bundled = {
 
 /** Writes program and library; returns what is in which script, by esbuild. */
 export async function buildProgram(outdir = join(root, "dist")) {
-  const [program, library, thread] = await Promise.all([
+  const [program, ...others] = await Promise.all([
     buildScript(outdir),
+    buildWorker(outdir),
     buildLibrary(outdir),
-    buildThread(outdir),
   ]);
   const main = await build({
     ...bundled,
@@ -41,7 +41,7 @@ export async function buildProgram(outdir = join(root, "dist")) {
       COMMANDS: JSON.stringify(commandNames()),
     },
   });
-  return Object.assign({}, ...[program, library, thread, main].map(({ metafile }) => metafile.outputs));
+  return Object.assign({}, ...[program, main, ...others].map(({ metafile }) => metafile.outputs));
 }
 
 /** A function of `module`, `require` and `moduleUrl`, in one file, since each that is loaded takes time. */
@@ -64,8 +64,8 @@ async function buildScript(outdir) {
   return made;
 }
 
-/** What a thread that reads gardens runs: begun with a file of its own. */
-function buildThread(outdir) {
+/** A thread of its own asks for a file of its own. */
+function buildWorker(outdir) {
   return build({
     ...bundled,
     platform: "node",
