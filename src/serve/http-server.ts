@@ -73,7 +73,7 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
   const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
     if (response.socket === null && !waits(request, response)) return;
     handle(request, response, handling);
-    if (!response.writableFinished) endLate(request, response, limits.answerMs);
+    if (isLate(response)) endLate(request, response, limits.answerMs);
   };
   const server = tls
     ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
@@ -108,6 +108,11 @@ function waitingRequests(
     response.once("close", () => waiting.set(socket, (waiting.get(socket) ?? 1) - 1));
     return true;
   };
+}
+
+/** Not yet all taken by the system, as nearly every answer is at once. */
+function isLate({ writableEnded, socket }: ServerResponse): boolean {
+  return !writableEnded || socket === null || socket.writableLength > 0;
 }
 
 /** An answer that the client takes byte by byte is never idle, and ends all the same. */

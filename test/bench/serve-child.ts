@@ -2,6 +2,7 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { secondsClock } from "../../src/cli/seconds-clock.js";
 import { loadGarden } from "../../src/cli/load.js";
 import { day } from "../../src/dates.js";
 import { batchedLines, gardenSource, serveGardens } from "../../src/serve/index.js";
@@ -28,7 +29,7 @@ const shell = {
   stderr: () => undefined,
   readStdin: () => Promise.reject(new Error("nothing to read")),
   today: () => day("2027-03-01"),
-  now: () => new Date().toISOString(),
+  now: secondsClock(),
   pause: () => Promise.resolve(),
   localTimezone: "Etc/UTC",
   color: false,
