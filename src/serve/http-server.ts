@@ -69,11 +69,12 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
     keepAliveTimeout: limits.keepAliveMs,
     connectionsCheckingInterval: limits.checkMs,
   };
-  const waits = waitingRequests(limits.waiting);
+  const waits = waitingRequests(limits);
   const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
-    if (response.socket === null && !waits(request, response)) return;
+    const isFirst = response.socket !== null;
+    if (!isFirst && !waits(request, response)) return;
     handle(request, response, handling);
-    if (isLate(response)) endLate(request, response, limits.answerMs);
+    if (isFirst && isLate(response)) endLate(request, response, limits.answerMs);
   };
   const server = tls
     ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
@@ -90,29 +91,40 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
   return server;
 }
 
+interface Waiting {
+  count: number;
+  /** From the first that waits until none does. */
+  readonly late: NodeJS.Timeout;
+}
+
 /**
  * A client may send requests before it has the answers (RFC 9112 section 9.3.2), which then wait here,
  * each with its answer: those of 64 kB sent in one go would take 10 MB. False ends the connection.
  */
-function waitingRequests(
-  most: number,
-): (request: IncomingMessage, response: ServerResponse) => boolean {
-  const waiting = new WeakMap<Duplex, number>();
+function waitingRequests({
+  waiting: most,
+  answerMs,
+}: Limits): (request: IncomingMessage, response: ServerResponse) => boolean {
+  const waiting = new WeakMap<Duplex, Waiting>();
   return ({ socket }, response) => {
-    const count = (waiting.get(socket) ?? 0) + 1;
-    waiting.set(socket, count);
-    if (count > most) {
-      socket.destroy();
-      return false;
-    }
-    response.once("close", () => waiting.set(socket, (waiting.get(socket) ?? 1) - 1));
-    return true;
+    const cut = (): unknown => socket.destroy();
+    const its = waiting.get(socket) ?? { count: 0, late: setTimeout(cut, answerMs) };
+    waiting.set(socket, its);
+    its.count++;
+    response.once("close", () => {
+      its.count--;
+      if (its.count > 0) return;
+      clearTimeout(its.late);
+      waiting.delete(socket);
+    });
+    if (its.count > most) cut();
+    return its.count <= most;
   };
 }
 
 /** Not yet all taken by the system, as nearly every answer is at once. */
 function isLate({ writableEnded, socket }: ServerResponse): boolean {
-  return !writableEnded || socket === null || socket.writableLength > 0;
+  return !writableEnded || (socket?.writableLength ?? 0) > 0;
 }
 
 /** An answer that the client takes byte by byte is never idle, and ends all the same. */
