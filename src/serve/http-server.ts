@@ -91,35 +91,42 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
   return server;
 }
 
-interface Waiting {
-  count: number;
-  /** From the first that waits until none does. */
-  readonly late: NodeJS.Timeout;
-}
-
 /**
  * A client may send requests before it has the answers (RFC 9112 section 9.3.2), which then wait here,
- * each with its answer: those of 64 kB sent in one go would take 10 MB. False ends the connection.
+ * each with its answer: those of 64 kB sent in one go would take 10 MB. False ends the connection, and
+ * so does an answer that is the next one for too long. No listener tells when one is done: a response
+ * with more listeners than others makes Node.js slower at all of them.
  */
 function waitingRequests({
   waiting: most,
   answerMs,
 }: Limits): (request: IncomingMessage, response: ServerResponse) => boolean {
-  const waiting = new WeakMap<Duplex, Waiting>();
-  return ({ socket }, response) => {
-    const cut = (): unknown => socket.destroy();
-    const its = waiting.get(socket) ?? { count: 0, late: setTimeout(cut, answerMs) };
-    waiting.set(socket, its);
-    its.count++;
-    response.once("close", () => {
-      its.count--;
-      if (its.count > 0) return;
-      clearTimeout(its.late);
-      waiting.delete(socket);
+  const queues = new WeakMap<Duplex, ServerResponse[]>();
+  const watched = (socket: Duplex): ServerResponse[] => {
+    const queue: ServerResponse[] = [];
+    let next: ServerResponse | undefined;
+    const look = setInterval(() => {
+      dropDone(queue);
+      if (queue[0] !== undefined && queue[0] === next) socket.destroy();
+      next = queue[0];
+    }, answerMs);
+    socket.once("close", () => {
+      clearInterval(look);
     });
-    if (its.count > most) cut();
-    return its.count <= most;
+    queues.set(socket, queue);
+    return queue;
   };
+  return ({ socket }, response) => {
+    const queue = queues.get(socket) ?? watched(socket);
+    dropDone(queue);
+    if (queue.push(response) <= most) return true;
+    socket.destroy();
+    return false;
+  };
+}
+
+function dropDone(queue: ServerResponse[]): void {
+  while (queue[0]?.writableFinished === true) queue.shift();
 }
 
 /** Not yet all taken by the system, as nearly every answer is at once. */
