@@ -16,6 +16,7 @@ export interface EarlierEvent extends EventNow {
 /** What the next file says of an event. */
 type EventNow = Pick<CalendarEvent, "day" | "summary">;
 
+/** What becomes of one entry of a published calendar. */
 export type CalendarChange =
   | { readonly change: "new"; readonly event: EventNow }
   /** Another day; `properties` names what else differs, as in iCalendar. */

@@ -1,4 +1,5 @@
 import { type Day, earlier, parseDay } from "../dates.js";
+import { knownZone } from "../garden/index.js";
 import { mended, quoted } from "../legible.js";
 import type { Problem, Result } from "../problem.js";
 import {
@@ -175,6 +176,8 @@ function eventOf(lines: readonly ContentLine[], physical: readonly string[]): Wr
   const start = own.find((text) => nameOfLine(text) === "DTSTART") ?? "";
   one("DTSTART", (value) => (/^\d{8}(T\d{6}Z?)?$/.test(value) ? value : undefined));
   const timezone = /;TZID=([^;:]+)/.exec(start)?.[1];
+  if (timezone !== undefined && knownZone(timezone) === undefined)
+    throw damaged(first, "the event that begins here is in no time zone that is known");
   // Other programs leave some of these out; each of the times can stand for the others.
   const [sequence, stamp] = [oneAtMost("SEQUENCE", numberOf), oneAtMost("DTSTAMP", parseStamp)];
   const [made, changed] = ["CREATED", "LAST-MODIFIED"].map((name) => oneAtMost(name, parseStamp));

@@ -25,7 +25,9 @@ const world: Omit<Shell, keyof StandardOutputs> = {
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
   now: secondsClock(),
   pause: (ms) => sleep(ms),
-  localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+  get localTimezone() {
+    return Intl.DateTimeFormat().resolvedOptions().timeZone;
+  },
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
   threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
@@ -36,7 +38,7 @@ const world: Omit<Shell, keyof StandardOutputs> = {
 /** Gives the exit code. */
 export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
   try {
-    return await run(argv, { ...world, ...outputs });
+    return await run(argv, Object.assign(Object.create(world) as Shell, outputs));
   } catch (error) {
     outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +

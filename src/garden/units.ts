@@ -27,11 +27,17 @@ export interface Unit {
 
 export type UnitTable = readonly Unit[];
 
-/** Finds a unit by a spelling; in a metric garden a shared name is the US one. */
-export function findUnit(name: string, units: UnitTable, amounts: Amounts): Unit | undefined {
+/** Finds a unit by a spelling, of one kind or any; in a metric garden a shared name is the US one. */
+export function findUnit(
+  name: string,
+  units: UnitTable,
+  amounts: Amounts,
+  kind?: UnitKind,
+): Unit | undefined {
   const bySpelling = known.get(units) ?? unitsBySpelling(units);
   known.set(units, bySpelling);
-  const found = bySpelling.get(spelling(name)) ?? [];
+  const all = bySpelling.get(spelling(name)) ?? [];
+  const found = kind === undefined ? all : all.filter((u) => u.kind === kind);
   const preferred = amounts === "imperial" ? "imperial" : "us";
   return found.find((u) => u.system === preferred) ?? found[0];
 }

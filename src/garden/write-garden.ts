@@ -58,7 +58,7 @@ function proven(
   const before = "back" in edit ? putBack(text, edit.back) : undefined;
   const asBefore = before === undefined ? undefined : readYaml(before, file);
   if (asBefore?.ok && saysTheSame(asBefore.value.value, wanted)) return asBefore.value;
-  const next = jsonText(text, wanted) ?? edited(text, value, edit);
+  const next = jsonText(text, value, wanted) ?? edited(text, value, edit);
   const read = next === undefined ? undefined : readYaml(next, file);
   return read?.ok && isSame(read.value.value, wanted) ? read.value : undefined;
 }

@@ -14,14 +14,15 @@ export function isJson(text: string): boolean {
  * The file with what it is to say, where its layout is that of `JSON.stringify`: on one line, or each
  * value on its own, set in alike.
  *
+ * @param says what it says now
  * @returns undefined for any other text
  */
-export function jsonText(text: string, said: unknown): string | undefined {
+export function jsonText(text: string, says: unknown, said: unknown): string | undefined {
   const [start = "", end = ""] = [/^\s*/.exec(text)?.[0], /\s*$/.exec(text)?.[0]];
   const [, indent = ""] = /^\s*\{(?:\r\n|\r|\n)([ \t]+)"/.exec(text) ?? [];
   const written = (value: unknown): string =>
     start + JSON.stringify(value, null, indent).replaceAll("\n", newlineOf(text)) + end;
-  return isJson(text) && written(JSON.parse(text)) === text ? written(said) : undefined;
+  return written(says) === text ? written(said) : undefined;
 }
 
 /** On one line, with blanks between. */

@@ -35,10 +35,12 @@ export function readRecord(lines: readonly RecordLine[]): Published | undefined 
       });
   try {
     const [shells] = all("shells", isTold);
+    const batches = all("batch", isBatch);
+    if (!areOnce(batches)) return undefined;
     return {
       rounds: all("round", isRound),
       feeds: all("feed", isFeed),
-      batches: all("batch", isBatch),
+      batches,
       ...(shells === undefined ? {} : { shells }),
     };
   } catch (error) {
@@ -54,6 +56,7 @@ export function isPublished(value: unknown): value is Published {
     isList(value.rounds, isRound) &&
     isList(value.feeds, isFeed) &&
     isList(value.batches, isBatch) &&
+    areOnce(value.batches) &&
     (value.shells === undefined || isTold(value.shells))
   );
 }
@@ -141,6 +144,11 @@ function isPour(value: unknown): value is PublishedMix["pours"][number] {
 
 function isFeed(value: unknown): value is Published["feeds"][number] {
   return isTold(value) && isText((value as Loose & Told).feed);
+}
+
+/** A bottle that is there twice would be poured from twice. */
+function areOnce(batches: Published["batches"]): boolean {
+  return new Set(batches.map(({ id }) => id)).size === batches.length;
 }
 
 function isBatch(value: unknown): value is Published["batches"][number] {

@@ -76,13 +76,11 @@ export async function ownedIn(
   if (!whole.ok) return whole;
   const lists = await readPartLists(dir);
   if (!lists.ok) return lists;
-  const isAsked = (one: Part): boolean =>
-    part === undefined || (one.number === part.number && one.of === part.of);
-  const journals = part === undefined ? await partJournals(dir) : [];
-  journals.push(join(dir, journalName(part)));
+  // Of all parts: the count of parts may have been another.
+  const journals = [...(await partJournals(dir)), join(dir, journalName(undefined))];
   const known = [
     ...whole.value,
-    ...lists.value.filter((one) => isAsked(one.part)).flatMap(({ files }) => [...files]),
+    ...lists.value.flatMap(({ files }) => [...files]),
     ...(await Promise.all(journals.map(claimedIn))).flat(),
   ];
   const owned = new Map<string, Set<string>>();

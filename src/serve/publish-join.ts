@@ -17,6 +17,7 @@ import { journalName, openJournal, partJournals } from "./publish-journal.js";
 import {
   listName,
   manifestName,
+  partsFolder,
   type PartList,
   readPartLists,
   writeManifest,
@@ -58,7 +59,7 @@ async function wholeLists(dir: string): Promise<Result<PartList[], Trouble>> {
     return refuse(
       "unlike-parts",
       "holds parts of different counts",
-      "publish all of them with the same count, into a folder without parts",
+      `delete the lists of the count that is not meant, in ${join(dir, partsFolder)}`,
     );
   const there = new Set(lists.value.map(({ part }) => part.number));
   const missing = Array.from({ length: of }, (_, i) => i + 1).filter((one) => !there.has(one));
@@ -78,7 +79,7 @@ async function joined(
   const owned = await ownedIn(dir, undefined);
   if (!owned.ok) return owned;
   const path = join(dir, journalName(undefined));
-  const journal = await openJournal(path, { making: "joined", day: "" }, 0);
+  const journal = await openJournal(path, { making: "joined", day: "", isAsked: false }, 0);
   try {
     const entries = lists.flatMap((one) => one.index);
     const put = await putFiles(dir, indexFiles(index, entries), owned.value, journal.claim);

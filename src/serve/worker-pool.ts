@@ -9,6 +9,8 @@ export interface WorkerStart {
   readonly most: number;
   /** What each gets as its `workerData`. */
   readonly data?: unknown;
+  /** Memory of each. */
+  readonly heapMb?: number;
 }
 
 export interface WorkerPool<Job, Done> {
@@ -19,7 +21,7 @@ export interface WorkerPool<Job, Done> {
 }
 
 /** Of a thread. Our choice: several times what the largest garden file takes. */
-const mostHeapMb = 1024;
+const usualHeapMb = 1024;
 
 type Answer<Done> = { readonly done: Done } | { readonly failed: unknown };
 
@@ -30,7 +32,12 @@ interface Waiting<Job, Done> {
 }
 
 /** Starts a thread only for a job that finds all others at work. */
-export function workerPool<Job, Done>({ entry, most, data }: WorkerStart): WorkerPool<Job, Done> {
+export function workerPool<Job, Done>({
+  entry,
+  most,
+  data,
+  heapMb = usualHeapMb,
+}: WorkerStart): WorkerPool<Job, Done> {
   const waiting: Waiting<Job, Done>[] = [];
   const atWork = new Map<Worker, Waiting<Job, Done>>();
   const idle: Worker[] = [];
@@ -39,7 +46,7 @@ export function workerPool<Job, Done>({ entry, most, data }: WorkerStart): Worke
   const start = (): Worker => {
     const worker = new Worker(entry, {
       workerData: data,
-      resourceLimits: { maxOldGenerationSizeMb: mostHeapMb },
+      resourceLimits: { maxOldGenerationSizeMb: heapMb },
     });
     let why = new Error("its thread ended");
     worker.on("message", (answer: Answer<Done>) => {

@@ -173,6 +173,10 @@ describe("a damaged file", () => {
     ["with a moment that is none", text.replace("CREATED:20270301", "CREATED:20270230")],
     ["with a start that is none", text.replace("DATE:20270612", "DATE:June")],
     [
+      "with an event in a zone that is none",
+      text.replace(/DTSTART[^:]*:20270612.*/, "DTSTART;TZID=Europe/Dublan:20270612T183000"),
+    ],
+    [
       "with an event twice, in two versions",
       text.replace(/BEGIN:VEVENT[^]*?END:VEVENT\r\n/, "$&$&").replace("SEQUENCE:0", "SEQUENCE:1"),
     ],

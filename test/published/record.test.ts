@@ -57,7 +57,7 @@ const published: fc.Arbitrary<Published> = fc
     fc.record({
       rounds: fc.array(round, { maxLength: 4 }),
       feeds: fc.array(fc.record({ ...told, feed: text }), { maxLength: 3 }),
-      batches: fc.array(batch, { maxLength: 3 }),
+      batches: fc.uniqueArray(batch, { maxLength: 3, selector: ({ id }) => id }),
     }),
     maybe("shells", fc.record(told)),
   )
@@ -105,6 +105,12 @@ describe("a damaged line", () => {
         const without = lines.with(i, { ...line, text: JSON.stringify(rest) });
         expect({ key, read: readRecord(without) }).toEqual({ key, read: undefined });
       }
+  });
+
+  test("is seen where a batch is told of twice", () => {
+    const twice = { ...state, batches: [...state.batches, ...state.batches] };
+    expect(readRecord(recordLines(twice))).toBeUndefined();
+    expect(isPublished(plain(twice))).toBe(false);
   });
 
   test.each([

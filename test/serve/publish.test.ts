@@ -1,41 +1,12 @@
-import { readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promises";
+import { readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { describe, expect, onTestFinished, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { gardenPage } from "../../src/outputs/page/page.js";
 import type { GardenSource } from "../../src/serve/garden-source.js";
-import type { Published } from "../../src/serve/publish-folder.js";
-import { publishGardens, type PublishOptions } from "../../src/serve/publish.js";
-import { aFolder, gardenText, testSource } from "./a-server.js";
+import { aPublisher, nowMs } from "./a-publisher.js";
+import { gardenText, testSource } from "./a-server.js";
 
-const onEnd = onTestFinished;
-const nowMs = Date.UTC(2027, 4, 1, 12);
 const list = "feedround-files.json";
-
-async function aPublisher(files: Readonly<Record<string, string>>) {
-  const gardens = await aFolder(onEnd);
-  const dir = join(await aFolder(onEnd), "public", "gardens");
-  const put = (name: string, text: string) => writeFile(join(gardens, name), text);
-  for (const [name, text] of Object.entries(files)) await put(name, text);
-  const publish = (differs: Partial<PublishOptions> = {}) =>
-    publishGardens({
-      ...{ gardens: [gardens], dir, source: testSource, nowMs, making: "test" },
-      ...differs,
-    });
-  const published = async (differs: Partial<PublishOptions> = {}): Promise<Published> => {
-    const result = await publish(differs);
-    if (!result.ok) throw new Error(result.problems.map(({ message }) => message).join());
-    return result.value;
-  };
-  const times = async () => {
-    const names = await readdir(dir);
-    return Object.fromEntries(
-      await Promise.all(
-        names.map(async (name) => [name, (await stat(join(dir, name))).mtimeMs] as const),
-      ),
-    );
-  };
-  return { gardens, dir, put, publish, published, times };
-}
 
 const weir = gardenText("Weir", "2027-06-12", "2027-06-26");
 const abbey = gardenText("Abbey", "2027-07-01");

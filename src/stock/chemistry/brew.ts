@@ -8,6 +8,7 @@ import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
 import { remembering } from "../../values.js";
 
+/** What goes into the jar, by weight, and what gas lies over it. */
 export interface BrewInput {
   readonly shellG: number;
   /** Calcium carbonate in the dry shell, 0 to 1. */
@@ -23,6 +24,7 @@ export interface BrewInput {
 
 type Taken = "ph" | "ionicStrengthMolPerKg" | "massError" | "chargeError";
 
+/** The jar at rest, all shell, acid and water in it counted; a whole batch. */
 export interface Brew extends Pick<Equilibrium, Taken> {
   readonly input: BrewInput;
   readonly equilibrium: Equilibrium;
@@ -46,8 +48,10 @@ export interface Brew extends Pick<Equilibrium, Taken> {
 
 /** While it fizzes the liquid stands under carbon dioxide of 1 atm. */
 export const fizzing: Gas = { kind: "held", logPco2: 0 };
+/** No gas comes or goes. */
 export const closedVessel: Gas = { kind: "closed" };
 
+/** Air over the jar or the can: its carbon dioxide is `airLogPco2Atm` of the constants, whose row names the source. */
 export function openAir(chemistry: Chemistry): Gas {
   return { kind: "held", logPco2: chemistry.physical.airLogPco2Atm.value };
 }
