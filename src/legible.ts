@@ -16,8 +16,9 @@ const made = new Map<string, RegExp>();
 
 /** Made when first asked for: a class of Unicode takes a while. */
 function pattern(source: string, flags: string): RegExp {
-  const known = made.get(source) ?? new RegExp(source, flags);
-  made.set(source, known);
+  const name = `${flags} ${source}`;
+  const known = made.get(name) ?? new RegExp(source, flags);
+  made.set(name, known);
   return known;
 }
 
@@ -56,6 +57,17 @@ function escaped(letters: string): string {
 /** As a reader takes it in: runs of blanks and line breaks are one blank, none at the ends. */
 export function onOneLine(text: string): string {
   return text.trim().replace(/\s{2,}|[\t\n\r]/g, " ");
+}
+
+/** A text of an earlier version as a file has it now: one line, nothing hidden; itself where that is all. */
+export function mended(text: string): string {
+  const left = onOneLine(plain.test(text) ? text : text.replace(pattern(hidden, "gu"), ""));
+  return left === "" ? text : left;
+}
+
+/** For JSON.parse: every text in a value {@link mended}. */
+export function mendedTexts(_key: string, value: unknown): unknown {
+  return typeof value === "string" ? mended(value) : value;
 }
 
 /** U+202E */

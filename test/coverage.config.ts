@@ -13,6 +13,8 @@ export default mergeConfig(
       reporters: ["default"],
       coverage: {
         enabled: true,
+        // What was reached is of use, too, where a test has failed.
+        reportOnFailure: true,
         provider: "v8",
         include: ["src/**/*.ts"],
         exclude: [...shell, "src/compiled/**"],

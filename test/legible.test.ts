@@ -5,6 +5,7 @@ import {
   legible,
   legibleMessage,
   legibleWord,
+  mended,
   onOneLine,
   quoted,
 } from "../src/legible.js";
@@ -70,6 +71,16 @@ test("a name within a line shows its line breaks too", () => {
 
 test("on one line runs of blanks are one, and a blank of another kind stays", () => {
   expect(onOneLine(" South\n  wall \t A\u00a01\n")).toBe("South wall A\u00a01");
+});
+
+test("what an earlier version took is mended as a grower would", () => {
+  expect(mended(" Nettle\n  tea\u202e ")).toBe("Nettle tea");
+  expect(mended("\u202e")).toBe("\u202e");
+  fc.assert(
+    fc.property(fc.string({ unit: "binary" }), (text) => {
+      expect(mended(mended(text))).toBe(mended(text));
+    }),
+  );
 });
 
 describe("a value in a message", () => {

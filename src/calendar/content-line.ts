@@ -39,10 +39,15 @@ export function valueOfLine(line: string): string {
   return line.replace(/^(?:[^":]|"[^"]*")*:/, "");
 }
 
-/** An event's lines up to its alarms, or to its end. */
+/** An event's lines without its alarms and its end; other programs put alarms first. */
 export function ownLines(lines: readonly string[]): readonly string[] {
-  const end = lines.findIndex((line) => line === "BEGIN:VALARM" || line === "END:VEVENT");
-  return end === -1 ? lines : lines.slice(0, end);
+  let isOwn = true;
+  return lines.filter((line) => {
+    if (line === "BEGIN:VALARM") isOwn = false;
+    const own = isOwn && line !== "END:VEVENT";
+    if (line === "END:VALARM") isOwn = true;
+    return own;
+  });
 }
 
 /** The value of the first line with that name outside the alarms. */

@@ -124,6 +124,18 @@ function repaired(text: string, color: string): string[] {
   return ["BEGIN:VEVENT", ...lines, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
 }
 
+/** The text of an event with all lines of its history, some of which another program has left out. */
+export function wholeEvent(lines: readonly string[], revision: Revision): string {
+  const there = new Set(ownLines(lines).map(nameOfLine));
+  const lacking = historyNames.filter((name) => !there.has(name));
+  const whole = lines.flatMap((line, i) =>
+    i === 0 ? [line, ...lacking.map((name) => `${name}:`)] : [line],
+  );
+  return foldedLines(whole.map((line) => revisedLine(line, revision)));
+}
+
+const historyNames = ["SEQUENCE", "DTSTAMP", "CREATED", "LAST-MODIFIED"];
+
 /** The same event at a later point of its history. */
 export function restampEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
   const lines = unfoldedLines(was.text).map((line) => revisedLine(line, revision));
@@ -164,14 +176,17 @@ export function missEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
   return restampEvent({ ...was, text: missed }, revision);
 }
 
-/** An event's text without its reminders, and with other lines for its summary. */
+/** An event's text without its reminders, and with other lines for its summary, whether it had one or not. */
 function withSummary(
   { text }: WrittenEvent,
   linesFor: (summary: string) => readonly string[],
 ): string {
-  const lines = ownLines(unfoldedLines(text)).flatMap((line) =>
-    nameOfLine(line) === "SUMMARY" ? linesFor(valueOfLine(line)) : [line],
-  );
+  const own = ownLines(unfoldedLines(text));
+  const at = own.findIndex((line) => nameOfLine(line) === "SUMMARY");
+  const lines =
+    at === -1
+      ? [...own, ...linesFor("")]
+      : own.flatMap((line, i) => (i === at ? linesFor(valueOfLine(line)) : [line]));
   return foldedLines([...lines, "END:VEVENT"]);
 }
 

@@ -1,5 +1,6 @@
 import { IANAZone } from "luxon";
 import { type Day, dayNumber } from "../dates.js";
+import { remembering } from "../values.js";
 
 const msPerMin = 60_000;
 const msPerDay = 86_400_000;
@@ -47,7 +48,13 @@ export function midnightIn(day: Day, timezone: string): string {
 }
 
 /** Changes of offset after the start of one UTC day and up to the start of another, in order. */
-export function offsetChanges(timezone: string, from: Day, to: Day): OffsetChange[] {
+export const offsetChanges = remembering(
+  1000,
+  (timezone: string, from: Day, to: Day) => `${timezone} ${from} ${to}`,
+  changesBetween,
+);
+
+function changesBetween(timezone: string, from: Day, to: Day): readonly OffsetChange[] {
   const zone = IANAZone.create(timezone);
   const changes: OffsetChange[] = [];
   let fromMin = zone.offset(dayNumber(from) * msPerDay);

@@ -2,8 +2,10 @@
 import type { StageName } from "../crops/index.js";
 import type { Day } from "../dates.js";
 import { type Amounts, parseQuantity, signKey } from "../garden/index.js";
+import { hiddenIn, onOneLine, quoted } from "../legible.js";
 import { didYouMean } from "../suggest.js";
 import { loadTables } from "../tables.js";
+import { given } from "../values.js";
 import type { StepWord } from "./log-steps.js";
 import { wrongUsage } from "./shell.js";
 
@@ -43,6 +45,13 @@ const alone: Partial<Record<Key, readonly Key[]>> = {
   missed: ["stock", "batch", "again"],
 };
 
+/** The names as they are to stand in the file: each on one line. */
+export function namesOnOneLine(options: LogOptions): LogOptions {
+  const { planting, bed, batch, feed } = options;
+  const named = Object.entries(given({ planting, bed, batch, feed }));
+  return { ...options, ...Object.fromEntries(named.map(([key, name]) => [key, onOneLine(name)])) };
+}
+
 export function checkLogUsage(file: string, options: LogOptions): void {
   const { planting, bed, stock, batch, feed, again, step, volume, sign, stage } = options;
   if (file === "-")
@@ -68,6 +77,9 @@ export function checkLogUsage(file: string, options: LogOptions): void {
     throw wrongUsage(
       "--stock goes with --planting or --bed; without them the plan's own amounts are written down",
     );
+  for (const [key, name] of Object.entries({ planting, bed, batch, feed }))
+    if (name !== undefined && hiddenIn(name) !== undefined)
+      throw wrongUsage(`--${key}: something hides in \`${quoted(name)}\`: write the name anew`);
   const seen = sign === undefined ? stage && "stage" : "sign";
   if (seen !== undefined && planting === undefined)
     throw wrongUsage(`--${seen} is of a planting: name it with --planting`);

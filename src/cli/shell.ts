@@ -20,6 +20,8 @@ export interface Shell {
   readonly color: boolean;
   /** Standard error is a terminal: long work may show how far it is. */
   readonly progress: boolean;
+  /** What threads that read gardens run, and how many there may be; without it there are none. */
+  readonly threads?: { readonly entry: URL; readonly most: number };
   /** XDG_STATE_HOME, when it is set. */
   readonly stateHome?: string;
 }

@@ -1,5 +1,6 @@
 /** Hands the world to `run`. */
 import { DateTime, Settings } from "luxon";
+import { availableParallelism } from "node:os";
 import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
@@ -26,6 +27,7 @@ const world: Omit<Shell, keyof StandardOutputs> = {
   localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
+  threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
   ...(process.env["XDG_STATE_HOME"] ? { stateHome: process.env["XDG_STATE_HOME"] } : {}),
   color: isTerminal && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
 };
@@ -35,7 +37,7 @@ export async function start(argv: readonly string[], outputs: StandardOutputs): 
   try {
     return await run(argv, { ...world, ...outputs });
   } catch (error) {
-    process.stderr.write(
+    outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
         "Please report it with the garden file; FEEDROUND_DEBUG=1 shows where it happened.\n",
     );

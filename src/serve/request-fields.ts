@@ -45,7 +45,7 @@ const identity = weighed("identity");
 /** A coding in a list, and the `q` beside it. */
 function weighed(coding: string): RegExp {
   return new RegExp(
-    `(?:^|,)[ \\t]*${coding}[ \\t]*(?:;[ \\t]*q=([\\d.]+)|;[^,]*)?[ \\t]*(?:,|$)`,
+    `(?:^|,)[ \\t]*${coding}(?:[ \\t]*;[ \\t]*q=([\\d.]+)|[ \\t]*;[^,]*)?[ \\t]*(?:,|$)`,
     "i",
   );
 }

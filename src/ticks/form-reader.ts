@@ -1,5 +1,5 @@
 /** Takes the fields of a form one by one, and tells what is wrong with them. */
-import { hiddenIn } from "../legible.js";
+import { hiddenIn, legibleWord } from "../legible.js";
 import type { Problem } from "../problem.js";
 import { grouped } from "../values.js";
 
@@ -36,7 +36,7 @@ export function formReader(fields: Fields): FormReader {
   };
   const wrongField = (name: string, what: string): void => {
     wrong(
-      `the field \`${name.slice(0, mostName)}\` ${what}`,
+      `the field \`${legibleWord(name.slice(0, mostName))}\` ${what}`,
       "open the page again, and mark it there",
     );
   };

@@ -89,5 +89,5 @@ test("no other part of the program writes to the process's outputs", () => {
     .filter((name) =>
       /process\.std(out|err)\.write/.test(readFileSync(join(folder, name), "utf8")),
     );
-  expect(writers.sort()).toEqual([join("cli", "standard-output.ts"), join("cli", "start.ts")]);
+  expect(writers.sort()).toEqual([join("cli", "standard-output.ts")]);
 });

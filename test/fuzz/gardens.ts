@@ -91,4 +91,4 @@ async function begin(): Promise<Hunting<GardenInput>> {
   };
 }
 
-export const gardens = aKind({ name: "gardens", share: 480, begin });
+export const gardens = aKind({ name: "gardens", share: 420, begin });

@@ -21,7 +21,7 @@ function cutDown(garden: GardenFile): GardenFile[] {
     const ids = bed.plantings.map(({ id }) => id);
     const isHere = (one: { planting?: string; bed?: string }): boolean =>
       one.bed === undefined ? ids.includes(one.planting ?? "") : one.bed === bed.id;
-    const cut = structuredClone({ ...garden, beds: [bed] }) as GardenFile;
+    const cut = structuredClone<GardenFile>({ ...garden, beds: [bed] });
     delete cut.rules;
     if (cut.log) cut.log = cut.log.filter(isHere);
     if (cut.signs) cut.signs = cut.signs.filter(isHere);

@@ -1,0 +1,17 @@
+/** The thread that reads gardens, from the sources: Node.js runs no TypeScript, so it is bundled first. */
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { join } from "node:path";
+import { build } from "esbuild";
+import { scratchFolder } from "./run-cli.js";
+
+const source = fileURLToPath(new URL("../../src/cli/garden-worker.ts", import.meta.url));
+// Packages that are CommonJS ask for Node's own modules in their way.
+const banner =
+  'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);';
+
+export async function workerEntry(): Promise<URL> {
+  const outfile = join(scratchFolder(), "garden-worker.mjs");
+  const how = { bundle: true, platform: "node", format: "esm", target: "node20" } as const;
+  await build({ ...how, entryPoints: [source], outfile, banner: { js: banner } });
+  return pathToFileURL(outfile);
+}
