@@ -1,11 +1,11 @@
 /** The water of beds: known by the week before any round, and the rounds come off it. */
 import type { SeasonWaterL } from "./calcium/index.js";
 import type { PlaceWeather } from "./climate/index.js";
-import { type Day, eachDay, earlier } from "./dates.js";
+import { type Day, type DaySpan, eachDay, earlier } from "./dates.js";
 import type { Bed, Garden } from "./garden/index.js";
 import type { PlantingNeed } from "./planting-needs.js";
 import type { PlanWatering, Round } from "./season/index.js";
-import { given } from "./values.js";
+import { given, grouped } from "./values.js";
 import {
   type BedWatering,
   bedWatering,
@@ -27,10 +27,9 @@ export function weeklyWater(
   tables: WateringTables,
 ): BedWatering[] {
   const place = { weather, season: garden.season };
+  const needsOf = byBed(needs);
   return garden.beds.flatMap((bed) =>
-    bed.watering === undefined
-      ? []
-      : [bedWatering(bed, bed.watering, needsOf(bed, needs), place, tables)],
+    bed.watering === undefined ? [] : [bedWatering(bed, bed.watering, needsOf(bed), place, tables)],
   );
 }
 
@@ -55,7 +54,8 @@ export function takenForWater(
 
 /** On each planting in a usual year, by monthly means alone: so that nothing flips with the weather. */
 export function usualPouredL(garden: Garden, waterings: readonly BedWatering[]): SeasonWaterL {
-  return pouredBy(waterings, ({ usualWeeks }) => sumOf(pouredIn(usualWeeks, garden)));
+  const isWatered = wateredWeeks(garden);
+  return pouredBy(waterings, ({ usualWeeks }) => sumOf(pouredIn(usualWeeks, isWatered)));
 }
 
 /** On each planting in this season: the week's water, or its rounds' where they bring more. */
@@ -64,10 +64,11 @@ export function pouredL(
   waterings: readonly BedWatering[],
   rounds: readonly Round[],
 ): SeasonWaterL {
-  return pouredBy(waterings, ({ planting, weeks }) => {
-    const own = drenchedByDay(rounds, (feeding) => feeding.planting === planting);
-    return sumOf(pouredIn(lessRounds(weeks, own), garden));
-  });
+  const isWatered = wateredWeeks(garden);
+  const drenched = drenchedByDay(rounds, ({ planting }) => planting);
+  return pouredBy(waterings, ({ planting, weeks }) =>
+    sumOf(pouredIn(lessRounds(weeks, drenched(planting)), isWatered)),
+  );
 }
 
 type PlantingWater = BedWatering["plantings"][number];
@@ -81,12 +82,22 @@ function pouredBy(
 }
 
 /** In a week in which nobody is there to water only its rounds are poured. */
-function pouredIn(weeks: readonly WateringWeek[], garden: Garden): number[] {
-  return weeks.map(({ from, to, waterL, roundL = 0 }) =>
-    [...eachDay({ from, to })].some((d) => isWateredOn(d, garden))
-      ? Math.max(waterL, roundL)
-      : roundL,
-  );
+function pouredIn(weeks: readonly WateringWeek[], isWatered: (week: DaySpan) => boolean): number[] {
+  return weeks.map((week) => {
+    const { waterL, roundL = 0 } = week;
+    return isWatered(week) ? Math.max(waterL, roundL) : roundL;
+  });
+}
+
+/** Whether anybody waters in a week: the beds have the same weeks. */
+function wateredWeeks(garden: Garden): (week: DaySpan) => boolean {
+  const known = new Map<Day, boolean>();
+  return ({ from, to }) => {
+    const isWatered =
+      known.get(from) ?? [...eachDay({ from, to })].some((d) => isWateredOn(d, garden));
+    known.set(from, isWatered);
+    return isWatered;
+  };
 }
 
 function sumOf(liters: readonly number[]): number {
@@ -104,15 +115,18 @@ export function dryGaps(
   place: PlaceWeather | undefined,
   { wateringFactors: factors }: Pick<WateringTables, "wateringFactors">,
 ): DryGapOf {
+  const needsOf = byBed(needs);
+  const drenched = drenchedByDay(rounds, ({ bed }) => bed);
+  const wateringOf = new Map(waterings.map((one) => [one.bed, one]));
   return (bed, until) => {
     if (bed.watering === undefined) return undefined;
-    const growing = growingSpans(needsOf(bed, needs), garden.season)
+    const growing = growingSpans(needsOf(bed), garden.season)
       .map(({ from, to }) => ({ from, to: earlier(to, until ?? to) }))
       .filter(({ from, to }) => from <= to);
-    const days = [...drenchedByDay(rounds, isIn(bed.id))].flatMap(([d, l]) => (l > 0 ? [d] : []));
-    const rained = waterings
-      .filter((one) => one.bed === bed.id && one.by === "weather")
-      .flatMap(({ weeks }) => weeks.filter(({ waterL }) => waterL === 0));
+    const days = new Set([...drenched(bed.id)].flatMap(([d, l]) => (l > 0 ? [d] : [])));
+    const watering = wateringOf.get(bed.id);
+    const weeks = watering?.by === "weather" ? watering.weeks : [];
+    const rained = weeks.filter(({ waterL }) => waterL === 0);
     return longestDryGap(growing, { garden, bed, rounds: days, rained, place, factors });
   };
 }
@@ -126,15 +140,18 @@ export function plannedWatering(
   { place, gapOf }: { readonly place: PlaceWeather | undefined; readonly gapOf: DryGapOf },
   { wateringFactors: factors }: Pick<WateringTables, "wateringFactors">,
 ): PlanWatering[] {
+  const needsOf = byBed(needs);
+  const drenched = drenchedByDay(rounds, ({ bed }) => bed);
+  const wateringOf = new Map(waterings.map((one) => [one.bed, one]));
   return garden.beds.flatMap((bed): PlanWatering[] => {
-    const watering = waterings.find((one) => one.bed === bed.id);
+    const watering = wateringOf.get(bed.id);
     if (watering === undefined) return [];
     const { bedName, by, usualWeeks, unknown, usualRainMm, shortfall } = watering;
     const usualL = new Map(usualWeeks.map(({ from, waterL }) => [from, waterL]));
-    const weeks = lessRounds(watering.weeks, drenchedByDay(rounds, isIn(bed.id)));
+    const weeks = lessRounds(watering.weeks, drenched(bed.id));
     const untold = new Set(unknown.map(({ planting }) => planting));
     // An amount is for all that grows there, also where the shares in it are not known.
-    const grown = needsOf(bed, needs).filter(
+    const grown = needsOf(bed).filter(
       ({ planting }) => by === "amount" || !untold.has(planting.id),
     );
     const growing = growingSpans(grown, garden.season);
@@ -154,27 +171,25 @@ interface Watered {
   readonly planting: string;
 }
 
-function isIn(id: string): (feeding: Watered) => boolean {
-  return ({ bed }) => bed === id;
-}
-
-/** Litres of rounds onto the soil; a spray waters nothing. */
+/** Litres of rounds onto the soil by their days, for each key; a spray waters nothing. */
 function drenchedByDay(
   rounds: readonly Round[],
-  counts: (feeding: Watered) => boolean,
-): ReadonlyMap<Day, number> {
-  return new Map(
-    rounds.map(({ day, beds }) => {
-      const drenched = beds.flatMap(({ bed, mixes }) =>
-        mixes
-          .filter(({ route }) => route === "drench")
-          .flatMap(({ feedings }) => feedings.map((feeding) => ({ ...feeding, bed }))),
-      );
-      return [day, sumOf(drenched.filter(counts).map(({ waterL }) => waterL))];
-    }),
-  );
+  keyOf: (feeding: Watered) => string,
+): (key: string) => ReadonlyMap<Day, number> {
+  const byKey = new Map<string, Map<Day, number>>();
+  for (const { day, beds } of rounds)
+    for (const { bed, mixes } of beds)
+      for (const { planting, waterL } of mixes.flatMap(({ route, feedings }) =>
+        route === "drench" ? feedings : [],
+      )) {
+        const key = keyOf({ bed, planting });
+        const byDay = byKey.get(key) ?? new Map<Day, number>();
+        byKey.set(key, byDay.set(day, (byDay.get(day) ?? 0) + waterL));
+      }
+  return (key) => byKey.get(key) ?? new Map<Day, number>();
 }
 
-function needsOf(bed: Bed, needs: readonly PlantingNeed[]): PlantingNeed[] {
-  return needs.filter((need) => need.bed.id === bed.id);
+function byBed(needs: readonly PlantingNeed[]): (bed: Bed) => readonly PlantingNeed[] {
+  const groups = grouped(needs, ({ bed }) => bed.id);
+  return ({ id }) => groups.get(id) ?? [];
 }

@@ -1,8 +1,9 @@
-import { randomBytes } from "node:crypto";
-import { link, readFile, realpath, rename, rm, stat, writeFile } from "node:fs/promises";
+import { createHash, randomBytes } from "node:crypto";
+import { open, readFile, readlink, realpath, rm, stat } from "node:fs/promises";
 import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
+import { threadId } from "node:worker_threads";
 import type { Problem, Result } from "./problem.js";
 
 type Locked = Pick<Problem, "code" | "message" | "mend">;
@@ -19,10 +20,10 @@ const realWaiting: Waiting = { pause: (ms) => sleep(ms), nowMs: Date.now };
 /** Five seconds in all: longer than a garden takes, shorter than a person's patience. Our choice. */
 const pauseMs = 50;
 const mostPauses = 100;
-/** Our choice: nothing that holds a lock takes so long. */
+/** Our choice: nothing that holds a lock takes so long. So long a number that came back is believed. */
 const staleMs = 10 * 60_000;
 
-/** What this process holds: a number of a process may come back, this one's too. */
+/** What this thread holds: a number of a process may come back, this one's too. */
 const ownMarks = new Set<string>();
 
 /**
@@ -44,7 +45,7 @@ export async function withLocks<T>(
   const held: Held[] = [];
   try {
     for (const file of [...new Set(files)].sort()) {
-      const lock = join(dirname(file), `.${basename(file)}.lock`);
+      const lock = lockOf(file);
       const taken = await take(lock, waiting);
       if (taken === "kept") return { ok: false, problems: [await locked(file, lock)] };
       if (taken !== "impossible") held.push(taken);
@@ -55,18 +56,27 @@ export async function withLocks<T>(
   }
 }
 
+/** A file's name may be as long as names can be, its lock's may not be longer. */
+function lockOf(file: string): string {
+  const name = basename(file);
+  const short =
+    Buffer.byteLength(name) <= 200 ? name : createHash("sha256").update(name).digest("hex");
+  return join(dirname(file), `.${short}.lock`);
+}
+
 interface Held {
   readonly lock: string;
-  /** Process, computer, and chance. */
+  /** Process, computer, what tells its start and thread from others, and chance. */
   readonly mark: string;
 }
 
 async function take(lock: string, waiting: Waiting): Promise<Held | "kept" | "impossible"> {
-  const mark = `${process.pid} ${hostname()} ${randomBytes(6).toString("hex")}`;
+  const chance = randomBytes(6).toString("hex");
+  const mark = [process.pid, hostname(), await whereNow(), threadId, chance].join(" ");
   ownMarks.add(mark);
   for (let pauses = 0; ; pauses++) {
     try {
-      await writeFile(lock, mark, { flag: "wx" });
+      await make(lock, mark);
       return { lock, mark };
     } catch (error) {
       const isThere = (error as NodeJS.ErrnoException).code === "EEXIST";
@@ -75,10 +85,41 @@ async function take(lock: string, waiting: Waiting): Promise<Held | "kept" | "im
         return isThere ? "kept" : "impossible";
       }
     }
+    const nowMs = waiting.nowMs();
     const left = await markOf(lock);
-    if (left !== undefined && (await isLeft(lock, left, waiting.nowMs()))) await clear(lock, left);
-    else await waiting.pause(pauseMs);
+    const isOver = left !== undefined && (await isLeft(lock, left, nowMs));
+    if (!isOver || !(await clear(lock, left, nowMs))) await waiting.pause(pauseMs);
   }
+}
+
+/** A lock without its mark would keep all others waiting: on a full disk there is none. */
+async function make(lock: string, mark: string): Promise<void> {
+  const handle = await open(lock, "wx");
+  try {
+    await handle.writeFile(mark);
+  } catch (error) {
+    await rm(lock, { force: true });
+    throw error;
+  } finally {
+    await handle.close();
+  }
+}
+
+let where: Promise<string> | undefined;
+
+/**
+ * Numbers of processes say something within one start of one computer, and within one container of it;
+ * names of computers may be alike. Where the system does not tell, the name must do.
+ */
+function whereNow(): Promise<string> {
+  where ??= Promise.all([
+    readFile("/proc/sys/kernel/random/boot_id", "utf8"),
+    readlink("/proc/self/ns/pid"),
+  ]).then(
+    (told) => createHash("sha256").update(told.join(" ")).digest("hex").slice(0, 12),
+    () => "-",
+  );
+  return where;
 }
 
 /** Whether nobody holds a lock any more. */
@@ -86,9 +127,10 @@ async function isLeft(lock: string, mark: string, nowMs: number): Promise<boolea
   const about = await stat(lock).catch(() => undefined);
   if (about === undefined) return false;
   if (nowMs - about.mtimeMs > staleMs) return true;
-  const [pid = "", host] = mark.split(" ");
-  if (host !== hostname() || !/^\d+$/.test(pid)) return false;
-  return Number(pid) === process.pid ? !ownMarks.has(mark) : !isRunning(Number(pid));
+  const [pid = "", host, there, thread] = mark.split(" ");
+  if (host !== hostname() || there !== (await whereNow()) || !/^\d+$/.test(pid)) return false;
+  if (Number(pid) !== process.pid) return !isRunning(Number(pid));
+  return thread === String(threadId) && !ownMarks.has(mark);
 }
 
 function isRunning(pid: number): boolean {
@@ -101,16 +143,27 @@ function isRunning(pid: number): boolean {
   }
 }
 
-/** Two may find the same lock left: what is moved aside is put back if it is by now the other's. */
-async function clear(lock: string, mark: string): Promise<void> {
-  const aside = `${lock}.${randomBytes(6).toString("hex")}.tmp`;
+/**
+ * Two may find the same lock left: one at a time looks again and takes it away, so that none takes away
+ * what the other has made in its place.
+ *
+ * @returns whether it may be tried again at once
+ */
+async function clear(lock: string, mark: string, nowMs: number): Promise<boolean> {
+  const turn = `${lock}.turn`;
   try {
-    await rename(lock, aside);
-    if ((await markOf(aside)) !== mark) await link(aside, lock);
+    await make(turn, "");
   } catch {
-    // The next try tells how it stands.
+    const about = await stat(turn).catch(() => undefined);
+    if (about !== undefined && nowMs - about.mtimeMs > staleMs) await rm(turn, { force: true });
+    return false;
   }
-  await rm(aside, { force: true });
+  try {
+    if ((await markOf(lock)) === mark) await rm(lock, { force: true });
+    return true;
+  } finally {
+    await rm(turn, { force: true });
+  }
 }
 
 async function release({ lock, mark }: Held): Promise<void> {

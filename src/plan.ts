@@ -16,6 +16,7 @@ import {
   toldOfSeason,
 } from "./climate/index.js";
 import type { Day, DaySpan } from "./dates.js";
+import type { FeedingCourse } from "./days/index.js";
 import { type HelpTables, plannedCalcium, wantedOf } from "./expected-help.js";
 import { spansByRule, withFedBefore } from "./fed-before.js";
 import { feedingDays, type FeedingDays } from "./feeding-days.js";
@@ -58,13 +59,15 @@ import {
   seasonTotals,
 } from "./season/index.js";
 import { type Standing, standingBatches, type StockTables, timesOfMaking } from "./stock/index.js";
-import { given } from "./values.js";
+import { given, grouped } from "./values.js";
 import type { BedWatering, WateringTables } from "./watering/index.js";
 
+/** The tables that a plan is made from; `loadTables` has them. */
 export interface PlanTables extends StockTables, WateringTables, HelpTables {
   readonly frost: FrostRules;
 }
 
+/** What a season is planned with beside garden and tables. */
 export interface PlanOptions {
   /** The day to plan from: stock can be made from it on, and logged gardens are planned anew from it. */
   readonly today: Day;
@@ -159,8 +162,10 @@ function planOf(
   today: Day,
 ): Plan {
   const isPassed = passedWithout(past, published, garden.season, today);
+  const coursesOf = byPlanting(courses);
+  const aheadOf = byPlanting(ahead);
   const spanOf = (need: PlantingNeed): FeedingSpan | undefined =>
-    feedingSpan(need, courses, ahead, rounds, garden);
+    feedingSpan(need, coursesOf(need), aheadOf(need), rounds, garden);
   const { weather: place, waterings, verdicts } = known;
   const gapOf = dryGaps(garden, needs, waterings, rounds, place, tables);
   const watering = plannedWatering(garden, needs, waterings, rounds, { place, gapOf }, tables);
@@ -169,6 +174,7 @@ function planOf(
   const toTell = publishedWith(published, rounds, stockSide.stock.making, { early, moves }, today);
   const stopped = new Set(needs.flatMap((n) => (n.stoppedBy === undefined ? [] : n.planting.id)));
   const wanted = ahead.filter(({ planting }) => !stopped.has(planting.id));
+  const wantedIds = new Set(wanted.map(({ planting }) => planting.id));
   const told = windowWarnings(schedule, wanted, couldFeed, garden, isPassed);
   return {
     planVersion: 1,
@@ -176,8 +182,7 @@ function planOf(
     garden: gardenOf(garden, known),
     plantings: needs.map((need) => {
       const span = spanOf(need);
-      const isFed =
-        span !== undefined || wanted.some(({ planting: { id } }) => id === need.planting.id);
+      const isFed = span !== undefined || wantedIds.has(need.planting.id);
       return plannedPlanting(need, isFed, span);
     }),
     rounds,
@@ -197,7 +202,7 @@ function planOf(
     ],
     notes: [
       ...needs.flatMap((need) =>
-        signNotes(need, garden, courses, rounds, {
+        signNotes(need, garden, coursesOf(need), rounds, {
           dryGapUntil: (day) => gapOf(need.bed, day),
           verdicts: verdicts.get(need.planting.id) ?? [],
         }),
@@ -221,6 +226,13 @@ function planOf(
     ],
     totals: seasonTotals(rounds),
   };
+}
+
+function byPlanting(
+  courses: readonly FeedingCourse[],
+): (need: PlantingNeed) => readonly FeedingCourse[] {
+  const groups = grouped(courses, ({ planting }) => planting.id);
+  return ({ planting }) => groups.get(planting.id) ?? [];
 }
 
 function gardenOf(garden: Garden, { weather, frost }: KnownPlace): Plan["garden"] {

@@ -1,3 +1,4 @@
+import { legibleMessage, legibleWord } from "./legible.js";
 import { byText } from "./values.js";
 
 /** Where in a parsed file: keys and indexes from the root, as in `["beds", 0, "area"]`. */
@@ -50,7 +51,18 @@ export interface Finding {
 
 /** `file:line:column: what is wrong: how to mend it` */
 export function problemLine(p: Problem): string {
-  return `${p.file}:${p.at.line}:${p.at.column}: ${p.message}: ${p.mend}`;
+  const where = `${legibleWord(p.file)}:${p.at.line}:${p.at.column}`;
+  return `${where}: ${legibleMessage(p.message)}: ${legibleMessage(p.mend)}`;
+}
+
+/** One slip often has hundreds: beyond these nobody reads on. */
+const mostTold = 50;
+
+/** The first problems, a line each, and how many more there are. */
+export function problemLines(problems: readonly Problem[]): string[] {
+  const left = problems.length - mostTold;
+  const lines = problems.slice(0, mostTold).map(problemLine);
+  return left > 0 ? [...lines, `and ${left} more ${left === 1 ? "problem" : "problems"}`] : lines;
 }
 
 /** In file order, so that a reader goes down the file once. */

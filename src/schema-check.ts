@@ -1,4 +1,5 @@
 /** What a JSON Schema finds wrong, told to growers, not to programmers. */
+import { quoted } from "./legible.js";
 import { measuresOf, type Measures, onlyUnit, quantityFormats } from "./missing-unit.js";
 import type { FilePath, Finding } from "./problem.js";
 import {
@@ -32,7 +33,8 @@ interface SchemaError {
 
 interface Schema {
   readonly title?: string;
-  readonly type?: string;
+  /** A list that may be left empty may also be null. */
+  readonly type?: string | readonly string[];
   readonly format?: string;
   readonly examples?: readonly unknown[];
   readonly properties?: Readonly<Record<string, Schema>>;
@@ -185,7 +187,7 @@ function typeTrouble(
       `${name} is ${found}, text is needed`,
       `put it in quotes, like \`${name === "this" ? "" : `${name.slice(1, -1)}: `}"${found}"\``,
     ];
-  if (typeof data === "string" && ["number", "integer"].includes(schema.type ?? "")) {
+  if (typeof data === "string" && ["number", "integer"].includes(String(schema.type))) {
     const comma = commaMend(data);
     if (comma !== undefined)
       return [
@@ -228,7 +230,7 @@ const typesInWords: Readonly<Record<string, string>> = {
 };
 
 function typeInWords({ type = "", format = "" }: Schema): string {
-  const words = typesInWords[type];
+  const words = typesInWords[[type].flat()[0] ?? ""];
   if (words !== undefined) return words;
   if (format === "day") return "a date";
   if (format === "clock") return "a time of day";
@@ -243,13 +245,11 @@ function exampleOf(schema: Schema): string {
 /** A value as it would stand in the file, short enough for one line. */
 function show(value: unknown): string {
   if (value === null) return "nothing";
-  const line = flow(value, 2 * longestShown)
-    .slice(0, 2 * longestShown)
-    .replace(/\s+/g, " ");
-  return line.length > longestShown ? `${line.slice(0, longestShown - 3)}...` : line;
+  return quoted(flow(value, roomOfShown));
 }
 
-const longestShown = 100;
+/** More than is shown of any value. */
+const roomOfShown = 200;
 
 /** @param room letters wanted: what comes after them is left out, as a whole file may be the value */
 function flow(value: unknown, room: number): string {

@@ -13,7 +13,7 @@ import labelSheets from "./compiled/label-sheets.js";
 import lifeCourses from "./compiled/life-courses.js";
 import making from "./compiled/making.js";
 import rulesCheck from "./compiled/rules-check.js";
-import rules from "./compiled/rules.js";
+import reckoned from "./compiled/reckoned.js";
 import signs from "./compiled/signs.js";
 import soilTests from "./compiled/soil-tests.js";
 import stageLengths from "./compiled/stage-lengths.js";
@@ -35,12 +35,12 @@ import type { CalciumTables } from "./calcium/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
-import { problemLine } from "./problem.js";
-import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
+import type { FeedRule, RuleTables, Sign } from "./rules/index.js";
 import { schemaCheck } from "./schema-check.js";
-import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock/index.js";
+import { prepareChemistry, type StockTables } from "./stock/index.js";
 import { wateringFactors, type WateringTables } from "./watering/index.js";
 
+/** All data tables; each row of the data files names its source. */
 export interface Tables extends GardenTables, RuleTables, StockTables, WateringTables {
   readonly signs: readonly Sign[];
   readonly builtInRules: readonly FeedRule[];
@@ -52,32 +52,32 @@ export interface Tables extends GardenTables, RuleTables, StockTables, WateringT
 const tables: Tables = madeWhenAsked<Tables>({
   catalogue: () =>
     cropCatalogue({
-      crops: crops.crops,
-      stageLengths: stageLengths.stage_lengths,
-      lifeCourses: lifeCourses.life_courses,
-      warmth: warmth.warmth,
+      crops: crops().crops,
+      stageLengths: stageLengths().stage_lengths,
+      lifeCourses: lifeCourses().life_courses,
+      warmth: warmth().warmth,
     }),
-  units: () => units.units,
-  usual: () => usualValues(usual.usual),
-  eggSizes: () => eggSizes.egg_sizes,
-  cssColors: () => new Set(cssColors.names),
-  zoneHalves: () => zoneHalves(halves),
-  gardenCheck: () => schemaCheck(gardenCheck),
-  chemistry: () => prepareChemistry(constants),
-  making: () => making,
-  rulesCheck: () => schemaCheck(rulesCheck),
-  referenceStockGPerL: () => referenceStockGPerL(tables, tables.usual),
-  builtInRules: () => readBuiltInRules(),
-  signs: () => signs.signs,
-  climate: () => climateConstants(climate.constants),
-  frost: () => frost,
-  cropCoefficients: () => cropCoefficients,
-  wateringFactors: () => wateringFactors(wateringFactorRows.factors),
+  units: () => units().units,
+  usual: () => usualValues(usual().usual),
+  eggSizes: () => eggSizes().egg_sizes,
+  cssColors: () => new Set(cssColors().names),
+  zoneHalves: () => zoneHalves(halves()),
+  gardenCheck: () => schemaCheck(gardenCheck()),
+  chemistry: () => prepareChemistry(constants()),
+  making,
+  rulesCheck: () => schemaCheck(rulesCheck()),
+  referenceStockGPerL: () => reckoned().referenceStockGPerL,
+  builtInRules: () => reckoned().builtInRules,
+  signs: () => signs().signs,
+  climate: () => climateConstants(climate().constants),
+  frost,
+  cropCoefficients,
+  wateringFactors: () => wateringFactors(wateringFactorRows().factors),
   calcium: () => ({
-    uptake,
-    amendments,
-    extracts: soilTests.extracts,
-    limits: calciumLimits,
+    uptake: uptake(),
+    amendments: amendments(),
+    extracts: soilTests().extracts,
+    limits: calciumLimits(),
   }),
 });
 
@@ -88,7 +88,7 @@ export function loadTables(): Tables {
 
 /** Time zones, in lower case, whose gardens have US measures: only `new` asks for them. */
 export function loadUsZones(): ReadonlySet<string> {
-  return new Set(usZones.zones.map((zone) => zone.toLowerCase()));
+  return new Set(usZones().zones.map((zone) => zone.toLowerCase()));
 }
 
 let normals: Promise<Normals> | undefined;
@@ -96,26 +96,29 @@ let normals: Promise<Normals> | undefined;
 /**
  * The table of monthly means of the world, for gardens with a longitude: read and unpacked when it is
  * first asked for, since it is larger than all the rest.
+ *
+ * @param inflate undoes base64 and deflate; what Node.js and a page both have, unless given
  */
-export function loadNormals(): Promise<Normals> {
-  normals ??= readNormals();
+export function loadNormals(inflate: Inflate = inflated): Promise<Normals> {
+  normals ??= readNormals(inflate);
   return normals;
 }
 
-async function readNormals(): Promise<Normals> {
+type Inflate = (base64: string) => Uint8Array | Promise<Uint8Array>;
+
+async function readNormals(inflate: Inflate): Promise<Normals> {
   const [{ packed, points }, { default: about }] = await Promise.all([
     import("./compiled/normals-points.js"),
     import("./compiled/normals.js"),
   ]);
-  return unpackNormals(await inflated(packed), points, about);
+  return unpackNormals(await inflate(packed), points, about());
 }
 
 /** Whom the table is from: only `help` asks. */
 export async function loadNormalsCitation(): Promise<string> {
-  return (await import("./compiled/normals.js")).default.citation;
+  return (await import("./compiled/normals.js")).default().citation;
 }
 
-/** By what Node.js and a page both have, the quickest of it. */
 async function inflated(base64: string): Promise<Uint8Array> {
   const text = atob(base64);
   const bytes = new Uint8Array(text.length);
@@ -133,19 +136,7 @@ async function inflated(base64: string): Promise<Uint8Array> {
 
 /** Only `labels` asks for them. */
 export function loadLabelSheets(): readonly LabelSheetRow[] {
-  return labelSheets.label_sheets;
-}
-
-function readBuiltInRules(): readonly FeedRule[] {
-  const source = {
-    file: "rules.yaml",
-    text: "",
-    value: rules,
-    locate: () => ({ line: 1, column: 1 }),
-  };
-  const read = readRules(source, tables, { units: tables.units, amounts: "metric" }, false);
-  if (!read.ok) throw new Error(read.problems.map(problemLine).join("\n"));
-  return read.value;
+  return labelSheets().label_sheets;
 }
 
 /** Each part is made once, when it is first asked for: no command needs them all. */

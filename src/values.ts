@@ -5,9 +5,9 @@ export function byText(a: string, b: string): number {
 
 /** The keys whose value is not undefined: for optional properties. */
 export function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
-  };
+  const kept: Partial<T> = {};
+  for (const key in values) if (values[key] !== undefined) kept[key] = values[key];
+  return kept as { [K in keyof T]?: Exclude<T[K], undefined> };
 }
 
 /** Lists of like items under their key, in order of first appearance: Map.groupBy of later Node.js. */
@@ -30,4 +30,27 @@ export function inOneOrder(value: unknown): string {
       : part,
   ) as string | undefined;
   return text ?? "";
+}
+
+/**
+ * A pure step that remembers what it gave for its last arguments, at most so many: gardens that are
+ * planned one after the other have much in common.
+ *
+ * @param keyOf tells arguments apart that give something else
+ */
+export function remembering<A extends readonly unknown[], T>(
+  most: number,
+  keyOf: (...args: A) => string,
+  step: (...args: A) => T,
+): (...args: A) => T {
+  const known = new Map<string, T>();
+  return (...args) => {
+    const key = keyOf(...args);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const made = step(...args);
+    if (known.size >= most) known.clear();
+    known.set(key, made);
+    return made;
+  };
 }

@@ -2,6 +2,7 @@ import {
   existsSync,
   readdirSync,
   readFileSync,
+  rmSync,
   symlinkSync,
   utimesSync,
   writeFileSync,
@@ -16,10 +17,26 @@ const aGarden = (): string => scratchFile("plot.yaml", "garden: Plot\n");
 const lockOf = (file: string): string => join(dirname(file), ".plot.yaml.lock");
 const never = (): Promise<void> => Promise.reject(new Error("nobody should wait"));
 const noTime = (): Promise<void> => Promise.resolve();
-const running = `${process.ppid} ${hostname()} a1`;
 
 /** Numbers of processes end well below this. */
 const noProcess = 2 ** 30;
+
+/** The mark of a lock of another process, thread or place. */
+async function markOf(differs: { pid?: number; thread?: number; where?: string }): Promise<string> {
+  const file = aGarden();
+  const read = (): Promise<string> => Promise.resolve(readFileSync(lockOf(file), "utf8"));
+  const done = await withLocks([file], read);
+  const [pid, host, where, thread] = (done.ok ? done.value : "").split(" ");
+  return [
+    ...[differs.pid ?? pid, host, differs.where ?? where, differs.thread ?? thread],
+    "a1",
+  ].join(" ");
+}
+const running = await markOf({ pid: process.ppid });
+const gone = await markOf({ pid: noProcess });
+const ofThis = await markOf({});
+const ofThread = await markOf({ thread: 7 });
+const ofNamesake = await markOf({ pid: noProcess, where: "b2" });
 
 describe("a lock", () => {
   test("stands beside the file with process and computer while work is done, and then is gone", async () => {
@@ -88,8 +105,8 @@ describe("a lock", () => {
   });
 
   test.each([
-    ["its process is gone", `${noProcess} ${hostname()} a1`],
-    ["its number is this process's, which does not hold it", `${process.pid} ${hostname()} a1`],
+    ["its process is gone", gone],
+    ["its number is this process's, which does not hold it", ofThis],
   ])("is taken over when %s", async (_, left) => {
     const file = aGarden();
     writeFileSync(lockOf(file), left);
@@ -98,6 +115,54 @@ describe("a lock", () => {
       value: 1,
     });
     expect(readdirSync(dirname(file))).toEqual(["plot.yaml"]);
+  });
+
+  test.each([
+    ["another process", running],
+    ["another thread of this process", ofThread],
+    ["a computer of the same name, or a container", ofNamesake],
+  ])("of %s is waited for", async (_, mark) => {
+    const file = aGarden();
+    writeFileSync(lockOf(file), mark);
+    const done = await withLocks([file], () => Promise.resolve(1), { pause: noTime });
+    expect(done.ok).toBe(false);
+    expect(readFileSync(lockOf(file), "utf8")).toBe(mark);
+  });
+
+  test("that is left is taken away by one at a time", async () => {
+    const file = aGarden();
+    const turn = `${lockOf(file)}.turn`;
+    writeFileSync(lockOf(file), gone);
+    writeFileSync(turn, "");
+    const pause = (): Promise<void> => {
+      rmSync(turn, { force: true });
+      return Promise.resolve();
+    };
+    const done = await withLocks([file], () => Promise.resolve(existsSync(turn)), { pause });
+    expect(done).toEqual({ ok: true, value: false });
+    expect(readdirSync(dirname(file))).toEqual(["plot.yaml"]);
+  });
+
+  test("that somebody died over while taking it away is free again when that is old", async () => {
+    const file = aGarden();
+    const turn = `${lockOf(file)}.turn`;
+    for (const path of [lockOf(file), turn]) {
+      writeFileSync(path, "");
+      utimesSync(path, 1_000_000, 1_000_000);
+    }
+    const nowMs = (): number => (1_000_000 + 11 * 60) * 1000;
+    const done = await withLocks([file], () => Promise.resolve(1), { pause: noTime, nowMs });
+    expect(done.ok).toBe(true);
+    expect(readdirSync(dirname(file))).toEqual(["plot.yaml"]);
+  });
+
+  test("of a file with the longest name is one, too", async () => {
+    const name = `${"n".repeat(250)}.yaml`;
+    const file = scratchFile(name, "garden: Plot\n");
+    const names = (): Promise<string[]> => Promise.resolve(readdirSync(dirname(file)));
+    const done = await withLocks([file], names);
+    expect(done.ok ? done.value : []).toHaveLength(2);
+    expect(await names()).toEqual([name]);
   });
 
   test.each([running, `${noProcess} another-computer a1`, ""])(

@@ -1,4 +1,5 @@
 import type { Day } from "../dates.js";
+import { quoted } from "../legible.js";
 import type { Plan } from "../season/index.js";
 import { byText } from "../values.js";
 import { type CalendarEvent, isWatering } from "./calendar-event.js";
@@ -15,6 +16,7 @@ export interface EarlierEvent extends EventNow {
 /** What the next file says of an event. */
 type EventNow = Pick<CalendarEvent, "day" | "summary">;
 
+/** What becomes of one entry of a published calendar. */
 export type CalendarChange =
   | { readonly change: "new"; readonly event: EventNow }
   /** Another day; `properties` names what else differs, as in iCalendar. */
@@ -100,13 +102,13 @@ function differing(a: WrittenEvent, b: WrittenEvent): string[] {
 function comparedLines(text: string): string[] {
   const lines = unfoldedLines(text);
   const own = ownLines(lines);
-  const triggers = lines.slice(own.length).filter((line) => nameOfLine(line) === "TRIGGER");
+  const triggers = lines.filter((line) => nameOfLine(line) === "TRIGGER");
   return [...own, ...triggers.map((trigger) => `VALARM:${trigger}`)];
 }
 
 function earlierEvent(was: WrittenEvent): EarlierEvent {
   const summary = textOfValue(valueIn(unfoldedLines(was.text), "SUMMARY") ?? "");
-  return { uid: was.uid, day: was.day, summary };
+  return { uid: was.uid, day: was.day, summary: quoted(summary) };
 }
 
 function dayOf(change: CalendarChange): Day {

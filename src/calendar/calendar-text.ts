@@ -13,6 +13,7 @@ import { planEvents } from "./plan-events.js";
 import { dayOfStamp, type Stamp, stampOf, startOfDay } from "./stamp.js";
 import { writeEvent } from "./vevent.js";
 
+/** How a calendar is written; without any it is the first file of a garden. */
 export interface CalendarTextOptions {
   /**
    * When it is made: ISO 8601, UTC. Without it the season's first day at midnight, or the latest time

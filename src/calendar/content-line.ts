@@ -1,10 +1,9 @@
 import { escape, foldLines } from "ical-generator";
+import { legible } from "../legible.js";
 
-/** RFC 5545 section 3.1: no control characters but TAB and the line break; U+FFFD for lone surrogates. */
+/** RFC 5545 section 3.1: no control characters but TAB and the line break; no half letters either. */
 export function cleanText(text: string): string {
-  return text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, "")
-    .replace(/\p{Surrogate}/gu, "\ufffd");
+  return legible(text.replace(/\r\n?/g, "\n"));
 }
 
 /** A TEXT value (RFC 5545 section 3.3.11), for the properties that ical-generator prints raw. */
@@ -40,10 +39,15 @@ export function valueOfLine(line: string): string {
   return line.replace(/^(?:[^":]|"[^"]*")*:/, "");
 }
 
-/** An event's lines up to its alarms, or to its end. */
+/** An event's lines without its alarms and its end; other programs put alarms first. */
 export function ownLines(lines: readonly string[]): readonly string[] {
-  const end = lines.findIndex((line) => line === "BEGIN:VALARM" || line === "END:VEVENT");
-  return end === -1 ? lines : lines.slice(0, end);
+  let isOwn = true;
+  return lines.filter((line) => {
+    if (line === "BEGIN:VALARM") isOwn = false;
+    const own = isOwn && line !== "END:VEVENT";
+    if (line === "END:VALARM") isOwn = true;
+    return own;
+  });
 }
 
 /** The value of the first line with that name outside the alarms. */

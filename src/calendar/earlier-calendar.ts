@@ -1,4 +1,6 @@
 import { type Day, earlier, parseDay } from "../dates.js";
+import { knownZone } from "../garden/index.js";
+import { mended, quoted } from "../legible.js";
 import type { Problem, Result } from "../problem.js";
 import {
   nothingPublished,
@@ -17,7 +19,8 @@ import {
   valueOfLine,
 } from "./content-line.js";
 import { dayOfStamp, parseStamp } from "./stamp.js";
-import type { WrittenEvent } from "./vevent.js";
+import { type ContentLine, physicalLines, unfold } from "./read-lines.js";
+import { wholeEvent, type WrittenEvent } from "./vevent.js";
 
 /** What is wrong with an earlier calendar file; the caller knows the file's name. */
 export type CalendarProblem = Omit<Problem, "file">;
@@ -31,14 +34,6 @@ export interface EarlierCalendar {
   readonly published?: Published;
 }
 
-/** One content line, unfolded, and the physical lines it stands on: from `first` up to but not `next`. */
-interface ContentLine {
-  readonly text: string;
-  readonly first: number;
-  readonly next: number;
-}
-
-const contentLine = /^[A-Z0-9-]+(;[A-Z0-9-]+=("[^"]*"|[^";:,]*)(,("[^"]*"|[^";:,]*))*)*:/;
 const writersMend =
   "write the calendar under another name, or move this file away if you no longer need it";
 
@@ -46,8 +41,10 @@ const writersMend =
 export const readersMend = "name a calendar that `feedround calendar --out` wrote";
 
 /**
- * Reads a file that {@link calendarFile} wrote, strictly: a file of another program, of another
- * garden, or one that is cut off or edited out of shape is refused with the reason.
+ * Reads a file that {@link calendarFile} wrote: a file of another program, of another garden, or one
+ * that is cut off or edited out of shape is refused with the reason. What editors, syncing and other
+ * programs do to its form alone is taken: line ends, blank lines, small letters, a missing SEQUENCE
+ * or time of writing, an event twice. Such an event has the text that we would give it.
  *
  * Without `gardenId` any garden will do, for those who only read. Problem codes: `not-a-calendar`, `not-ours`, `other-garden`, `damaged`.
  */
@@ -56,7 +53,7 @@ export function readEarlierCalendar(
   gardenId?: string,
 ): Result<EarlierCalendar, CalendarProblem> {
   try {
-    return { ok: true, value: read(withCrLf(text), gardenId) };
+    return { ok: true, value: read(text, gardenId) };
   } catch (error) {
     if (error instanceof Refused) {
       const mend = error.mend ?? (gardenId === undefined ? readersMend : writersMend);
@@ -64,11 +61,6 @@ export function readEarlierCalendar(
     }
     throw error;
   }
-}
-
-/** Editors and file syncing may have changed all line ends alike; nothing is lost by that. */
-function withCrLf(text: string): string {
-  return text.includes("\r") ? text : text.replace(/\n/g, "\r\n");
 }
 
 /** The rounds of a file without a record, known by their days alone: first told when they were written. */
@@ -100,20 +92,25 @@ function damaged(line: number, what: string): Refused {
 }
 
 function read(text: string, gardenId: string | undefined): EarlierCalendar {
-  if (!/^\ufeff?BEGIN:VCALENDAR\s/.test(text)) {
-    throw new Refused("not-a-calendar", 0, "this file is not a calendar");
-  }
-  if (!text.includes(`\nPRODID:${productId}\r\n`)) {
-    throw new Refused("not-ours", 0, "this calendar was written by another program");
-  }
   const physical = physicalLines(text);
-  const { head, events } = structure(unfold(physical));
+  if (!/^BEGIN:VCALENDAR$/i.test(physical[0] ?? ""))
+    throw new Refused("not-a-calendar", 0, "this file is not a calendar");
+  const [, maker] = /^PRODID:(.*)/im.exec(physical.join("\n").replace(/\n[ \t]/g, "")) ?? [];
+  if (maker !== productId) {
+    const by = maker === undefined ? "" : `, "${quoted(maker)}"`;
+    throw new Refused("not-ours", 0, `this calendar was written by another program${by}`);
+  }
+  const last = physical.findLastIndex((line) => line !== "");
+  if (!/^END:VCALENDAR$/i.test(physical[last] ?? "")) throw damaged(last, "its end is missing");
+  const lines = unfold(physical, (first) => damaged(first, "this is not a calendar line"));
+  const { head, events: all } = structure(lines);
+  const events = withoutCopies(all);
   const headTexts = head.map((line) => line.text);
   const garden = textOfValue(valueIn(headTexts, "X-FEEDROUND-GARDEN") ?? "");
   if (garden === "") throw damaged(0, "it does not say which garden it is for");
   if (gardenId !== undefined && garden !== textOfValue(textValue(gardenId))) {
-    const message = `this calendar belongs to the garden "${garden}", not to "${gardenId}"`;
-    const mend = `if it is the same garden by another name, add \`id: ${garden}\` to the garden file; otherwise ${writersMend}`;
+    const message = `this calendar belongs to the garden "${quoted(garden)}", not to "${gardenId}"`;
+    const mend = `if it is the same garden by another name, add \`id: ${quoted(garden)}\` to the garden file; otherwise ${writersMend}`;
     throw new Refused("other-garden", 0, message, mend);
   }
   const written = events.map((lines) => eventOf(lines, physical));
@@ -125,28 +122,6 @@ function read(text: string, gardenId: string | undefined): EarlierCalendar {
     retired: head.filter(({ text }) => nameOfLine(text) === "X-FEEDROUND-RETIRED").map(retiredOf),
     ...given({ published }),
   };
-}
-
-function physicalLines(text: string): string[] {
-  const lines = text.split("\r\n");
-  const bad = lines.findIndex((line) => /[\r\n\ufeff]/.test(line));
-  if (bad !== -1) throw damaged(bad, "a line does not end as calendar lines do (CR LF)");
-  if (lines.pop() !== "" || lines.at(-1) !== "END:VCALENDAR") {
-    throw damaged(Math.max(0, lines.length - 1), "its end is missing");
-  }
-  return lines;
-}
-
-function unfold(physical: readonly string[]): ContentLine[] {
-  const lines: ContentLine[] = [];
-  for (let first = 0, next = 1; first < physical.length; first = next++) {
-    const parts = [physical[first] ?? ""];
-    for (; /^[ \t]/.test(physical[next] ?? ""); next++) parts.push((physical[next] ?? "").slice(1));
-    const text = parts.join("");
-    if (!contentLine.test(text)) throw damaged(first, "this is not a calendar line");
-    lines.push({ text, first, next });
-  }
-  return lines;
 }
 
 /** The calendar's own properties, and the lines of each VEVENT from BEGIN to END. */
@@ -171,40 +146,64 @@ function structure(lines: readonly ContentLine[]): {
       head.push(line);
     }
     if (name === "END" && open.pop() !== value) {
-      throw damaged(line.first, `END:${value} closes what was not open`);
+      throw damaged(line.first, `END:${quoted(value)} closes what was not open`);
     }
   }
   if (open.length > 0)
-    throw damaged(lines.at(-1)?.first ?? 0, `END:${open.join(" and END:")} is missing`);
+    throw damaged(
+      lines.at(-1)?.first ?? 0,
+      `${quoted(`END:${open.join(" and END:")}`)} is missing`,
+    );
   return { head, events };
 }
 
 function eventOf(lines: readonly ContentLine[], physical: readonly string[]): WrittenEvent {
   const first = lines[0]?.first ?? 0;
   const own = ownLines(lines.map((line) => line.text));
-  const one = <T>(name: string, parse: (value: string) => T | undefined): T => {
+  const oneAtMost = <T>(name: string, parse: (value: string) => T | undefined): T | undefined => {
     const values = own.filter((text) => nameOfLine(text) === name).map(valueOfLine);
+    if (values.length === 0) return undefined;
     const value = values.length === 1 ? parse(values[0] ?? "") : undefined;
-    if (value === undefined)
-      throw damaged(first, `the event that begins here has no right ${name}`);
+    if (value === undefined) throw notRight(name, first);
     return value;
   };
-  const { key, day } = one("X-FEEDROUND-KEY", (value) => keyAndDay(textOfValue(value)));
+  const one = <T>(name: string, parse: (value: string) => T | undefined): T => {
+    const value = oneAtMost(name, parse);
+    if (value === undefined) throw notRight(name, first);
+    return value;
+  };
+  const { key, day } = one("X-FEEDROUND-KEY", (value) => keyAndDay(mended(textOfValue(value))));
   const start = own.find((text) => nameOfLine(text) === "DTSTART") ?? "";
   one("DTSTART", (value) => (/^\d{8}(T\d{6}Z?)?$/.test(value) ? value : undefined));
-  one("DTSTAMP", parseStamp);
   const timezone = /;TZID=([^;:]+)/.exec(start)?.[1];
+  if (timezone !== undefined && knownZone(timezone) === undefined)
+    throw damaged(first, "the event that begins here is in no time zone that is known");
+  // Other programs leave some of these out; each of the times can stand for the others.
+  const [sequence, stamp] = [oneAtMost("SEQUENCE", numberOf), oneAtMost("DTSTAMP", parseStamp)];
+  const [made, changed] = ["CREATED", "LAST-MODIFIED"].map((name) => oneAtMost(name, parseStamp));
+  const [created, modified] = [made ?? stamp ?? changed, changed ?? stamp ?? made];
+  if (created === undefined || modified === undefined) throw notRight("DTSTAMP", first);
+  const uid = one("UID", (value) => (isUuid(value) ? value : undefined));
+  const revision = { uid, sequence: sequence ?? 0, created, modified };
+  const isWhole = [sequence, stamp, made, changed].every((value) => value !== undefined);
+  const isIntact = isWhole && lines.slice(0, -1).every((line) => line.isIntact);
   return {
-    uid: one("UID", (value) => (isUuid(value) ? value : undefined)),
-    sequence: one("SEQUENCE", numberOf),
-    created: one("CREATED", parseStamp),
-    modified: one("LAST-MODIFIED", parseStamp),
+    ...revision,
     key,
     day,
     cancelled: valueIn(own, "STATUS") === "CANCELLED",
     ...given({ timezone }),
-    text: `${physical.slice(first, lines.at(-1)?.next).join("\r\n")}\r\n`,
+    text: isIntact
+      ? `${physical.slice(first, lines.at(-1)?.next).join("\r\n")}\r\n`
+      : wholeEvent(
+          lines.map((line) => line.text),
+          revision,
+        ),
   };
+}
+
+function notRight(name: string, first: number): Refused {
+  return damaged(first, `the event that begins here has no right ${name}`);
 }
 
 /** None where no line tells of it. */
@@ -231,6 +230,17 @@ function retiredOf(line: ContentLine): RetiredUid {
     throw damaged(line.first, "the record of a former event is not whole");
   }
   return { uid, sequence, created, modified, day };
+}
+
+/** Syncing may leave an event twice; to the letter the same, it is one. */
+function withoutCopies(
+  events: readonly (readonly ContentLine[])[],
+): readonly (readonly ContentLine[])[] {
+  const seen = new Set<string>();
+  return events.filter((lines) => {
+    const text = lines.map((line) => line.text).join("\n");
+    return !seen.has(text) && seen.add(text);
+  });
 }
 
 function refuseDoubles(

@@ -53,19 +53,24 @@ export function matchEvents(
       ? event.logId !== logIdIn(was)
       : event.happened === "as-published" && isLogged(was);
 
+  const toldDays = new Set(
+    past.flatMap(({ key, day }) => (bedOfFeeding(key) === undefined ? [] : [day])),
+  );
+  const isMissed = missedIn(plan, events);
   const matches: EventMatch[] = [];
   const standing: WrittenEvent[] = [];
   for (const event of events) {
     const was = matched.get(event);
     if (was !== undefined && isPast(was) && !byLog(event, was)) standing.push(was);
-    else if (was !== undefined || !isTold(event, past)) matches.push({ event, ...given({ was }) });
+    else if (was !== undefined || !isTold(event, toldDays))
+      matches.push({ event, ...given({ was }) });
   }
   const taken = new Set(matched.values());
   const left = grouped(
     earlier.filter((was) => !taken.has(was)),
     (was) => {
       if (!isPast(was) || isOver(was.day, plan.garden.season, today)) return "gone";
-      return isMissed(was, plan, events) ? "missed" : "standing";
+      return isMissed(was) ? "missed" : "standing";
     },
   );
   return {
@@ -123,9 +128,8 @@ function continued(
 }
 
 /** Whether a past entry tells of a day already what is taken as given on it. */
-function isTold({ happened, day, key }: CalendarEvent, past: readonly WrittenEvent[]): boolean {
-  if (happened !== "as-published" || bedOfFeeding(key) === undefined) return false;
-  return past.some((was) => was.day === day && bedOfFeeding(was.key) !== undefined);
+function isTold({ happened, day, key }: CalendarEvent, toldDays: ReadonlySet<Day>): boolean {
+  return happened === "as-published" && bedOfFeeding(key) !== undefined && toldDays.has(day);
 }
 
 /** An entry of an earlier season is over with its own day, stock being made well ahead of a season. */
@@ -135,19 +139,26 @@ function isOver(day: Day, season: DaySpan, today: Day): boolean {
 }
 
 /** Whether nothing of a past feeding was given, as the log says. */
-function isMissed(
-  { key, day }: WrittenEvent,
+function missedIn(
   { missed = [] }: Plan,
   events: readonly CalendarEvent[],
-): boolean {
-  const bed = bedOfFeeding(key);
-  if (bed === undefined) return false;
-  const isHere = (other: string | undefined): boolean =>
-    other !== undefined && (bed === "" || other === "" || other === bed);
-  return (
-    missed.some((m) => m.why === "log" && m.day === day && isHere(m.bed)) &&
-    !events.some((event) => event.day === day && isHere(bedOfFeeding(event.key)))
-  );
+): (was: WrittenEvent) => boolean {
+  const byDay = <T extends { readonly day: Day }>(those: readonly T[]): ((day: Day) => T[]) => {
+    const groups = grouped(those, ({ day }) => day);
+    return (day) => groups.get(day) ?? [];
+  };
+  const missedOn = byDay(missed.filter(({ why }) => why === "log"));
+  const eventsOn = byDay(events);
+  return ({ key, day }) => {
+    const bed = bedOfFeeding(key);
+    if (bed === undefined) return false;
+    const isHere = (other: string | undefined): boolean =>
+      other !== undefined && (bed === "" || other === "" || other === bed);
+    return (
+      missedOn(day).some((m) => isHere(m.bed)) &&
+      !eventsOn(day).some((event) => isHere(bedOfFeeding(event.key)))
+    );
+  };
 }
 
 /** Rows of events, each by day. */

@@ -14,7 +14,7 @@ import {
   valueOfLine,
 } from "./content-line.js";
 import { type Stamp, stampText } from "./stamp.js";
-import { momentOf } from "./zone-time.js";
+import { isShownTwice, momentOf } from "./zone-time.js";
 import {
   ICalAlarmType,
   ICalCalendar,
@@ -49,7 +49,8 @@ export interface WrittenEvent extends Revision {
 const noCalendar = new ICalCalendar();
 
 export function writeEvent(event: CalendarEvent, revision: Revision): WrittenEvent {
-  const timezone = event.time?.timezone === "UTC" ? undefined : event.time?.timezone;
+  const times = event.time && timesOf(event.day, event.time);
+  const timezone = times?.zone === "UTC" ? undefined : times?.zone;
   const { uid, sequence, created, modified } = revision;
   return {
     uid,
@@ -60,11 +61,11 @@ export function writeEvent(event: CalendarEvent, revision: Revision): WrittenEve
     day: event.day,
     cancelled: false,
     ...given({ timezone }),
-    text: foldedLines(veventLines(event, revision)),
+    text: foldedLines(veventLines(event, times?.data ?? allDay(event.day), revision)),
   };
 }
 
-function veventLines(event: CalendarEvent, revision: Revision): string[] {
+function veventLines(event: CalendarEvent, times: ICalEventData, revision: Revision): string[] {
   const vevent = new ICalEvent(
     {
       id: revision.uid,
@@ -72,7 +73,7 @@ function veventLines(event: CalendarEvent, revision: Revision): string[] {
       stamp: revision.modified,
       created: revision.created,
       lastModified: revision.modified,
-      ...startAndEnd(event),
+      ...times,
       summary: cleanText(event.summary),
       description: cleanText(event.description.join("\n")),
       categories: event.categories.map((name) => ({ name: cleanText(name) })),
@@ -94,22 +95,24 @@ function veventLines(event: CalendarEvent, revision: Revision): string[] {
   return repaired(vevent.toString(), event.color);
 }
 
-function startAndEnd({ day, time }: CalendarEvent): Pick<ICalEventData, "start" | "end"> {
-  return time === undefined ? allDay(day) : timed(day, time);
-}
-
 function allDay(day: Day): ICalEventData {
   // Midnight UTC, which no zone of the machine or the garden is asked to shift.
   const midnight = (d: Day) => `${d}T00:00:00Z`;
   return { allDay: true, start: midnight(day), end: midnight(addDays(day, 1)) };
 }
 
-function timed(day: Day, { timeOfDay, timezone, durationMin }: EventTime): ICalEventData {
+/**
+ * RFC 5545 section 3.3.5 reads a local time that comes twice as the first of the two, but programs
+ * differ: some take the second, and refuse the file where it is later than the end. So what begins or
+ * ends on such a time is written in UTC.
+ */
+function timesOf(day: Day, { timeOfDay, timezone, durationMin }: EventTime) {
   const startMs = momentOf(day, timeOfDay, timezone);
   // RFC 5545 section 3.8.2.2: the end is later than the start.
   const endMs = startMs + Math.max(1, durationMin) * 60_000;
-  const [start, end] = [startMs, endMs].map((ms) => DateTime.fromMillis(ms, { zone: timezone }));
-  return { timezone, start, end } as ICalEventData;
+  const zone = [startMs, endMs].some((ms) => isShownTwice(ms, timezone)) ? "UTC" : timezone;
+  const [start, end] = [startMs, endMs].map((ms) => DateTime.fromMillis(ms, { zone }));
+  return { zone, data: { timezone: zone, start, end } as ICalEventData };
 }
 
 /** Adds COLOR (RFC 7986 section 5.9), and puts the alarms after all properties (RFC 5545 section 3.6.1). */
@@ -120,6 +123,18 @@ function repaired(text: string, color: string): string[] {
   const alarms = firstAlarm === -1 ? [] : lines.splice(firstAlarm, lastAlarm + 1 - firstAlarm);
   return ["BEGIN:VEVENT", ...lines, `COLOR:${cleanText(color)}`, ...alarms, "END:VEVENT"];
 }
+
+/** The text of an event with all lines of its history, some of which another program has left out. */
+export function wholeEvent(lines: readonly string[], revision: Revision): string {
+  const there = new Set(ownLines(lines).map(nameOfLine));
+  const lacking = historyNames.filter((name) => !there.has(name));
+  const whole = lines.flatMap((line, i) =>
+    i === 0 ? [line, ...lacking.map((name) => `${name}:`)] : [line],
+  );
+  return foldedLines(whole.map((line) => revisedLine(line, revision)));
+}
+
+const historyNames = ["SEQUENCE", "DTSTAMP", "CREATED", "LAST-MODIFIED"];
 
 /** The same event at a later point of its history. */
 export function restampEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
@@ -161,14 +176,17 @@ export function missEvent(was: WrittenEvent, revision: Revision): WrittenEvent {
   return restampEvent({ ...was, text: missed }, revision);
 }
 
-/** An event's text without its reminders, and with other lines for its summary. */
+/** An event's text without its reminders, and with other lines for its summary, whether it had one or not. */
 function withSummary(
   { text }: WrittenEvent,
   linesFor: (summary: string) => readonly string[],
 ): string {
-  const lines = ownLines(unfoldedLines(text)).flatMap((line) =>
-    nameOfLine(line) === "SUMMARY" ? linesFor(valueOfLine(line)) : [line],
-  );
+  const own = ownLines(unfoldedLines(text));
+  const at = own.findIndex((line) => nameOfLine(line) === "SUMMARY");
+  const lines =
+    at === -1
+      ? [...own, ...linesFor("")]
+      : own.flatMap((line, i) => (i === at ? linesFor(valueOfLine(line)) : [line]));
   return foldedLines([...lines, "END:VEVENT"]);
 }
 

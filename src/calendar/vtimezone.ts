@@ -1,5 +1,5 @@
 import { FixedOffsetZone, IANAZone } from "luxon";
-import { day, type Day, dayNumber, type DaySpan, yearOf } from "../dates.js";
+import { type Day, dayFromNumber, dayNumber, type DaySpan, yearOf } from "../dates.js";
 import { type OffsetChange, offsetChanges } from "./zone-time.js";
 
 /**
@@ -11,8 +11,8 @@ export function vtimezoneLines(timezone: string, span: DaySpan): string[] {
   const firstYear = yearOf(span.from);
   const lastYear = yearOf(span.to);
   // From the year before, so that an observance has begun when the first event does.
-  const from = day(`${firstYear - 1}-01-01`);
-  const changes = offsetChanges(timezone, from, day(`${lastYear + 1}-01-01`));
+  const from = newYear(firstYear - 1);
+  const changes = offsetChanges(timezone, from, newYear(lastYear + 1));
   const firstMin = IANAZone.create(timezone).offset(dayNumber(from) * 86_400_000);
   const standardMin = Math.min(firstMin, ...changes.map(({ toMin }) => toMin));
   return [
@@ -24,6 +24,11 @@ export function vtimezoneLines(timezone: string, span: DaySpan): string[] {
     ...changes.flatMap((change) => observance(change, standardMin)),
     "END:VTIMEZONE",
   ];
+}
+
+/** Also of a year in which no garden lies. */
+function newYear(year: number): Day {
+  return dayFromNumber(Date.UTC(year, 0, 1) / 86_400_000);
 }
 
 function begunBefore(changes: readonly OffsetChange[], first: Day): boolean {

@@ -1,5 +1,6 @@
 import { IANAZone } from "luxon";
-import { type Day, dayNumber } from "../dates.js";
+import { day, type Day, dayNumber } from "../dates.js";
+import { remembering } from "../values.js";
 
 const msPerMin = 60_000;
 const msPerDay = 86_400_000;
@@ -30,13 +31,30 @@ export function momentOf(day: Day, timeOfDay: string, timezone: string): number 
   return moments.find(shows) ?? wallMs - before;
 }
 
+/** Whether a change of the clocks in a zone lets them show the time of a moment (ms since 1970-01-01T00:00Z) twice. */
+export function isShownTwice(ms: number, timezone: string): boolean {
+  // With a day of room before New Year; the span of a VTIMEZONE, whose changes are remembered.
+  const year = new Date(ms + msPerDay).getUTCFullYear();
+  const changes = offsetChanges(timezone, day(`${year - 1}-01-01`), day(`${year + 1}-01-01`));
+  return changes.some(({ atMs, fromMin, toMin }) => {
+    const repeatedMs = (fromMin - toMin) * msPerMin;
+    return ms >= atMs - repeatedMs && ms < atMs + repeatedMs;
+  });
+}
+
 /** When a day begins in a zone: ISO 8601, UTC. */
 export function midnightIn(day: Day, timezone: string): string {
   return new Date(momentOf(day, "00:00", timezone)).toISOString();
 }
 
 /** Changes of offset after the start of one UTC day and up to the start of another, in order. */
-export function offsetChanges(timezone: string, from: Day, to: Day): OffsetChange[] {
+export const offsetChanges = remembering(
+  1000,
+  (timezone: string, from: Day, to: Day) => `${timezone} ${from} ${to}`,
+  changesBetween,
+);
+
+function changesBetween(timezone: string, from: Day, to: Day): readonly OffsetChange[] {
   const zone = IANAZone.create(timezone);
   const changes: OffsetChange[] = [];
   let fromMin = zone.offset(dayNumber(from) * msPerDay);

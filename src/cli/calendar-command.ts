@@ -4,7 +4,7 @@ import { counted } from "../garden/index.js";
 import { dayOfFile } from "../log/index.js";
 import { given } from "../values.js";
 import { changeCounts } from "./changes-text.js";
-import { isDevice, whileLocked, writeText } from "./files.js";
+import { isDevice, shownName, whileLocked, writeText } from "./files.js";
 import { type LoadedGarden, loadGarden } from "./load.js";
 import { ownCalendar } from "./published-state.js";
 import { giveText, reportProblems } from "./report.js";
@@ -76,7 +76,7 @@ async function keepUpCalendar(
     was === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")
       : changeCounts(calendarChanges(was.calendar, plan, plan.today));
-  shell.stderr(`${out}: ${outcome}, ${told}\n`);
+  shell.stderr(`${shownName(out)}: ${outcome}, ${told}\n`);
   return exitCodes.fine;
 }
 

@@ -5,6 +5,7 @@ import { stepWords } from "./log-steps.js";
 import {
   dayOption,
   millimetresOption,
+  partOption,
   portOption,
   stampOption,
   urlOption,
@@ -173,6 +174,7 @@ export const commandList: readonly CommandSpec[] = [
       option("--planting <id>", "only this planting; without it and --bed, the round of that day"),
       option("--bed <id>", "only this bed"),
       option("--stock <volume>", "how much stock in all; without it, as planned"),
+      option("--so-much", "with --stock: it was so much, far beyond the plan"),
       option("--batch <id>", "id or number of the batch it came from; without it, as planned"),
       option("--feed <name>", "it was this other feed"),
       option("--missed", "it was not given"),
@@ -272,11 +274,13 @@ export const commandList: readonly CommandSpec[] = [
     load: async () => (await import("./serve-command.js")).serveCommand,
   },
   {
-    usage: "publish <folder> <gardens...>",
+    usage: "publish <folder> [gardens...]",
     description: "write calendar and page of gardens for any web host",
     examples: [
       "publish public garden.yaml",
       "publish public gardens/ --index --url https://example.org/gardens/",
+      "publish public gardens/ --part 3/16",
+      "publish public --join --index",
     ],
     options: [
       option("--index", "write an index of the gardens too"),
@@ -289,6 +293,12 @@ export const commandList: readonly CommandSpec[] = [
         "where the folder will be found, for links on the pages",
         urlOption,
       ),
+      option(
+        "--part <part>",
+        "only a part of the gardens, as 3/16; `--join` follows when all are done",
+        partOption,
+      ),
+      option("--join", "make one published folder of all its parts"),
       extraRoundsOption,
       option(
         "--today <day>",
@@ -296,7 +306,7 @@ export const commandList: readonly CommandSpec[] = [
         dayOption,
       ),
     ],
-    load: async () => (await import("./serve-command.js")).publishCommand,
+    load: async () => (await import("./publish-command.js")).publishCommand,
   },
   {
     usage: "help [topic]",

@@ -1,5 +1,6 @@
 /** What was written before: an earlier calendar, or an earlier plan. */
 import { type EarlierCalendar, readEarlierCalendar } from "../calendar/index.js";
+import { mendedTexts, quoted } from "../legible.js";
 import type { Problem, Result } from "../problem.js";
 import { isPublished, type Published } from "../published/index.js";
 import { shownName } from "./files.js";
@@ -59,7 +60,7 @@ export function publishedInPlan(
   if (plan.gardenId !== gardenId)
     return refused(
       "other-garden",
-      `this is of the garden "${plan.gardenId}", not of "${gardenId}"`,
+      `this is of the garden "${quoted(plan.gardenId)}", not of "${gardenId}"`,
       "give an earlier plan or calendar of the same garden",
     );
   return { ok: true, value: plan.published };
@@ -74,7 +75,7 @@ interface LoosePlan {
 
 function planIn(text: string): { gardenId: string; published: Published } | undefined {
   try {
-    const { planVersion, garden, published } = JSON.parse(text) as LoosePlan;
+    const { planVersion, garden, published } = JSON.parse(text, mendedTexts) as LoosePlan;
     const gardenId = garden?.id;
     return planVersion === 1 && typeof gardenId === "string" && isPublished(published)
       ? { gardenId, published }

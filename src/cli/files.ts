@@ -1,7 +1,8 @@
 import type { Stats } from "node:fs";
-import { readFile, realpath, stat, writeFile } from "node:fs/promises";
+import { readFile, stat, writeFile } from "node:fs/promises";
+import { legibleWord } from "../legible.js";
 import { withLocks } from "../lock.js";
-import { writeWhole } from "../write-whole.js";
+import { NotWritten, writeWhole } from "../write-whole.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
 
 /** Larger than any garden; anything bigger is refused before it fills the memory. */
@@ -9,7 +10,7 @@ const mostBytes = 50_000_000;
 
 /** A path as messages name it. */
 export function shownName(path: string): string {
-  return path === "-" ? "<stdin>" : path;
+  return path === "-" ? "<stdin>" : legibleWord(path);
 }
 
 /** Bytes of a file, or of standard input for `-`. Throws CommandError with exit code 3. */
@@ -87,18 +88,17 @@ export async function writeText(
       await writeFile(path, text);
       return "written";
     }
-    const target = await realpath(path).catch(() => path);
-    const before = await readFile(target, "utf8").catch(() => undefined);
-    if (before === text) return "unchanged";
-    const info = before === undefined ? undefined : await stat(target);
+    if ((await readFile(path, "utf8").catch(() => undefined)) === text) return "unchanged";
+    const info = await stat(path).catch(() => undefined);
     if (expected === undefined && info && filesRead.get(shell)?.has(fileId(info)))
       throw wrongUsage(
-        `${path}: this command reads it, and would write over it: give --out another name`,
+        `${shownName(path)}: this command reads it, and would write over it: give --out another name`,
       );
-    const mode = info?.mode;
-    await writeWhole(target, text, mode, async () => {
-      if (expected !== undefined && !(await holds(target, expected)))
-        throw ioError(path, "it was changed meanwhile by someone else", "run the command again");
+    await writeWhole(path, text, {
+      beforeReplacing: async () => {
+        if (expected !== undefined && !(await holds(path, expected)))
+          throw ioError(path, "it was changed meanwhile by someone else", "run the command again");
+      },
     });
     return "written";
   } catch (error) {
@@ -129,6 +129,7 @@ async function holds(path: string, expected: Uint8Array | "nothing"): Promise<bo
 }
 
 function ioErrorFrom(path: string, error: unknown, what = "read"): CommandError {
+  if (error instanceof NotWritten) return ioError(path, error.what, error.mend);
   const code = (error as { code?: string }).code;
   switch (code) {
     case "ENOENT":
@@ -142,6 +143,10 @@ function ioErrorFrom(path: string, error: unknown, what = "read"): CommandError 
         `it may not be ${what}`,
         "check the permissions of the file and its folder",
       );
+    case "EBUSY":
+      return ioError(path, "it is in use, or mounted by itself", "mount its folder in its place");
+    case "ENAMETOOLONG":
+      return ioError(path, "its name is too long", "give it a shorter one");
     case "EISDIR":
       return ioError(path, "it is a folder", "give the name of a file");
     case "ENOTDIR":
@@ -154,5 +159,5 @@ function ioErrorFrom(path: string, error: unknown, what = "read"): CommandError 
 }
 
 function ioError(path: string, what: string, mend: string): CommandError {
-  return new CommandError(exitCodes.io, `${path}: ${what}: ${mend}`);
+  return new CommandError(exitCodes.io, `${legibleWord(path)}: ${what}: ${mend}`);
 }

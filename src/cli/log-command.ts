@@ -1,10 +1,11 @@
 import type { Result } from "../problem.js";
 import { given } from "../values.js";
+import { shownName } from "./files.js";
 import { tellIfBehind } from "./load.js";
 import { stepWish, undoWish } from "./log-batch.js";
 import { feedingWish } from "./log-feeding.js";
 import type { CommandWish, LogJob } from "./log-job.js";
-import { checkLogUsage, type LogOptions } from "./log-options.js";
+import { checkLogUsage, type LogOptions, namesOnOneLine } from "./log-options.js";
 import { seenWish } from "./log-seen.js";
 import { logText } from "./log-text.js";
 import { reportProblems } from "./report.js";
@@ -13,7 +14,8 @@ import { textStyle } from "./terminal-text.js";
 import { type LogOutcome, unknownBatches, writeLog } from "./write-log.js";
 
 /** Writes down what was given or done; the file is changed only when the garden with it has no problems. */
-export async function logCommand(file: string, options: LogOptions, shell: Shell): Promise<number> {
+export async function logCommand(file: string, asked: LogOptions, shell: Shell): Promise<number> {
+  const options = namesOnOneLine(asked);
   checkLogUsage(file, options);
   const { dryRun: isDryRun = false } = options;
   const outcome = await writeLog<CommandWish>(
@@ -38,7 +40,7 @@ function tellOutcome(
   shell: Shell,
 ): number {
   const tell = (line: string): void => {
-    shell.stderr(`${file}: ${line}\n`);
+    shell.stderr(`${shownName(file)}: ${line}\n`);
   };
   switch (outcome.kind) {
     case "refused":

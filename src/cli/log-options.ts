@@ -1,9 +1,11 @@
 /** What the `log` command is asked for; what does not go together is wrong usage. */
 import type { StageName } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import { parseQuantity, signKey } from "../garden/index.js";
+import { type Amounts, parseQuantity, signKey } from "../garden/index.js";
+import { hiddenIn, onOneLine, quoted } from "../legible.js";
 import { didYouMean } from "../suggest.js";
 import { loadTables } from "../tables.js";
+import { given } from "../values.js";
 import type { StepWord } from "./log-steps.js";
 import { wrongUsage } from "./shell.js";
 
@@ -16,6 +18,8 @@ export interface LogOptions {
   readonly feed?: string;
   readonly missed?: true;
   readonly again?: true;
+  /** An amount far beyond the plan is meant. */
+  readonly soMuch?: true;
   readonly step?: StepWord;
   readonly volume?: string;
   readonly sign?: string;
@@ -41,6 +45,13 @@ const alone: Partial<Record<Key, readonly Key[]>> = {
   missed: ["stock", "batch", "again"],
 };
 
+/** The names as they are to stand in the file: each on one line. */
+export function namesOnOneLine(options: LogOptions): LogOptions {
+  const { planting, bed, batch, feed } = options;
+  const named = Object.entries(given({ planting, bed, batch, feed }));
+  return { ...options, ...Object.fromEntries(named.map(([key, name]) => [key, onOneLine(name)])) };
+}
+
 export function checkLogUsage(file: string, options: LogOptions): void {
   const { planting, bed, stock, batch, feed, again, step, volume, sign, stage } = options;
   if (file === "-")
@@ -60,10 +71,15 @@ export function checkLogUsage(file: string, options: LogOptions): void {
     throw wrongUsage("--volume is of a batch: say with --step what was done, such as --step made");
   if (again && planting === undefined && bed === undefined && feed === undefined)
     throw wrongUsage("--again goes with --planting or --bed: a second round is rarely meant");
+  if (options.soMuch && stock === undefined)
+    throw wrongUsage("--so-much goes with --stock: say how much it was");
   if (stock !== undefined && planting === undefined && bed === undefined && feed === undefined)
     throw wrongUsage(
       "--stock goes with --planting or --bed; without them the plan's own amounts are written down",
     );
+  for (const [key, name] of Object.entries({ planting, bed, batch, feed }))
+    if (name !== undefined && hiddenIn(name) !== undefined)
+      throw wrongUsage(`--${key}: something hides in \`${quoted(name)}\`: write the name anew`);
   const seen = sign === undefined ? stage && "stage" : "sign";
   if (seen !== undefined && planting === undefined)
     throw wrongUsage(`--${seen} is of a planting: name it with --planting`);
@@ -88,4 +104,10 @@ function checkVolume(key: string, text: string | undefined): void {
 /** `30mL` -> `30 mL`, as it is to stand in the file. */
 export function spaced(amount: string): string {
   return amount.trim().replace(/(?<=\d)(?=[^\d\s./])/, " ");
+}
+
+/** Undefined where it is no amount. */
+export function stockMlOf(stock: string, amounts: Amounts): number | undefined {
+  const volume = parseQuantity(stock, "volume", { units: loadTables().units, amounts });
+  return volume.ok ? volume.value * 1000 : undefined;
 }

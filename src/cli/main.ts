@@ -1,50 +1,31 @@
 #!/usr/bin/env node
-/** The bin: hands the world to `run` and its exit code back. */
-import { DateTime, Settings } from "luxon";
-import { setTimeout as sleep } from "node:timers/promises";
-import { day } from "../dates.js";
-import { run } from "./program.js";
-import { exitCodes, type Shell } from "./shell.js";
+/** The bin: little of it, so that what is asked for begins at once. */
+import { keptScript } from "./kept-script.js";
+import { standardOutputs } from "./standard-output.js";
+import type { start } from "./start.js";
+import { version } from "./version.js";
 
-Settings.throwOnInvalid = true;
+/** Told by `scripts/build-program.js`: the mark of the program's script, and its commands. */
+declare const EDITION: string;
+declare const COMMANDS: readonly string[];
 
-// A reader that stops early (`| head`) is no error.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code === "EPIPE") process.exit(exitCodes.fine);
-  throw error;
-});
-
-const isTerminal = process.stdout.isTTY;
-const shell: Shell = {
-  stdout: (text) => void process.stdout.write(text),
-  stderr: (text) => void process.stderr.write(text),
-  readStdin: async (mostBytes) => {
-    const chunks: Buffer[] = [];
-    let size = 0;
-    for await (const chunk of process.stdin) {
-      chunks.push(chunk as Buffer);
-      size += (chunk as Buffer).length;
-      if (size > mostBytes) break;
-    }
-    return Buffer.concat(chunks);
-  },
-  today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
-  now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
-  pause: (ms) => sleep(ms),
-  localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-  ...(isTerminal ? { columns: process.stdout.columns } : {}),
-  progress: process.stderr.isTTY,
-  ...(process.env["XDG_STATE_HOME"] ? { stateHome: process.env["XDG_STATE_HOME"] } : {}),
-  color: isTerminal && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
-};
-
-try {
-  process.exitCode = await run(process.argv.slice(2), shell);
-} catch (error) {
-  process.stderr.write(
-    `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
-      "Please report it with the garden file; FEEDROUND_DEBUG=1 shows where it happened.\n",
-  );
-  if (process.env["FEEDROUND_DEBUG"]) console.error(error);
-  process.exitCode = exitCodes.bug;
+/** Gives the exit code. */
+async function main(argv: readonly string[]): Promise<number> {
+  const outputs = standardOutputs();
+  if (argv.length === 1 && ["-V", "--version"].includes(argv[0] ?? "")) {
+    outputs.stdout(`${version()}\n`);
+    return 0;
+  }
+  const asksHelp = argv.some((word) => ["-h", "--help"].includes(word));
+  const use = asksHelp ? undefined : COMMANDS.find((command) => command === argv[0]);
+  const program = keptScript(new URL("program.cjs", import.meta.url), use, EDITION);
+  const { start: begin } = program.exports as { start: typeof start };
+  const code = await begin(argv, outputs);
+  if (code === 0) program.keep();
+  return code;
 }
+
+void main(process.argv.slice(2)).then((code) => {
+  // Standard output may have had trouble.
+  process.exitCode ??= code;
+});

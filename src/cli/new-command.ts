@@ -2,7 +2,7 @@ import { parse } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Day } from "../dates.js";
 import { loadTables, loadUsZones } from "../tables.js";
-import { exists, writeText } from "./files.js";
+import { exists, shownName, writeText } from "./files.js";
 import { nextYearFile } from "./next-year.js";
 import { reportProblems } from "./report.js";
 import { CommandError, exitCodes, type Shell, wrongUsage } from "./shell.js";
@@ -68,15 +68,15 @@ function starter(
 
 async function write(text: string, file: string | undefined, shell: Shell): Promise<number> {
   if (file === undefined || file === "-") {
-    shell.stdout(text);
+    shell.stdout(text, "document");
     return exitCodes.fine;
   }
   if (await exists(file))
     throw new CommandError(
       exitCodes.io,
-      `${file}: there is such a file already: choose another name, or remove it first`,
+      `${shownName(file)}: there is such a file already: choose another name, or remove it first`,
     );
   await writeText(file, text, shell);
-  shell.stderr(`${file}: written\n`);
+  shell.stderr(`${shownName(file)}: written\n`);
   return exitCodes.fine;
 }

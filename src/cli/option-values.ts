@@ -1,6 +1,7 @@
 /** Values of options, read as they are given; what cannot be read is wrong usage. */
 import { InvalidArgumentError } from "commander";
 import { type Day, parseDay } from "../dates.js";
+import type { Part } from "../serve/index.js";
 
 export function dayOption(text: string): Day {
   const day = parseDay(text);
@@ -37,6 +38,14 @@ export function portOption(text: string): number {
   if (!/^\d{1,5}$/.test(text) || port > 65_535)
     throw new InvalidArgumentError("Write a number from 0 to 65535.");
   return port;
+}
+
+/** Which part, of how many. */
+export function partOption(text: string): Part {
+  const [number = 0, of = 0] = /^\d{1,6}\/\d{1,6}$/.test(text) ? text.split("/").map(Number) : [];
+  if (number < 1 || number > of)
+    throw new InvalidArgumentError("Write which part, of how many: 1/4, 2/4, 3/4 and 4/4.");
+  return { number, of };
 }
 
 export function urlOption(text: string): string {

@@ -2,10 +2,12 @@
 import { Command, CommanderError } from "commander";
 import { commandList, type CommandSpec } from "./command-list.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
+import { legibleShell } from "./legible-shell.js";
 import { version } from "./version.js";
 
 /** Runs one command line; gives the exit code. Throws only for bugs of ours. */
-export async function run(argv: readonly string[], shell: Shell): Promise<number> {
+export async function run(argv: readonly string[], world: Shell): Promise<number> {
+  const shell = legibleShell(world);
   const exit = { code: exitCodes.fine as number };
   const program = commands(shell, (code) => (exit.code = code));
   try {

@@ -1,9 +1,8 @@
 /** What a command gives back: its answer, or the problems of a file. */
 import type { Day } from "../dates.js";
-import { counted } from "../garden/index.js";
-import { type Problem, problemLine } from "../problem.js";
-import { writeText } from "./files.js";
-import { exitCodes, type Shell } from "./shell.js";
+import { type Problem, problemLines } from "../problem.js";
+import { shownName, writeText } from "./files.js";
+import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle, type TextStyle } from "./terminal-text.js";
 
 /** Options of the commands that answer from a garden. */
@@ -30,13 +29,10 @@ export async function giveText(
   out: string | undefined,
   shell: Shell,
 ): Promise<number> {
-  if (out === undefined || out === "-") shell.stdout(text);
-  else shell.stderr(`${out}: ${await writeText(out, text, shell)}\n`);
+  if (out === undefined || out === "-") shell.stdout(text, "document");
+  else shell.stderr(`${shownName(out)}: ${await writeText(out, text, shell)}\n`);
   return exitCodes.fine;
 }
-
-/** One slip often has hundreds: beyond these nobody reads on. */
-const mostProblems = 50;
 
 /** The first problems to standard error, a line each; as JSON, all to standard output. */
 export function reportProblems(
@@ -46,9 +42,7 @@ export function reportProblems(
 ): number {
   if (options.json) printJson({ problems }, shell);
   else {
-    const lines = problems.slice(0, mostProblems).map(problemLine);
-    const left = problems.length - lines.length;
-    if (left > 0) lines.push(`and ${counted(left, "more problem")}`);
+    const lines = problemLines(problems);
     shell.stderr(lines.map((line) => `${line}\n`).join(""));
   }
   return exitCodes.problems;
@@ -61,4 +55,9 @@ function printJson(value: unknown, shell: Shell): void {
 /** `what is wrong: how to mend it` */
 export function withMend(trouble: Pick<Problem, "message" | "mend">): string {
   return `${trouble.message}: ${trouble.mend}`;
+}
+
+/** Ends a command that files, folders or the network kept from its work. */
+export function ioTrouble(troubles: readonly Pick<Problem, "message" | "mend">[]): CommandError {
+  return new CommandError(exitCodes.io, troubles.map(withMend).join("\n"));
 }

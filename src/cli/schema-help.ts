@@ -5,7 +5,7 @@ import { type TextStyle, wrap } from "./terminal-text.js";
 export interface HelpSchema {
   readonly title?: string;
   readonly description?: string;
-  readonly type?: string;
+  readonly type?: string | readonly string[];
   readonly enum?: readonly unknown[];
   readonly const?: unknown;
   readonly default?: unknown;
@@ -36,7 +36,7 @@ function keysHelp(schema: HelpSchema, depth: number, style: TextStyle): string[]
     const indent = "  ".repeat(depth);
     const inset = `${indent}    `;
     const must = schema.required?.includes(key) ? " (needed)" : "";
-    const list = property.type === "array" ? " (a list)" : "";
+    const list = [property.type].flat().includes("array") ? " (a list)" : "";
     const about = [
       property.description ?? "",
       ...(property.enum ? [`One of: ${property.enum.map(String).join(", ")}.`] : []),

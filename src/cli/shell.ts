@@ -2,7 +2,8 @@
 import type { Day } from "../dates.js";
 
 export interface Shell {
-  readonly stdout: (text: string) => void;
+  /** A document, such as a calendar or a garden file, goes as it is to anything but a terminal. */
+  readonly stdout: (text: string, kind?: "document") => void;
   readonly stderr: (text: string) => void;
   /** All of standard input, or some more than the most, where it holds more. */
   readonly readStdin: (mostBytes: number) => Promise<Uint8Array>;
@@ -19,6 +20,8 @@ export interface Shell {
   readonly color: boolean;
   /** Standard error is a terminal: long work may show how far it is. */
   readonly progress: boolean;
+  /** What threads that read gardens run, and how many there may be; without it there are none. */
+  readonly threads?: { readonly entry: URL; readonly most: number };
   /** XDG_STATE_HOME, when it is set. */
   readonly stateHome?: string;
 }

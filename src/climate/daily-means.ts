@@ -34,6 +34,9 @@ function smoothed(means: readonly number[]): readonly number[] {
   return [...days.subarray(1, -1)];
 }
 
+/** A product takes a quarter of the time of a quotient. */
+const third = 1 / 3;
+
 /**
  * Running means of three days. A month takes a third of the days that lie on its sides for a third of
  * its own first and last one: the difference, shared among its days, gives its mean back.
@@ -44,12 +47,17 @@ function smoothed(means: readonly number[]): readonly number[] {
 function smooth(days: Float64Array, into: Float64Array): void {
   days[0] = days[daysInCommonYear] as number;
   days[daysInCommonYear + 1] = days[1] as number;
-  const on = (d: number): number => days[d] as number;
   let first = 1;
   for (const length of monthLengths) {
     const next = first + length;
-    const back = (on(first) + on(next - 1) - on(first - 1) - on(next)) / 3 / length;
-    for (let d = first; d < next; d++) into[d] = (on(d - 1) + on(d) + on(d + 1)) / 3 + back;
+    let [before, own] = [days[first - 1] as number, days[first] as number];
+    const back = (own + (days[next - 1] as number) - before - (days[next] as number)) / 3 / length;
+    for (let d = first; d < next; d++) {
+      const after = days[d + 1] as number;
+      into[d] = (before + own + after) * third + back;
+      before = own;
+      own = after;
+    }
     first = next;
   }
 }

@@ -18,10 +18,9 @@ export {
   type LastFrost,
   type SeasonFrost,
 } from "./frost.js";
-export { referenceEvapotranspirationMm } from "./evapotranspiration.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";
-export { weatherOn } from "./weather-on.js";
+export { meadowMmOn, weatherOn } from "./weather-on.js";
 export { daysInMonth } from "./year-ring.js";
 export type { Normals } from "./normals.js";
 export type { PlaceMeasures } from "./place-words.js";

@@ -3,6 +3,7 @@
 /** Whole numbers, one of each point. */
 export type Column = Int16Array;
 
+/** The table of monthly means: points of the world, one element of each column a point; `loadNormals` reads it. */
 export interface Normals {
   readonly names: readonly string[];
   /** Hundredths of a degree, south is negative. */

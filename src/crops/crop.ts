@@ -17,6 +17,7 @@ export const stageNames = [
 ] as const;
 export type StageName = (typeof stageNames)[number];
 
+/** A crop as the catalogue has it; `source` says where its row is from, `sourceStatus` how far that was read. */
 export interface Crop {
   /** Kebab case, singular: `tomato`, `sweet-pepper`. */
   readonly key: string;

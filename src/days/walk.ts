@@ -78,10 +78,19 @@ export function walk(
     const order = Array.from({ length: end - first }, (_, i) => first + i);
     for (const c of order.sort((a, b) => choices.compare(a, b) || a - b)) {
       if (best.length === room) break;
-      const count = rounds[c] as number;
-      if (!best.some((k) => (rounds[k] as number) <= count && choices.covers(k, c))) best.push(c);
+      if (!isNeedless(c, best)) best.push(c);
     }
     return best;
+  }
+
+  /** Those that go shortly before it are the likeliest to cover it. */
+  function isNeedless(choice: number, best: readonly number[]): boolean {
+    const count = rounds[choice] as number;
+    for (let i = best.length - 1; i >= 0; i--) {
+      const other = best[i] as number;
+      if ((rounds[other] as number) <= count && choices.covers(other, choice)) return true;
+    }
+    return false;
   }
 }
 

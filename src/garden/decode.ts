@@ -5,7 +5,10 @@ export const largestGardenBytes = 1_000_000;
 /** Of weather, ten years and more. */
 export const largestFileBytes = 5_000_000;
 
-/** Bytes of a text file -> its text without a byte order mark; UTF-8 only. */
+/**
+ * Bytes of a text file -> its text without a byte order mark; UTF-8 only. Problem codes: `too-large`,
+ * `not-text`, `not-utf8`; `largestBytes` is 1 MB unless given.
+ */
 export function decodeText(
   bytes: Uint8Array,
   file: string,

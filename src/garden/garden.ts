@@ -25,6 +25,7 @@ export type KeptIn = (typeof keptIn)[number];
 
 export const feedWishes = ["always", "might-help"] as const;
 
+/** A garden file that is right, in our units: litres, degrees Celsius, calendar days; what the file left out is as usual. */
 export interface Garden {
   /** Names the garden in calendar UIDs: stays when the name changes. */
   readonly id: string;

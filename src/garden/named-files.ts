@@ -5,6 +5,8 @@ import { readYaml } from "./read.js";
  * with problems; none of a text that is no YAML, since nothing but an edit of it can mend that.
  */
 export function namedFiles(text: string): string[] {
+  // Most gardens name none, and reading YAML takes its time; an escape may spell any letter.
+  if (!/rules|weather|\\/.test(text)) return [];
   const read = readYaml(text, "");
   if (!read.ok) return [];
   const weather = keyOf(read.value.value, "weather");

@@ -1,5 +1,6 @@
 /** Edits of a YAML file by the keys and items of its maps: taken out, made comments, given new values. */
 import { isMap, isScalar, isSeq, type YAMLSeq } from "yaml";
+import { newlineOf } from "./line-ends.js";
 import {
   appliedOutermost,
   beginsLine,
@@ -223,8 +224,4 @@ function inRange(edits: readonly TextEdit[], [from, to]: readonly number[]): Tex
 
 function moved(edits: readonly TextEdit[], by: number): TextEdit[] {
   return edits.map((edit) => ({ ...edit, at: edit.at + by }));
-}
-
-function newlineOf(text: string): string {
-  return /\r?\n/.exec(text)?.[0] ?? "\n";
 }

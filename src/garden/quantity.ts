@@ -56,8 +56,7 @@ export function parseQuantity(
   const unitName = plain.slice(number[0].length);
   if (unitName === "")
     return refuse(`\`${text}\` has no unit`, `write the unit behind the number, like ${example}`);
-  const ofKind = units.filter((u) => u.kind === kind);
-  const unit = findUnit(unitName, ofKind, amounts);
+  const unit = findUnit(unitName, units, amounts, kind);
   if (unit !== undefined) return { ok: true, value: amount * unit.factor * (isNegative ? -1 : 1) };
   const other = findUnit(unitName, units, amounts);
   return refuse(

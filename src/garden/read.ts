@@ -10,10 +10,14 @@ import {
   type Document,
   type Node,
   type Scalar,
-  type YAMLError,
   type YAMLMap,
 } from "yaml";
+import { legibleMessage } from "../legible.js";
 import type { FilePath, Finding, Position, Problem, Result } from "../problem.js";
+import { hiddenLetters } from "./hidden-letters.js";
+import { lineFeeds } from "./line-ends.js";
+import { textsOnOneLine } from "./one-line-texts.js";
+import { inOurWords, isOpenQuote, openQuote, toldOf, tooDeep } from "./yaml-words.js";
 
 /** A YAML file as plain values that remember where they stood. */
 export interface SourceFile {
@@ -45,29 +49,24 @@ export function located(finding: Finding, source: SourceFile): Problem {
     code,
     file: source.file,
     at: source.locate(finding),
-    message: onOneLine(message),
-    mend: onOneLine(mend),
+    message: legibleMessage(message),
+    mend: legibleMessage(mend),
     ...(text !== undefined && to !== undefined && { fix: { to, text } }),
   };
 }
 
-const longestMessage = 1000;
-
-/** A finding may quote text of several lines, or megabytes of it, from the file. */
-function onOneLine(text: string): string {
-  const line = text.slice(0, 2 * longestMessage).replace(/\s+/g, " ");
-  return line.length > longestMessage ? `${line.slice(0, longestMessage)}...` : line;
-}
-
-type Words = readonly [message: string, mend: string];
-const tooDeep: Words = ["the file nests too deeply to be read", "check brackets and indentation"];
-
 /** One slip often breaks every line after it: beyond these nobody reads on. */
 const mostSyntaxErrors = 50;
 
-/** YAML text -> plain values with positions. Reports all that keeps it from being read. */
+/**
+ * YAML text -> plain values with positions. Problems: all that keeps it from being read.
+ *
+ * @param file names it in problems
+ */
 export function readYaml(text: string, file: string): Result<SourceFile> {
-  const lines = new LineCounter();
+  // The library knows no line end of a carriage return alone.
+  const plain = lineFeeds(text);
+  const lines = lineCounter(plain);
   const at = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
@@ -76,7 +75,7 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     code,
     file,
     at: at(offset),
-    message: onOneLine(message),
+    message: legibleMessage(message),
     mend,
   });
   const fail = (...problems: Problem[]): Result<SourceFile> => ({ ok: false, problems });
@@ -85,24 +84,21 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
 
   if (/^\s*BEGIN:VCALENDAR/i.test(text))
     return refuseWhole("calendar", "this is a calendar, not a garden file", "give the garden file");
-  if (isTooMuch(text))
+  if (isTooMuch(plain))
     return refuseWhole(
       "too-much",
       "the file holds more than any garden",
       "check that it is the garden file; split a very large garden into several files",
     );
-  const documents = unlessTooDeep(() =>
-    parseAllDocuments(text, { ...options, lineCounter: lines }),
-  );
+  const documents = unlessTooDeep(() => parseAllDocuments(plain, options));
   if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
-  const errors = documents
-    .flatMap((doc) => [...doc.errors, ...doc.warnings])
-    .filter((error, i, all) => error.pos[0] !== all[i - 1]?.pos[0]);
+  const errors = documents.flatMap((doc) => [...doc.errors, ...doc.warnings]);
   const [doc, second] = documents;
-  // A tab breaks what follows it in ways that say nothing of the tab.
-  const tabs = errors.filter((error) => error.code === "TAB_AS_INDENT");
   const found = [
-    ...(tabs.length > 0 ? tabs : errors).map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
+    ...toldOf(errors).map((e) => {
+      const offset = (isOpenQuote(e) ? openQuote(documents) : undefined) ?? e.pos[0];
+      return refuse("yaml", offset, ...inOurWords(e));
+    }),
     ...(errors.length === 0 && doc ? repeatedKeys(doc) : []).map(([offset, message]) =>
       refuse("yaml-key-twice", offset, message, "keep one of the two"),
     ),
@@ -123,6 +119,12 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     const value: unknown = unlessTooDeep<unknown>(() => doc.toJS({ maxAliasCount: 100 }));
     if (value === undefined) return refuseWhole("yaml", ...tooDeep);
     JSON.stringify(value); // throws where an alias holds itself
+    const hidden = hiddenLetters(doc, plain).map(({ offset, length, message, mend }) => ({
+      ...refuse("hidden-letter", offset, message, mend),
+      ...(length > 0 && { fix: { to: at(offset + length), text: "" } }),
+    }));
+    if (hidden.length > 0) return fail(...hidden.slice(0, mostSyntaxErrors));
+    textsOnOneLine(value);
     return {
       ok: true,
       value: {
@@ -139,6 +141,14 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     if (!(error instanceof ReferenceError || error instanceof TypeError)) throw error;
     return fail(refuse("yaml-alias", ...aliasTrouble(text, error.message)));
   }
+}
+
+/** Filled by hand: the parser tells its counter nothing of line ends in what it did not expect. */
+function lineCounter(text: string): LineCounter {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  for (const { index } of text.matchAll(/\n/g)) lines.addNewLine(index + 1);
+  return lines;
 }
 
 /** Our choice: 16 times a garden of 40 beds. More would take seconds, and gigabytes where it is hostile. */
@@ -203,48 +213,6 @@ function unlessTooDeep<T>(work: () => T): T | undefined {
 
 function firstAliasOffset(text: string): number {
   return Math.max(text.search(/(?<=[\s[,{:-])\*[^\s,\]}]/), 0);
-}
-
-function inOurWords(error: YAMLError): Words {
-  if (/call stack/i.test(error.message)) return tooDeep;
-  switch (error.code) {
-    case "TAB_AS_INDENT":
-      return ["a tab is used to indent", "indent with spaces"];
-    case "BAD_INDENT": {
-      const [, bracket] = /end with a ([\]}])/.exec(error.message) ?? [];
-      if (bracket !== undefined)
-        return [
-          `a bracket opened before this is not closed with ${bracket}`,
-          `write the ${bracket}, or set its further lines in`,
-        ];
-      return ["this line is indented differently from its neighbours", "line it up with them"];
-    }
-    case "BLOCK_AS_IMPLICIT_KEY":
-      return [
-        "a key stands where none can be",
-        "check the indentation of this line; put the text in quotes if the colon is part of it",
-      ];
-    case "MULTILINE_IMPLICIT_KEY":
-    case "MISSING_CHAR":
-      return [
-        `something is missing here (${lowerFirst(error.message)})`,
-        "check colons, commas, quotes and brackets on this line and the one before",
-      ];
-    case "TAG_RESOLVE_FAILED":
-      return ["a YAML tag (!name) means nothing here", "remove the tag"];
-    case "NON_STRING_KEY":
-      return ["a key is not text", "write the key as a word, in quotes if need be"];
-    default:
-      return [
-        `this is not YAML that can be read (${lowerFirst(error.message)})`,
-        "check indentation, colons, quotes and brackets around this place",
-      ];
-  }
-}
-
-function lowerFirst(message: string): string {
-  const line = message.split("\n")[0] ?? "";
-  return line.charAt(0).toLowerCase() + line.slice(1).replace(/\.$/, "");
 }
 
 interface Place {

@@ -1,4 +1,5 @@
 /** Shape of `units.yaml`: what a grower may write behind a number. */
+import { grouped } from "../values.js";
 import type { Amounts } from "./garden.js";
 
 export type UnitKind =
@@ -26,12 +27,33 @@ export interface Unit {
 
 export type UnitTable = readonly Unit[];
 
-/** Finds a unit by a spelling; in a metric garden a shared name is the US one. */
-export function findUnit(name: string, units: UnitTable, amounts: Amounts): Unit | undefined {
-  const wanted = spelling(name);
-  const found = units.filter((u) => u.names.some((n) => spelling(n) === wanted));
+/** Finds a unit by a spelling, of one kind or any; in a metric garden a shared name is the US one. */
+export function findUnit(
+  name: string,
+  units: UnitTable,
+  amounts: Amounts,
+  kind?: UnitKind,
+): Unit | undefined {
+  const bySpelling = known.get(units) ?? unitsBySpelling(units);
+  known.set(units, bySpelling);
+  const all = bySpelling.get(spelling(name)) ?? [];
+  const found = kind === undefined ? all : all.filter((u) => u.kind === kind);
   const preferred = amounts === "imperial" ? "imperial" : "us";
   return found.find((u) => u.system === preferred) ?? found[0];
+}
+
+const known = new WeakMap<UnitTable, ReadonlyMap<string, readonly Unit[]>>();
+
+function unitsBySpelling(units: UnitTable): ReadonlyMap<string, readonly Unit[]> {
+  const spelt = units.flatMap((unit) =>
+    [...new Set(unit.names.map(spelling))].map((name) => ({ name, unit })),
+  );
+  return new Map(
+    [...grouped(spelt, ({ name }) => name)].map(([name, those]) => [
+      name,
+      those.map(({ unit }) => unit),
+    ]),
+  );
 }
 
 /** Full stops, case and doubled blanks do not matter: `fl. oz.` is `fl oz`. */

@@ -32,7 +32,10 @@ import { validateWeather } from "./validate-weather.js";
 import type { GardenTables, Validation } from "./validation.js";
 import { knownZone, suggestZone } from "./zones.js";
 
-/** All problems come with their place in the file, sorted down the file. */
+/**
+ * A garden file's values -> garden in our units. All problems come with their place in the file, sorted
+ * down the file.
+ */
 export function validateGarden(source: SourceFile, tables: GardenTables): Result<Garden> {
   const findings: Finding[] = tables.gardenCheck(source.value);
   const assumptions: string[] = [];

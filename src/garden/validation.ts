@@ -7,6 +7,7 @@ import type { UnitTable } from "./units.js";
 import type { EggSizeRow } from "./egg-sizes.js";
 import type { Usual } from "./usual.js";
 
+/** What a garden file is checked against; `loadTables` has it. */
 export interface GardenTables {
   /** Check against `schemas/garden.schema.json`. */
   readonly gardenCheck: SchemaCheck;

@@ -107,7 +107,7 @@ function plantingWater(
       bed.entry.report({
         code: "absurd-size",
         path: key === "water" && !waterGiven && bed.water ? bedPath : planting.path,
-        message: `${planting.id} would get ${Math.round(liters)} L of ${key} in one feeding`,
+        message: `${planting.id} would get ${liters < 1e9 ? Math.round(liters) : "endless"} L of ${key} in one feeding`,
         mend: `check the water, the plants and the area; up to ${mostL} L is understood`,
       });
   return {

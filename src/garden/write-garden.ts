@@ -3,6 +3,7 @@ import { isMap, isSeq } from "yaml";
 import type { FilePath, Result } from "../problem.js";
 import { editRefused } from "./edit-refused.js";
 import { batchStepKeys, type GardenEdit, type PutBack, type SetInBatch } from "./garden-edit.js";
+import { lineFeeds, withLineEndsOf } from "./line-ends.js";
 import { readYaml, type SourceFile } from "./read.js";
 import {
   indexOfBatch,
@@ -15,6 +16,7 @@ import {
 } from "./said-after.js";
 import { itemsCut, keyCut } from "./write-cut.js";
 import { itemsAdded, keySet } from "./write-into.js";
+import { jsonText } from "./write-json.js";
 import { applied, nodeAt, pairAt, type TextEdit } from "./write-text.js";
 
 export interface EditedGarden {
@@ -56,9 +58,14 @@ function proven(
   const before = "back" in edit ? putBack(text, edit.back) : undefined;
   const asBefore = before === undefined ? undefined : readYaml(before, file);
   if (asBefore?.ok && saysTheSame(asBefore.value.value, wanted)) return asBefore.value;
-  const changes = textEdits(text, value, edit);
-  const read = changes && readYaml(applied(text, changes), file);
+  const next = jsonText(text, value, wanted) ?? edited(text, value, edit);
+  const read = next === undefined ? undefined : readYaml(next, file);
   return read?.ok && isSame(read.value.value, wanted) ? read.value : undefined;
+}
+
+function edited(text: string, said: unknown, edit: GardenEdit): string | undefined {
+  const edits = textEdits(lineFeeds(text), said, edit);
+  return edits && applied(text, withLineEndsOf(text, edits));
 }
 
 function putBack(text: string, { at, cut, text: stood }: PutBack): string | undefined {

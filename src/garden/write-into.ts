@@ -1,6 +1,8 @@
 /** Putting items into a list of a garden file, or a key into a map, in the layout they have. */
 import { isMap, isScalar, isSeq, Parser } from "yaml";
 import type { FilePath } from "../problem.js";
+import { newlineOf } from "./line-ends.js";
+import { isJson, jsonFlow } from "./write-json.js";
 import {
   blockLines,
   columnOf,
@@ -9,11 +11,10 @@ import {
   endOfLine,
   type FileList,
   type FileMap,
-  flowText,
+  flowText as yamlFlow,
   isEmpty,
   lineEndBehind,
   lineStart,
-  newlineOf,
   nodeAt,
   pairOf,
   pairText,
@@ -54,6 +55,10 @@ export function itemsAdded(
       if (map.flow) return undefined;
       return [{ at: endOfLine(text, pair.key.range[1]), text: linesUnderKey(addition) }];
     }
+    if (isScalar(value) && value.value === null && i === keys.length - 1) {
+      const [at, to] = value.range;
+      return [{ at, cut: to - at, text: `[${items.map(flowIn(text)).join(", ")}]` }];
+    }
     if (isSeq(value) && i === keys.length - 1)
       return value.flow ? inFlowList(addition, value) : inBlockList(addition, value);
     map = isMap(value) ? value : undefined;
@@ -61,11 +66,18 @@ export function itemsAdded(
   return undefined;
 }
 
+/** Items as they stand between braces. */
+function flowIn(text: string): (item: object) => string {
+  return isJson(text) ? jsonFlow : yamlFlow;
+}
+
 function keyAdded({ text, map, rest, items }: Addition, isRoot: boolean): TextEdit[] {
   const newline = newlineOf(text);
   if (map.flow) {
-    const list = `[${items.map(flowText).join(", ")}]`;
-    const [last = "", ...outer] = [...rest].reverse();
+    const list = `[${items.map(flowIn(text)).join(", ")}]`;
+    const [last = "", ...outer] = isJson(text)
+      ? rest.map((key) => JSON.stringify(key)).reverse()
+      : [...rest].reverse();
     const piece = outer.reduce((inner, key) => `${key}: { ${inner} }`, `${last}: ${list}`);
     return inFlow(text, map, piece);
   }
@@ -114,9 +126,10 @@ function inFlowList(addition: Addition, list: FileList): TextEdit[] {
   }
   const last = list.items.at(-1);
   const hasLines = first !== undefined && lineStart(text, first.range[0]) > from;
-  if (last === undefined || !hasLines) return inFlow(text, list, items.map(flowText).join(", "));
+  if (last === undefined || !hasLines)
+    return inFlow(text, list, items.map(flowIn(text)).join(", "));
   const indent = /^[ \t]*/.exec(text.slice(lineStart(text, last.range[0])))?.[0] ?? "";
-  const lines = items.map((item) => indent + flowText(item));
+  const lines = items.map((item) => indent + flowIn(text)(item));
   const end = contentEnd(last);
   const comma = commaAfter(text, end, to - 1);
   const from2 = comma === undefined ? end : comma + 1;
@@ -156,13 +169,16 @@ export function keySet(
   value: string,
   behind: readonly string[],
 ): TextEdit[] | undefined {
-  const piece = pairText(key, value);
+  const valueText = isJson(text)
+    ? JSON.stringify(value)
+    : pairText(key, value).slice(`${key}: `.length);
   const there = pairOf(map, key);
   if (there !== undefined) {
     if (!isScalar(there.value) || isEmpty(there.value)) return undefined;
     const [from, to] = there.value.range;
-    return [{ at: from, cut: to - from, text: piece.slice(key.length + ": ".length) }];
+    return [{ at: from, cut: to - from, text: valueText }];
   }
+  const piece = `${isJson(text) ? JSON.stringify(key) : key}: ${valueText}`;
   const before = behind.flatMap((name) => pairOf(map, name) ?? []).at(-1);
   if (before === undefined) return undefined;
   if (map.flow) return [{ at: contentEnd(before), text: `, ${piece}` }];

@@ -13,6 +13,7 @@ import {
   saysAwayAlone,
   staysOn,
 } from "./next-year.js";
+import { lineFeeds, withLineEndsOf } from "./line-ends.js";
 import { readYaml } from "./read.js";
 import {
   bracketsOf,
@@ -41,7 +42,8 @@ export function nextYearText(text: string, file: string, carried: CarriedOver): 
   const before = readYaml(text, file);
   if (!before.ok) return before;
   const value = before.value.value as GardenFile;
-  const next = appliedOutermost(text, editsFor(text, value, carried));
+  const edits = editsFor(lineFeeds(text), value, carried);
+  const next = appliedOutermost(text, withLineEndsOf(text, edits));
   // The proof of the edits: read again, the file says what it is to say.
   const after = readYaml(next, file);
   if (after.ok && JSON.stringify(after.value.value) === JSON.stringify(nextYearOf(value, carried)))

@@ -152,10 +152,6 @@ export function commentsOf(text: string): { readonly at: number; readonly text: 
   return comments;
 }
 
-export function newlineOf(text: string): string {
-  return /\r?\n/.exec(text)?.[0] ?? "\n";
-}
-
 export function lineStart(text: string, at: number): number {
   return text.lastIndexOf("\n", at - 1) + 1;
 }

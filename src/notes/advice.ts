@@ -19,6 +19,11 @@ const unevenRatio = 2;
 /** Fruit and heads suffer from a dry spell as long as this: common practice, no source. */
 const longAwayDays = 7;
 
+/**
+ * What a grower might change in the garden file, the most telling first: nothing is wrong there.
+ *
+ * @param plan of that garden
+ */
 export function gardenAdvice(
   garden: Garden,
   plan: Plan,

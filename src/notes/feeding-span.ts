@@ -76,7 +76,7 @@ function byNumber(
   if (feedings === undefined) return undefined;
   const inCourse = (day: Day): boolean => within(day, { from: first.earliest, to: coverTo });
   const fed = feedingDaysOf(rounds, planting.id, route).filter(inCourse).length;
-  const toCome = feedingDaysOf(rounds.map(lessGiven), planting.id, route).filter(inCourse).length;
+  const toCome = feedingDaysOf(rounds, planting.id, route, "to-come").filter(inCourse).length;
   const owed = ahead.find((one) => one.course.id === id)?.course.feedings ?? 0;
   const sighting = sightings.find(({ seen }) => seen.on === openedBySignOn);
   if (sighting !== undefined)
@@ -89,14 +89,6 @@ function byNumber(
 /** The garden file has stopped it. */
 function byKey({ stoppedBy: key }: FedPlanting): FeedingEnd | undefined {
   return key === undefined ? undefined : { kind: "no-more", key };
-}
-
-function lessGiven(round: Round): Round {
-  const beds = round.beds.map((bed) => ({
-    ...bed,
-    mixes: bed.mixes.filter(({ given }) => given !== true),
-  }));
-  return { ...round, beds };
 }
 
 /** There are no days left in which it could be fed. */

@@ -13,6 +13,7 @@ import type {
 import { stageNearest, type StageSpan } from "../stages/index.js";
 import { given, grouped } from "../values.js";
 
+/** Why a planting is fed on one day, and where the amount comes from. */
 export interface FeedingReason {
   readonly planting: PlannedPlanting;
   readonly day: Day;
@@ -28,6 +29,7 @@ export interface FeedingReason {
   readonly whites: readonly StrainedWhite[];
 }
 
+/** Why a planting is fed when it is, or why not. */
 export interface PlantingReasons {
   readonly planting: PlannedPlanting;
   /** Where its calcium comes from; absent where its crop is only listed. */
@@ -35,7 +37,10 @@ export interface PlantingReasons {
   readonly feedings: readonly FeedingReason[];
 }
 
-/** For one planting or all, on one day or all. A planting that is not fed has its reason alone. */
+/**
+ * Why plantings are fed: one or all, on one day or all. One that is not fed has its reason alone; an id
+ * that is not in the plan gives none.
+ */
 export function reasonsFor(plan: Plan, planting?: string, on?: Day): PlantingReasons[] {
   return plan.plantings
     .filter((p) => planting === undefined || p.id === planting)

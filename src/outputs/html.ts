@@ -1,4 +1,5 @@
 /** Markup in which every value is escaped unless it is markup itself. Good for HTML and for SVG. */
+import { legible } from "../legible.js";
 import { batchName } from "../stock/index.js";
 
 /** Markup made by {@link html} or {@link trusted}. */
@@ -10,7 +11,9 @@ export type Content = Html | string | number | undefined | false | readonly Cont
 
 /** html`<p>${anything}</p>`: text is escaped, markup and lists of it are kept, nothing is nothing. */
 export function html(parts: TemplateStringsArray, ...values: readonly Content[]): Html {
-  const markup = unindented(parts).reduce((text, part, i) => text + markupOf(values[i - 1]) + part);
+  const lines = unindented(parts);
+  let markup = lines[0] ?? "";
+  for (let i = 1; i < lines.length; i++) markup += markupOf(values[i - 1]) + (lines[i] ?? "");
   return { markup };
 }
 
@@ -18,9 +21,11 @@ const known = new WeakMap<TemplateStringsArray, readonly string[]>();
 
 /** A line break and the source's indent mean no more to a reader than a line break. */
 function unindented(parts: TemplateStringsArray): readonly string[] {
-  const lines = known.get(parts) ?? parts.map((part) => part.replace(/\s*\n\s*/g, "\n"));
-  known.set(parts, lines);
-  return lines;
+  const lines = known.get(parts);
+  if (lines !== undefined) return lines;
+  const made = parts.map((part) => part.replace(/\s*\n\s*/g, "\n"));
+  known.set(parts, made);
+  return made;
 }
 
 /** Markup from elsewhere, taken as it stands: never for what a user wrote. */
@@ -39,16 +44,36 @@ export function nameHtml(name: string): Html {
 }
 
 /** Drawings and names are kept whole; so is what is code already. */
-const pieces = /<(svg|bdi|code)\b[^]*?<\/\1\s*>|<[^>]*>|[^<]+/g;
+const keptWhole = /<(svg|bdi|code)\b/y;
 const inBackticks = /(?<![\w`])`([^`\s](?:[^`]*[^`\s])?)`(?![\w`])/g;
 
 /** Keys and commands, which stand in backticks in prose, as code. */
 export function withCode({ markup }: Html): Html {
-  return trusted(
-    markup.replace(pieces, (piece) =>
-      piece.startsWith("<") ? piece : piece.replace(inBackticks, "<code>$1</code>"),
-    ),
-  );
+  let text = "";
+  let done = 0;
+  let at = 0;
+  // Nearly all of a page has none: what lies between is copied in one go.
+  for (let tick = markup.indexOf("`"); tick !== -1; tick = markup.indexOf("`", at)) {
+    while (at <= tick) {
+      const tag = markup.indexOf("<", at);
+      const end = tag === -1 ? markup.length : tag;
+      if (tick < end) {
+        const prose = markup.slice(at, end).replace(inBackticks, "<code>$1</code>");
+        text += markup.slice(done, at) + prose;
+        done = end;
+      }
+      at = tag === -1 ? end : endOfTag(markup, tag);
+    }
+  }
+  return trusted(text + markup.slice(done));
+}
+
+/** Behind a tag, or behind the whole element that is kept. */
+function endOfTag(markup: string, tag: number): number {
+  keptWhole.lastIndex = tag;
+  const name = keptWhole.exec(markup)?.[1];
+  const closing = name === undefined ? -1 : markup.indexOf(`</${name}`, tag);
+  return markup.indexOf(">", closing === -1 ? tag : closing) + 1 || markup.length;
 }
 
 /** What of it is read, to measure it by: an escaped letter counts as one. */
@@ -77,9 +102,15 @@ const entities: Readonly<Record<string, string>> = {
   "'": "&#39;",
 };
 
-/** XML 1.0 section 2.2: characters that no document may hold, escaped or not. */
-const unprintable = /[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]|\p{Surrogate}/gu;
+/** XML 1.0 section 2.2: no document may hold these, escaped or not; nor what {@link legible} shows. */
+const unprintable = /[\ufffe\uffff]/g;
+
+/** Text in which nothing has to be escaped, as nearly all of ours is. */
+const plain = /^[\t\n !#-%(-;=?-~]*$/;
 
 function escaped(text: string): string {
-  return text.replace(unprintable, "\ufffd").replace(/[&<>"']/g, (c) => entities[c] ?? "");
+  if (plain.test(text)) return text;
+  return legible(text)
+    .replace(unprintable, "\ufffd")
+    .replace(/[&<>"']/g, (c) => entities[c] ?? "");
 }

@@ -5,6 +5,7 @@
 import type { Day } from "../dates.js";
 import type { Route } from "../garden/index.js";
 
+/** What a calendar has told: give a plan its `published` when you plan anew, so that its past stays. */
 export interface Published {
   /** By day. */
   readonly rounds: readonly PublishedRound[];

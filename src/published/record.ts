@@ -1,6 +1,7 @@
 /** The published state as named lines of text, one a round, a batch and another feed's day. */
 import { type Day, parseDay } from "../dates.js";
 import { routes } from "../garden/index.js";
+import { mendedTexts } from "../legible.js";
 import type { ForecastHarm, Moved, Published, PublishedMix } from "./published.js";
 
 export interface RecordLine {
@@ -34,10 +35,12 @@ export function readRecord(lines: readonly RecordLine[]): Published | undefined 
       });
   try {
     const [shells] = all("shells", isTold);
+    const batches = all("batch", isBatch);
+    if (!areOnce(batches)) return undefined;
     return {
       rounds: all("round", isRound),
       feeds: all("feed", isFeed),
-      batches: all("batch", isBatch),
+      batches,
       ...(shells === undefined ? {} : { shells }),
     };
   } catch (error) {
@@ -53,6 +56,7 @@ export function isPublished(value: unknown): value is Published {
     isList(value.rounds, isRound) &&
     isList(value.feeds, isFeed) &&
     isList(value.batches, isBatch) &&
+    areOnce(value.batches) &&
     (value.shells === undefined || isTold(value.shells))
   );
 }
@@ -61,7 +65,7 @@ class NotOurs extends Error {}
 
 function parsed(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text, mendedTexts);
   } catch {
     return undefined;
   }
@@ -140,6 +144,11 @@ function isPour(value: unknown): value is PublishedMix["pours"][number] {
 
 function isFeed(value: unknown): value is Published["feeds"][number] {
   return isTold(value) && isText((value as Loose & Told).feed);
+}
+
+/** A bottle that is there twice would be poured from twice. */
+function areOnce(batches: Published["batches"]): boolean {
+  return new Set(batches.map(({ id }) => id)).size === batches.length;
 }
 
 function isBatch(value: unknown): value is Published["batches"][number] {

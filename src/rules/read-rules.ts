@@ -62,7 +62,11 @@ export interface RuleTables {
   readonly referenceStockGPerL: number;
 }
 
-/** All problems come with their place in the rule file. */
+/**
+ * A rule file's values -> rules. All problems come with their place in the file.
+ *
+ * @param own of the grower: the built-in ones may say more
+ */
 export function readRules(
   source: SourceFile,
   tables: RuleTables,

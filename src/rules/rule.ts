@@ -13,6 +13,7 @@ import type { Route } from "../garden/index.js";
 export type Evidence =
   "published" | "common-practice" | "cause-unclear" | "disputed" | "advised-against";
 
+/** When, how often and at which rate a crop is fed; `reason` and `source` are printed as they stand. */
 export interface FeedRule {
   readonly id: string;
   /** Crop keys or group names it is for. */

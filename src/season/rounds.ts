@@ -7,17 +7,41 @@ export function mixesOf(rounds: readonly Round[]): CanMix[] {
   return rounds.flatMap((round) => round.beds.flatMap((bed) => bed.mixes));
 }
 
-/** The days on which a planting is fed, by one route or any. */
-export function feedingDaysOf(rounds: readonly Round[], planting: string, route?: Route): Day[] {
-  return rounds
-    .filter((round) =>
-      mixesOf([round]).some(
-        (mix) =>
-          (route === undefined || mix.route === route) &&
-          mix.feedings.some((feeding) => feeding.planting === planting),
-      ),
-    )
+interface Fed {
+  readonly day: Day;
+  readonly route: Route;
+  readonly given: boolean;
+}
+
+/** By planting: each one of a large garden asks. */
+const fedIn = new WeakMap<readonly Round[], ReadonlyMap<string, readonly Fed[]>>();
+
+/** The days on which a planting is fed, by one route or any; those that are given already left out or not. */
+export function feedingDaysOf(
+  rounds: readonly Round[],
+  planting: string,
+  route?: Route,
+  which: "all" | "to-come" = "all",
+): Day[] {
+  const byPlanting = fedIn.get(rounds) ?? fedByPlanting(rounds);
+  fedIn.set(rounds, byPlanting);
+  const days = (byPlanting.get(planting) ?? [])
+    .filter((fed) => route === undefined || fed.route === route)
+    .filter((fed) => which === "all" || !fed.given)
     .map(({ day }) => day);
+  return [...new Set(days)];
+}
+
+function fedByPlanting(rounds: readonly Round[]): ReadonlyMap<string, readonly Fed[]> {
+  const byPlanting = new Map<string, Fed[]>();
+  for (const { day, beds } of rounds)
+    for (const { route, given = false, feedings } of beds.flatMap(({ mixes }) => mixes))
+      for (const { planting } of feedings) {
+        const fed = byPlanting.get(planting) ?? [];
+        byPlanting.set(planting, fed);
+        fed.push({ day, route, given });
+      }
+  return byPlanting;
 }
 
 export function seasonTotals(rounds: readonly Round[]): PlanTotals {

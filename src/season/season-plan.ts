@@ -14,6 +14,7 @@ import type { SignsOfFeeding } from "./feeding-signs.js";
 import type { Pour, SeasonStock } from "./stock-side.js";
 import type { PlanWatering } from "./water-side.js";
 
+/** The plan of a season, as `plan --json` prints it (`schemas/plan.schema.json`). Plain data: it can be kept as JSON. */
 export interface Plan {
   readonly planVersion: 1;
   /** The day it was made for: what lies before it is past. */
@@ -42,6 +43,7 @@ export interface Plan {
   readonly totals: PlanTotals;
 }
 
+/** What outputs need to know of the garden. */
 export interface PlanGarden {
   readonly id: string;
   readonly name: string;
@@ -72,6 +74,7 @@ export interface PlanClimate extends Pick<PlaceClimate, "origin" | "point" | "er
   readonly weather?: DaySpan;
 }
 
+/** A planting with the dates of its stages; `reason` says why it is fed, or why not. */
 export interface PlannedPlanting {
   readonly id: string;
   readonly name: string;
@@ -136,6 +139,7 @@ export interface MissedFeedings {
   readonly why: "log" | "away" | "removed" | "not-yet-planted" | "no-stock";
 }
 
+/** What one bed gets on one trip. */
 export interface BedRound {
   readonly bed: string;
   readonly bedName: string;
@@ -179,6 +183,7 @@ export interface CanMix {
   readonly fills: readonly CanFill[];
 }
 
+/** A can ready to pour, as the equilibrium of stock and tap water has it. */
 export interface MixedCan {
   readonly ph: number;
   /** Dissolved, from stock and tap. */
@@ -205,6 +210,7 @@ export interface OtherFeedMix {
   readonly fills: readonly CanFill[];
 }
 
+/** Cans that are filled alike; the texts are in the measures of the garden. */
 export interface CanFill {
   /** How many like this. */
   readonly count: number;
@@ -266,6 +272,7 @@ export interface Feeding {
   readonly targetMgPerL?: number;
 }
 
+/** Something to attend to, and the mend; `code` stays, the words may change. */
 export interface PlanWarning {
   readonly code: string;
   readonly planting?: string;
@@ -290,6 +297,7 @@ export interface PlanNote {
   readonly advice: readonly string[];
 }
 
+/** Sums over all rounds: counts, litres of can water, mL of stock. */
 export interface PlanTotals {
   readonly rounds: number;
   readonly feedings: number;

@@ -1,7 +1,8 @@
 import { sep } from "node:path";
 import type { Result } from "../problem.js";
 import { gardenNames } from "./garden-names.js";
-import { type GardenShow, gardenShow, reload, type ShowContext } from "./garden-show.js";
+import { type GardenShow, gardenShow, reload, type ShowContext, wasRead } from "./garden-show.js";
+import { readingQueue } from "./reading-queue.js";
 import { bugLine } from "./request-log.js";
 import { type Print, printOf, scan, type Scan, type Sniffed } from "./scan.js";
 import { type Trouble, troubleLine } from "./system-trouble.js";
@@ -11,9 +12,11 @@ import { isWithin, spanOfToday, type TimeSpan } from "./today.js";
 export interface GardenFolder {
   readonly shows: () => readonly GardenShow[];
   readonly named: (name: string) => GardenShow | undefined;
+  /** For a request that comes before the garden's first reading: it is read before those that wait. */
+  readonly firstRead: (show: GardenShow) => Promise<void>;
   /** After its file was written here: its next state is read at once, and `settled` waits for it. */
   readonly reread: (show: GardenShow) => void;
-  /** Begins to look: reads what is new or changed, one garden after another. */
+  /** Begins to look: reads what is new or changed. */
   readonly start: () => void;
   /** Fulfilled once each garden there was at the start has been read. */
   readonly ready: Promise<void>;
@@ -33,13 +36,15 @@ interface Watched extends Seen {
   goneSinceMs?: number;
   /** Today, there, at the last reading: what is planned depends on it. */
   readDay?: TimeSpan;
+  /** A bug of ours that the last reading met. */
+  fault?: Error;
 }
 
 const usualLookMs = 400;
 /** Between two looks at a file that has just changed: it may still be being written. */
 const settleMs = 100;
-/** Reading of many gardens pauses after so many for a look at what changed meanwhile. */
-const readAtOnce = 16;
+/** While many gardens are read, there is a look at what changed meanwhile after so many. */
+const readsBetweenLooks = 50;
 /** A file may be away for a moment when it is synced or renamed; after this its addresses end. */
 const goneMs = 60_000;
 
@@ -64,6 +69,10 @@ export async function gardenFolder(
   let stopped = false;
   let setReady = (): void => undefined;
   const ready = new Promise<void>((resolve) => (setReady = resolve));
+  const { reader } = context;
+  const queue = readingQueue<Watched>(async (one) => {
+    for (const line of await readAgain(one, context)) log(line);
+  }, reader.atOnce);
 
   /** Gives the time to the next look. */
   const look = async (): Promise<number> => {
@@ -73,11 +82,11 @@ export async function gardenFolder(
     told = troubles;
     if (meet(watched, found, context.now().nowMs, log)) byName = nameAll(watched);
     const { due, isWaiting } = await dueOf(watched, found, context.now().nowMs);
-    for (const one of due.slice(0, readAtOnce)) {
-      if (stopped) return 0;
-      for (const line of await readAgain(one, context)) log(line);
-    }
-    if (due.length > readAtOnce) return 0;
+    reader.expect(due.length);
+    queue.wait(due);
+    await queue.progress(readsBetweenLooks);
+    if (!queue.isIdle()) return 0;
+    await reader.rest();
     setReady();
     return isWaiting ? settleMs : lookMs;
   };
@@ -93,6 +102,13 @@ export async function gardenFolder(
     value: {
       shows: () => [...byName.values()],
       named: (name) => byName.get(name),
+      firstRead: async (show) => {
+        const one = watched.get(show.file);
+        if (one === undefined) return;
+        one.lastPrint ??= await printOfAll(show);
+        if (!wasRead(show)) await queue.first(one);
+        if (one.fault) throw one.fault;
+      },
       reread: (show) => {
         const one = watched.get(show.file);
         if (one === undefined || stopped) return;
@@ -104,8 +120,10 @@ export async function gardenFolder(
       stop: async () => {
         stopped = true;
         clearTimeout(timer);
+        await queue.stop();
         await looking;
         for (const { show } of watched.values()) await show.rereading;
+        await reader.rest();
         setReady();
       },
     },
@@ -196,12 +214,14 @@ export function stepOf({ readPrint, lastPrint }: Seen, print: Print): "none" | "
 async function readAgain(one: Watched, context: ShowContext): Promise<readonly string[]> {
   const { show, lastPrint } = one;
   if (lastPrint !== undefined) one.readPrint = lastPrint;
+  delete one.fault;
   const now = context.now();
   try {
     const lines = await reload(show, context);
     if (show.isHeld) delete one.readPrint;
     return lines;
   } catch (error) {
+    one.fault = error instanceof Error ? error : new Error(String(error));
     return [`${show.name}: ${bugLine(error)}`];
   } finally {
     const timezone = show.good?.plan?.timezone;

@@ -1,22 +1,24 @@
 import { basename } from "node:path";
-import { gunzipSync, gzipSync } from "node:zlib";
+import { gunzipSync } from "node:zlib";
 import { type Waiting, withLocks } from "../lock.js";
-import { type Problem, problemLine } from "../problem.js";
+import { type Problem, problemLines } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
-import { type AskedDay, askedDays, nextAsks, noRound, todayAsks } from "../words/index.js";
-import type { AsOf, GardenSource, Loaded } from "./garden-source.js";
+import { nextAsks, todayAsks } from "../words/index.js";
+import type { GardenReader } from "./garden-reader.js";
+import type { PackedPlan, Reading } from "./garden-reading.js";
+import type { AsOf, GardenSource } from "./garden-source.js";
 import { readKept, writeKept } from "./kept.js";
 import type { SubscribeLinks } from "./links.js";
 import { writeOwn } from "./own-calendar.js";
 import { problemPage } from "./plain-page.js";
 import {
-  contentHash,
   nextModifiedS,
   renewed,
   representation,
   type Representation,
+  shownAs,
 } from "./representation.js";
 import { troubleLine, troubleOf } from "./system-trouble.js";
 import { always, isWithin, type Now, spanOfToday, type TimeSpan, todayIn } from "./today.js";
@@ -45,20 +47,7 @@ export interface GardenShow {
 interface Good {
   readonly calendar: Representation;
   /** Absent when only the calendar is left, after a start with a garden file that is broken. */
-  readonly plan?: {
-    readonly gzip: Buffer;
-    readonly hash: string;
-    readonly timezone: string;
-    readonly index: PlanInIndex;
-    readonly ticks?: Buffer;
-  };
-}
-
-/** What the index tells of a plan on any day of it. */
-interface PlanInIndex {
-  readonly amounts: Plan["garden"]["amounts"];
-  readonly asked: readonly AskedDay[];
-  readonly done: string;
+  readonly plan?: PackedPlan;
 }
 
 interface ShownPage extends TimeSpan {
@@ -68,7 +57,8 @@ interface ShownPage extends TimeSpan {
 }
 
 export interface ShowContext {
-  readonly source: GardenSource;
+  readonly source: Pick<GardenSource, "page">;
+  readonly reader: GardenReader;
   /** A folder of the user's own: the secret, and what was last served. Made when it is not there. */
   readonly stateDir: string;
   readonly now: () => Now;
@@ -93,12 +83,6 @@ export async function reload(show: GardenShow, context: ShowContext): Promise<re
   return loading;
 }
 
-/** For a request that comes before the garden's first reading. */
-export async function loaded(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
-  if (show.loading) await show.loading;
-  return wasRead(show) ? [] : reload(show, context);
-}
-
 /** Once no reading is under way. */
 export async function settled(show: GardenShow): Promise<void> {
   await show.rereading;
@@ -121,8 +105,8 @@ async function read(show: GardenShow, context: ShowContext): Promise<readonly st
 async function readLocked(show: GardenShow, context: ShowContext): Promise<readonly string[]> {
   const before = await takeUp(show, context);
   const now = context.now();
-  const next = await context.source.load(show.file, asOf(show, now));
-  show.reads = next.reads.filter((file) => file !== show.file);
+  const next = await context.reader.show(show.file, asOf(show, now));
+  show.reads = next.reads.map(({ path }) => path).filter((path) => path !== show.file);
   const lines = next.ok
     ? await showNext(show, context, next, now.nowMs)
     : keepLast(show, next.problems);
@@ -141,59 +125,42 @@ async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<stri
   const isKnown = hash === show.keptHash;
   if (hash === undefined) delete show.keptHash;
   else show.keptHash = hash;
-  if (kept && !isKnown) put(show, representation("calendar", kept.calendar, kept.modifiedS));
+  if (kept && !isKnown)
+    show.good = { calendar: representation("calendar", kept.calendar, kept.modifiedS) };
   return notice === undefined ? [] : [`${show.name}: ${notice}`];
 }
 
 function keepLast(show: GardenShow, problems: readonly Problem[]): string[] {
   show.problems = problems;
   const kept = show.good ? "the last good calendar stays" : "there is no calendar to show yet";
-  return [...problems.map(problemLine), `${show.name}: ${kept}`];
+  return [...problemLines(problems), `${show.name}: ${kept}`];
 }
 
 async function showNext(
   show: GardenShow,
   { stateDir }: ShowContext,
-  { plan, calendar, ownCalendar, ticks, notices }: Loaded & { ok: true },
+  { plan, calendar, ownCalendar, notices }: Reading & { ok: true },
   nowMs: number,
 ): Promise<string[]> {
   const { good: last, problems } = show;
-  const same = last?.calendar.hash === contentHash(calendar);
+  const same = last?.calendar.hash === calendar.hash;
   const modifiedS = nextModifiedS(last?.calendar.modifiedS, nowMs);
   show.problems = [];
-  const shown = same ? last.calendar : representation("calendar", calendar, modifiedS);
-  put(show, shown, plan, ticks);
+  show.title = plan.title;
+  show.good = { plan, calendar: same ? last.calendar : shownAs("calendar", calendar, modifiedS) };
   const lines = [...notices];
   if (!same) lines.push(last ? "the new calendar is live" : "the calendar is live");
   else if (problems.length > 0) lines.push("in order again, the calendar is unchanged");
   if (!same) {
-    const kept = { keptVersion: 1, file: show.file, calendar, modifiedS } as const;
+    const kept = { keptVersion: 1, file: show.file, calendar: calendar.text, modifiedS } as const;
     try {
       show.keptHash = await writeKept(stateDir, kept, show.keptHash);
     } catch (error) {
       lines.push(troubleLine(troubleOf(error, stateDir)));
     }
   }
-  lines.push(...(await writeOwn(ownCalendar, calendar)));
+  lines.push(...(await writeOwn(ownCalendar, calendar.text)));
   return lines.map((line) => `${show.name}: ${line}`);
-}
-
-function put(show: GardenShow, calendar: Representation, plan?: Plan, ticks?: TickSheet): void {
-  if (plan === undefined) {
-    show.good = { calendar };
-    return;
-  }
-  const json = JSON.stringify(plan);
-  const { name, timezone, amounts } = plan.garden;
-  const index = { amounts, asked: askedDays(plan, plan.today), done: noRound(plan) };
-  show.title = name;
-  show.good = {
-    calendar,
-    plan: {
-      ...{ gzip: gzipSync(json), hash: contentHash(json), timezone, index },
-      ...(ticks === undefined ? {} : { ticks: gzipSync(JSON.stringify(ticks)) }),
-    },
-  };
 }
 
 /** What can be marked, as of the last good reading. */
@@ -225,8 +192,7 @@ export function asksNow({ good }: GardenShow, now: Now): string | undefined {
 }
 
 /** The page of today in the garden's zone, made when it is asked for and anything in it has changed. */
-export function pageOf(show: GardenShow, context: ShowContext): Representation {
-  const now = context.now();
+export function pageOf(show: GardenShow, context: ShowContext, now: Now): Representation {
   const { page, good, problems } = show;
   const isOfNow = page?.good === good && page?.problems === problems;
   if (isOfNow && isWithin(page, now.nowMs)) return page.shown;

@@ -1,18 +1,26 @@
 import { calendarText } from "../calendar/index.js";
 import type { Day } from "../dates.js";
-import { namedFiles } from "../garden/index.js";
+import { largestGardenBytes, namedFiles } from "../garden/index.js";
 import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
+import { bytesOf } from "./garden-text.js";
 import type { SubscribeLinks } from "./links.js";
+import { contentHash } from "./representation.js";
 import { type Now, stampOf } from "./today.js";
 import { dirname, resolve } from "node:path";
-import { readFile } from "node:fs/promises";
 
-/** A garden file as it is now, or what is wrong with it. `reads` are the files that it depends on. */
-export type Loaded = { readonly reads: readonly string[] } & (
+/** A file that a garden depends on, the garden's own among them. */
+export interface FileRead {
+  readonly path: string;
+  /** Of what it held before it was read for the plan; none where it is not there, or is written too. */
+  readonly hash?: string;
+}
+
+/** A garden file as it is now, or what is wrong with it. */
+export type Loaded = { readonly reads: readonly FileRead[] } & (
   | {
       readonly ok: true;
       readonly plan: Plan;
@@ -84,7 +92,7 @@ export function gardenSource({ loadPlan, page = gardenPage }: SourceParts): Gard
       if (!planned.ok) return { ok: false, problems: planned.problems, reads };
       const { plan, ownCalendar, ticks, notices } = planned.value;
       const calendar = calendarOf(planned.value, asOf);
-      const own = ownCalendar === undefined ? [] : [ownCalendar.path];
+      const own = ownCalendar === undefined ? [] : [{ path: ownCalendar.path }];
       return {
         ok: true,
         ...{ plan, calendar, notices, reads: [...reads, ...own] },
@@ -102,9 +110,19 @@ function calendarOf({ plan, previous }: PlannedGarden, now: Now): string {
 }
 
 /** The garden file and the files that are read with it, whether or not they are in order. */
-async function filesRead(file: string): Promise<string[]> {
-  const text = await readFile(file, "utf8").catch(() => "");
-  return [file, ...namedFiles(text).map((name) => resolve(dirname(file), name))];
+async function filesRead(file: string): Promise<FileRead[]> {
+  const bytes = await bytesOf(file);
+  const isTooLarge = bytes === undefined || bytes.length > largestGardenBytes;
+  const named = isTooLarge ? [] : namedFiles(bytes.toString());
+  const paths = named.map((name) => resolve(dirname(file), name));
+  const own = bytes === undefined ? { path: file } : { path: file, hash: contentHash(bytes) };
+  return [own, ...(await Promise.all(paths.map(fileRead)))];
+}
+
+/** As it is now. */
+export async function fileRead(path: string): Promise<FileRead> {
+  const bytes = await bytesOf(path);
+  return bytes === undefined ? { path } : { path, hash: contentHash(bytes) };
 }
 
 /** Whether a YAML file in a folder of gardens is rules for them: `rules` is a list, and no `beds`. */

@@ -2,7 +2,8 @@ import { once } from "node:events";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { createServer as createTlsServer, type ServerOptions } from "node:https";
 import type { Duplex } from "node:stream";
-import { onlyReading, ourFault, type Reply } from "./reply.js";
+import { limitConnections } from "./connections.js";
+import { onlyReading, ourFault, type Reply, twoHosts } from "./reply.js";
 import { bugLine, requestLine } from "./request-log.js";
 
 /** Our choice: a calendar program sends some 500 bytes in one go, and asks every few hours. */
@@ -17,6 +18,12 @@ export const usualLimits = {
   /** How often the first two are looked at. */
   checkMs: 1_000,
   connections: 256,
+  /** Of those, from one address, or one IPv6 network. */
+  connectionsEach: 32,
+  /** Requests on one connection that wait for the answers to those before them. */
+  waiting: 16,
+  /** For a client to take an answer: 400 kB at the speed of the slowest networks of phones. */
+  answerMs: 300_000,
   /** For answers under way when the server stops. */
   stopMs: 2_000,
 };
@@ -33,9 +40,11 @@ export interface Answer {
 /** What may answer a POST: undefined where none is taken, `gone` where the client has left meanwhile. */
 export type Post = (request: IncomingMessage) => Promise<Answer | "gone" | undefined>;
 
+/** What answers GET and HEAD: at once where it can. */
+export type Get = (request: IncomingMessage, nowMs: number) => Answer | Promise<Answer>;
+
 export interface Handling {
-  /** For GET and HEAD. */
-  readonly answer: (request: IncomingMessage) => Promise<Answer>;
+  readonly answer: Get;
   readonly post: Post;
   readonly log: (line: string) => void;
   readonly nowMs: () => number;
@@ -60,13 +69,18 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
     keepAliveTimeout: limits.keepAliveMs,
     connectionsCheckingInterval: limits.checkMs,
   };
+  const waits = waitingRequests(limits);
   const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
-    void handle(request, response, handling);
+    const isFirst = response.socket !== null;
+    if (!isFirst && !waits(request, response)) return;
+    handle(request, response, handling);
+    if (isFirst && isLate(response)) endLate(request, response, limits.answerMs);
   };
   const server = tls
     ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
     : createServer(options, onRequest);
   server.maxConnections = limits.connections;
+  limitConnections(server, limits.connectionsEach, handling.log);
   server.setTimeout(limits.idleMs);
   server.on("clientError", (error: NodeJS.ErrnoException, socket) => {
     refuse(socket, refusalOf(error.code), handling);
@@ -77,46 +91,119 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
   return server;
 }
 
-async function handle(
+/**
+ * A client may send requests before it has the answers (RFC 9112 section 9.3.2), which then wait here,
+ * each with its answer: those of 64 kB sent in one go would take 10 MB. False ends the connection, and
+ * so does an answer that is the next one for too long. No listener tells when one is done: a response
+ * with more listeners than others makes Node.js slower at all of them.
+ */
+function waitingRequests({
+  waiting: most,
+  answerMs,
+}: Limits): (request: IncomingMessage, response: ServerResponse) => boolean {
+  const queues = new WeakMap<Duplex, ServerResponse[]>();
+  const watched = (socket: Duplex): ServerResponse[] => {
+    const queue: ServerResponse[] = [];
+    let next: ServerResponse | undefined;
+    const look = setInterval(() => {
+      dropDone(queue);
+      if (queue[0] !== undefined && queue[0] === next) socket.destroy();
+      next = queue[0];
+    }, answerMs);
+    socket.once("close", () => {
+      clearInterval(look);
+    });
+    queues.set(socket, queue);
+    return queue;
+  };
+  return ({ socket }, response) => {
+    const queue = queues.get(socket) ?? watched(socket);
+    dropDone(queue);
+    if (queue.push(response) <= most) return true;
+    socket.destroy();
+    return false;
+  };
+}
+
+function dropDone(queue: ServerResponse[]): void {
+  while (queue[0]?.writableFinished === true) queue.shift();
+}
+
+/** Not yet all taken by the system, as nearly every answer is at once. */
+function isLate({ writableEnded, socket }: ServerResponse): boolean {
+  return !writableEnded || (socket?.writableLength ?? 0) > 0;
+}
+
+/** An answer that the client takes byte by byte is never idle, and ends all the same. */
+function endLate({ socket }: IncomingMessage, response: ServerResponse, answerMs: number): void {
+  const late = setTimeout(() => socket.destroy(), answerMs);
+  response.once("close", () => {
+    clearTimeout(late);
+  });
+}
+
+function handle(
   request: IncomingMessage,
   response: ServerResponse,
   { answer, post, log, nowMs }: Handling,
-): Promise<void> {
+): void {
+  const atMs = nowMs();
   const beganMs = performance.now();
-  const { method, socket } = request;
-  const finish = ({ reply, what }: Answer): void => {
-    send(request, response, reply);
-    log(
-      requestLine({
-        atMs: nowMs(),
-        address: socket.remoteAddress,
-        method,
-        what,
-        status: reply.status,
-        bytes: method === "HEAD" ? 0 : (reply.body?.length ?? 0),
-        tookMs: performance.now() - beganMs,
-      }),
-    );
-  };
+  const { method } = request;
   const isReading = method === "GET" || method === "HEAD";
-  try {
-    const found = isReading ? await answer(request) : method === "POST" && (await post(request));
-    if (found === "gone") response.destroy();
-    else finish(found || { reply: onlyReading, what: "-" });
-  } catch (error) {
+  const finish = (found: Answer | "gone" | undefined): void => {
+    if (found === "gone") {
+      response.destroy();
+      return;
+    }
+    const { reply, what } = found ?? notTaken;
+    send(request, response, reply);
+    const address = request.socket.remoteAddress;
+    const bytes = method === "HEAD" ? 0 : (reply.body?.length ?? 0);
+    const tookMs = performance.now() - beganMs;
+    // One literal: a spread in it would cost as much as all the rest of our work.
+    log(requestLine({ atMs, address, method, what, status: reply.status, bytes, tookMs }));
+  };
+  const fail = (error: unknown): void => {
     log(bugLine(error));
     if (response.headersSent) response.destroy();
     else finish({ reply: ourFault, what: "-" });
+  };
+  try {
+    const found = hasTwoHosts(request)
+      ? refused
+      : isReading
+        ? answer(request, atMs)
+        : method === "POST"
+          ? post(request)
+          : notTaken;
+    if (found instanceof Promise) found.then(finish).catch(fail);
+    else finish(found);
+  } catch (error) {
+    fail(error);
   }
 }
+
+const refused: Answer = { reply: twoHosts, what: "-" };
+const notTaken: Answer = { reply: onlyReading, what: "-" };
 
 function send(request: IncomingMessage, response: ServerResponse, reply: Reply): void {
   const { method, headers } = request;
   const hasBody = "transfer-encoding" in headers || (headers["content-length"] ?? "0") !== "0";
   // What is not read of a request is never taken for another one: the connection ends with the answer.
-  if (hasBody && !request.readableEnded) response.shouldKeepAlive = false;
+  if ((hasBody && !request.readableEnded) || reply === twoHosts) response.shouldKeepAlive = false;
   response.writeHead(reply.status, reply.headers as string[]);
   response.end(method === "HEAD" ? undefined : reply.body);
+}
+
+/** Node keeps the first; another server on the way may have gone by the last (RFC 9112 section 3.2). */
+function hasTwoHosts({ rawHeaders }: IncomingMessage): boolean {
+  let hosts = 0;
+  for (let i = 0; i < rawHeaders.length; i += 2) {
+    const name = rawHeaders[i];
+    if (name?.length === 4 && name.toLowerCase() === "host") hosts++;
+  }
+  return hosts > 1;
 }
 
 function refusalOf(code: string | undefined): string {

@@ -1,9 +1,12 @@
 export { announcement } from "./announcement.js";
 export { type AsOf, gardenSource, type GardenSource, type PlannedGarden } from "./garden-source.js";
-export type { GardenWriter, Outcome, Saved } from "./garden-writer.js";
-export { publishGardens } from "./publish.js";
+export { type GardenWriter, hashOfText, type Outcome, type Saved } from "./garden-writer.js";
+export { readInThread } from "./garden-reader.js";
+export { publishGardens, type PublishOptions } from "./publish.js";
+export { joinParts } from "./publish-join.js";
+export type { Part } from "./publish-part.js";
 export { batchedLines } from "./request-log.js";
 export { serveGardens } from "./serve.js";
 export { stopOnSignals } from "./signals.js";
-export type { Trouble } from "./system-trouble.js";
 export { todayIn } from "./today.js";
+export type { WorkerStart } from "./worker-pool.js";

@@ -39,9 +39,13 @@ export async function writeKept(
   await mkdir(stateDir, { recursive: true, mode: 0o700 });
   const path = statePath(stateDir, kept.file, ".json");
   const text = JSON.stringify(kept);
-  await writeWhole(path, text, 0o600, async () => {
-    const now = await textOf(path);
-    refuseChanged(was, now === undefined ? undefined : contentHash(now));
+  await writeWhole(path, text, {
+    isOurs: true,
+    mode: 0o600,
+    beforeReplacing: async () => {
+      const now = await textOf(path);
+      refuseChanged(was, now === undefined ? undefined : contentHash(now));
+    },
   });
   return contentHash(text);
 }

@@ -1,5 +1,5 @@
 /** The calendar file that a garden names as its own: one state, whoever publishes. */
-import { readFile, realpath } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { writeWhole } from "../write-whole.js";
 import type { OwnCalendar } from "./garden-source.js";
 import { troubleLine, troubleOf } from "./system-trouble.js";
@@ -11,12 +11,14 @@ export async function writeOwn(
 ): Promise<readonly string[]> {
   if (own === undefined || (own.bytes !== undefined && Buffer.from(calendar).equals(own.bytes)))
     return [];
-  const path = await realpath(own.path).catch(() => own.path);
+  const { path } = own;
   try {
-    await writeWhole(path, calendar, undefined, async () => {
-      const now = await readFile(path).catch(() => undefined);
-      if (now === undefined ? own.bytes !== undefined : !now.equals(own.bytes ?? Buffer.of()))
-        throw new Changed();
+    await writeWhole(path, calendar, {
+      beforeReplacing: async () => {
+        const now = await readFile(path).catch(() => undefined);
+        if (now === undefined ? own.bytes !== undefined : !now.equals(own.bytes ?? Buffer.of()))
+          throw new Changed();
+      },
     });
     return [];
   } catch (error) {

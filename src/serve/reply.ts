@@ -1,7 +1,6 @@
 import { gzipSync } from "node:zlib";
 import { httpDate } from "./http-date.js";
 import {
-  cacheHeaders,
   type Coding,
   contentHeaders,
   type ContentKind,
@@ -31,29 +30,26 @@ export function replyWith(
   inflate: Inflate,
 ): Reply {
   const coding: Coding = acceptsGzip(asked["accept-encoding"]?.toString()) ? "gzip" : "identity";
-  const { headers, modifiedS, lastModified } = shown;
-  const etag = shown.etags[coding];
+  const { modifiedS } = shown;
+  const { etag, whole, unchanged } = shown.coded[coding];
   const nowS = Math.floor(nowMs / 1000);
-  // Never later than the answer itself (RFC 9110 section 8.8.2.1).
-  const modified = modifiedS <= nowS ? lastModified : httpDate(nowS);
-  if (isUnchanged(asked, { etag, modifiedS, nowS })) {
-    return { status: 304, headers: ["ETag", etag, "Last-Modified", modified, ...cacheHeaders] };
-  }
+  if (isUnchanged(asked, { etag, modifiedS, nowS }))
+    return { status: 304, headers: datedBy(nowS, modifiedS, unchanged) };
   const body = coding === "gzip" ? shown.gzip : inflate(shown);
-  return {
-    status: 200,
-    headers: [
-      ...headers,
-      ...["ETag", etag, "Last-Modified", modified],
-      ...(coding === "gzip" ? ["Content-Encoding", "gzip"] : []),
-      ...["Content-Length", String(body.length)],
-    ],
-    body,
-  };
+  return { status: 200, headers: datedBy(nowS, modifiedS, whole), body };
+}
+
+/** Last-Modified is never later than the answer itself (RFC 9110 section 8.8.2.1). */
+function datedBy(nowS: number, modifiedS: number, headers: readonly string[]): readonly string[] {
+  if (modifiedS <= nowS) return headers;
+  return headers.with(headers.indexOf("Last-Modified") + 1, httpDate(nowS));
 }
 
 /** The same for an address that never was, a garden that is gone, and a wrong secret. */
 export const notFound: Reply = said(404, "There is nothing here.\n");
+
+/** Which one is meant is for nobody to guess (RFC 9112 section 3.2). */
+export const twoHosts: Reply = said(400, "One Host, please.\n");
 
 export const onlyReading: Reply = said(405, "Only GET and HEAD.\n", ["Allow", "GET, HEAD"]);
 

@@ -17,11 +17,17 @@ export interface Representation {
   /** Seconds since 1970; see `nextModifiedS`. */
   readonly modifiedS: number;
   readonly gzip: Buffer;
-  readonly headers: readonly string[];
+  readonly coded: Readonly<Record<Coding, Coded>>;
+}
+
+/** What goes before the bytes in one coding, made once: headers are felt under load. */
+export interface Coded {
   /** Strong, so another one for each coding (RFC 9110 section 8.8.3.3). */
-  readonly etags: Readonly<Record<Coding, string>>;
-  /** `modifiedS` as text. */
-  readonly lastModified: string;
+  readonly etag: string;
+  /** Headers of a 200: name, value, name, value. */
+  readonly whole: readonly string[];
+  /** Those of a 304. */
+  readonly unchanged: readonly string[];
 }
 
 const types = {
@@ -42,7 +48,7 @@ const types = {
 export type ContentKind = keyof typeof types;
 
 /** Kept by the reader's program only, and asked for again each time (RFC 9111 section 5.2.2). */
-export const cacheHeaders: readonly string[] = [
+const cacheHeaders: readonly string[] = [
   ...["Cache-Control", "private, no-cache"],
   ...["Vary", "Accept-Encoding"],
 ];
@@ -73,14 +79,44 @@ export function representation(
   modifiedS: number,
   policy = kind === "page" ? pagePolicy(content.toString()) : nothingAllowed,
 ): Representation {
-  const hash = contentHash(content);
+  return shownAs(kind, packed(content), modifiedS, policy);
+}
+
+/** A content as it is kept. */
+export interface Packed {
+  readonly hash: string;
+  readonly gzip: Uint8Array;
+}
+
+export function packed(content: string | Buffer): Packed {
+  return { hash: contentHash(content), gzip: gzipSync(content) };
+}
+
+export function shownAs(
+  kind: ContentKind,
+  { hash, gzip }: Packed,
+  modifiedS: number,
+  policy = nothingAllowed,
+): Representation {
+  const bytes = Buffer.from(gzip.buffer, gzip.byteOffset, gzip.byteLength);
+  // RFC 1952 section 2.3.1: ISIZE, the last four bytes.
+  const contentBytes = bytes.readUInt32LE(bytes.length - 4);
+  const modified = ["Last-Modified", httpDate(modifiedS)];
+  const coded = (etag: string, length: number, coding: readonly string[]): Coded => {
+    const told = ["ETag", etag, ...modified];
+    const rest = [...coding, "Content-Length", String(length)];
+    return {
+      etag,
+      whole: [...contentHeaders(kind, policy), ...told, ...rest],
+      unchanged: [...told, ...cacheHeaders],
+    };
+  };
   return {
-    hash,
-    modifiedS,
-    gzip: gzipSync(content),
-    headers: contentHeaders(kind, policy),
-    etags: { gzip: `"${hash}-gzip"`, identity: `"${hash}"` },
-    lastModified: httpDate(modifiedS),
+    ...{ hash, modifiedS, gzip: bytes },
+    coded: {
+      gzip: coded(`"${hash}-gzip"`, bytes.length, ["Content-Encoding", "gzip"]),
+      identity: coded(`"${hash}"`, contentBytes, []),
+    },
   };
 }
 

@@ -13,8 +13,16 @@ export interface RequestFacts {
 export function requestLine(facts: RequestFacts): string {
   const { atMs, address = "-", method = "-", what, status, bytes, tookMs } = facts;
   const took = Math.round(tookMs * 10) / 10;
-  const at = `${new Date(atMs).toISOString().slice(0, 19)}Z`;
-  return `${at} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
+  return `${secondOf(atMs)} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
+}
+
+/** The last one is kept: it is the dearest part of a line. */
+let last = { s: NaN, text: "" };
+
+function secondOf(atMs: number): string {
+  const s = Math.floor(atMs / 1000);
+  if (s !== last.s) last = { s, text: `${new Date(atMs).toISOString().slice(0, 19)}Z` };
+  return last.text;
 }
 
 /** What only a bug of ours throws. */
@@ -22,23 +30,52 @@ export function bugLine(error: unknown): string {
   return `bug: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
 }
 
-/** Lines that are written together, once the work at hand is done: a write each is felt under load. */
+/** Lines that are written together, a moment later: a write each is felt under load. */
 export interface BatchedLines {
   readonly log: (line: string) => void;
+  /** The same for the line of a request: none where the file that they go to is full. */
+  readonly logRequest: (line: string) => void;
   /** Writes what is still waiting; before the program ends. */
   readonly flush: () => void;
 }
 
-export function batchedLines(write: (text: string) => void): BatchedLines {
-  let waiting: string[] = [];
+/** Our choice: nobody who watches a terminal feels it. */
+const momentMs = 50;
+/** Our choice: some hundred thousand requests. Anybody at all can make them. */
+const mostLogBytes = 10_000_000;
+
+interface Batching {
+  /** Calls back in a moment; a timer unless given. */
+  readonly later?: (flush: () => void) => unknown;
+  /** Of the file that is written into, if it is one; looked at for each batch. */
+  readonly sizeBytes?: () => number;
+}
+
+export function batchedLines(
+  write: (text: string) => void,
+  { later = (flush) => setTimeout(flush, momentMs), sizeBytes = () => 0 }: Batching = {},
+): BatchedLines {
+  let waiting = "";
+  let isFull = false;
   const flush = (): void => {
-    if (waiting.length === 0) return;
-    const text = `${waiting.join("\n")}\n`;
-    waiting = [];
+    if (waiting === "") return;
+    const text = waiting;
+    waiting = "";
     write(text);
   };
   const log = (line: string): void => {
-    if (waiting.push(line) === 1) setImmediate(flush);
+    if (waiting === "") later(flush);
+    waiting += `${line}\n`;
   };
-  return { log, flush };
+  const logRequest = (line: string): void => {
+    if (waiting === "") {
+      const wasFull = isFull;
+      isFull = sizeBytes() >= mostLogBytes;
+      if (isFull && !wasFull) log(fullLine);
+    }
+    if (!isFull) log(line);
+  };
+  return { log, logRequest, flush };
 }
+
+const fullLine = `this file has ${mostLogBytes / 1_000_000} MB: requests are told of again once it is smaller`;

@@ -47,7 +47,7 @@ export async function writeForms(
 ): Promise<void> {
   await mkdir(stateDir, { recursive: true, mode: 0o700 });
   const text = JSON.stringify({ formsVersion: 1, file, forms });
-  await writeWhole(formsPath(stateDir, file), text, 0o600);
+  await writeWhole(formsPath(stateDir, file), text, { isOurs: true, mode: 0o600 });
 }
 
 /** Without the oldest, and without the edits of those that are no longer taken back. */

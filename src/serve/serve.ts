@@ -8,7 +8,9 @@ import { given } from "../values.js";
 import { answering } from "./answering.js";
 import { type CertificateFiles, followCertificate, readCertificate } from "./certificate.js";
 import { gardenFolder } from "./garden-folder.js";
+import { gardenReader } from "./garden-reader.js";
 import type { ShowContext } from "./garden-show.js";
+import type { GardenSource } from "./garden-source.js";
 import {
   type Certificate,
   httpServer,
@@ -24,13 +26,19 @@ import { keptSecret, type SecretName } from "./secret.js";
 import { attempt, type Trouble } from "./system-trouble.js";
 import type { Now } from "./today.js";
 import { readWebFiles } from "./web-files.js";
+import type { WorkerStart } from "./worker-pool.js";
 import { realPages, type Writing } from "./write-context.js";
 
-export interface ServeOptions extends Pick<ShowContext, "source" | "stateDir" | "pause"> {
+export interface ServeOptions extends Pick<ShowContext, "stateDir" | "pause"> {
+  readonly source: GardenSource;
+  /** For many gardens; without it all are read in this thread. */
+  readonly threads?: WorkerStart;
   /** Garden files, and folders of them. */
   readonly gardens: readonly string[];
   /** A line for each request, problem and change; none holds a secret. */
   readonly log: (line: string) => void;
+  /** Takes those of requests, where they go elsewhere. */
+  readonly logRequest?: (line: string) => void;
   /** Loopback unless given; any other address puts the gardens behind a secret path segment. */
   readonly host?: string;
   /** Any free one unless given. */
@@ -69,9 +77,22 @@ export interface GardenServer {
 
 /** Trouble: a path, the address, the port, the certificate or the state folder can't be used. */
 export async function serveGardens(options: ServeOptions): Promise<Result<GardenServer, Trouble>> {
-  const { log, stateDir, source, certificate, nowMs = Date.now, port = 0 } = options;
+  const {
+    log,
+    logRequest = log,
+    stateDir,
+    source,
+    certificate,
+    nowMs = Date.now,
+    port = 0,
+  } = options;
   const url = options.url?.replace(/\/+$/, "");
-  const limits = { ...usualLimits, ...options.limits };
+  const limits = {
+    ...usualLimits,
+    // A proxy in front has one address for all visitors: how many each may have is its work then.
+    ...(url === undefined ? {} : { connectionsEach: usualLimits.connections }),
+    ...options.limits,
+  };
   const { host = "127.0.0.1" } = options;
   // Looked up first, so that "loopback" is said of the address itself and not of a name for it.
   const found = await attempt(`the address ${host}`, () =>
@@ -91,7 +112,8 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     return { ...links, qrSvg: qrSvg(links.page, "QR code of this page") };
   };
   const now = (): Now => ({ nowMs: nowMs(), ...given({ today: options.today }) });
-  const context = { source, stateDir, now, linksTo, ...given({ pause: options.pause }) };
+  const reader = gardenReader(source, options.threads);
+  const context = { source, reader, stateDir, now, linksTo, ...given({ pause: options.pause }) };
   const roots = options.gardens.map((path) => resolve(path));
   const folder = await gardenFolder(roots, context, log, options.lookMs);
   if (!folder.ok) return folder;
@@ -105,8 +127,8 @@ export async function serveGardens(options: ServeOptions): Promise<Result<Garden
     own: { scheme, ...given({ publicOrigin: url && new URL(url).origin }) } as const,
   };
 
-  const answers = answering({ folder: folder.value, context, guard: guard.value, writing, log });
-  const server = httpServer({ ...answers, log, nowMs }, limits, tls?.value);
+  const answers = answering({ folder: folder.value, context, guard: guard.value, writing });
+  const server = httpServer({ ...answers, log: logRequest, nowMs }, limits, tls?.value);
   const listening = await attempt(`${address}, port ${port},`, async () => {
     await new Promise<void>((done, failed) => {
       server.once("error", failed).listen({ host: address, port }, done);

@@ -1,4 +1,6 @@
+import { legibleWord } from "../legible.js";
 import type { Problem, Result } from "../problem.js";
+import { NotWritten } from "../write-whole.js";
 
 /** Something that keeps the server or the writing of files from its work; not in any one garden. */
 export type Trouble = Pick<Problem, "code" | "message" | "mend">;
@@ -14,6 +16,10 @@ const known: Readonly<Record<string, readonly [what: string, mend: string]>> = {
   ENOTFOUND: ["is not known", "choose one of this computer's own addresses"],
   ENOENT: ["does not exist", "check the path"],
   EEXIST: ["is a file, where a folder is needed", "give the name of a folder"],
+  EBUSY: [
+    "is in use, or mounted by itself",
+    "mount its folder in its place, or close it elsewhere",
+  ],
   ENOTDIR: ["is not in a folder", "check the path"],
   ENOSPC: ["could not be written: the disk is full", "make room on the disk"],
   [changedMeanwhile]: ["was changed meanwhile by another program", "do it again"],
@@ -22,10 +28,14 @@ const known: Readonly<Record<string, readonly [what: string, mend: string]>> = {
 
 /** What an error of the operating system means for the user. Throws on what is our own bug. */
 export function troubleOf(error: unknown, what: string): Trouble {
+  if (error instanceof NotWritten) {
+    const { code, message, mend } = error;
+    return { code, message, mend };
+  }
   const { code, message } = error as NodeJS.ErrnoException;
   if (code === undefined) throw error;
   const [text, mend] = known[code] ?? [`gives an error: ${message}`, "see the error's text"];
-  return { code: code.toLowerCase(), message: `${what} ${text}`, mend };
+  return { code: code.toLowerCase(), message: `${legibleWord(what)} ${text}`, mend };
 }
 
 /** Keeps a file as it is that no longer is as it was read. */

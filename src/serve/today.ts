@@ -8,6 +8,8 @@ export interface Now {
   readonly nowMs: number;
   /** Goes before the day of `nowMs` in every zone. */
   readonly today?: Day;
+  /** The moment that goes into what is written, where it is another: that of a run which goes on. */
+  readonly stampMs?: number;
 }
 
 export function todayIn(timezone: string, { nowMs, today }: Now): Day {
@@ -15,8 +17,8 @@ export function todayIn(timezone: string, { nowMs, today }: Now): Day {
 }
 
 /** For what is written now; on a day asked for, noon of UTC, which is that day nearly everywhere. */
-export function stampOf({ nowMs, today }: Now): string {
-  return new Date(today === undefined ? nowMs : `${today}T12:00:00Z`).toISOString();
+export function stampOf({ nowMs, today, stampMs = nowMs }: Now): string {
+  return new Date(today === undefined ? stampMs : `${today}T12:00:00Z`).toISOString();
 }
 
 /** Moments, ms since 1970. */

@@ -1,21 +1,13 @@
 /** What those who write are shown. */
-import { createHash, randomBytes } from "node:crypto";
+import { randomBytes } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import type { IncomingMessage } from "node:http";
 import { basename } from "node:path";
 import { decodeText } from "../garden/index.js";
 import type { FormOutcome, TickView } from "../outputs/index.js";
 import { given } from "../values.js";
-import {
-  asksNow,
-  type GardenShow,
-  loaded,
-  settled,
-  ticksOf,
-  titleOf,
-  wasRead,
-} from "./garden-show.js";
-import type { Outcome } from "./garden-writer.js";
+import { asksNow, type GardenShow, settled, ticksOf, titleOf, wasRead } from "./garden-show.js";
+import { hashOfText, type Outcome } from "./garden-writer.js";
 import type { Answer } from "./http-server.js";
 import { problemPage } from "./plain-page.js";
 import { fileAway, noFilePage, notFound, type Reply, replyWith, unkept } from "./reply.js";
@@ -69,12 +61,12 @@ async function ticksPage(
   request: IncomingMessage,
   context: WriteContext,
 ): Promise<Reply> {
-  const { stateDir, log } = context;
+  const { stateDir, log, folder } = context;
   await settled(show);
-  if (!wasRead(show)) (await loaded(show, context)).forEach(log);
+  if (!wasRead(show)) await folder.firstRead(show);
   const { forms, notice } = await readForms(stateDir, show.file);
   if (notice !== undefined) log(`${show.name}: ${notice}`);
-  const asked = /\?(?:.*&)?form=([\w-]{22})(?:&|$)/.exec(request.url ?? "")?.[1];
+  const asked = new URLSearchParams(request.url?.split("?", 2)[1]).get("form");
   return tickPageOf(show, forms, forms.find(({ id }) => id === asked)?.outcome, request, context);
 }
 
@@ -136,7 +128,7 @@ async function fileOf(show: GardenShow): Promise<Reply> {
   const text = bytes && decodeText(bytes, show.file);
   if (text?.ok !== true) return fileAway;
   const reply = unkept(200, "yaml", text.value, {});
-  const tag = createHash("sha256").update(text.value).digest("hex");
+  const tag = hashOfText(text.value);
   return { ...reply, headers: [...reply.headers, "ETag", `"${tag}"`] };
 }
 

@@ -2,6 +2,7 @@
 import type { IncomingMessage } from "node:http";
 import { largestGardenBytes } from "../garden/index.js";
 import type { Fields } from "../ticks/index.js";
+import { networkOf } from "./connections.js";
 import { fieldsIn, only, readBody } from "./form-body.js";
 import type { GardenShow } from "./garden-show.js";
 import type { Answer } from "./http-server.js";
@@ -39,7 +40,10 @@ export async function writingPost(
   if (show === undefined) return { reply: notFound, what: "-" };
   const isForm = route.to === "tick page";
   const what = isForm ? `ticks of ${show.name}` : `file of ${show.name}`;
-  const waitS = context.rate.waitS(request.socket.remoteAddress ?? "", context.now().nowMs);
+  const waitS = context.rate.waitS(
+    networkOf(request.socket.remoteAddress ?? ""),
+    context.now().nowMs,
+  );
   if (waitS > 0) return { reply: tooOften(waitS), what };
   const refusal = refusalOfPost(request, context.own);
   if (refusal !== undefined) return { reply: refusal, what };

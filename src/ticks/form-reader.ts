@@ -1,4 +1,5 @@
 /** Takes the fields of a form one by one, and tells what is wrong with them. */
+import { hiddenIn, legibleWord } from "../legible.js";
 import type { Problem } from "../problem.js";
 import { grouped } from "../values.js";
 
@@ -35,7 +36,7 @@ export function formReader(fields: Fields): FormReader {
   };
   const wrongField = (name: string, what: string): void => {
     wrong(
-      `the field \`${name.slice(0, mostName)}\` ${what}`,
+      `the field \`${legibleWord(name.slice(0, mostName))}\` ${what}`,
       "open the page again, and mark it there",
     );
   };
@@ -89,13 +90,11 @@ export function among<const T extends string>(words: readonly T[]): Read<T> {
   return (value) => words.find((word) => word === value);
 }
 
-// Control characters, line breaks and marks that turn the text: Unicode's general categories.
-const unfit = /[\p{Cc}\p{Zl}\p{Zp}\p{Cs}]/u;
-
 /** A line of so many characters at the most. */
 export function text(most: number): Read<string> {
   return (value) => {
     const line = value.trim();
-    return line === "" || line.length > most || unfit.test(line) ? undefined : line;
+    const isFit = hiddenIn(line) === undefined && !/[\t\n\r]/.test(line);
+    return line === "" || line.length > most || !isFit ? undefined : line;
   };
 }

@@ -1,9 +1,8 @@
 /** What a planting gives off, less the rain that falls on it. */
-import { type PlaceWeather, referenceEvapotranspirationMm, weatherOn } from "../climate/index.js";
+import { meadowMmOn, type PlaceWeather } from "../climate/index.js";
 import { type DaySpan, eachDay } from "../dates.js";
 import type { Bed } from "../garden/index.js";
 import type { GrowthPeriods } from "../stages/index.js";
-import { given } from "../values.js";
 import {
   coefficientOn,
   type Coefficients,
@@ -98,17 +97,12 @@ function daysOf(
 ): DayBalance[] {
   return [...eachDay(span)].map((day): DayBalance => {
     const roof = roofOn(bed, day);
-    const meadowMm = referenceEvapotranspirationMm(
-      day,
-      weatherOn(place, day),
-      place.climate.latitudeDeg,
-    );
     const share = roof === undefined ? 1 : roofFactor(roof, factors).value / 100;
     // FAO-56 eq. 58; to nine places, since sines differ in their last digits from engine to engine.
-    const needMm = Number(
-      (share * coefficientOn(day, periods, coefficients) * meadowMm).toFixed(9),
-    );
+    const needMm =
+      Math.round(share * coefficientOn(day, periods, coefficients) * meadowMmOn(place, day) * 1e9) /
+      1e9;
     const rainMm = roof === undefined ? usableRainMm(place, day) : 0;
-    return { day, needMm, ...given({ rainMm }) };
+    return rainMm === undefined ? { day, needMm } : { day, needMm, rainMm };
   });
 }

@@ -12,7 +12,7 @@ import {
 /** When a bed gets water. */
 export interface Waterings extends WaterSources {
   /** Days of the rounds that pour into the bed. */
-  readonly rounds: readonly Day[];
+  readonly rounds: ReadonlySet<Day>;
   /** In which the bed asks for no water: rain covers it. */
   readonly rained: readonly DaySpan[];
 }
@@ -38,7 +38,7 @@ export function longestDryGap(
   const { garden, rounds, rained } = waterings;
   const isWet = (d: Day): boolean =>
     isWateredOn(d, garden) ||
-    rounds.includes(d) ||
+    rounds.has(d) ||
     isWetByRain(d, waterings) ||
     rained.some((span) => within(d, span));
 

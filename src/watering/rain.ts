@@ -1,5 +1,5 @@
 /** Rain that plants can use. */
-import { daysInMonth, type PlaceWeather } from "../climate/index.js";
+import { daysInMonth, type PlaceClimate, type PlaceWeather } from "../climate/index.js";
 import { type Day, monthOf } from "../dates.js";
 
 // USDA Soil Conservation Service, as FAO's CROPWAT has it (FAO Irrigation and Drainage Paper 46, 1992):
@@ -19,7 +19,11 @@ export function usableRainMm(place: PlaceWeather, d: Day): number | undefined {
   return monthMm === undefined ? undefined : effectiveRainMm(monthMm) / daysInMonth(d);
 }
 
-/** The place as its monthly means have it. */
+const usualYears = new WeakMap<PlaceClimate, PlaceWeather>();
+
+/** The place as its monthly means have it: one and the same for all who ask. */
 export function usualYear({ climate }: PlaceWeather): PlaceWeather {
-  return { climate, days: new Map() };
+  const usual = usualYears.get(climate) ?? { climate, days: new Map() };
+  usualYears.set(climate, usual);
+  return usual;
 }

@@ -1,6 +1,6 @@
 /** Days into weeks, weeks of several plantings into those of a bed, and what rounds take off. */
-import { addDays, type Day, dayFromNumber, dayNumber, type DaySpan, within } from "../dates.js";
-import { given } from "../values.js";
+import { addDays, type Day, dayFromNumber, dayNumber, type DaySpan } from "../dates.js";
+import { byText, given, grouped } from "../values.js";
 import type { WateringWeek } from "./watering.js";
 
 /** What a planting gives off on a day, and the rain that it can use of that day's. */
@@ -24,20 +24,26 @@ export function weeksOf({ from, to }: DaySpan): DaySpan[] {
   return weeks;
 }
 
-/** Rain of a week comes off its need, and none of it is carried over. */
+/**
+ * Rain of a week comes off its need, and none of it is carried over.
+ *
+ * @param days one after the other
+ */
 export function balancedWeeks(days: readonly DayBalance[], areaM2: number): WateringWeek[] {
-  const [first, last] = [days[0], days.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  return weeksOf({ from: first.day, to: last.day }).map((week) => {
-    const those = days.filter(({ day }) => within(day, week));
-    const needMm = those.reduce((sum, { needMm: mm }) => sum + mm, 0);
-    const rainMm = those.reduce<number | undefined>(
-      (sum, { rainMm: mm }) => (sum === undefined || mm === undefined ? undefined : sum + mm),
-      0,
-    );
+  const weeks: WateringWeek[] = [];
+  for (let at = 0; at < days.length;) {
+    const week = weekOf((days[at] as DayBalance).day);
+    let needMm = 0;
+    let rainMm: number | undefined = 0;
+    for (; at < days.length && (days[at] as DayBalance).day <= week.to; at++) {
+      const { needMm: need, rainMm: rain } = days[at] as DayBalance;
+      needMm += need;
+      rainMm = rainMm === undefined || rain === undefined ? undefined : rainMm + rain;
+    }
     const waterL = areaM2 * Math.max(0, needMm - (rainMm ?? 0));
-    return { ...week, needMm, ...given({ rainMm }), waterL };
-  });
+    weeks.push({ ...week, needMm, ...given({ rainMm }), waterL });
+  }
+  return weeks;
 }
 
 /** A planting's part of a bed. */
@@ -48,25 +54,25 @@ export interface PartWeeks {
 
 /** Litres add up; mm are over the ground of what grows that week. */
 export function joinedWeeks(parts: readonly PartWeeks[]): WateringWeek[] {
-  const starts = [...new Set(parts.flatMap(({ weeks }) => weeks.map(({ from }) => from)))].sort();
-  return starts.map((from) => {
-    const those = parts.flatMap(({ areaM2, weeks }) =>
-      weeks.filter((week) => week.from === from).map((week) => ({ ...week, areaM2 })),
-    );
-    const areaM2 = those.reduce((sum, week) => sum + week.areaM2, 0);
-    const mean = (key: "needMm" | "rainMm"): number | undefined =>
-      those.reduce<number | undefined>((sum, week) => {
-        const mm = week[key];
-        return sum === undefined || mm === undefined
-          ? undefined
-          : sum + (mm * week.areaM2) / areaM2;
-      }, 0);
-    return {
-      ...weekOf(from),
-      ...given({ needMm: mean("needMm"), rainMm: mean("rainMm") }),
-      waterL: those.reduce((sum, { waterL }) => sum + waterL, 0),
-    };
-  });
+  const all = parts.flatMap(({ areaM2, weeks }) => weeks.map((week) => ({ ...week, areaM2 })));
+  return [...grouped(all, ({ from }) => from).values()]
+    .sort(([a], [b]) => byText(a.from, b.from))
+    .map((those) => {
+      const [{ from, to }] = those;
+      const areaM2 = those.reduce((sum, week) => sum + week.areaM2, 0);
+      const mean = (key: "needMm" | "rainMm"): number | undefined =>
+        those.reduce<number | undefined>((sum, week) => {
+          const mm = week[key];
+          return sum === undefined || mm === undefined
+            ? undefined
+            : sum + (mm * week.areaM2) / areaM2;
+        }, 0);
+      return {
+        ...{ from, to },
+        ...given({ needMm: mean("needMm"), rainMm: mean("rainMm") }),
+        waterL: those.reduce((sum, { waterL }) => sum + waterL, 0),
+      };
+    });
 }
 
 /** The water of rounds comes off that of their weeks. */
@@ -74,9 +80,13 @@ export function lessRounds(
   weeks: readonly WateringWeek[],
   roundLByDay: ReadonlyMap<Day, number>,
 ): WateringWeek[] {
+  const roundLByWeek = new Map<Day, number>();
+  for (const [day, liters] of roundLByDay) {
+    const { from } = weekOf(day);
+    roundLByWeek.set(from, (roundLByWeek.get(from) ?? 0) + liters);
+  }
   return weeks.map((week) => {
-    let roundL = 0;
-    for (const [day, liters] of roundLByDay) if (within(day, week)) roundL += liters;
+    const roundL = roundLByWeek.get(week.from) ?? 0;
     return { ...week, roundL, leftL: Math.max(0, week.waterL - roundL) };
   });
 }

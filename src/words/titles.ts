@@ -15,7 +15,7 @@ import { batchName } from "../stock/index.js";
 import { grouped } from "../values.js";
 import { isPastUse } from "./bottles.js";
 import { stockIn, vesselsIn } from "./cans.js";
-import { letters, nameInText } from "./names.js";
+import { hasAtMost, nameInText } from "./names.js";
 import { cropWords } from "./plants.js";
 import { vesselCount } from "./routes.js";
 
@@ -41,7 +41,7 @@ function withNames(before: string, who: readonly string[]): string | undefined {
 }
 
 function fits(title: string): boolean {
-  return letters(title).length <= longestTitle;
+  return hasAtMost(longestTitle, title);
 }
 
 /** A total in a title: in US gardens the two largest measures, the rest being in the text. */

@@ -1,27 +1,22 @@
-/**
- * A process of its own to be measured: our server on a folder of gardens and, beside it, bare Node
- * servers that give the same bytes. It is started from its JavaScript (see serve.bench.ts).
- */
-import { createServer } from "node:http";
+/** A process of its own to be measured: our server on a folder of gardens, or a bare one beside it. */
 import { mkdtemp, rm } from "node:fs/promises";
-import { get, type IncomingMessage } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { AddressInfo } from "node:net";
-import type * as Load from "../../src/cli/load.js";
-import type * as Dates from "../../src/dates.js";
-import type * as Serve from "../../src/serve/index.js";
-import type * as Values from "../../src/values.js";
+import { answerThis, type BareAnswer, bareServer } from "./bare-server.js";
+import { secondsClock } from "../../src/cli/seconds-clock.js";
+import { loadGarden } from "../../src/cli/load.js";
+import { day } from "../../src/dates.js";
+import { batchedLines, gardenSource, serveGardens } from "../../src/serve/index.js";
+import { given } from "../../src/values.js";
 
 /** What the parent asks for, each answered by one message. */
-export type Asked =
-  | { readonly ask: "bare"; readonly path: string; readonly headers: Record<string, string> }
-  | { readonly ask: "memory" }
-  | { readonly ask: "end" };
+export type Asked = "cpu" | "memory" | "end" | BareAnswer;
 
 export interface Started {
   readonly port: number;
-  readonly names: readonly string[];
+  readonly barePort: number;
+  /** Paths of the pages. */
+  readonly pages: readonly string[];
   readonly readMs: number;
 }
 export interface Memory {
@@ -30,20 +25,13 @@ export interface Memory {
   readonly mostRssBytes: number;
 }
 
-const [, , dist = "", folder = ""] = process.argv;
-const load = <T>(path: string): Promise<T> => import(`${dist}/${path}.js`) as Promise<T>;
-const { batchedLines, gardenSource, serveGardens } = await load<typeof Serve>("serve/index");
-const { loadGarden } = await load<typeof Load>("cli/load");
-const { day } = await load<typeof Dates>("dates");
-const { given } = await load<typeof Values>("values");
-
-const nowMs = Date.UTC(2027, 2, 1, 12);
+const [, , folder = ""] = process.argv;
 const shell = {
   stdout: () => undefined,
   stderr: () => undefined,
   readStdin: () => Promise.reject(new Error("nothing to read")),
   today: () => day("2027-03-01"),
-  now: () => new Date(nowMs).toISOString(),
+  now: secondsClock(),
   pause: () => Promise.resolve(),
   localTimezone: "Etc/UTC",
   color: false,
@@ -64,58 +52,40 @@ const started = await serveGardens({
   gardens: [folder],
   source,
   stateDir,
-  nowMs: () => nowMs,
+  nowMs: () => Date.parse(shell.now()),
+  today: shell.today(),
+  // Behind the secret, as on a network.
+  url: "http://garden.example",
   // To a file, as a service does.
   log: batchedLines((text) => process.stderr.write(text)).log,
 });
 if (!started.ok) throw new Error(started.problems.map(({ message }) => message).join("\n"));
 const server = started.value;
 await server.ready;
-const port = Number(new URL(server.origins[0] ?? "").port);
-const bare: { close: () => unknown; closeAllConnections: () => void }[] = [];
 
+// What the readings left is not to be cleared up at the cost of the requests.
+globalThis.gc?.();
 process.on("message", (asked: Asked) => {
   void answer(asked);
 });
 tell({
-  port,
-  names: server.links().map(({ page }) => page.split("/").at(-1) ?? ""),
+  barePort: await bareServer(),
+  port: Number(new URL(server.origins[0] ?? "").port),
+  pages: server.links().map(({ page }) => new URL(page).pathname),
   readMs: performance.now() - beganMs,
 } satisfies Started);
 
 async function answer(asked: Asked): Promise<void> {
-  if (asked.ask === "bare") tell(await bareServer(asked.path, asked.headers));
-  else if (asked.ask === "memory") tell(memory());
-  else {
-    for (const one of bare) {
-      one.closeAllConnections();
-      one.close();
-    }
+  if (asked === "cpu") tell(process.cpuUsage());
+  else if (asked === "memory") tell(memory());
+  else if (asked !== "end") {
+    answerThis(asked);
+    tell(process.cpuUsage());
+  } else {
     await server.stop();
     await rm(stateDir, { recursive: true });
-    process.disconnect();
+    process.exit();
   }
-}
-
-/** The port of a Node server with no work to do: status, headers and bytes are ours, made before. */
-async function bareServer(path: string, headers: Record<string, string>): Promise<number> {
-  const ours = await new Promise<IncomingMessage>((resolve) =>
-    get({ port, path, headers, host: "127.0.0.1" }, resolve),
-  );
-  const parts: Buffer[] = [];
-  for await (const part of ours) parts.push(part as Buffer);
-  const body = parts.length > 0 ? Buffer.concat(parts) : undefined;
-  // Those that Node itself adds to each answer are left to it.
-  const own = ours.rawHeaders.flatMap((name, i, all) =>
-    i % 2 === 0 && !/^(date|connection|keep-alive)$/i.test(name) ? [name, all[i + 1] ?? ""] : [],
-  );
-  const plain = createServer((_, response) => {
-    response.writeHead(ours.statusCode ?? 500, own);
-    response.end(body);
-  });
-  bare.push(plain);
-  await new Promise<void>((resolve) => plain.listen(0, "127.0.0.1", resolve));
-  return (plain.address() as AddressInfo).port;
 }
 
 function memory(): Memory {
@@ -125,6 +95,6 @@ function memory(): Memory {
   return { heapBytes: heapUsed + external, rssBytes: rss, mostRssBytes };
 }
 
-function tell(what: Started | Memory | number): void {
+function tell(what: Started | Memory | NodeJS.CpuUsage): void {
   process.send?.(what);
 }

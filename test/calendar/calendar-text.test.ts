@@ -159,12 +159,18 @@ describe("timed events", () => {
     );
   });
 
-  it("end after a repeated hour as the clock then shows", () => {
-    const text = textOf(aPlan({ rounds: roundsOn(["2027-10-31"], { timeOfDay: "01:30" }) }));
-    // 45 minutes after the first 01:30 the clock shows 01:15 again.
-    expect(text).toContain(
-      "DTSTART;TZID=Europe/Dublin:20271031T013000\r\nDTEND;TZID=Europe/Dublin:20271031T011500",
-    );
+  it.each([
+    ["01:30", "20271031T003000Z", "20271031T011500Z", "from the first of two to the second"],
+    ["00:30", "20271030T233000Z", "20271031T001500Z", "into an hour that comes twice"],
+  ])("beginning at %s are in UTC form, %s to %s: %s", (timeOfDay, start, end) => {
+    const text = textOf(aPlan({ rounds: roundsOn(["2027-10-31"], { timeOfDay }) }));
+    expect(text).toContain(`DTSTART:${start}\r\nDTEND:${end}\r\n`);
+    expect(text).not.toMatch(/TZID|VTIMEZONE/);
+  });
+
+  it("keep the clock's time on that day outside of the repeated hour", () => {
+    const text = textOf(aPlan({ rounds: roundsOn(["2027-10-31"], { timeOfDay: "02:00" }) }));
+    expect(text).toContain("DTSTART;TZID=Europe/Dublin:20271031T020000\r\n");
   });
 
   it("are in UTC form in a UTC garden, which needs no VTIMEZONE", () => {

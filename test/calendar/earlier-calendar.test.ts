@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readEarlierCalendar } from "../../src/calendar/earlier-calendar.js";
 import { day } from "../../src/dates.js";
+import { hiddenIn } from "../../src/legible.js";
 import { aPlan, aRound, aWarning, roundsOn } from "../support/a-plan.js";
 import { earlierOf, rewritten, textOf } from "../support/calendars.js";
 
@@ -90,8 +91,20 @@ describe("a file that is not ours", () => {
       refusal(text.replace("PRODID:-//Feedround//Feedround//EN", "PRODID:-//Other//EN")),
     ).toMatchObject({
       code: "not-ours",
-      message: "this calendar was written by another program",
+      message: 'this calendar was written by another program, "-//Other//EN"',
     });
+  });
+
+  it.each([
+    ["PRODID:-//Feedround//Feedround//EN", `PRODID:${"é".repeat(1000)}`],
+    ["X-FEEDROUND-GARDEN:weir-cottage", `X-FEEDROUND-GARDEN:mill\\n\u001b[2J${"é".repeat(1000)}`],
+    ["END:VEVENT", `END:${"VEVENT\u202e".repeat(1000)}`],
+  ])("is never quoted at length, nor as it acts: %s", (ours, theirs) => {
+    const { message, mend } = refusal(text.replace(ours, theirs)) ?? { message: "", mend: "" };
+    expect(message.length).toBeLessThan(250);
+    expect(mend.length).toBeLessThan(350);
+    expect(`${message}${mend}`).toMatch(/\.\.\.["` ]/);
+    expect(hiddenIn(message + mend)).toBeUndefined();
   });
 
   it("is refused when it belongs to another garden, and says to which", () => {
@@ -102,14 +115,49 @@ describe("a file that is not ours", () => {
   });
 });
 
+describe("a file of which only the form was changed", () => {
+  const whole = earlierOf(text).events;
+  const bare = (name: string): RegExp => new RegExp(`^${name}:.*\r\n`, "gm");
+
+  it.each([
+    ["a mark of byte order before it", `\ufeff${text}`],
+    ["without its last line break", text.slice(0, -2)],
+    ["line ends of another system", text.replaceAll("\r\n", "\n")],
+    ["line ends of an old system", text.replaceAll("\r\n", "\r")],
+    ["line ends of several systems", text.replaceAll("\r\n", "\n").replace("EN\n", "EN\r\n")],
+    ["blank lines", text.replaceAll("BEGIN:VEVENT", "\r\nBEGIN:VEVENT")],
+    ["blank lines at the end", `${text}\r\n\r\n`],
+    ["blank lines within events", text.replaceAll("TRANSP:", "\r\nTRANSP:")],
+    ["small letters", text.replace(/^[A-Z-]+(?=[:;])/gm, (name) => name.toLowerCase())],
+    ["small letters everywhere", text.replace(/^(BEGIN|END):.*$/gm, (line) => line.toLowerCase())],
+    ["an event twice", text.replace(/BEGIN:VEVENT[^]*?END:VEVENT\r\n/, "$&$&")],
+    ["no SEQUENCE", text.replace(bare("SEQUENCE"), "")],
+    ["no DTSTAMP", text.replace(bare("DTSTAMP"), "")],
+    ["no CREATED", text.replace(bare("CREATED"), "")],
+    ["no LAST-MODIFIED", text.replace(bare("LAST-MODIFIED"), "")],
+  ])("is read as it was: %s", (_, changed) => {
+    expect(changed).not.toBe(text);
+    const { events } = earlierOf(changed);
+    // Where a line is put back, it stands behind UID.
+    const sorted = (one: { text: string }) => ({ ...one, text: one.text.split("\r\n").sort() });
+    expect(events.map(sorted)).toEqual(whole.map(sorted));
+  });
+
+  it("keeps what is folded elsewhere, and lines of other programs, as they stand", () => {
+    const odd = text
+      .replace(/^DESCRIPTION:(.{20})/m, "DESCRIPTION:$1\r\n\t")
+      .replace("TRANSP:", "X-OTHER;A=1:yes\r\nTRANSP:");
+    const [first] = earlierOf(odd).events;
+    expect(odd).toContain(first?.text);
+    expect(first?.text).toContain("X-OTHER");
+  });
+});
+
 describe("a damaged file", () => {
   const line = (needle: string) => text.slice(0, text.indexOf(needle)).split("\r\n").length;
 
   it.each([
     ["cut off in the middle", text.slice(0, text.length / 2)],
-    ["cut off before its last line break", text.slice(0, -2)],
-    ["with line ends of another system", text.replaceAll("\r\n", "\n").replace("EN\n", "EN\r\n")],
-    ["with a blank line", text.replace("BEGIN:VEVENT", "\r\nBEGIN:VEVENT")],
     ["with something after its end", `${text}BEGIN:VCALENDAR\r\nEND:VCALENDAR\r\n`],
     ["with a line that is none", text.replace("TRANSP:TRANSPARENT", "oops")],
     ["without the garden's name", text.replace(/X-FEEDROUND-GARDEN:.*\r\n/, "")],
@@ -124,7 +172,14 @@ describe("a damaged file", () => {
     ],
     ["with a moment that is none", text.replace("CREATED:20270301", "CREATED:20270230")],
     ["with a start that is none", text.replace("DATE:20270612", "DATE:June")],
-    ["with an event twice", text.replace(/BEGIN:VEVENT[^]*?END:VEVENT\r\n/, "$&$&")],
+    [
+      "with an event in a zone that is none",
+      text.replace(/DTSTART[^:]*:20270612.*/, "DTSTART;TZID=Europe/Dublan:20270612T183000"),
+    ],
+    [
+      "with an event twice, in two versions",
+      text.replace(/BEGIN:VEVENT[^]*?END:VEVENT\r\n/, "$&$&").replace("SEQUENCE:0", "SEQUENCE:1"),
+    ],
     ["with two events of one key", text.replace(/(X-FEEDROUND-KEY:.*)2027-06-19/, "$12027-06-12")],
     [
       "with components closed in the wrong order",

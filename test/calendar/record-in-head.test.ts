@@ -11,7 +11,7 @@ import {
 } from "../support/a-published.js";
 import { earlierOf, rewritten, textOf } from "../support/calendars.js";
 
-const bed = "Süd, links; \\ 水 ".repeat(9);
+const bed = "Süd, links; \\ 水 ".repeat(9).trim();
 const published = aPublished({
   rounds: [
     aPublishedRound("2027-06-05", { mixes: [aPublishedMix({ bed }), aPublishedMix()] }),

@@ -89,4 +89,11 @@ describe("a VTIMEZONE", () => {
       "TZOFFSETFROM:-0230\nTZOFFSETTO:-0330",
     );
   });
+
+  it.each([1900, 2200])("is written for the first and the last year of all: %i", (year) => {
+    const [from, to] = [day(`${year}-03-01`), day(`${year}-09-30`)];
+    const lines = vtimezoneLines("Europe/Dublin", { from, to });
+    expect(lines.at(0)).toBe("BEGIN:VTIMEZONE");
+    expect(lines.join("\n")).toMatch(/TZOFFSETTO:[+-]\d{4}/);
+  });
 });

@@ -74,7 +74,7 @@ describe("watering days", () => {
       const calendar = { group: "round", remindersMinBefore: [], color, refreshHours: 12 } as const;
       const own = eventsOf(beds, { calendar })[0]?.color ?? "";
       expect(own).not.toBe(color);
-      expect(cssColors.names).toContain(own);
+      expect(cssColors().names).toContain(own);
     }
   });
 

@@ -1,7 +1,7 @@
 import { Temporal } from "@js-temporal/polyfill";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { momentOf, offsetChanges } from "../../src/calendar/zone-time.js";
+import { isShownTwice, momentOf, offsetChanges } from "../../src/calendar/zone-time.js";
 import { day, dayFromNumber, dayNumber } from "../../src/dates.js";
 
 const zones = [
@@ -74,5 +74,28 @@ describe("changes of a zone's offset", () => {
       at = next;
     }
     expect(changes.map(({ atMs }) => atMs)).toEqual(expected);
+  });
+});
+
+describe("a moment whose time on the clock comes twice", () => {
+  it("is one for which Temporal finds another, in any zone on any day of a change", () => {
+    const changes = zones.flatMap((zone) =>
+      offsetChanges(zone, day("2026-01-01"), day("2031-01-01")).map(({ atMs }) => ({ zone, atMs })),
+    );
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...changes),
+        fc.integer({ min: -180, max: 180 }),
+        ({ zone, atMs }, minutes) => {
+          const at = Temporal.Instant.fromEpochMilliseconds(atMs + minutes * 60_000);
+          const wall = at.toZonedDateTimeISO(zone).toPlainDateTime();
+          const both = (["earlier", "later"] as const).map(
+            (disambiguation) => wall.toZonedDateTime(zone, { disambiguation }).epochMilliseconds,
+          );
+          expect(isShownTwice(at.epochMilliseconds, zone)).toBe(both[0] !== both[1]);
+        },
+      ),
+      { numRuns: 500 },
+    );
   });
 });

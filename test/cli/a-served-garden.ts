@@ -23,6 +23,7 @@ export interface Served {
   readonly file: string;
   readonly text: () => string;
   readonly edit: (from: string | RegExp, to: string) => void;
+  readonly put: (text: string) => void;
   /** Plans the garden as of a day, serves that, and gives the page. */
   readonly page: (today: string) => Promise<Page>;
   readonly tick: (
@@ -53,6 +54,9 @@ export function servedGarden(text: string): Served {
     file,
     writer,
     text: textNow,
+    put: (next) => {
+      writeFileSync(file, next);
+    },
     edit: (from, to) => {
       const after = textNow().replace(from, to);
       if (after === textNow()) throw new Error(`nothing to edit: ${String(from)}`);

@@ -1,13 +1,15 @@
 import { describe, expect, test } from "vitest";
-import amendments from "../../src/compiled/amendments.js";
-import limits from "../../src/compiled/calcium-limits.js";
-import soilTests from "../../src/compiled/soil-tests.js";
-import uptake from "../../src/compiled/uptake.js";
+import readAmendments from "../../src/compiled/amendments.js";
+import readLimits from "../../src/compiled/calcium-limits.js";
+import readSoilTests from "../../src/compiled/soil-tests.js";
+import readUptake from "../../src/compiled/uptake.js";
 import { stageNames } from "../../src/crops/crop.js";
 import { amendmentKinds, extracts, grades, soilKinds } from "../../src/garden/soil.js";
 import type { Range } from "../../src/calcium/index.js";
 import { cropRows, ruleRows } from "./data-files.js";
 
+const [amendments, limits] = [readAmendments(), readLimits()];
+const [soilTests, uptake] = [readSoilTests(), readUptake()];
 const keys = cropRows.map(({ key }) => key);
 
 interface UptakeRow {

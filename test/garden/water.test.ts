@@ -2,7 +2,13 @@
 import { describe, expect, test } from "vitest";
 import { litersPerUsGallon } from "../../src/garden/us-measures.js";
 import type { Garden } from "../../src/garden/garden.js";
-import { aGarden, type PlantingDiffers } from "../support/a-garden.js";
+import {
+  aGarden,
+  gardenText,
+  planted,
+  type PlantingDiffers,
+  problemsOf,
+} from "../support/a-garden.js";
 
 interface Told {
   readonly liters: readonly number[];
@@ -141,4 +147,12 @@ describe("spray liquid", () => {
     expect(one.sprayL).toBeGreaterThan(0);
     expect(spray({})).toEqual({ sprayL: 2 * one.sprayL, sprayIsUsual: true });
   });
+});
+
+test.each([
+  [9000, "toms would get 18000 L of water in one feeding"],
+  [1e300, "toms would get endless L of water in one feeding"],
+])("for %d plants is told in words that can be read", (plants, told) => {
+  const [problem] = problemsOf(gardenText(planted({ plants })));
+  expect(problem?.message).toBe(told);
 });

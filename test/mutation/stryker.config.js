@@ -1,20 +1,18 @@
-// Mutation testing of the rooms that a dose, a day or the past goes through: `npm run mutate -- days`
-// changes one thing at a time in `src/days` and counts the changes that a test notices.
-import { mutatedRooms } from "./rooms.js";
+// Mutation testing: `ROOMS=days npm run mutate` changes one thing after the other in `src/days` and
+// counts the changes that a test notices; `EVERY=8` tries a sample.
+import { mutatedLines } from "./rooms.js";
 
 export default {
   testRunner: "vitest",
   vitest: { configFile: "test/mutation/vitest.config.ts", related: false },
   coverageAnalysis: "perTest",
   plugins: ["@stryker-mutator/vitest-runner"],
-  mutate: mutatedRooms.map((room) => `src/${room}/**/*.ts`),
-  ignorePatterns: ["dist", "pictures", ".ci"],
-  // A constant that is computed once when a file is loaded would need the file loaded again.
+  mutate: mutatedLines(),
+  ignorePatterns: ["dist", "pictures", ".ci", "coverage"],
+  // What is computed once when a file is loaded would need the file loaded anew for each change.
   ignoreStatic: true,
-  concurrency: 2,
   thresholds: { high: 85, low: 85, break: 85 },
   tempDirName: ".mutation",
-  incrementalFile: ".mutation/known.json",
   reporters: ["progress-append-only", "clear-text", "json"],
   jsonReporter: { fileName: "mutation.json" },
 };

@@ -41,7 +41,7 @@ beds:
 /** US measures; names that are long, run right to left, or are made of pictures and markup. */
 export const oddNames = `
 version: 1
-garden: "<b>Bob & Sons'</b> \\u202ehome 🏡"
+garden: "<b>Bob & Sons'</b> \\u05d1\\u05d9\\u05ea home 🏡"
 timezone: America/Denver
 season: { from: 2027-04-01, to: 2027-10-15 }
 amounts: us

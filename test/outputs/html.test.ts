@@ -22,8 +22,10 @@ describe("html", () => {
     expect(html`${trusted("<br>")}`.markup).toBe("<br>");
   });
 
-  test("replaces characters that no XML document may hold", () => {
-    expect(html`${"a\u0000b\u001bc\ud800d\uffffe"}`.markup).toBe("a\ufffdb\ufffdc\ufffdd\ufffde");
+  test("shows what no XML document may hold, and what hides in a text", () => {
+    expect(html`${"a\u0000b\u001bc\ud800d\uffffe\u202e"}`.markup).toBe(
+      "a\\u0000b\\u001bc\\ud800d\ufffde\\u202e",
+    );
     expect(html`${"tab\tline\n👩‍🌾"}`.markup).toBe("tab\tline\n👩‍🌾");
   });
 

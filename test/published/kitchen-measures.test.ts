@@ -15,7 +15,7 @@ interface EggRow {
   readonly below_g?: number;
   readonly dry_shell_g: number;
 }
-const rows: readonly EggRow[] = eggSizes.egg_sizes;
+const rows: readonly EggRow[] = eggSizes().egg_sizes;
 const rowOf = (key: string): EggRow => {
   const row = rows.find((egg) => egg.key === key);
   if (row === undefined) throw new Error(`no ${key}`);

@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, day } from "../../src/dates.js";
 import { routes } from "../../src/garden/garden.js";
+import { mended } from "../../src/legible.js";
 import type { Published } from "../../src/published/published.js";
 import { isPublished, readRecord, recordLines } from "../../src/published/record.js";
 import { aPublished, aPublishedBatch, aPublishedRound } from "../support/a-published.js";
 
 const aDay = fc.integer({ min: -30_000, max: 60_000 }).map((n) => addDays(day("2027-01-01"), n));
-const text = fc.string({ minLength: 1, unit: "binary" });
+const text = fc.string({ minLength: 1, unit: "binary" }).map(mended);
 const amount = fc.double({ min: 0, max: 1e8, noNaN: true }).map((n) => n + 0);
 const told = { day: aDay, first: aDay };
 const maybe = <T>(key: string, of: fc.Arbitrary<T>) =>
@@ -56,7 +57,7 @@ const published: fc.Arbitrary<Published> = fc
     fc.record({
       rounds: fc.array(round, { maxLength: 4 }),
       feeds: fc.array(fc.record({ ...told, feed: text }), { maxLength: 3 }),
-      batches: fc.array(batch, { maxLength: 3 }),
+      batches: fc.uniqueArray(batch, { maxLength: 3, selector: ({ id }) => id }),
     }),
     maybe("shells", fc.record(told)),
   )
@@ -104,6 +105,12 @@ describe("a damaged line", () => {
         const without = lines.with(i, { ...line, text: JSON.stringify(rest) });
         expect({ key, read: readRecord(without) }).toEqual({ key, read: undefined });
       }
+  });
+
+  test("is seen where a batch is told of twice", () => {
+    const twice = { ...state, batches: [...state.batches, ...state.batches] };
+    expect(readRecord(recordLines(twice))).toBeUndefined();
+    expect(isPublished(plain(twice))).toBe(false);
   });
 
   test.each([

@@ -1,10 +1,7 @@
 /** What plants give off and rain brings, beside published worked examples and figures. */
 import { describe, expect, test } from "vitest";
-import {
-  placeClimate,
-  type PlaceWeather,
-  referenceEvapotranspirationMm,
-} from "../../src/climate/index.js";
+import { referenceEvapotranspirationMm } from "../../src/climate/evapotranspiration.js";
+import { placeClimate, type PlaceWeather } from "../../src/climate/index.js";
 import { addDays, day } from "../../src/dates.js";
 import type { Planting } from "../../src/garden/garden.js";
 import { loadNormals } from "../../src/tables.js";

@@ -1,37 +1,12 @@
-import { readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promises";
+import { readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { describe, expect, onTestFinished, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { gardenPage } from "../../src/outputs/page/page.js";
 import type { GardenSource } from "../../src/serve/garden-source.js";
-import { type Published, publishGardens, type PublishOptions } from "../../src/serve/publish.js";
-import { aFolder, gardenText, testSource } from "./a-server.js";
+import { aPublisher, nowMs } from "./a-publisher.js";
+import { gardenText, testSource } from "./a-server.js";
 
-const onEnd = onTestFinished;
-const nowMs = Date.UTC(2027, 4, 1, 12);
 const list = "feedround-files.json";
-
-async function aPublisher(files: Readonly<Record<string, string>>) {
-  const gardens = await aFolder(onEnd);
-  const dir = join(await aFolder(onEnd), "public", "gardens");
-  const put = (name: string, text: string) => writeFile(join(gardens, name), text);
-  for (const [name, text] of Object.entries(files)) await put(name, text);
-  const publish = (differs: Partial<PublishOptions> = {}) =>
-    publishGardens({ gardens: [gardens], dir, source: testSource, nowMs, ...differs });
-  const published = async (differs: Partial<PublishOptions> = {}): Promise<Published> => {
-    const result = await publish(differs);
-    if (!result.ok) throw new Error(result.problems.map(({ message }) => message).join());
-    return result.value;
-  };
-  const times = async () => {
-    const names = await readdir(dir);
-    return Object.fromEntries(
-      await Promise.all(
-        names.map(async (name) => [name, (await stat(join(dir, name))).mtimeMs] as const),
-      ),
-    );
-  };
-  return { gardens, dir, put, publish, published, times };
-}
 
 const weir = gardenText("Weir", "2027-06-12", "2027-06-26");
 const abbey = gardenText("Abbey", "2027-07-01");
@@ -57,7 +32,7 @@ describe("publishing gardens as files", () => {
   });
 
   test("leaves a calendar alone that someone changes while the next one is made", async () => {
-    const { dir, put, publish, published } = await aPublisher({ "weir.yaml": weir });
+    const { dir, put, published } = await aPublisher({ "weir.yaml": weir });
     await published();
     const path = join(dir, "weir.ics");
     const source: GardenSource = {
@@ -69,10 +44,10 @@ describe("publishing gardens as files", () => {
       },
     };
     await put("weir.yaml", gardenText("Weir", "2027-06-13"));
-    expect(await publish({ source })).toMatchObject({
-      ok: false,
-      problems: [{ message: expect.stringContaining("was changed meanwhile") as string }],
-    });
+    const { troubles } = await published({ source });
+    expect(troubles.map(({ message }) => message)).toEqual([
+      expect.stringContaining("was changed meanwhile"),
+    ]);
     expect(await readFile(path, "utf8")).toBe("theirs");
   });
 
@@ -116,7 +91,7 @@ describe("publishing gardens as files", () => {
   });
 
   test("what we did not write, or someone has changed since, is neither removed nor written over", async () => {
-    const { dir, gardens, put, publish, published } = await aPublisher({ "weir.yaml": weir });
+    const { dir, gardens, put, published } = await aPublisher({ "weir.yaml": weir });
     await published();
     await writeFile(join(dir, "notes.html"), "mine");
     await writeFile(join(dir, "weir.html"), "changed by hand");
@@ -127,8 +102,9 @@ describe("publishing gardens as files", () => {
     expect(notices).toEqual(["weir.html stays: someone has changed it"]);
     expect(await readFile(join(dir, "notes.html"), "utf8")).toBe("mine");
     await put("notes.yaml", weir);
-    const refused = await publish();
-    expect(refused.ok ? [] : refused.problems.map(({ code }) => code)).toEqual(["not-ours"]);
+    const refused = await published();
+    expect(refused.troubles.map(({ code }) => code)).toEqual(["not-ours"]);
+    expect(refused.unchanged).toEqual(["abbey.html", "abbey.ics"]);
     expect(await readFile(join(dir, "notes.html"), "utf8")).toBe("mine");
     expect(await readdir(dir)).not.toContain("notes.ics");
   });

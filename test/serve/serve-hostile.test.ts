@@ -63,6 +63,12 @@ describe("hostile requests", () => {
     ["a method as long as a header", `${"G".repeat(9000)} / HTTP/1.1${crlf}${crlf}`, 400],
     ["a small-letter method", `get /weir HTTP/1.1${crlf}Host: localhost${crlf}${crlf}`, 400],
     ["no Host", `GET /weir HTTP/1.1${crlf}${crlf}`, 400],
+    [
+      "two Hosts",
+      `GET /weir HTTP/1.1${crlf}Host: localhost${crlf}hOST: localhost${crlf}${crlf}`,
+      400,
+    ],
+    ["two Hosts on HTTP/1.0", `GET / HTTP/1.0${crlf}Host: a${crlf}Host: b${crlf}${crlf}`, 400],
     ["HTTP/0.9, which has no end of a head", `GET /weir${crlf}`, 408],
     ["HTTP/2 in clear text", `PRI * HTTP/2.0${crlf}${crlf}SM${crlf}${crlf}`, 400],
     ["TLS", Buffer.from("16030100a5010000a10303", "hex"), 400],
@@ -173,6 +179,39 @@ describe("slow and silent clients", () => {
     socket.resume();
     await closed;
     expect(answers).toBeLessThan(asked / 2);
+    await stillServes(port);
+  });
+
+  test("a client that reads answers byte by byte is let go when their time is over", async () => {
+    const days = Array.from({ length: 200 }, (_, i) =>
+      new Date(Date.UTC(2027, 2, 1 + i)).toISOString().slice(0, 10),
+    );
+    const asked = 500;
+    const { port } = await aServer(onEnd, {
+      limits: { answerMs: 300, connections: 1, waiting: asked },
+      files: { "weir.yaml": gardenText("Weir", ...days) },
+    });
+    const socket = connect(port, "127.0.0.1").on("error", () => undefined);
+    onEnd(() => {
+      socket.destroy();
+    });
+    // More answers than the buffers of both sides hold.
+    socket.write(`GET /weir.ics HTTP/1.1${crlf}Host: localhost${crlf}${crlf}`.repeat(asked));
+    await until(() => {
+      socket.read(1);
+      return hasRoom(port);
+    });
+  });
+
+  test("requests sent without waiting for answers are answered, as many as may wait", async () => {
+    const { port, lines } = await aServer(onEnd, { limits: { waiting: 16 } });
+    const ask = `GET /nothing HTTP/1.1${crlf}Host: localhost${crlf}${crlf}`;
+    const last = ask.replace(/\r\n$/, `Connection: close${crlf}${crlf}`);
+    const answers = await exchange(port, ask.repeat(16) + last, { halfOpen: true });
+    expect(answers.match(/^HTTP\/1\.1 404/gm)).toHaveLength(17);
+    const before = lines.length;
+    await exchange(port, ask.repeat(1000), { halfOpen: true });
+    expect(lines.slice(before).length).toBeLessThanOrEqual(17);
     await stillServes(port);
   });
 

@@ -61,7 +61,7 @@ describe("a form that no page of this server sent changes nothing", () => {
     [
       "two hosts",
       `Host: 127.0.0.1:PORT\r\nHost: 127.0.0.1:PORT\r\nOrigin: http://127.0.0.1:PORT\r\n`,
-      403,
+      400,
     ],
     [
       "a host of elsewhere in its target",

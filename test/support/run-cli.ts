@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { run } from "../../src/cli/program.js";
 import type { Shell } from "../../src/cli/shell.js";
 import { day } from "../../src/dates.js";
+import { given } from "../../src/values.js";
 
 export interface CliResult {
   readonly code: number;
@@ -22,6 +23,7 @@ export interface World {
   readonly pause?: () => Promise<void>;
   /** Standard error is a terminal. */
   readonly progress?: boolean;
+  readonly threads?: Shell["threads"];
 }
 
 /** Runs one command line inside this process, with a world of its own. */
@@ -51,7 +53,7 @@ export function aShell(world: World = {}): { shell: Shell; out: string[]; err: s
     localTimezone: world.timezone ?? "Europe/Dublin",
     color: world.color ?? false,
     progress: world.progress ?? false,
-    ...(world.columns === undefined ? {} : { columns: world.columns }),
+    ...given({ columns: world.columns, threads: world.threads }),
   };
   return { shell, out, err };
 }

@@ -199,6 +199,11 @@ describe("a form is refused", () => {
     ["with an id of another length", [...without("form"), ["form", "A"]], "does not hold"],
     ["with a field twice", [...fields, ["day", "2027-06-13"]], "the field `day` comes twice"],
     ["with a field of its own", [...fields, ["colour", "red"]], "the field `colour` is not known"],
+    [
+      "with a field of hidden letters, which are shown",
+      [...fields, ["a\u202eb\u001b", ""]],
+      "the field `a\\u202eb\\u001b` is not known",
+    ],
     ["of no day", [...without("day"), ["day", "2027-02-30"]], "the field `day` does not hold"],
     ["without a bed", without("bed"), "no bed is marked"],
     ["that says nothing of its beds", without("entry"), "nothing is said of the beds"],

@@ -1,6 +1,7 @@
 /** Litres a week for beds. */
 import { describe, expect, test } from "vitest";
-import { referenceEvapotranspirationMm, weatherOn } from "../../src/climate/index.js";
+import { referenceEvapotranspirationMm } from "../../src/climate/evapotranspiration.js";
+import { weatherOn } from "../../src/climate/index.js";
 import { addDays, day, eachDay } from "../../src/dates.js";
 import { bedWatering } from "../../src/watering/bed-watering.js";
 import { coefficientOn, coefficientsOf } from "../../src/watering/coefficients.js";

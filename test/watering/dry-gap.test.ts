@@ -26,7 +26,7 @@ function gap({ days = ["tue", "fri"], away = [], rounds = [], ...more }: Case): 
   return longestDryGap(more.growing ?? [june], {
     garden,
     bed: bed(more.cover === undefined ? {} : { cover: { kind: more.cover } }),
-    rounds: rounds.map(day),
+    rounds: new Set(rounds.map(day)),
     rained: more.rained ?? [],
     place: aPlace({ days: Object.fromEntries(rain) as never }),
     factors: wateringFactors,

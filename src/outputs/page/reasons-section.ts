@@ -1,4 +1,5 @@
 /** Why each planting is fed or not: rule, source, stages and the arithmetic, on demand. */
+import type { Day } from "../../dates.js";
 import {
   type Amounts,
   calciumIn,
@@ -22,17 +23,35 @@ import {
   warmthWords,
   whyFedSo,
 } from "../../words/index.js";
+import { grouped } from "../../values.js";
 import { section } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
 import { dayTime } from "../round-card.js";
 
 export function reasonsSection(plan: Plan): Html | undefined {
   if (plan.plantings.length === 0) return undefined;
-  const body = plan.plantings.map((planting) => reasons(plan, planting));
+  const feedings = grouped(fedIn(plan), ({ feeding }) => feeding.planting);
+  const body = plan.plantings.map((planting) =>
+    reasons(plan, planting, feedings.get(planting.id) ?? []),
+  );
   return section("why", "Why each planting is fed, or not", body);
 }
 
-function reasons(plan: Plan, planting: PlannedPlanting): Html {
+interface Fed {
+  readonly day: Day;
+  readonly mix: CanMix;
+  readonly feeding: Feeding;
+}
+
+function fedIn({ rounds }: Plan): Fed[] {
+  return rounds.flatMap(({ day, beds }) =>
+    beds
+      .flatMap(({ mixes }) => mixes)
+      .flatMap((mix) => mix.feedings.map((feeding) => ({ day, mix, feeding }))),
+  );
+}
+
+function reasons(plan: Plan, planting: PlannedPlanting, fed: readonly Fed[]): Html {
   const crop = cropWords(planting.cropName);
   const rules = plan.rules.filter(({ id }) => planting.rules.includes(id));
   // The target is inside, so that a link to it opens the details.
@@ -44,7 +63,7 @@ function reasons(plan: Plan, planting: PlannedPlanting): Html {
     <div id="why-${encodeURIComponent(planting.id)}" class="reason">
       <p dir="auto">${planting.reason}</p>
       ${planting.feeding && html`<p>${fedFromTo(planting.feeding, plan.garden.amounts)} ${whyFedSo(planting.feeding)}</p>`}
-      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan)}${feedingsBody(plan, planting)}
+      ${rules.map((rule) => ruleBody(rule, planting.reason, plan.garden.amounts))}${calciumBody(plan, planting)}${stagesBody(planting, plan)}${feedingsBody(plan, fed)}
     </div>
   </details>`;
 }
@@ -116,25 +135,17 @@ function stagesBody({ stages }: PlannedPlanting, { garden, today }: Plan): Html 
     ${sources.length > 0 && html`<p>Warmth: ${sources.join("; ")}.</p>`}`;
 }
 
-function feedingsBody(plan: Plan, planting: PlannedPlanting): Html | undefined {
+function feedingsBody(plan: Plan, fed: readonly Fed[]): Html | undefined {
   const { amounts } = plan.garden;
-  const rows = plan.rounds.flatMap(({ day, beds }) =>
-    beds.flatMap(({ mixes }) =>
-      mixes.flatMap((mix) =>
-        mix.feedings
-          .filter((feeding) => feeding.planting === planting.id)
-          .map((feeding) => {
-            const { earliest, latest } = feeding.window;
-            return html`<li>
-              ${dayTime(day, shortDay(day, amounts, plan.today))}: ${routeNames[mix.route].inLine},
-              ${stageWords(feeding.stage)}; due ${shortDate(earliest, amounts, plan.today)} to
-              ${shortDate(latest, amounts, plan.today)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
-              <span class="sum">${arithmetic(plan, mix, feeding)}</span>
-            </li>`;
-          }),
-      ),
-    ),
-  );
+  const rows = fed.map(({ day, mix, feeding }) => {
+    const { earliest, latest } = feeding.window;
+    return html`<li>
+      ${dayTime(day, shortDay(day, amounts, plan.today))}: ${routeNames[mix.route].inLine},
+      ${stageWords(feeding.stage)}; due ${shortDate(earliest, amounts, plan.today)} to
+      ${shortDate(latest, amounts, plan.today)}${!feeding.inWindow && html` <b>(this day misses it)</b>`}.
+      <span class="sum">${arithmetic(plan, mix, feeding)}</span>
+    </li>`;
+  });
   return rows.length === 0
     ? undefined
     : html`<h3>Feedings</h3>

@@ -46,7 +46,7 @@ export interface LabelDose {
   readonly crops: readonly string[];
 }
 
-/** One for each bottle in hand and each bottle to be filled, in the order they will be used. */
+/** What stands on the labels: one for each bottle in hand and each to be filled, in the order they will be used. */
 export function labelRows(plan: Plan): readonly BottleLabel[] {
   const { stock } = plan;
   if (stock === undefined) return [];

@@ -33,6 +33,7 @@ export interface LabelSheetRow {
   readonly source: string;
 }
 
+/** A row of `label-sheets.yaml` -> sheet, mm. */
 export function labelSheet(row: LabelSheetRow): LabelSheet {
   return {
     name: row.name,

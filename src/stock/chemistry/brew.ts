@@ -6,7 +6,9 @@ import { type Contents, crystalContents, mixed, noMol, pureWater } from "./conte
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
+import { remembering } from "../../values.js";
 
+/** What goes into the jar, by weight, and what gas lies over it. */
 export interface BrewInput {
   readonly shellG: number;
   /** Calcium carbonate in the dry shell, 0 to 1. */
@@ -22,6 +24,7 @@ export interface BrewInput {
 
 type Taken = "ph" | "ionicStrengthMolPerKg" | "massError" | "chargeError";
 
+/** The jar at rest, all shell, acid and water in it counted; a whole batch. */
 export interface Brew extends Pick<Equilibrium, Taken> {
   readonly input: BrewInput;
   readonly equilibrium: Equilibrium;
@@ -45,8 +48,10 @@ export interface Brew extends Pick<Equilibrium, Taken> {
 
 /** While it fizzes the liquid stands under carbon dioxide of 1 atm. */
 export const fizzing: Gas = { kind: "held", logPco2: 0 };
+/** No gas comes or goes. */
 export const closedVessel: Gas = { kind: "closed" };
 
+/** Air over the jar or the can: its carbon dioxide is `airLogPco2Atm` of the constants, whose row names the source. */
 export function openAir(chemistry: Chemistry): Gas {
   return { kind: "held", logPco2: chemistry.physical.airLogPco2Atm.value };
 }
@@ -64,6 +69,21 @@ function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
  * than a kitchen's, no water, temperature outside 0 to 100 degC, too little water for the crystals.
  */
 export function brewBatch(chemistry: Chemistry, input: BrewInput): MixResult<Brew> {
+  const brew = brews.get(chemistry) ?? remembering(500, inputKey, brewed.bind(null, chemistry));
+  brews.set(chemistry, brew);
+  return brew(input);
+}
+
+const brews = new WeakMap<Chemistry, (input: BrewInput) => MixResult<Brew>>();
+
+/** JSON would take NaN and Infinity for the same. */
+function inputKey(input: BrewInput): string {
+  return JSON.stringify(input, (_, part: unknown) =>
+    typeof part === "number" ? String(part) : part,
+  );
+}
+
+function brewed(chemistry: Chemistry, input: BrewInput): MixResult<Brew> {
   const problems = inputTroubles(chemistry, input);
   if (problems.length > 0) return failed(...problems);
   const found = equilibrate(chemistry, brewContents(chemistry, input), {

@@ -9,6 +9,7 @@ import { sourceWater, tapCalciumMgPerL, type WaterReport } from "./source-water.
 import { type Dose, poured, type StockLiquid, together } from "./stock-liquid.js";
 import { badQuantities, failed, type MixResult } from "./trouble.js";
 
+/** A can before it is mixed. */
 export interface CanInput {
   /** mL of stock, as poured, in each litre of the finished can. */
   readonly stockMlPerL: number;
@@ -24,6 +25,7 @@ export interface CanPart extends Pick<CanInput, "stockMlPerL"> {
   readonly stock: StockLiquid;
 }
 
+/** A can once it is mixed, per litre. */
 export interface CanLiquid {
   readonly ph: number;
   /** Dissolved, from stock and tap. */

@@ -23,10 +23,11 @@ export interface Readiness {
 }
 
 /**
- * @param reactionDays how long the trade lets this acid work
+ * Whether a jar can be strained, by what is seen of it. The limits are this jar's own: what it would
+ * read under its own carbon dioxide while still clear, and half-way from there to its pH in air, but
+ * never a stock that feeds below the can's lowest pH. Trouble as in {@link brewBatch}.
  *
- * The limits are this jar's own: what it would read under its own carbon dioxide while still clear,
- * and half-way from there to its pH in air, but never a stock that feeds below the can's lowest pH.
+ * @param reactionDays how long the trade lets this acid work
  */
 export function readiness(
   chemistry: Chemistry,

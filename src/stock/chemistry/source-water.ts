@@ -15,6 +15,7 @@ export interface WaterReport extends SourceWater {
   readonly hardnessMgPerL: number;
 }
 
+/** Water that holds nothing. */
 export const rainWater: WaterReport = { hardnessMgPerL: 0, alkalinityMgPerL: 0 };
 
 /** Hardness, alkalinity and calcium stand in for each other where only one is given. */

@@ -76,6 +76,7 @@ export interface RecipeStep {
   readonly cautions: readonly string[];
 }
 
+/** Amounts of one batch, what comes of them, and the steps in the order of days. */
 export interface Recipe extends RecipeAmounts {
   readonly steps: readonly RecipeStep[];
 }

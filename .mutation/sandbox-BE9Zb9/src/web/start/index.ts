@@ -1,2 +1,0 @@
-// @ts-nocheck
-export { startForm } from "./form.js";

@@ -1,7 +1,0 @@
-/** As `scripts/build-web.js` bundles them. */
-// @ts-nocheck
-
-declare module "*.yaml" {
-  const text: string;
-  export default text;
-}

@@ -1,0 +1,54 @@
+/** Hands the world to `run`. */
+import { DateTime, Settings } from "luxon";
+import { availableParallelism } from "node:os";
+import { setTimeout as sleep } from "node:timers/promises";
+import { day } from "../dates.js";
+import { run } from "./program.js";
+import { secondsClock } from "./seconds-clock.js";
+import { exitCodes, type Shell } from "./shell.js";
+import type { StandardOutputs } from "./standard-output.js";
+
+Settings.throwOnInvalid = true;
+
+const isTerminal = process.stdout.isTTY;
+const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
+  readStdin: async (mostBytes) => {
+    const chunks: Buffer[] = [];
+    let size = 0;
+    for await (const chunk of process.stdin) {
+      chunks.push(chunk as Buffer);
+      size += (chunk as Buffer).length;
+      if (size > mostBytes) break;
+    }
+    return Buffer.concat(chunks);
+  },
+  today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
+  now: secondsClock(),
+  pause: (ms) => sleep(ms),
+  ...(isTerminal ? { columns: process.stdout.columns } : {}),
+  progress: process.stderr.isTTY,
+  threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
+  ...(process.env["XDG_STATE_HOME"] ? { stateHome: process.env["XDG_STATE_HOME"] } : {}),
+  color: isTerminal && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
+};
+
+/** Gives the exit code. */
+export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
+  try {
+    return await run(argv, {
+      ...world,
+      ...outputs,
+      // Asked for by few commands, and not at once there.
+      get localTimezone() {
+        return Intl.DateTimeFormat().resolvedOptions().timeZone;
+      },
+    });
+  } catch (error) {
+    outputs.stderr(
+      `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
+        "Please report it with the garden file; FEEDROUND_DEBUG=1 shows where it happened.\n",
+    );
+    if (process.env["FEEDROUND_DEBUG"]) console.error(error);
+    return exitCodes.bug;
+  }
+}
