@@ -11,7 +11,7 @@ import type { StandardOutputs } from "./standard-output.js";
 Settings.throwOnInvalid = true;
 
 const isTerminal = process.stdout.isTTY;
-const world: Omit<Shell, keyof StandardOutputs> = {
+const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
   readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
     let size = 0;
@@ -25,9 +25,6 @@ const world: Omit<Shell, keyof StandardOutputs> = {
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
   now: secondsClock(),
   pause: (ms) => sleep(ms),
-  get localTimezone() {
-    return Intl.DateTimeFormat().resolvedOptions().timeZone;
-  },
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
   threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
@@ -38,7 +35,14 @@ const world: Omit<Shell, keyof StandardOutputs> = {
 /** Gives the exit code. */
 export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
   try {
-    return await run(argv, Object.assign(Object.create(world) as Shell, outputs));
+    return await run(argv, {
+      ...world,
+      ...outputs,
+      // Asked for by few commands, and not at once there.
+      get localTimezone() {
+        return Intl.DateTimeFormat().resolvedOptions().timeZone;
+      },
+    });
   } catch (error) {
     outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +
