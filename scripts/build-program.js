@@ -23,60 +23,92 @@ const bundled = {
   metafile: true,
 };
 
+/** A long text is read quicker as JSON than as code. */
+const dataAsText = {
+  name: "data-as-text",
+  setup({ onLoad }) {
+    onLoad({ filter: /\/src\/compiled\/.*\.ts$/ }, ({ path }) => ({
+      loader: "ts",
+      contents: readFileSync(path, "utf8").replace(
+        /^export default \(\) => \((.*)\) as const;$/m,
+        (_, json) => `export default () => JSON.parse(${JSON.stringify(json)});`,
+      ),
+    }));
+  },
+};
+
+/** Its patterns of all emoji take longer to begin with than most plans: they are for text beyond ASCII. */
+const widthWhenAsked = {
+  name: "width-when-asked",
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /^string-width$/ }, ({ namespace }) =>
+      namespace === "file" ? { path: "string-width", namespace: "when-asked" } : undefined,
+    );
+    onLoad({ filter: /./, namespace: "when-asked" }, () => ({
+      contents: `let widthOf;
+export default (text) =>
+  /^[ -~]*$/.test(text) ? text.length : (widthOf ??= require("string-width").default)(text);`,
+      resolveDir: root,
+    }));
+  },
+};
+
+/** No modules: Node.js looks for those longer, and makes all of a module of its own that names one thing. */
+const cli = {
+  ...bundled,
+  platform: "node",
+  format: "cjs",
+  define: { "import.meta.url": "moduleUrl" },
+  supported: { "dynamic-import": false },
+  plugins: [dataAsText, widthWhenAsked],
+};
+
+const moduleUrl = 'const moduleUrl=require("node:url").pathToFileURL(__filename).href;';
+
 /** Writes program and library; returns what is in which script, by esbuild. */
 export async function buildProgram(outdir = join(root, "dist")) {
-  const [program, library, thread] = await Promise.all([
+  const [program, ...others] = await Promise.all([
     buildScript(outdir),
+    buildWorker(outdir),
     buildLibrary(outdir),
-    buildThread(outdir),
   ]);
   const main = await build({
-    ...bundled,
-    platform: "node",
-    format: "esm",
+    ...cli,
     entryPoints: [source("cli/main")],
     outdir: join(outdir, "cli"),
+    banner: { js: moduleUrl },
     define: {
+      ...cli.define,
       EDITION: JSON.stringify(hashOf(program.outputFiles[0].contents)),
       COMMANDS: JSON.stringify(commandNames()),
     },
   });
-  return Object.assign({}, ...[program, library, thread, main].map(({ metafile }) => metafile.outputs));
+  return Object.assign({}, ...[program, main, ...others].map(({ metafile }) => metafile.outputs));
 }
 
 /** A function of `module`, `require` and `moduleUrl`, in one file, since each that is loaded takes time. */
 async function buildScript(outdir) {
   const made = await build({
-    ...bundled,
-    platform: "node",
-    format: "cjs",
+    ...cli,
     entryPoints: [source("cli/start")],
     outfile: join(outdir, "cli/program.cjs"),
     banner: { js: "(function(module,require,moduleUrl){" },
     footer: { js: "})" },
-    define: { "import.meta.url": "moduleUrl" },
-    supported: { "dynamic-import": false },
-    plugins: [dataAsText],
     write: false,
   });
   mkdirSync(join(outdir, "cli"), { recursive: true });
+  writeFileSync(join(outdir, "cli/package.json"), '{ "type": "commonjs" }\n');
   writeFileSync(made.outputFiles[0].path, made.outputFiles[0].contents);
   return made;
 }
 
-/** What a thread that reads gardens runs: begun with a file of its own. */
-function buildThread(outdir) {
+/** A thread of its own asks for a file of its own. */
+function buildWorker(outdir) {
   return build({
-    ...bundled,
-    platform: "node",
-    format: "esm",
+    ...cli,
     entryPoints: [source("cli/garden-worker")],
     outdir: join(outdir, "cli"),
-    // For packages that are no modules.
-    banner: {
-      js: 'import{createRequire}from"node:module";const require=createRequire(import.meta.url);',
-    },
-    plugins: [dataAsText],
+    banner: { js: moduleUrl },
   });
 }
 
@@ -106,17 +138,3 @@ function hashOf(bytes) {
 function source(name) {
   return join(root, `src/${name}.ts`);
 }
-
-/** A long text is read quicker as JSON than as code. */
-const dataAsText = {
-  name: "data-as-text",
-  setup({ onLoad }) {
-    onLoad({ filter: /\/src\/compiled\/.*\.ts$/ }, ({ path }) => ({
-      loader: "ts",
-      contents: readFileSync(path, "utf8").replace(
-        /^export default \(\) => \((.*)\) as const;$/m,
-        (_, json) => `export default () => JSON.parse(${JSON.stringify(json)});`,
-      ),
-    }));
-  },
-};

@@ -71,7 +71,7 @@ export function planOfGarden(
   }
   const { place, ...told } = here.value;
   // A copy of the tables would make each of them.
-  const ruled: PlanTables = Object.create(tables, { rules: { value: rules.value } });
+  const ruled = Object.create(tables, { rules: { value: rules.value } }) as PlanTables;
   const plan = planSeason(garden, ruled, { ...options, ...given({ place }) });
   if (plan.ok) return { ok: true, value: withTold(plan.value, told) };
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };

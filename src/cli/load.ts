@@ -8,7 +8,7 @@ import { decodeText, type Garden, type SourceFile } from "../garden/index.js";
 import { dayOfFile, gardenOn, keepsLog } from "../log/index.js";
 import { gardenOfText, planOfGarden, type ReadGarden, workedOut } from "../plan-garden.js";
 import type { PlanOptions } from "../plan.js";
-import { type Problem, problemLine, type Result } from "../problem.js";
+import { type Problem, problemLines, type Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { Published } from "../published/index.js";
 import { loadNormals, loadTables } from "../tables.js";
@@ -142,7 +142,7 @@ async function stateFor(
   if (state.ok || options.isForWriting === true) return state;
   const problems = state.problems.map(forReader);
   if (options.keep !== undefined) return { ok: false, problems };
-  for (const problem of problems) shell.stderr(`${problemLine(problem)}\n`);
+  for (const line of problemLines(problems)) shell.stderr(`${line}\n`);
   return { ok: true, value: undefined };
 }
 

@@ -9,17 +9,23 @@ import { version } from "./version.js";
 declare const EDITION: string;
 declare const COMMANDS: readonly string[];
 
-const argv = process.argv.slice(2);
-const outputs = standardOutputs();
-if (argv.length === 1 && ["-V", "--version"].includes(argv[0] ?? "")) {
-  outputs.stdout(`${version()}\n`);
-} else {
+/** Gives the exit code. */
+async function main(argv: readonly string[]): Promise<number> {
+  const outputs = standardOutputs();
+  if (argv.length === 1 && ["-V", "--version"].includes(argv[0] ?? "")) {
+    outputs.stdout(`${version()}\n`);
+    return 0;
+  }
   const asksHelp = argv.some((word) => ["-h", "--help"].includes(word));
   const use = asksHelp ? undefined : COMMANDS.find((command) => command === argv[0]);
   const program = keptScript(new URL("program.cjs", import.meta.url), use, EDITION);
   const { start: begin } = program.exports as { start: typeof start };
   const code = await begin(argv, outputs);
+  if (code === 0) program.keep();
+  return code;
+}
+
+void main(process.argv.slice(2)).then((code) => {
   // Standard output may have had trouble.
   process.exitCode ??= code;
-  if (code === 0) program.keep();
-}
+});

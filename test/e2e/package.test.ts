@@ -56,9 +56,8 @@ test("the package holds the program, its schemas, examples and docs, and nothing
   const rest = files.filter((path) => !/^(dist|schemas|examples|docs)\//.test(path));
   expect(rest.sort()).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "package.json"]);
   // Data and checks lie in `dist` as modules; the writing page is what a browser reads.
-  expect(files.filter((path) => /^dist\/(?!web\/)(?!.*\.(c?js|d\.ts)$)/.test(path))).toEqual([
-    "dist/LICENCES.txt",
-  ]);
+  const others = files.filter((path) => /^dist\/(?!web\/)(?!.*\.(c?js|d\.ts)$)/.test(path));
+  expect(others.sort()).toEqual(["dist/LICENCES.txt", "dist/cli/package.json"]);
   for (const part of ["schemas", "examples", "docs"])
     expect(files.filter((path) => path.startsWith(`${part}/`)).sort()).toEqual(
       readdirSync(join(root, part), { withFileTypes: true, recursive: true })
@@ -109,7 +108,7 @@ const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"))
 test("--version needs no script but the first", () => {
   const bare = scratchFolder();
   mkdirSync(join(bare, "dist/cli"), { recursive: true });
-  for (const file of ["package.json", "dist/cli/main.js"])
+  for (const file of ["package.json", "dist/cli/package.json", "dist/cli/main.js"])
     copyFileSync(join(installed, file), join(bare, file));
   expect(statSync(join(bare, "dist/cli/main.js")).size).toBeLessThan(10_000);
   for (const option of ["--version", "-V"])
