@@ -63,9 +63,9 @@ export default {
     {
       name: "data-through-the-tables",
       comment:
-        "What is made of the data files is for the tables alone, a garden file's types aside.",
+        "What is made of the data files is for the tables and what is reckoned from them, a garden file's types aside.",
       severity: "error",
-      from: { pathNot: "^src/tables[.]ts$" },
+      from: { pathNot: "^src/(tables|reckon)[.]ts$" },
       to: { path: "^src/compiled/", pathNot: "garden-file[.]ts$" },
     },
     {
@@ -88,7 +88,7 @@ export default {
       comment: "The story, the tables and the library's face stand above the folders of the core.",
       severity: "error",
       from: { path: "^src/", pathNot: "^src/([^/]+[.]ts|serve/|web/|cli/)" },
-      to: { path: "^src/(plan|plan-garden|tables|index)[.]ts$" },
+      to: { path: "^src/(plan|plan-garden|tables|reckon|index)[.]ts$" },
     },
     ...upward(floors, "src/"),
     ...Object.entries(insideFloors).flatMap(([folder, rooms]) => upward(rooms, `src/${folder}/`)),

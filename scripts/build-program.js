@@ -1,91 +1,26 @@
 /**
- * Makes `dist` out of `src`: the program, one bundle for each family of commands and what they share,
- * and the library; nothing in them is looked for in `node_modules`.
+ * Makes `dist` out of `src`: the program, its bin and one script with all commands, and the library;
+ * nothing in them is looked for in `node_modules`.
  *
  * `npm run build` runs it; types and the writing page come beside it.
  */
-import { readFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
-/** Commands that lean on much the same: each file that is loaded costs time. */
-const families = {
-  garden: ["plan", "check", "why", "calendar", "changes", "batch", "crops", "new"],
-  prints: ["sheet", "labels"],
-  help: ["help", "completion"],
-};
-
 const bundled = {
   absWorkingDir: root,
   bundle: true,
-  splitting: true,
-  format: "esm",
   target: "node20",
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: "none",
   logLevel: "warning",
   metafile: true,
-};
-
-/** Writes program and library; returns what is in which script, by esbuild. */
-export async function buildProgram(outdir = join(root, "dist")) {
-  // All on one floor: files beside `dist` are as far as from the sources.
-  const cli = { ...bundled, platform: "node", outdir: join(outdir, "cli") };
-  const made = await Promise.all([
-    // One file, whole: it answers `--version` alone.
-    build({
-      ...cli,
-      splitting: false,
-      entryPoints: [source("cli/main")],
-      external: ["./start.js"],
-    }),
-    build({
-      ...cli,
-      entryPoints: [source("cli/start"), source("cli/garden-worker")],
-      // For packages that are no modules.
-      banner: {
-        js: 'import{createRequire}from"node:module";const require=createRequire(import.meta.url);',
-      },
-      plugins: [inFamilies, dataAsText],
-    }),
-    build({
-      ...bundled,
-      platform: "neutral",
-      mainFields: ["module", "main"],
-      entryPoints: [source("index")],
-      outdir,
-      plugins: [dataAsText],
-    }),
-  ]);
-  return Object.assign({}, ...made.map(({ metafile }) => metafile.outputs));
-}
-
-function source(name) {
-  return join(root, `src/${name}.ts`);
-}
-
-/** Where the program asks for one command it gets the family. */
-const inFamilies = {
-  name: "in-families",
-  setup({ onLoad, onResolve }) {
-    const familyOf = (command) =>
-      Object.keys(families).find((family) => families[family].includes(command));
-    onResolve({ filter: /^\.\/\w+-command\.js$/ }, ({ path, kind }) => {
-      const family = familyOf(/^\.\/(\w+)-/.exec(path)[1]);
-      if (kind !== "dynamic-import" || family === undefined) return undefined;
-      return { path: `${family}-commands`, namespace: "family", pluginData: family };
-    });
-    onLoad({ filter: /./, namespace: "family" }, ({ pluginData }) => ({
-      contents: families[pluginData]
-        .map((name) => `export * from "./${name}-command.js";`)
-        .join(""),
-      resolveDir: join(root, "src/cli"),
-    }));
-  },
 };
 
 /** A long text is read quicker as JSON than as code. */
@@ -101,3 +36,105 @@ const dataAsText = {
     }));
   },
 };
+
+/** Its patterns of all emoji take longer to begin with than most plans: they are for text beyond ASCII. */
+const widthWhenAsked = {
+  name: "width-when-asked",
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /^string-width$/ }, ({ namespace }) =>
+      namespace === "file" ? { path: "string-width", namespace: "when-asked" } : undefined,
+    );
+    onLoad({ filter: /./, namespace: "when-asked" }, () => ({
+      contents: `let widthOf;
+export default (text) =>
+  /^[ -~]*$/.test(text) ? text.length : (widthOf ??= require("string-width").default)(text);`,
+      resolveDir: root,
+    }));
+  },
+};
+
+/** No modules: Node.js looks for those longer, and makes all of a module of its own that names one thing. */
+const cli = {
+  ...bundled,
+  platform: "node",
+  format: "cjs",
+  define: { "import.meta.url": "moduleUrl" },
+  supported: { "dynamic-import": false },
+  plugins: [dataAsText, widthWhenAsked],
+};
+
+const moduleUrl = 'const moduleUrl=require("node:url").pathToFileURL(__filename).href;';
+
+/** Writes program and library; returns what is in which script, by esbuild. */
+export async function buildProgram(outdir = join(root, "dist")) {
+  const [program, ...others] = await Promise.all([
+    buildScript(outdir),
+    buildWorker(outdir),
+    buildLibrary(outdir),
+  ]);
+  const main = await build({
+    ...cli,
+    entryPoints: [source("cli/main")],
+    outdir: join(outdir, "cli"),
+    banner: { js: moduleUrl },
+    define: {
+      ...cli.define,
+      EDITION: JSON.stringify(hashOf(program.outputFiles[0].contents)),
+      COMMANDS: JSON.stringify(commandNames()),
+    },
+  });
+  return Object.assign({}, ...[program, main, ...others].map(({ metafile }) => metafile.outputs));
+}
+
+/** A function of `module`, `require` and `moduleUrl`, in one file, since each that is loaded takes time. */
+async function buildScript(outdir) {
+  const made = await build({
+    ...cli,
+    entryPoints: [source("cli/start")],
+    outfile: join(outdir, "cli/program.cjs"),
+    banner: { js: "(function(module,require,moduleUrl){" },
+    footer: { js: "})" },
+    write: false,
+  });
+  mkdirSync(join(outdir, "cli"), { recursive: true });
+  writeFileSync(join(outdir, "cli/package.json"), '{ "type": "commonjs" }\n');
+  writeFileSync(made.outputFiles[0].path, made.outputFiles[0].contents);
+  return made;
+}
+
+/** A thread of its own asks for a file of its own. */
+function buildWorker(outdir) {
+  return build({
+    ...cli,
+    entryPoints: [source("cli/garden-worker")],
+    outdir: join(outdir, "cli"),
+    banner: { js: moduleUrl },
+  });
+}
+
+function buildLibrary(outdir) {
+  return build({
+    ...bundled,
+    platform: "neutral",
+    format: "esm",
+    splitting: true,
+    mainFields: ["module", "main"],
+    entryPoints: [source("index")],
+    outdir,
+    plugins: [dataAsText],
+  });
+}
+
+/** As the list of commands has them. */
+function commandNames() {
+  const list = readFileSync(source("cli/command-list"), "utf8");
+  return [...list.matchAll(/^ {4}usage: "(\w+)/gm)].map(([, name]) => name);
+}
+
+function hashOf(bytes) {
+  return createHash("sha256").update(bytes).digest("hex").slice(0, 16);
+}
+
+function source(name) {
+  return join(root, `src/${name}.ts`);
+}

@@ -37,8 +37,11 @@ export async function setup() {
     ...filesIn(join(root, "schemas")),
     ...dataFiles,
   );
-  if (readIfThere(stamp) === madeFrom) return;
+  if (readIfThere(stamp) !== madeFrom) await compileAll(dataFiles, madeFrom);
+  await reckonAnew(madeFrom);
+}
 
+async function compileAll(dataFiles, madeFrom) {
   const modules = await Promise.all([
     ...dataFiles.map(dataModule),
     pointsModule(),
@@ -53,6 +56,45 @@ export async function setup() {
   writeFileSync(stamp, madeFrom);
 }
 
+/** What our own code reckons from the data alone; anew where either has changed. */
+async function reckonAnew(madeFrom) {
+  const sources = readdirSync(join(root, "src"), { recursive: true })
+    .filter((path) => path.endsWith(".ts") && !/^(cli|compiled|outputs|serve|web)\b/.test(path))
+    .map((path) => join(root, "src", path));
+  const reckonedFrom = `${madeFrom} ${hashOf(...sources)}`;
+  const module = join(folder, "reckoned.ts");
+  const head = `/** Made by src/reckon.ts, from ${reckonedFrom}. Do not edit. */\n`;
+  if (readIfThere(module)?.startsWith(head) === true) return;
+
+  const { build } = await import("esbuild");
+  const { outputFiles } = await build({
+    entryPoints: [join(root, "src/reckon.ts")],
+    bundle: true,
+    format: "esm",
+    platform: "neutral",
+    mainFields: ["module", "main"],
+    write: false,
+    plugins: [unreckoned],
+  });
+  const code = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString("base64")}`;
+  const { reckon } = await import(code);
+  writeFileSync(module, `${head}${inCode(reckon())}`);
+}
+
+/** The tables lean on what is only being made. */
+const unreckoned = {
+  name: "unreckoned",
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /[/]reckoned[.]js$/ }, () => ({ path: "unreckoned", namespace: "none" }));
+    onLoad({ filter: /./, namespace: "none" }, () => ({ contents: "export default undefined" }));
+  },
+};
+
+// A function: what is not asked for is not made.
+function inCode(data) {
+  return `export default () => (${JSON.stringify(data)}) as const;\n`;
+}
+
 async function dataModule(file) {
   const { parse } = await import("yaml");
   const text = readFileSync(file, "utf8");
@@ -64,8 +106,7 @@ async function dataModule(file) {
   const name = basename(file, ".yaml");
   return {
     name,
-    // A function: what is not asked for is not made.
-    text: `/** Made from ${name}.yaml. Do not edit. */\nexport default () => (${JSON.stringify(data)}) as const;\n`,
+    text: `/** Made from ${name}.yaml. Do not edit. */\n${inCode(data)}`,
   };
 }
 

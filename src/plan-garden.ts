@@ -3,7 +3,7 @@ import { earlier, parseDay } from "./dates.js";
 import { type GardenPlace, placeOf, type PlaceSources } from "./garden-place.js";
 import { type Garden, located, readYaml, type SourceFile, validateGarden } from "./garden/index.js";
 import { dayBefore, gardenOn } from "./log/index.js";
-import { type PlanOptions, planSeason } from "./plan.js";
+import { type PlanOptions, planSeason, type PlanTables } from "./plan.js";
 import { inFileOrder, type Result } from "./problem.js";
 import type { Published, PublishedRound } from "./published/index.js";
 import { type FeedRule, mergeRules, readRules } from "./rules/index.js";
@@ -70,7 +70,8 @@ export function planOfGarden(
     return { ok: false, problems: inFileOrder(problems) };
   }
   const { place, ...told } = here.value;
-  const ruled = { ...tables, rules: rules.value };
+  // A copy of the tables would make each of them.
+  const ruled = Object.create(tables, { rules: { value: rules.value } }) as PlanTables;
   const plan = planSeason(garden, ruled, { ...options, ...given({ place }) });
   if (plan.ok) return { ok: true, value: withTold(plan.value, told) };
   return { ok: false, problems: plan.problems.map((finding) => located(finding, source)) };

@@ -55,6 +55,16 @@ export function problemLine(p: Problem): string {
   return `${where}: ${legibleMessage(p.message)}: ${legibleMessage(p.mend)}`;
 }
 
+/** One slip often has hundreds: beyond these nobody reads on. */
+const mostTold = 50;
+
+/** The first problems, a line each, and how many more there are. */
+export function problemLines(problems: readonly Problem[]): string[] {
+  const left = problems.length - mostTold;
+  const lines = problems.slice(0, mostTold).map(problemLine);
+  return left > 0 ? [...lines, `and ${left} more ${left === 1 ? "problem" : "problems"}`] : lines;
+}
+
 /** In file order, so that a reader goes down the file once. */
 export function inFileOrder(problems: readonly Problem[]): Problem[] {
   return [...problems].sort(

@@ -13,7 +13,7 @@ import labelSheets from "./compiled/label-sheets.js";
 import lifeCourses from "./compiled/life-courses.js";
 import making from "./compiled/making.js";
 import rulesCheck from "./compiled/rules-check.js";
-import rules from "./compiled/rules.js";
+import reckoned from "./compiled/reckoned.js";
 import signs from "./compiled/signs.js";
 import soilTests from "./compiled/soil-tests.js";
 import stageLengths from "./compiled/stage-lengths.js";
@@ -35,10 +35,9 @@ import type { CalciumTables } from "./calcium/index.js";
 import { cropCatalogue } from "./crops/index.js";
 import { type GardenTables, usualValues, zoneHalves } from "./garden/index.js";
 import type { LabelSheetRow } from "./outputs/index.js";
-import { problemLine } from "./problem.js";
-import { type FeedRule, readRules, type RuleTables, type Sign } from "./rules/index.js";
+import type { FeedRule, RuleTables, Sign } from "./rules/index.js";
 import { schemaCheck } from "./schema-check.js";
-import { prepareChemistry, referenceStockGPerL, type StockTables } from "./stock/index.js";
+import { prepareChemistry, type StockTables } from "./stock/index.js";
 import { wateringFactors, type WateringTables } from "./watering/index.js";
 
 /** All data tables; each row of the data files names its source. */
@@ -67,8 +66,8 @@ const tables: Tables = madeWhenAsked<Tables>({
   chemistry: () => prepareChemistry(constants()),
   making,
   rulesCheck: () => schemaCheck(rulesCheck()),
-  referenceStockGPerL: () => referenceStockGPerL(tables, tables.usual),
-  builtInRules: () => readBuiltInRules(),
+  referenceStockGPerL: () => reckoned().referenceStockGPerL,
+  builtInRules: () => reckoned().builtInRules,
   signs: () => signs().signs,
   climate: () => climateConstants(climate().constants),
   frost,
@@ -97,18 +96,22 @@ let normals: Promise<Normals> | undefined;
 /**
  * The table of monthly means of the world, for gardens with a longitude: read and unpacked when it is
  * first asked for, since it is larger than all the rest.
+ *
+ * @param inflate undoes base64 and deflate; what Node.js and a page both have, unless given
  */
-export function loadNormals(): Promise<Normals> {
-  normals ??= readNormals();
+export function loadNormals(inflate: Inflate = inflated): Promise<Normals> {
+  normals ??= readNormals(inflate);
   return normals;
 }
 
-async function readNormals(): Promise<Normals> {
+type Inflate = (base64: string) => Uint8Array | Promise<Uint8Array>;
+
+async function readNormals(inflate: Inflate): Promise<Normals> {
   const [{ packed, points }, { default: about }] = await Promise.all([
     import("./compiled/normals-points.js"),
     import("./compiled/normals.js"),
   ]);
-  return unpackNormals(await inflated(packed), points, about());
+  return unpackNormals(await inflate(packed), points, about());
 }
 
 /** Whom the table is from: only `help` asks. */
@@ -116,7 +119,6 @@ export async function loadNormalsCitation(): Promise<string> {
   return (await import("./compiled/normals.js")).default().citation;
 }
 
-/** By what Node.js and a page both have, the quickest of it. */
 async function inflated(base64: string): Promise<Uint8Array> {
   const text = atob(base64);
   const bytes = new Uint8Array(text.length);
@@ -135,18 +137,6 @@ async function inflated(base64: string): Promise<Uint8Array> {
 /** Only `labels` asks for them. */
 export function loadLabelSheets(): readonly LabelSheetRow[] {
   return labelSheets().label_sheets;
-}
-
-function readBuiltInRules(): readonly FeedRule[] {
-  const source = {
-    file: "rules.yaml",
-    text: "",
-    value: rules(),
-    locate: () => ({ line: 1, column: 1 }),
-  };
-  const read = readRules(source, tables, { units: tables.units, amounts: "metric" }, false);
-  if (!read.ok) throw new Error(read.problems.map(problemLine).join("\n"));
-  return read.value;
 }
 
 /** Each part is made once, when it is first asked for: no command needs them all. */

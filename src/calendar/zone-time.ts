@@ -1,5 +1,5 @@
 import { IANAZone } from "luxon";
-import { type Day, dayNumber } from "../dates.js";
+import { day, type Day, dayNumber } from "../dates.js";
 import { remembering } from "../values.js";
 
 const msPerMin = 60_000;
@@ -33,13 +33,13 @@ export function momentOf(day: Day, timeOfDay: string, timezone: string): number 
 
 /** Whether a change of the clocks in a zone lets them show the time of a moment (ms since 1970-01-01T00:00Z) twice. */
 export function isShownTwice(ms: number, timezone: string): boolean {
-  const zone = IANAZone.create(timezone);
-  const near = [ms - msPerDay, ms + msPerDay].map((at) => zone.offset(at) * msPerMin);
-  if (near[0] === near[1]) return false;
-  const wallMs = ms + zone.offset(ms) * msPerMin;
-  return near
-    .map((offset) => wallMs - offset)
-    .some((other) => other !== ms && other + zone.offset(other) * msPerMin === wallMs);
+  // With a day of room before New Year; the span of a VTIMEZONE, whose changes are remembered.
+  const year = new Date(ms + msPerDay).getUTCFullYear();
+  const changes = offsetChanges(timezone, day(`${year - 1}-01-01`), day(`${year + 1}-01-01`));
+  return changes.some(({ atMs, fromMin, toMin }) => {
+    const repeatedMs = (fromMin - toMin) * msPerMin;
+    return ms >= atMs - repeatedMs && ms < atMs + repeatedMs;
+  });
 }
 
 /** When a day begins in a zone: ISO 8601, UTC. */

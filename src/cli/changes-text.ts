@@ -3,6 +3,7 @@ import { type Amounts, counted, shortDay } from "../garden/index.js";
 import type { CalendarChange } from "../calendar/index.js";
 import type { Day } from "../dates.js";
 import type { FeedingChange } from "../notes/index.js";
+import { quoted } from "../legible.js";
 import { given } from "../values.js";
 import { fedFromTo, moreOrFewer, whyFedSo } from "../words/index.js";
 import { bullet, page, table, type TextStyle } from "./terminal-text.js";
@@ -98,23 +99,30 @@ function saidWords({ was, now }: NonNullable<ChangeFacts["said"]>): string {
     .join("");
 }
 
-/** What differs in a line behind the same words and a colon; else the whole line. */
+/** The clauses that differ in a line behind the same words and a colon; else the whole line. */
 function lineChange(was: string | undefined, now: string | undefined): string {
   if (was === undefined) return `new: ${now ?? ""}`;
-  if (now === undefined) return `no more: ${was}`;
-  const [before, after] = [was.split(" "), now.split(" ")];
+  // What stood in the file may be of another hand.
+  if (now === undefined) return `no more: ${quoted(was)}`;
+  const [before, after] = [was, now].map((line) => line.split(/(?<=[,;.:]) /)) as [
+    string[],
+    string[],
+  ];
   const least = Math.min(before.length, after.length);
   let first = 0;
   while (first < least && before[first] === after[first]) first++;
   let last = 0;
   while (last < least - first && before.at(-1 - last) === after.at(-1 - last)) last++;
   const [gone, come] = [before, after].map((words) =>
-    words.slice(first, words.length - last).join(" "),
+    words
+      .slice(first, words.length - last)
+      .join(" ")
+      .replace(/[,;.:]$/, ""),
   ) as [string, string];
-  const label = /^[^:]*:(?= )/.exec(`${after.slice(0, first).join(" ")} `)?.[0];
+  const label = after.slice(0, first).findLast((clause) => clause.endsWith(":"));
   return label === undefined || gone === "" || come === ""
     ? `now ${now}`
-    : `${label} ${come}, was ${gone}`;
+    : `${label} ${come}, was ${quoted(gone)}`;
 }
 
 /** All in one, since each day of weather changes many of them. */

@@ -174,6 +174,7 @@ export const commandList: readonly CommandSpec[] = [
       option("--planting <id>", "only this planting; without it and --bed, the round of that day"),
       option("--bed <id>", "only this bed"),
       option("--stock <volume>", "how much stock in all; without it, as planned"),
+      option("--so-much", "with --stock: it was so much, far beyond the plan"),
       option("--batch <id>", "id or number of the batch it came from; without it, as planned"),
       option("--feed <name>", "it was this other feed"),
       option("--missed", "it was not given"),

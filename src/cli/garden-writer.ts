@@ -1,11 +1,17 @@
 /** How a server writes into garden files: by the code of `log`, under the garden's lock. */
-import { createHash } from "node:crypto";
 import { basename } from "node:path";
 import type { Day } from "../dates.js";
 import { decodeText, type Garden, largestGardenBytes } from "../garden/index.js";
 import type { Problem, Result } from "../problem.js";
 import { nothingPublished, type Published } from "../published/index.js";
-import { type AsOf, type GardenWriter, type Outcome, type Saved, todayIn } from "../serve/index.js";
+import {
+  type AsOf,
+  type GardenWriter,
+  hashOfText,
+  type Outcome,
+  type Saved,
+  todayIn,
+} from "../serve/index.js";
 import type { Tick } from "../ticks/index.js";
 import { byteOrderMarkOf, readBytes, shownName, whileLocked, writeText } from "./files.js";
 import { refusedTick, type TickWish, tickWish } from "./log-tick.js";
@@ -143,17 +149,12 @@ async function saveText(
   const bytes = await readBytes(file, shell);
   const before = decodeText(bytes, file);
   if (!before.ok) return refuse(before.problems.map(withMend).join("; "));
-  const hash = hashOf(text);
+  const hash = hashOfText(text);
   if (before.value === text) return { kind: "saved", hash };
-  const now = hashOf(before.value);
+  const now = hashOfText(before.value);
   if (now !== openedHash) return { kind: "conflict", text: before.value, hash: now };
   await writeText(file, byteOrderMarkOf(bytes) + text, shell, bytes);
   return { kind: "saved", hash };
-}
-
-/** Of a text without a byte order mark. */
-function hashOf(text: string): string {
-  return createHash("sha256").update(text).digest("hex");
 }
 
 /** Trouble with the file is told without the folder that it lies in: that is nobody else's business. */

@@ -20,9 +20,10 @@ import type { Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import { batchName } from "../stock/index.js";
 import { given } from "../values.js";
+import { farBeyond, mostPlannedMl } from "./far-beyond.js";
 import { withBottles } from "./log-bottles.js";
 import { batchesOfDay, type LogJob, type CommandWish, plansOfDay } from "./log-job.js";
-import { spaced } from "./log-options.js";
+import { spaced, stockMlOf } from "./log-options.js";
 import { type Shell, wrongUsage } from "./shell.js";
 
 export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<CommandWish>> {
@@ -40,9 +41,23 @@ export async function feedingWish(job: LogJob, shell: Shell): Promise<Result<Com
     return { ok: true, value: freshOf(job, entries) };
   }
   if (missed) return { ok: true, value: freshOf(job, missedEntries(job, plans.value, of)) };
+  refuseFarBeyond(job, plans.value, of);
   const entries = givenEntries(job, plans.value, of, stock);
   const wish = freshOf(job, entries, plans.value);
   return { ok: true, value: await poured(job, wish, plans.value, shell) };
+}
+
+function refuseFarBeyond({ garden, options }: LogJob, plans: readonly Plan[], of: WhatOf): void {
+  const { stock, soMuch } = options;
+  if (stock === undefined || soMuch) return;
+  const { amounts } = garden;
+  const mlOf = (amount: string): number | undefined => stockMlOf(amount, amounts);
+  const mostMl = Math.max(...plans.map((plan) => mostPlannedMl(plan, of, mlOf)));
+  const odd = farBeyond(mlOf(stock), mostMl, amounts);
+  if (odd === undefined) return;
+  throw wrongUsage(
+    `--stock: ${odd}: check the amount and its unit; if it was really so much, add --so-much`,
+  );
 }
 
 function isAll({ planting, bed }: WhatOf): boolean {

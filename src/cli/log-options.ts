@@ -1,7 +1,7 @@
 /** What the `log` command is asked for; what does not go together is wrong usage. */
 import type { StageName } from "../crops/index.js";
 import type { Day } from "../dates.js";
-import { parseQuantity, signKey } from "../garden/index.js";
+import { type Amounts, parseQuantity, signKey } from "../garden/index.js";
 import { hiddenIn, onOneLine, quoted } from "../legible.js";
 import { didYouMean } from "../suggest.js";
 import { loadTables } from "../tables.js";
@@ -18,6 +18,8 @@ export interface LogOptions {
   readonly feed?: string;
   readonly missed?: true;
   readonly again?: true;
+  /** An amount far beyond the plan is meant. */
+  readonly soMuch?: true;
   readonly step?: StepWord;
   readonly volume?: string;
   readonly sign?: string;
@@ -69,6 +71,8 @@ export function checkLogUsage(file: string, options: LogOptions): void {
     throw wrongUsage("--volume is of a batch: say with --step what was done, such as --step made");
   if (again && planting === undefined && bed === undefined && feed === undefined)
     throw wrongUsage("--again goes with --planting or --bed: a second round is rarely meant");
+  if (options.soMuch && stock === undefined)
+    throw wrongUsage("--so-much goes with --stock: say how much it was");
   if (stock !== undefined && planting === undefined && bed === undefined && feed === undefined)
     throw wrongUsage(
       "--stock goes with --planting or --bed; without them the plan's own amounts are written down",
@@ -100,4 +104,10 @@ function checkVolume(key: string, text: string | undefined): void {
 /** `30mL` -> `30 mL`, as it is to stand in the file. */
 export function spaced(amount: string): string {
   return amount.trim().replace(/(?<=\d)(?=[^\d\s./])/, " ");
+}
+
+/** Undefined where it is no amount. */
+export function stockMlOf(stock: string, amounts: Amounts): number | undefined {
+  const volume = parseQuantity(stock, "volume", { units: loadTables().units, amounts });
+  return volume.ok ? volume.value * 1000 : undefined;
 }

@@ -1,6 +1,8 @@
 /** What `log` writes of a planting: a sign, or the first day of a stage. */
-import { type GardenEdit, signKey } from "../garden/index.js";
+import type { Day } from "../dates.js";
+import { type Garden, type GardenEdit, signKey } from "../garden/index.js";
 import { nearest } from "../suggest.js";
+import type { Ticked } from "../ticks/index.js";
 import type { CommandWish, LogJob } from "./log-job.js";
 import { wrongUsage } from "./shell.js";
 
@@ -15,20 +17,37 @@ export function seenWish({ garden, on, today, options }: LogJob): CommandWish {
     );
   if (on > today)
     throw wrongUsage(`${on} is after today, ${today}: give --on with the day it was seen`);
-  if (stage !== undefined) {
-    const before = planting.seen.find((one) => one.stage === stage);
-    const edit: GardenEdit = { kind: "add-to-seen", planting: id, seen: { stage, on } };
-    return before === undefined
-      ? { edits: [edit] }
-      : { edits: [], already: `the file says so of ${id} already (${stage} seen on ${before.on})` };
-  }
-  const seen = { on, planting: id, sign: signKey(sign ?? "") };
-  const isHeld = garden.signs.some(
-    (one) => one.on === on && one.planting === id && one.sign === seen.sign,
-  );
-  return isHeld
-    ? { edits: [], already: `the file says so of ${id} already (${seen.sign} on ${on})` }
-    : { edits: [{ kind: "add-to-signs", signs: [seen] }] };
+  const what: Seen =
+    stage === undefined
+      ? { kind: "sign", planting: id, sign: signKey(sign ?? "") }
+      : { kind: "stage", planting: id, stage };
+  const { edits, saidOn } = seenEdits(what, on, garden);
+  const told = what.kind === "stage" ? `${what.stage} seen` : what.sign;
+  return saidOn === undefined
+    ? { edits }
+    : { edits, already: `the file says so of ${id} already (${told} on ${saidOn})` };
+}
+
+type Seen = Extract<Ticked, { readonly kind: "sign" | "stage" }>;
+
+/** A sign is written once a day; a stage has one first day. */
+export function seenEdits(
+  what: Seen,
+  on: Day,
+  { beds, signs }: Pick<Garden, "beds" | "signs">,
+): { readonly edits: readonly GardenEdit[]; readonly saidOn?: Day } {
+  const { planting } = what;
+  const said =
+    what.kind === "sign"
+      ? signs.filter((one) => one.on === on && one.planting === planting && one.sign === what.sign)
+      : beds
+          .flatMap(({ plantings }) => plantings.filter(({ id }) => id === planting))
+          .flatMap(({ seen }) => seen.filter(({ stage }) => stage === what.stage));
+  const [first] = said;
+  if (first !== undefined) return { edits: [], saidOn: first.on };
+  return what.kind === "sign"
+    ? { edits: [{ kind: "add-to-signs", signs: [{ on, planting, sign: what.sign }] }] }
+    : { edits: [{ kind: "add-to-seen", planting, seen: { stage: what.stage, on } }] };
 }
 
 function noPlanting(id: string, ids: readonly string[]): Error {

@@ -1,11 +1,16 @@
 /** What a tick writes into a garden file as it is now. */
 import type { Day } from "../dates.js";
-import { type LogEntry, type NewLogEntry, parseQuantity, shortDay } from "../garden/index.js";
+import {
+  type Garden,
+  type LogEntry,
+  type NewLogEntry,
+  shortDay,
+  totalOf,
+} from "../garden/index.js";
 import { batchNamed, knownBatches, stepEdits } from "../log/index.js";
 import type { Published } from "../published/index.js";
 import type { Outcome } from "../serve/index.js";
 import { batchName } from "../stock/index.js";
-import { loadTables } from "../tables.js";
 import {
   entriesInWords,
   entriesOfTick,
@@ -22,9 +27,11 @@ import {
 } from "../ticks/index.js";
 import { given } from "../values.js";
 import { capital } from "../words/index.js";
+import { farBeyond, mostPublishedMl } from "./far-beyond.js";
 import { visits } from "./log-batch.js";
 import { withBottles } from "./log-bottles.js";
-import { spaced } from "./log-options.js";
+import { spaced, stockMlOf } from "./log-options.js";
+import { seenEdits } from "./log-seen.js";
 import type { GardenNow, LogWish } from "./write-log.js";
 
 /** A tick in the light of the file. */
@@ -59,6 +66,7 @@ export function tickWish(now: GardenNow, dated: DatedTick, published: Published)
   const wish = { ...change, told: wanted };
   if (change.isSaid || (isAsSeen(dated.tick, standing) && change.edits.length === 0))
     return { ...wish, edits: [], instead: { kind: "already", told } };
+  if (change.odd !== undefined) return refusedTick(change.odd);
   return isAsSeen(dated.tick, standing)
     ? wish
     : { ...wish, edits: [], instead: { kind: "conflict", now: told, wanted } };
@@ -73,6 +81,8 @@ interface Change extends LogWish {
   readonly wanted: string;
   /** The file says exactly this. */
   readonly isSaid: boolean;
+  /** Why it is not written without a question. */
+  readonly odd?: string;
 }
 
 function changeOf(
@@ -87,27 +97,9 @@ function changeOf(
       return roundChange(now, what, on, published);
     case "step":
       return stepChange(now, what, { on, isDayNamed: tick.on !== undefined }, published);
-    case "sign": {
-      const { planting, sign } = what;
-      const isSaid = garden.signs.some(
-        (one) => one.on === on && one.planting === planting && one.sign === sign,
-      );
-      const edit = { kind: "add-to-signs", signs: [{ on, planting, sign }] } as const;
-      return { edits: [edit], isSaid, wanted: seenInWords(on, garden) };
-    }
-    case "stage": {
-      const { planting, stage } = what;
-      const seen = garden.beds
-        .flatMap((bed) => bed.plantings)
-        .filter(({ id }) => id === planting)
-        .flatMap((one) => one.seen.filter((sighting) => sighting.stage === stage));
-      const edit = { kind: "add-to-seen", planting, seen: { stage, on } } as const;
-      return {
-        // A stage has one first day.
-        edits: seen.length === 0 ? [edit] : [],
-        isSaid: seen.some((one) => one.on === on),
-        wanted: seenInWords(on, garden),
-      };
+    default: {
+      const { edits, saidOn } = seenEdits(what, on, garden);
+      return { edits, isSaid: saidOn === on, wanted: seenInWords(on, garden) };
     }
   }
 }
@@ -138,6 +130,7 @@ function roundChange(
     bed: wanted[i]?.bed ?? "",
     entry: asRead(entry, now),
   }));
+  const odd = oddAmount(said, what.beds, garden, published);
   const { unready, edits, entries } = withBottles(now, fresh, on, known);
   const dayIn = (day: Day): string => shortDay(day, garden.amounts);
   return {
@@ -145,6 +138,7 @@ function roundChange(
     entries,
     isSaid: asWritten.every((entry) => held.has(markOf(entry))),
     wanted: entriesInWords(said, what.beds, garden),
+    ...given({ odd }),
     remarks: unready.map(
       ({ id, notBefore }) =>
         `${capital(batchName(id))} cannot be bottled before ${dayIn(notBefore)}, so it is not written down as bottled on ${dayIn(on)}`,
@@ -152,14 +146,29 @@ function roundChange(
   };
 }
 
+/** A bed that got far more than was ever told for it. */
+function oddAmount(
+  said: readonly { readonly bed: string; readonly entry: Pick<LogEntry, "stockMl" | "feed"> }[],
+  beds: readonly string[],
+  { amounts }: Garden,
+  published: Published,
+): string | undefined {
+  for (const bed of beds) {
+    const ml = totalOf(
+      said.filter((one) => one.bed === bed).flatMap(({ entry }) => entry.stockMl ?? []),
+    );
+    const odd = farBeyond(ml, mostPublishedMl(published, bed), amounts);
+    if (odd !== undefined)
+      return `${bed}: ${odd}: check the amount and its unit; if it was really so much, write it with \`feedround log --so-much\`, or into the garden file`;
+  }
+  return undefined;
+}
+
 /** With its amount as the garden would read it. */
 function asRead(entry: NewLogEntry, { garden: { amounts } }: GardenNow): Omit<LogEntry, "path"> {
   const { stock, ...rest } = entry;
-  const volume =
-    stock === undefined
-      ? undefined
-      : parseQuantity(stock, "volume", { units: loadTables().units, amounts });
-  return { ...rest, ...given({ stockMl: volume?.ok ? volume.value * 1000 : undefined }) };
+  const stockMl = stock === undefined ? undefined : stockMlOf(stock, amounts);
+  return { ...rest, ...given({ stockMl }) };
 }
 
 function stepChange(

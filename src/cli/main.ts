@@ -1,18 +1,31 @@
 #!/usr/bin/env node
 /** The bin: little of it, so that what is asked for begins at once. */
-import { keepCompiled } from "./compile-cache.js";
+import { keptScript } from "./kept-script.js";
 import { standardOutputs } from "./standard-output.js";
+import type { start } from "./start.js";
 import { version } from "./version.js";
 
-const argv = process.argv.slice(2);
-const outputs = standardOutputs();
-if (argv.length === 1 && ["-V", "--version"].includes(argv[0] ?? "")) {
-  outputs.stdout(`${version()}\n`);
-} else {
-  const keep = keepCompiled(argv[0]);
-  const { start } = await import("./start.js");
-  const code = await start(argv, outputs);
+/** Told by `scripts/build-program.js`: the mark of the program's script, and its commands. */
+declare const EDITION: string;
+declare const COMMANDS: readonly string[];
+
+/** Gives the exit code. */
+async function main(argv: readonly string[]): Promise<number> {
+  const outputs = standardOutputs();
+  if (argv.length === 1 && ["-V", "--version"].includes(argv[0] ?? "")) {
+    outputs.stdout(`${version()}\n`);
+    return 0;
+  }
+  const asksHelp = argv.some((word) => ["-h", "--help"].includes(word));
+  const use = asksHelp ? undefined : COMMANDS.find((command) => command === argv[0]);
+  const program = keptScript(new URL("program.cjs", import.meta.url), use, EDITION);
+  const { start: begin } = program.exports as { start: typeof start };
+  const code = await begin(argv, outputs);
+  if (code === 0) program.keep();
+  return code;
+}
+
+void main(process.argv.slice(2)).then((code) => {
   // Standard output may have had trouble.
   process.exitCode ??= code;
-  if (code === 0) keep();
-}
+});

@@ -5,7 +5,7 @@ import { decodeText, largestFileBytes, type WeatherFiles } from "../garden/index
 import type { GardenSources, ReadGarden } from "../plan-garden.js";
 import { type FilePath, inFileOrder, type Problem, type Result } from "../problem.js";
 import { given } from "../values.js";
-import { readBytes } from "./files.js";
+import { isDevice, readBytes } from "./files.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 
 export async function namedTexts(
@@ -39,8 +39,18 @@ async function ownRulesText(
   read: ReadGarden,
   shell: Shell,
 ): Promise<Result<string>> {
+  const path = resolve(folder, name);
+  // A pipe would be waited for without end: a garden that is served must not hold up the others.
+  if (await isDevice(path))
+    return refusal(
+      "rules-file",
+      ["rules"],
+      `the rule file \`${name}\` is no file`,
+      "write the name of a file",
+      read,
+    );
   try {
-    return decodeText(await readBytes(resolve(folder, name), shell), name);
+    return decodeText(await readBytes(path, shell), name);
   } catch (error) {
     if (!(error instanceof CommandError && error.exitCode === exitCodes.io)) throw error;
     const message = `the rule file \`${name}\` cannot be read`;

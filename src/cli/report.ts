@@ -1,7 +1,6 @@
 /** What a command gives back: its answer, or the problems of a file. */
 import type { Day } from "../dates.js";
-import { counted } from "../garden/index.js";
-import { type Problem, problemLine } from "../problem.js";
+import { type Problem, problemLines } from "../problem.js";
 import { shownName, writeText } from "./files.js";
 import { CommandError, exitCodes, type Shell } from "./shell.js";
 import { textStyle, type TextStyle } from "./terminal-text.js";
@@ -35,9 +34,6 @@ export async function giveText(
   return exitCodes.fine;
 }
 
-/** One slip often has hundreds: beyond these nobody reads on. */
-const mostProblems = 50;
-
 /** The first problems to standard error, a line each; as JSON, all to standard output. */
 export function reportProblems(
   problems: readonly Problem[],
@@ -46,9 +42,7 @@ export function reportProblems(
 ): number {
   if (options.json) printJson({ problems }, shell);
   else {
-    const lines = problems.slice(0, mostProblems).map(problemLine);
-    const left = problems.length - lines.length;
-    if (left > 0) lines.push(`and ${counted(left, "more problem")}`);
+    const lines = problemLines(problems);
     shell.stderr(lines.map((line) => `${line}\n`).join(""));
   }
   return exitCodes.problems;

@@ -4,13 +4,14 @@ import { availableParallelism } from "node:os";
 import { setTimeout as sleep } from "node:timers/promises";
 import { day } from "../dates.js";
 import { run } from "./program.js";
+import { secondsClock } from "./seconds-clock.js";
 import { exitCodes, type Shell } from "./shell.js";
 import type { StandardOutputs } from "./standard-output.js";
 
 Settings.throwOnInvalid = true;
 
 const isTerminal = process.stdout.isTTY;
-const world: Omit<Shell, keyof StandardOutputs> = {
+const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
   readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
     let size = 0;
@@ -22,9 +23,8 @@ const world: Omit<Shell, keyof StandardOutputs> = {
     return Buffer.concat(chunks);
   },
   today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
-  now: () => new Date().toISOString().replace(/\.\d+Z$/, "Z"),
+  now: secondsClock(),
   pause: (ms) => sleep(ms),
-  localTimezone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: process.stderr.isTTY,
   threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
@@ -35,7 +35,14 @@ const world: Omit<Shell, keyof StandardOutputs> = {
 /** Gives the exit code. */
 export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
   try {
-    return await run(argv, { ...world, ...outputs });
+    return await run(argv, {
+      ...world,
+      ...outputs,
+      // Asked for by few commands, and not at once there.
+      get localTimezone() {
+        return Intl.DateTimeFormat().resolvedOptions().timeZone;
+      },
+    });
   } catch (error) {
     outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +

@@ -17,7 +17,7 @@ import type { FilePath, Finding, Position, Problem, Result } from "../problem.js
 import { hiddenLetters } from "./hidden-letters.js";
 import { lineFeeds } from "./line-ends.js";
 import { textsOnOneLine } from "./one-line-texts.js";
-import { inOurWords, tooDeep } from "./yaml-words.js";
+import { inOurWords, isOpenQuote, openQuote, toldOf, tooDeep } from "./yaml-words.js";
 
 /** A YAML file as plain values that remember where they stood. */
 export interface SourceFile {
@@ -92,14 +92,13 @@ export function readYaml(text: string, file: string): Result<SourceFile> {
     );
   const documents = unlessTooDeep(() => parseAllDocuments(plain, options));
   if (documents === undefined) return refuseWhole("yaml", ...tooDeep);
-  const errors = documents
-    .flatMap((doc) => [...doc.errors, ...doc.warnings])
-    .filter((error, i, all) => error.pos[0] !== all[i - 1]?.pos[0]);
+  const errors = documents.flatMap((doc) => [...doc.errors, ...doc.warnings]);
   const [doc, second] = documents;
-  // A tab breaks what follows it in ways that say nothing of the tab.
-  const tabs = errors.filter((error) => error.code === "TAB_AS_INDENT");
   const found = [
-    ...(tabs.length > 0 ? tabs : errors).map((e) => refuse("yaml", e.pos[0], ...inOurWords(e))),
+    ...toldOf(errors).map((e) => {
+      const offset = (isOpenQuote(e) ? openQuote(documents) : undefined) ?? e.pos[0];
+      return refuse("yaml", offset, ...inOurWords(e));
+    }),
     ...(errors.length === 0 && doc ? repeatedKeys(doc) : []).map(([offset, message]) =>
       refuse("yaml-key-twice", offset, message, "keep one of the two"),
     ),

@@ -1,5 +1,5 @@
 /** What keeps a text from being YAML, told to growers. */
-import type { YAMLError } from "yaml";
+import { type Document, visit, type YAMLError } from "yaml";
 
 type Words = readonly [message: string, mend: string];
 export const tooDeep: Words = [
@@ -9,6 +9,8 @@ export const tooDeep: Words = [
 
 export function inOurWords(error: YAMLError): Words {
   if (/call stack/i.test(error.message)) return tooDeep;
+  if (isOpenQuote(error))
+    return ["a quote that opens here is not closed", "close it, or take it out"];
   switch (error.code) {
     case "TAB_AS_INDENT":
       return ["a tab is used to indent", "indent with spaces"];
@@ -42,6 +44,35 @@ export function inOurWords(error: YAMLError): Words {
         "check indentation, colons, quotes and brackets around this place",
       ];
   }
+}
+
+/** Each of these stands for itself; any other slip breaks what follows it. */
+const ofOnePlace: ReadonlySet<string> = new Set(["TAG_RESOLVE_FAILED", "NON_STRING_KEY"]);
+
+/** The errors that are slips of the writer: tabs, else the first that breaks the text, else all. */
+export function toldOf(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const tabs = errors.filter(({ code }) => code === "TAB_AS_INDENT");
+  if (tabs.length > 0) return tabs;
+  const breaking = errors.filter(({ code }) => !ofOnePlace.has(code));
+  if (breaking.length === 0) return errors;
+  return [breaking.reduce((first, one) => (one.pos[0] < first.pos[0] ? one : first))];
+}
+
+/** It is met at the end of the file. */
+export function isOpenQuote({ code, message }: YAMLError): boolean {
+  return code === "MISSING_CHAR" && /closing .quote/.test(message);
+}
+
+/** Where the text in quotes begins that runs on to the end. */
+export function openQuote(documents: readonly Document.Parsed[]): number | undefined {
+  let last: number | undefined;
+  for (const doc of documents)
+    visit(doc, {
+      Scalar(_, { type, range }) {
+        if (type === "QUOTE_DOUBLE" || type === "QUOTE_SINGLE") last = range?.[0];
+      },
+    });
+  return last;
 }
 
 function lowerFirst(message: string): string {

@@ -6,6 +6,7 @@ let zonesByName: ReadonlyMap<string, string> | undefined;
 
 /** The IANA name in its right spelling, or undefined when there is no such zone. */
 export function knownZone(name: string): string | undefined {
+  if (/^[A-Z]/.test(name) && isCanonical(name)) return name;
   zonesByName ??= new Map(
     Intl.supportedValuesOf("timeZone").map((zone) => [zone.toLowerCase(), zone]),
   );
@@ -13,6 +14,12 @@ export function knownZone(name: string): string | undefined {
   if (canonical !== undefined) return canonical;
   // Older names such as Asia/Calcutta, and UTC, are valid without being listed.
   return /^[A-Z]/.test(name) && IANAZone.isValidZone(name) ? name : undefined;
+}
+
+/** Without asking for the whole list, which takes time. */
+function isCanonical(name: string): boolean {
+  if (!IANAZone.isValidZone(name)) return false;
+  return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone === name;
 }
 
 /** The zone a misspelt name most likely means; a city alone is enough. */

@@ -15,7 +15,7 @@ import { indexPage } from "./plain-page.js";
 import { noCalendarYet, notFound, replyWith } from "./reply.js";
 import { inflater, renewed, type Representation } from "./representation.js";
 import type { Asked } from "./request-fields.js";
-import { type Guard, routeOf, type WritePlace } from "./route.js";
+import { type Guard, router, type WritePlace } from "./route.js";
 import { stillHolds } from "./secret.js";
 import type { Now } from "./today.js";
 import type { WriteContext } from "./write-context.js";
@@ -38,6 +38,7 @@ export function answering({ folder, context, guard, writing }: Answering): {
   readonly post: Post;
 } {
   const inflate = inflater(inflatedBytes);
+  const leads = router(guard);
   let index: Representation | undefined;
   // A day that was asked for stays.
   const { today } = context.now();
@@ -49,7 +50,7 @@ export function answering({ folder, context, guard, writing }: Answering): {
   // What is at hand is answered at once: a promise for each would cost a fifth of the answers under load.
   const answer: Get = (request, nowMs) => {
     const { url = "/", headers } = request;
-    const route = routeOf(url, headers.host, guard);
+    const route = leads(url, headers.host);
     if (route.to === "writing") return writing ? written(route.place, request, writing) : nothing;
     if (route.to === "nowhere") return nothing;
     const now: Now = today === undefined ? { nowMs } : { nowMs, today };
@@ -75,7 +76,7 @@ export function answering({ folder, context, guard, writing }: Answering): {
       ? writingAnswer(place, request, context, inflate)
       : nothing;
   const post: Post = async (request) => {
-    const route = routeOf(request.url ?? "/", request.headers.host, guard);
+    const route = leads(request.url ?? "/", request.headers.host);
     if (route.to !== "writing" || writing === undefined) return undefined;
     return (await isStillGiven(guard, context))
       ? writingPost(route.place, request, writing)

@@ -1,7 +1,7 @@
 import { basename } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { type Waiting, withLocks } from "../lock.js";
-import { type Problem, problemLine } from "../problem.js";
+import { type Problem, problemLines } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
@@ -133,7 +133,7 @@ async function takeUp(show: GardenShow, { stateDir }: ShowContext): Promise<stri
 function keepLast(show: GardenShow, problems: readonly Problem[]): string[] {
   show.problems = problems;
   const kept = show.good ? "the last good calendar stays" : "there is no calendar to show yet";
-  return [...problems.map(problemLine), `${show.name}: ${kept}`];
+  return [...problemLines(problems), `${show.name}: ${kept}`];
 }
 
 async function showNext(

@@ -1,16 +1,16 @@
 import { calendarText } from "../calendar/index.js";
 import type { Day } from "../dates.js";
-import { namedFiles } from "../garden/index.js";
+import { largestGardenBytes, namedFiles } from "../garden/index.js";
 import { gardenPage } from "../outputs/index.js";
 import type { Problem, Result } from "../problem.js";
 import type { Plan } from "../season/index.js";
 import type { TickSheet } from "../ticks/index.js";
 import { given } from "../values.js";
+import { bytesOf } from "./garden-text.js";
 import type { SubscribeLinks } from "./links.js";
 import { contentHash } from "./representation.js";
 import { type Now, stampOf } from "./today.js";
 import { dirname, resolve } from "node:path";
-import { readFile } from "node:fs/promises";
 
 /** A file that a garden depends on, the garden's own among them. */
 export interface FileRead {
@@ -111,8 +111,9 @@ function calendarOf({ plan, previous }: PlannedGarden, now: Now): string {
 
 /** The garden file and the files that are read with it, whether or not they are in order. */
 async function filesRead(file: string): Promise<FileRead[]> {
-  const bytes = await readFile(file).catch(() => undefined);
-  const named = bytes === undefined ? [] : namedFiles(bytes.toString());
+  const bytes = await bytesOf(file);
+  const isTooLarge = bytes === undefined || bytes.length > largestGardenBytes;
+  const named = isTooLarge ? [] : namedFiles(bytes.toString());
   const paths = named.map((name) => resolve(dirname(file), name));
   const own = bytes === undefined ? { path: file } : { path: file, hash: contentHash(bytes) };
   return [own, ...(await Promise.all(paths.map(fileRead)))];
@@ -120,7 +121,7 @@ async function filesRead(file: string): Promise<FileRead[]> {
 
 /** As it is now. */
 export async function fileRead(path: string): Promise<FileRead> {
-  const bytes = await readFile(path).catch(() => undefined);
+  const bytes = await bytesOf(path);
   return bytes === undefined ? { path } : { path, hash: contentHash(bytes) };
 }
 

@@ -1,4 +1,5 @@
 /** How the server writes into garden files: by the code of `log`, which lies above. */
+import { createHash } from "node:crypto";
 import type { GardenEdit } from "../garden/index.js";
 import type { FormOutcome } from "../outputs/index.js";
 import type { Tick } from "../ticks/index.js";
@@ -14,10 +15,15 @@ export type Outcome =
       readonly undo: readonly GardenEdit[];
     };
 
+/** Of a garden file without a byte order mark: its SHA-256 in hex. */
+export function hashOfText(text: string): string {
+  return createHash("sha256").update(text).digest("hex");
+}
+
 /** A whole file from the writing page. */
 export interface Saving {
   readonly text: string;
-  /** Of the text that the page was opened with, without a byte order mark: its SHA-256 in hex. */
+  /** Of the text that the page was opened with. */
   readonly openedHash: string;
 }
 

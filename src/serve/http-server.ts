@@ -69,11 +69,12 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
     keepAliveTimeout: limits.keepAliveMs,
     connectionsCheckingInterval: limits.checkMs,
   };
-  const waits = waitingRequests(limits.waiting);
+  const waits = waitingRequests(limits);
   const onRequest = (request: IncomingMessage, response: ServerResponse): void => {
-    if (response.socket === null && !waits(request, response)) return;
+    const isFirst = response.socket !== null;
+    if (!isFirst && !waits(request, response)) return;
     handle(request, response, handling);
-    if (!response.writableFinished) endLate(request, response, limits.answerMs);
+    if (isFirst && isLate(response)) endLate(request, response, limits.answerMs);
   };
   const server = tls
     ? createTlsServer({ ...options, ...tls, handshakeTimeout: limits.headersMs }, onRequest)
@@ -92,22 +93,45 @@ export function httpServer(handling: Handling, limits: Limits, tls?: Certificate
 
 /**
  * A client may send requests before it has the answers (RFC 9112 section 9.3.2), which then wait here,
- * each with its answer: those of 64 kB sent in one go would take 10 MB. False ends the connection.
+ * each with its answer: those of 64 kB sent in one go would take 10 MB. False ends the connection, and
+ * so does an answer that is the next one for too long. No listener tells when one is done: a response
+ * with more listeners than others makes Node.js slower at all of them.
  */
-function waitingRequests(
-  most: number,
-): (request: IncomingMessage, response: ServerResponse) => boolean {
-  const waiting = new WeakMap<Duplex, number>();
-  return ({ socket }, response) => {
-    const count = (waiting.get(socket) ?? 0) + 1;
-    waiting.set(socket, count);
-    if (count > most) {
-      socket.destroy();
-      return false;
-    }
-    response.once("close", () => waiting.set(socket, (waiting.get(socket) ?? 1) - 1));
-    return true;
+function waitingRequests({
+  waiting: most,
+  answerMs,
+}: Limits): (request: IncomingMessage, response: ServerResponse) => boolean {
+  const queues = new WeakMap<Duplex, ServerResponse[]>();
+  const watched = (socket: Duplex): ServerResponse[] => {
+    const queue: ServerResponse[] = [];
+    let next: ServerResponse | undefined;
+    const look = setInterval(() => {
+      dropDone(queue);
+      if (queue[0] !== undefined && queue[0] === next) socket.destroy();
+      next = queue[0];
+    }, answerMs);
+    socket.once("close", () => {
+      clearInterval(look);
+    });
+    queues.set(socket, queue);
+    return queue;
   };
+  return ({ socket }, response) => {
+    const queue = queues.get(socket) ?? watched(socket);
+    dropDone(queue);
+    if (queue.push(response) <= most) return true;
+    socket.destroy();
+    return false;
+  };
+}
+
+function dropDone(queue: ServerResponse[]): void {
+  while (queue[0]?.writableFinished === true) queue.shift();
+}
+
+/** Not yet all taken by the system, as nearly every answer is at once. */
+function isLate({ writableEnded, socket }: ServerResponse): boolean {
+  return !writableEnded || (socket?.writableLength ?? 0) > 0;
 }
 
 /** An answer that the client takes byte by byte is never idle, and ends all the same. */

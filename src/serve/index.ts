@@ -1,6 +1,6 @@
 export { announcement } from "./announcement.js";
 export { type AsOf, gardenSource, type GardenSource, type PlannedGarden } from "./garden-source.js";
-export type { GardenWriter, Outcome, Saved } from "./garden-writer.js";
+export { type GardenWriter, hashOfText, type Outcome, type Saved } from "./garden-writer.js";
 export { readInThread } from "./garden-reader.js";
 export { publishGardens, type PublishOptions } from "./publish.js";
 export { joinParts } from "./publish-join.js";

@@ -1,5 +1,5 @@
 import { legible } from "../legible.js";
-import { type Problem, problemLine } from "../problem.js";
+import { type Problem, problemLines } from "../problem.js";
 import { byText } from "../values.js";
 
 export interface IndexEntry {
@@ -40,7 +40,7 @@ export function problemPage(
   problems: readonly Problem[],
   filePage?: string,
 ): string {
-  const items = problems.map((p) => `<li><code>${escapeHtml(problemLine(p))}</code></li>`);
+  const items = problemLines(problems).map((line) => `<li><code>${escapeHtml(line)}</code></li>`);
   const link =
     filePage === undefined ? "" : `\n<p><a href="${escapeHtml(filePage)}">Mend the file</a></p>`;
   return plainPage(

@@ -79,7 +79,7 @@ async function joined(
   const owned = await ownedIn(dir, undefined);
   if (!owned.ok) return owned;
   const path = join(dir, journalName(undefined));
-  const journal = await openJournal(path, { making: "joined", day: "" }, 0);
+  const journal = await openJournal(path, { making: "joined", day: "", isAsked: false }, 0);
   try {
     const entries = lists.flatMap((one) => one.index);
     const put = await putFiles(dir, indexFiles(index, entries), owned.value, journal.claim);

@@ -15,9 +15,9 @@ export interface RunHead {
   /** Program and wishes. */
   readonly making: string;
   readonly url?: string;
-  readonly today?: Day;
-  /** Of UTC, at the run's beginning: its moment is not taken up on another. */
+  /** That of UTC at the run's beginning, whose moment is not taken up on another; or the one asked for. */
   readonly day: string;
+  readonly isAsked: boolean;
 }
 
 export interface GardenDone {

@@ -75,8 +75,8 @@ async function publishAll(
   await clearTemporary(dir, part);
   const owned = await ownedIn(dir, part);
   if (!owned.ok) return owned;
-  const day = new Date(nowMs).toISOString().slice(0, 10);
-  const head = { making, day, ...given({ url, today }) };
+  const day = today ?? new Date(nowMs).toISOString().slice(0, 10);
+  const head = { making, day, isAsked: today !== undefined, ...given({ url }) };
   const journal = await openJournal(join(dir, journalName(part)), head, nowMs);
   try {
     const now = { nowMs, stampMs: journal.startedMs, ...given({ today }) };

@@ -85,37 +85,37 @@ export function representation(
 /** A content as it is kept. */
 export interface Packed {
   readonly hash: string;
-  /** Of the content itself. */
-  readonly bytes: number;
   readonly gzip: Uint8Array;
 }
 
 export function packed(content: string | Buffer): Packed {
-  return { hash: contentHash(content), bytes: Buffer.byteLength(content), gzip: gzipSync(content) };
+  return { hash: contentHash(content), gzip: gzipSync(content) };
 }
 
 export function shownAs(
   kind: ContentKind,
-  { hash, bytes, gzip: packedBytes }: Packed,
+  { hash, gzip }: Packed,
   modifiedS: number,
   policy = nothingAllowed,
 ): Representation {
-  const gzip = Buffer.from(packedBytes.buffer, packedBytes.byteOffset, packedBytes.byteLength);
+  const bytes = Buffer.from(gzip.buffer, gzip.byteOffset, gzip.byteLength);
+  // RFC 1952 section 2.3.1: ISIZE, the last four bytes.
+  const contentBytes = bytes.readUInt32LE(bytes.length - 4);
   const modified = ["Last-Modified", httpDate(modifiedS)];
   const coded = (etag: string, length: number, coding: readonly string[]): Coded => {
     const told = ["ETag", etag, ...modified];
-    const size = ["Content-Length", String(length)];
+    const rest = [...coding, "Content-Length", String(length)];
     return {
       etag,
-      whole: [...contentHeaders(kind, policy), ...told, ...coding, ...size],
+      whole: [...contentHeaders(kind, policy), ...told, ...rest],
       unchanged: [...told, ...cacheHeaders],
     };
   };
   return {
-    ...{ hash, modifiedS, gzip },
+    ...{ hash, modifiedS, gzip: bytes },
     coded: {
-      gzip: coded(`"${hash}-gzip"`, gzip.length, ["Content-Encoding", "gzip"]),
-      identity: coded(`"${hash}"`, bytes, []),
+      gzip: coded(`"${hash}-gzip"`, bytes.length, ["Content-Encoding", "gzip"]),
+      identity: coded(`"${hash}"`, contentBytes, []),
     },
   };
 }
@@ -145,7 +145,9 @@ export type Inflate = (shown: Representation) => Buffer;
 export function inflater(keepBytes: number): Inflate {
   const kept = new Map<Representation, Buffer>();
   let sum = 0;
+  let newest: { readonly shown: Representation; readonly bytes: Buffer } | undefined;
   return (shown) => {
+    if (newest?.shown === shown) return newest.bytes;
     const found = kept.get(shown);
     const bytes = found ?? gunzipSync(shown.gzip);
     if (found) kept.delete(shown);
@@ -156,6 +158,7 @@ export function inflater(keepBytes: number): Inflate {
       kept.delete(oldest);
       sum -= length;
     }
+    newest = kept.has(shown) ? { shown, bytes } : undefined;
     return bytes;
   };
 }

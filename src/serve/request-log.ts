@@ -55,19 +55,20 @@ export function batchedLines(
   write: (text: string) => void,
   { later = (flush) => setTimeout(flush, momentMs), sizeBytes = () => 0 }: Batching = {},
 ): BatchedLines {
-  let waiting: string[] = [];
+  let waiting = "";
   let isFull = false;
   const flush = (): void => {
-    if (waiting.length === 0) return;
-    const text = `${waiting.join("\n")}\n`;
-    waiting = [];
+    if (waiting === "") return;
+    const text = waiting;
+    waiting = "";
     write(text);
   };
   const log = (line: string): void => {
-    if (waiting.push(line) === 1) later(flush);
+    if (waiting === "") later(flush);
+    waiting += `${line}\n`;
   };
   const logRequest = (line: string): void => {
-    if (waiting.length === 0) {
+    if (waiting === "") {
       const wasFull = isFull;
       isFull = sizeBytes() >= mostLogBytes;
       if (isFull && !wasFull) log(fullLine);

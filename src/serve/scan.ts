@@ -1,6 +1,7 @@
-import { readdir, readFile, stat } from "node:fs/promises";
+import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { isRuleFile } from "./garden-source.js";
+import { gardenTextOf } from "./garden-text.js";
 import { type Trouble, troubleOf } from "./system-trouble.js";
 
 /** What tells one version of a file from another; `gone` when there is none. */
@@ -55,9 +56,7 @@ async function inFolder(folder: string, sniffed: Sniffed): Promise<[string, Prin
       if (print === undefined) return [];
       const before = sniffed.get(file);
       const isGarden =
-        before?.print === print
-          ? before.isGarden
-          : !isRuleFile(await readFile(file, "utf8").catch(() => ""));
+        before?.print === print ? before.isGarden : !isRuleFile(await gardenTextOf(file));
       sniffed.set(file, { print, isGarden });
       return isGarden ? [[file, print]] : [];
     }),

@@ -1,5 +1,5 @@
 /** What those who write are shown. */
-import { createHash, randomBytes } from "node:crypto";
+import { randomBytes } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import type { IncomingMessage } from "node:http";
 import { basename } from "node:path";
@@ -7,7 +7,7 @@ import { decodeText } from "../garden/index.js";
 import type { FormOutcome, TickView } from "../outputs/index.js";
 import { given } from "../values.js";
 import { asksNow, type GardenShow, settled, ticksOf, titleOf, wasRead } from "./garden-show.js";
-import type { Outcome } from "./garden-writer.js";
+import { hashOfText, type Outcome } from "./garden-writer.js";
 import type { Answer } from "./http-server.js";
 import { problemPage } from "./plain-page.js";
 import { fileAway, noFilePage, notFound, type Reply, replyWith, unkept } from "./reply.js";
@@ -128,7 +128,7 @@ async function fileOf(show: GardenShow): Promise<Reply> {
   const text = bytes && decodeText(bytes, show.file);
   if (text?.ok !== true) return fileAway;
   const reply = unkept(200, "yaml", text.value, {});
-  const tag = createHash("sha256").update(text.value).digest("hex");
+  const tag = hashOfText(text.value);
   return { ...reply, headers: [...reply.headers, "ETag", `"${tag}"`] };
 }
 

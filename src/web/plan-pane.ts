@@ -1,6 +1,6 @@
 /** The right half: the plan, or the last good one while the text is broken. */
 import type { ViewPart } from "../outputs/index.js";
-import { type Problem, problemLine } from "../problem.js";
+import { type Problem, problemLines } from "../problem.js";
 import { byId, made } from "./dom.js";
 import type { Answered, Wanted } from "./messages.js";
 
@@ -28,7 +28,7 @@ export function planPane(openWanted: (wanted: Wanted) => readonly Node[]): PlanP
   function tell(standing: string, problems: readonly Problem[] = [], isBehind = false): void {
     byId("standing").textContent = standing;
     byId("problems").replaceChildren(
-      ...problems.map((problem) => made("li", { dir: "auto" }, problemLine(problem))),
+      ...problemLines(problems).map((line) => made("li", { dir: "auto" }, line)),
     );
     byId("plan").classList.toggle("behind", isBehind);
   }

@@ -14,7 +14,7 @@ export function nameInText(name: string): string {
   return rightToLeft.test(name) ? isolated(name) : name;
 }
 
-const segmenter = new Intl.Segmenter("en", { granularity: "grapheme" });
+let segmenter: Intl.Segmenter | undefined;
 
 /** Printable ASCII and the mark that something was cut need no segmenter, which is a hundred times slower. */
 const oneEach = /^[ -~…]*$/;
@@ -22,6 +22,7 @@ const oneEach = /^[ -~…]*$/;
 /** What a reader takes for one letter each: never cuts an emoji or an accent. */
 export function letters(text: string): string[] {
   if (oneEach.test(text)) return Array.from(text);
+  segmenter ??= new Intl.Segmenter("en", { granularity: "grapheme" });
   return [...segmenter.segment(text)].map(({ segment }) => segment);
 }
 

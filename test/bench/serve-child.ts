@@ -1,17 +1,20 @@
-/** A process of its own to be measured: our server on a folder of gardens. */
+/** A process of its own to be measured: our server on a folder of gardens, or a bare one beside it. */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { answerThis, type BareAnswer, bareServer } from "./bare-server.js";
+import { secondsClock } from "../../src/cli/seconds-clock.js";
 import { loadGarden } from "../../src/cli/load.js";
 import { day } from "../../src/dates.js";
 import { batchedLines, gardenSource, serveGardens } from "../../src/serve/index.js";
 import { given } from "../../src/values.js";
 
 /** What the parent asks for, each answered by one message. */
-export type Asked = "cpu" | "memory" | "end";
+export type Asked = "cpu" | "memory" | "end" | BareAnswer;
 
 export interface Started {
   readonly port: number;
+  readonly barePort: number;
   /** Paths of the pages. */
   readonly pages: readonly string[];
   readonly readMs: number;
@@ -28,7 +31,7 @@ const shell = {
   stderr: () => undefined,
   readStdin: () => Promise.reject(new Error("nothing to read")),
   today: () => day("2027-03-01"),
-  now: () => new Date().toISOString(),
+  now: secondsClock(),
   pause: () => Promise.resolve(),
   localTimezone: "Etc/UTC",
   color: false,
@@ -60,12 +63,13 @@ if (!started.ok) throw new Error(started.problems.map(({ message }) => message).
 const server = started.value;
 await server.ready;
 
-// What the readings left behind is not to be cleared up, and marked as long, at the cost of the requests.
+// What the readings left is not to be cleared up at the cost of the requests.
 globalThis.gc?.();
 process.on("message", (asked: Asked) => {
   void answer(asked);
 });
 tell({
+  barePort: await bareServer(),
   port: Number(new URL(server.origins[0] ?? "").port),
   pages: server.links().map(({ page }) => new URL(page).pathname),
   readMs: performance.now() - beganMs,
@@ -74,10 +78,13 @@ tell({
 async function answer(asked: Asked): Promise<void> {
   if (asked === "cpu") tell(process.cpuUsage());
   else if (asked === "memory") tell(memory());
-  else {
+  else if (asked !== "end") {
+    answerThis(asked);
+    tell(process.cpuUsage());
+  } else {
     await server.stop();
     await rm(stateDir, { recursive: true });
-    process.disconnect();
+    process.exit();
   }
 }
 

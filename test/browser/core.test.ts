@@ -60,9 +60,12 @@ const planned = planGarden(text, loadTables(), { today });
 if (!planned.ok) throw new Error("the example has problems");
 const planText = JSON.stringify(planned.value);
 
-test("a page plans a garden as Node.js does, byte for byte", async () => {
+test.each([
+  ["from its sources", "./src/index.js"],
+  ["as it is published", "./dist/index.js"],
+])("a page plans a garden as Node.js does, byte for byte: the library %s", async (_, library) => {
   const script = await bundle(`
-    import { loadTables, planGarden } from "./src/index.js";
+    import { loadTables, planGarden } from "${library}";
     const planned = planGarden(${JSON.stringify(text)}, loadTables(), { today: "${today}" });
     globalThis.made = JSON.stringify(planned.value);
   `);

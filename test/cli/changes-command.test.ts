@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { ChangeFacts } from "../../src/cli/changes-text.js";
 import { gardenText, planted } from "../support/a-garden.js";
-import { cli, scratchFile, scratchFolder } from "../support/run-cli.js";
+import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const wed = { feeding: { days: ["wed"] } };
 const usual = gardenText({ id: "weir-cottage", ...wed });
@@ -124,8 +124,23 @@ describe("changes", () => {
     const { stdout } = await cli(argv, { stdin: water("200 mg/L") });
     const said = stdout.replace(/\s+/g, " ");
     // Calcium of water: 40.08 g of calcium in 100.09 g of its carbonate, by which hardness is told.
-    expect(said).toContain("calcium in each litre: 80.1, was 40");
+    expect(said).toContain(
+      "calcium in each litre: up to 80.1 mg from the tap, was up to 40 mg from the tap",
+    );
     expect(said).not.toContain("details");
+  });
+
+  test("tell whole clauses of what an entry says, no scraps of words", async () => {
+    const garden = readFileSync(examplePath("back-garden"), "utf8");
+    const stayed = garden.replace(/away: .*/, "away: []");
+    const argv = ["changes", await calendarOf(garden), "-", "--today", "2027-05-20"];
+    const { stdout } = await cli(argv, { stdin: stayed, columns: 120 });
+    const said = stdout.replace(/\s+/g, " ");
+    expect(said).toContain("cukes (cucumber): fruit growth, was fruit set moved");
+    expect(said).toContain(
+      "South wall: 2 cans × 25 mL (from batch 2) for peppers, was 2 cans × 25 mL for peppers",
+    );
+    expect(said).not.toMatch(/,,|,;|: \d+ [A-Z][a-z]+ to \d+,/);
   });
 
   test("leave the calendar as it is, and foretell what `calendar` then writes", async () => {

@@ -488,3 +488,15 @@ describe("a whole file", () => {
     expect(plot.text()).toBe(garden);
   });
 });
+
+test("an amount far beyond what was told for a bed is not written without a question", async () => {
+  const plot = await served();
+  const { what, seen } = asPlanned(await plot.page(plot.first), plot.first, "south");
+  const entries = what.entries.map((entry) => ({ ...entry, stock: "0.5 L" }));
+  const outcome = await plot.tick(plot.first, { ...what, entries }, seen);
+  expect(outcome.kind).toBe("refused");
+  expect(toldOf(outcome)).toMatch(
+    /south: 1000 mL is \d+ times the [\d.]+ mL that the plan gives at most on a day: check the amount/,
+  );
+  expect(plot.text()).toBe(garden);
+});

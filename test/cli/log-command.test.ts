@@ -302,7 +302,7 @@ test.each([
   ],
   [
     "more than the batch holds",
-    ["--planting", "toms", "--stock", "2 L", "--batch", "B1"],
+    ["--planting", "toms", "--stock", "2 L", "--batch", "B1", "--so-much"],
     /the log gives 1000 mL more from batch B1 than was left in it/,
   ],
 ])("%s is a problem with its place, and nothing is written", async (_, argv, message) => {
@@ -429,4 +429,22 @@ test("the example in the middle of its season takes another entry", async () => 
   expect(readFileSync(path, "utf8").split("\n")).toEqual(
     expect.arrayContaining(readFileSync(examplePath("mid-season"), "utf8").split("\n")),
   );
+});
+
+test("an amount far beyond the plan is asked about, and written where it is meant", async () => {
+  const path = garden();
+  const half = ["log", path, "--planting", "toms", "--stock", "0.5 L"];
+  const { code, stderr } = await cli(half, world);
+  expect(code).toBe(2);
+  expect(stderr).toMatch(
+    /^--stock: 500 mL is \d+ times the [\d.]+ mL that the plan gives at most on a day: check the amount and its unit; if it was really so much, add --so-much\n$/,
+  );
+  expect(readFileSync(path, "utf8")).toBe(text);
+  expect(await cli([...half, "--so-much"], world)).toMatchObject({ code: 0 });
+  expect(readFileSync(path, "utf8")).toContain("stock: 0.5 L");
+});
+
+test("an amount of twice the plan is the grower's own affair", async () => {
+  const argv = ["log", garden(), "--planting", "toms", "--stock", "60 mL"];
+  expect(await cli(argv, world)).toMatchObject({ code: 0 });
 });

@@ -1,13 +1,16 @@
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import {
   copyFileSync,
+  existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   symlinkSync,
   writeFileSync,
 } from "node:fs";
+import { isBuiltin } from "node:module";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
@@ -53,9 +56,8 @@ test("the package holds the program, its schemas, examples and docs, and nothing
   const rest = files.filter((path) => !/^(dist|schemas|examples|docs)\//.test(path));
   expect(rest.sort()).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "package.json"]);
   // Data and checks lie in `dist` as modules; the writing page is what a browser reads.
-  expect(files.filter((path) => /^dist\/(?!web\/)(?!.*\.(js|d\.ts)$)/.test(path))).toEqual([
-    "dist/LICENCES.txt",
-  ]);
+  const others = files.filter((path) => /^dist\/(?!web\/)(?!.*\.(c?js|d\.ts)$)/.test(path));
+  expect(others.sort()).toEqual(["dist/LICENCES.txt", "dist/cli/package.json"]);
   for (const part of ["schemas", "examples", "docs"])
     expect(files.filter((path) => path.startsWith(`${part}/`)).sort()).toEqual(
       readdirSync(join(root, part), { withFileTypes: true, recursive: true })
@@ -69,12 +71,14 @@ test("it brings no other package, and its scripts look for none", () => {
   expect(readdirSync(join(folder, "node_modules")).filter((name) => !name.startsWith("."))).toEqual(
     ["feedround"],
   );
-  for (const path of files.filter((name) => /^dist\/(?!web\/).*\.js$/.test(name))) {
-    const head = readFileSync(join(installed, path), "utf8");
-    // Code without its texts, which may say anything.
-    const asked = [...head.matchAll(/(?:^|[;}])(?:import|export)\b[^;"'`]*"([^"]+)";/g)];
-    for (const [, from = ""] of asked) expect(from).toMatch(/^(node:|\.\.?\/)/);
-    expect(head).not.toMatch(/node_modules\/(?!commander\/)[a-z-]+\/[a-z]+\.js"\s*\)/);
+  for (const path of files.filter((name) => /^dist\/(?!web\/).*\.c?js$/.test(name))) {
+    const code = readFileSync(join(installed, path), "utf8");
+    const asked = [
+      ...code.matchAll(/(?<![\w.'"`])require\("([^"]+)"\)/g),
+      ...code.matchAll(/(?:^|[;}])(?:import|export)\b[^;"'`()]*"([^"]+)";/g),
+    ].map(([, from = ""]) => from);
+    for (const from of asked.filter((name) => !/^\.\.?\//.test(name)))
+      expect(isBuiltin(from), `${path}: ${from}`).toBe(true);
   }
 });
 
@@ -101,30 +105,56 @@ const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"))
   version: string;
 };
 
-describe("what is not asked for is not loaded", () => {
-  /** The program with no more than these of its scripts. */
-  function programWith(isKept: (script: string) => boolean): string {
-    const bare = scratchFolder();
-    mkdirSync(join(bare, "dist/cli"), { recursive: true });
-    copyFileSync(join(installed, "package.json"), join(bare, "package.json"));
-    for (const script of readdirSync(join(installed, "dist/cli")).filter(isKept))
-      copyFileSync(join(installed, "dist/cli", script), join(bare, "dist/cli", script));
-    return join(bare, "dist/cli/main.js");
-  }
+test("--version needs no script but the first", () => {
+  const bare = scratchFolder();
+  mkdirSync(join(bare, "dist/cli"), { recursive: true });
+  for (const file of ["package.json", "dist/cli/package.json", "dist/cli/main.js"])
+    copyFileSync(join(installed, file), join(bare, file));
+  expect(statSync(join(bare, "dist/cli/main.js")).size).toBeLessThan(10_000);
+  for (const option of ["--version", "-V"])
+    expect(runIn(folder, process.execPath, join(bare, "dist/cli/main.js"), option)).toBe(
+      `${version}\n`,
+    );
+});
 
-  test("--version is one script", () => {
-    const main = programWith((script) => script === "main.js");
-    for (const option of ["--version", "-V"])
-      expect(runIn(folder, process.execPath, main, option)).toBe(`${version}\n`);
+describe("what a run has compiled", () => {
+  const garden = join(root, "examples/back-garden.yaml");
+  const keptIn = (caches: string): string[] =>
+    existsSync(join(caches, "feedround")) ? readdirSync(join(caches, "feedround")) : [];
+  const code = (argv: readonly string[], XDG_CACHE_HOME: string): number | null =>
+    spawnSync(process.execPath, [join(installed, "dist/cli/main.js"), ...argv], {
+      env: { ...process.env, XDG_CACHE_HOME },
+    }).status;
+
+  test("is kept for each command, once it ended well", () => {
+    const caches = scratchFolder();
+    for (const argv of [["plan", "no-such.yaml"], ["plan", "--help"], ["no-command"], ["--help"]])
+      code(argv, caches);
+    expect(keptIn(caches)).toEqual([]);
+    for (const argv of [
+      ["check", garden],
+      ["calendar", garden],
+      ["check", garden],
+    ])
+      expect(code(argv, caches)).toBe(0);
+    expect(keptIn(caches).map((name) => name.split("-")[0])).toEqual(["calendar", "check"]);
   });
 
-  test("a plan needs neither server nor prints nor what writes", () => {
-    const others = /^(serve|prints|log|help)-/;
-    const scripts = readdirSync(join(installed, "dist/cli"));
-    expect(scripts.filter((script) => others.test(script))).toHaveLength(4);
-    const main = programWith((script) => !others.test(script));
-    const garden = join(installed, "examples/back-garden.yaml");
-    expect(runIn(folder, process.execPath, main, "calendar", garden)).toContain("END:VCALENDAR");
+  test("takes the place of another edition's, and does no harm where it is damaged", () => {
+    const caches = scratchFolder();
+    expect(code(["check", garden], caches)).toBe(0);
+    const [name = ""] = keptIn(caches);
+    const kept = join(caches, "feedround", name);
+    const whole = readFileSync(kept);
+    writeFileSync(join(caches, "feedround", "check-older-v20.0.0"), "");
+    writeFileSync(kept, whole.subarray(0, whole.length / 2));
+    expect(code(["check", garden], caches)).toBe(0);
+    expect(keptIn(caches)).toEqual([name]);
+    expect(statSync(kept).size).toBeGreaterThan(whole.length / 2);
+  });
+
+  test("is not missed where it cannot be kept", () => {
+    expect(code(["check", garden], join(garden, "no-folder"))).toBe(0);
   });
 });
 

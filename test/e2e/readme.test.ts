@@ -1,9 +1,9 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, readFileSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
-import { cli, scratchFile, scratchFolder } from "../support/run-cli.js";
+import { cli, examplePath, scratchFile, scratchFolder } from "../support/run-cli.js";
 
 const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
 const bin = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
@@ -33,6 +33,20 @@ test("every command of the README works, one after the other, in an empty folder
     ).not.toThrow();
   }
   expect(existsSync(join(folder, "garden.ics"))).toBe(true);
+});
+
+test("its loop over parts publishes a folder of gardens", () => {
+  const folder = scratchFolder();
+  mkdirSync(join(folder, "gardens"));
+  for (const name of ["back-garden", "shared-garden"])
+    copyFileSync(examplePath(name), join(folder, "gardens", `${name}.yaml`));
+  const loop = blocks("sh").find((block) => block.includes("--part")) ?? "";
+  const ours = `feedround() { "${process.execPath}" "${bin}" "$@"; }`;
+  execFileSync("sh", ["-ec", `${ours}\n${loop}`], { cwd: folder, stdio: "pipe" });
+  expect(readdirSync(join(folder, "public")).sort()).toEqual([
+    ...["back-garden.html", "back-garden.ics", "feedround-files.json", "index.html"],
+    ...["shared-garden.html", "shared-garden.ics"],
+  ]);
 });
 
 test("the demo ends with the one next thing to do, which works", () => {

@@ -99,4 +99,4 @@ async function begin(): Promise<Hunting<CalendarInput>> {
   };
 }
 
-export const calendars = aKind({ name: "calendars", share: 100, begin });
+export const calendars = aKind({ name: "calendars", share: 90, begin });

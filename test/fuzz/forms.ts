@@ -157,4 +157,4 @@ async function begin(): Promise<Hunting<Form>> {
   };
 }
 
-export const forms = aKind({ name: "forms", share: 6, begin });
+export const forms = aKind({ name: "forms", share: 4, begin });

@@ -146,4 +146,4 @@ function begin(): Hunting<Order> {
   };
 }
 
-export const logOrders = aKind({ name: "log", share: 6, begin });
+export const logOrders = aKind({ name: "log", share: 4, begin });

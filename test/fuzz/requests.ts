@@ -179,4 +179,4 @@ async function begin(): Promise<Hunting<string>> {
   };
 }
 
-export const requests = aKind({ name: "requests", share: 158, begin });
+export const requests = aKind({ name: "requests", share: 222, begin });

@@ -62,4 +62,4 @@ function begin(): Hunting<RuleInput> {
   };
 }
 
-export const ruleFiles = aKind({ name: "rules", share: 120, begin });
+export const ruleFiles = aKind({ name: "rules", share: 110, begin });

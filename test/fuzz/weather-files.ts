@@ -92,4 +92,4 @@ async function begin(): Promise<Hunting<WeatherInput>> {
   };
 }
 
-export const weatherFiles = aKind({ name: "weather", share: 150, begin });
+export const weatherFiles = aKind({ name: "weather", share: 210, begin });

@@ -1,6 +1,8 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readYaml, type SourceFile } from "../../src/garden/read.js";
 import type { FilePath } from "../../src/problem.js";
+import { examplePath } from "../support/run-cli.js";
 
 function source(text: string): SourceFile {
   const read = readYaml(text, "garden.yaml");
@@ -102,6 +104,36 @@ describe("places", () => {
   });
 });
 
+describe("a slip in any one line of a garden file", () => {
+  const lines = readFileSync(examplePath("back-garden"), "utf8").split("\n");
+
+  test.each<[string, (line: string) => string]>([
+    ["a quote left open", (line) => line.replace(/: (\S)/, ': "$1')],
+    ["a bracket left open", (line) => line.replace(/: (\S)/, ": [$1")],
+    ["a brace left open", (line) => line.replace(/: (\S)/, ": {$1")],
+    ["a brace not closed", (line) => line.replace(/ \}$/, "")],
+    ["a blank too many", (line) => ` ${line}`],
+    ["a blank too few", (line) => line.replace(/^ /, "")],
+    ["no colon", (line) => line.replace(":", "")],
+    ["no blank behind the colon", (line) => line.replace(": ", ":")],
+    ["a dash too many", (line) => line.replace(/^( *)/, "$1- ")],
+    ["a tab", (line) => `\t${line}`],
+  ])("is told once: %s", (_, slip) => {
+    const broken = lines.flatMap((line, i) => {
+      if (/^\s*(?:#|$)/.test(line) || slip(line) === line) return [];
+      const read = readYaml(lines.toSpliced(i, 1, slip(line)).join("\n"), "garden.yaml");
+      if (read.ok || read.problems[0]?.code !== "yaml") return [];
+      const [problem, ...others] = read.problems;
+      expect(others).toEqual([]);
+      // Where a quote of a later line closes it, that line is the one told.
+      const at = problem.at.line - 1;
+      return at > i && lines[at]?.includes('"') ? [] : [at - i];
+    });
+    expect(broken.length).toBeGreaterThan(5);
+    expect(broken.filter((away) => away < -1 || away > 2)).toEqual([]);
+  });
+});
+
 describe("what cannot be read", () => {
   test.each([
     ["an empty file", "", "empty 1:1"],
@@ -116,8 +148,8 @@ describe("what cannot be read", () => {
     ["a tab that indents", "a:\n\tb: 1\n", "yaml 2:1"],
     ["a tag", "a: !!binary aGk=\n", "yaml 1:4"],
     ["an own tag", "a: !crop tomato\n", "yaml 1:4"],
-    ["a quote left open", 'a: "x\nb: 1\n', "yaml 3:1"],
-    ["brackets closed that nobody opened", "a:\n  {\n    b: 1\n  }\n  ],\n  c: 2\n", "yaml 5:3", "yaml 5:4", "yaml 6:4", "yaml 6:6"],
+    ["a quote left open", 'a: "x\nb: 1\n', "yaml 1:4"],
+    ["brackets closed that nobody opened", "a:\n  {\n    b: 1\n  }\n  ],\n  c: 2\n", "yaml 5:3"],
     ["a key that is a list", "? [a, b]\n: 1\n", "yaml 1:3"],
     ["an alias without its anchor", "a: *w\n", "yaml-alias 1:4"],
     ["an alias that holds itself", "a: &a [*a]\n", "yaml-alias 1:8"],

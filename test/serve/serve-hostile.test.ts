@@ -188,7 +188,7 @@ describe("slow and silent clients", () => {
     );
     const asked = 500;
     const { port } = await aServer(onEnd, {
-      limits: { answerMs: 600, connections: 1, waiting: asked },
+      limits: { answerMs: 300, connections: 1, waiting: asked },
       files: { "weir.yaml": gardenText("Weir", ...days) },
     });
     const socket = connect(port, "127.0.0.1").on("error", () => undefined);

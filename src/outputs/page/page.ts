@@ -1,7 +1,7 @@
 /** The garden's page: what the day asks for, the next round, then the season. */
 import type { Day } from "../../dates.js";
 import { counted, dayText } from "../../garden/index.js";
-import { type Problem, problemLine } from "../../problem.js";
+import { type Problem, problemLines } from "../../problem.js";
 import type { Plan } from "../../season/index.js";
 import { given } from "../../values.js";
 import { bedLines, noRound } from "../../words/index.js";
@@ -136,7 +136,7 @@ function troubleBox({ problems = [], lastGood }: PageOptions): Html | undefined 
       plan${lastGood !== undefined && `, of ${lastGood}`}.
     </p>
     <ul>
-      ${problems.map((problem) => html`<li dir="auto">${problemLine(problem)}</li>`)}
+      ${problemLines(problems).map((line) => html`<li dir="auto">${line}</li>`)}
     </ul>
   </div>`;
 }

@@ -1,6 +1,6 @@
 /** The page on which a grower marks what was done: what is due first, in large buttons. */
 import { counted } from "../../garden/index.js";
-import { problemLine } from "../../problem.js";
+import { problemLines } from "../../problem.js";
 import type { TickSheet } from "../../ticks/index.js";
 import { documentOf } from "../document.js";
 import { html, type Html, nameHtml } from "../html.js";
@@ -65,7 +65,7 @@ function troubleBox({ problems, filePage }: TickView): Html | undefined {
       last good plan, and nothing can be written down until ${where} is mended.
     </p>
     <ul class="plain">
-      ${problems.map((problem) => html`<li dir="auto">${problemLine(problem)}</li>`)}
+      ${problemLines(problems).map((line) => html`<li dir="auto">${line}</li>`)}
     </ul>
   </section>`;
 }
