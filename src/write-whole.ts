@@ -9,6 +9,7 @@ import {
   realpath,
   rename,
   rm,
+  writeFile,
 } from "node:fs/promises";
 import { dirname, join } from "node:path";
 
@@ -43,7 +44,7 @@ export interface HowWritten {
  */
 export async function writeWhole(
   file: string,
-  content: string,
+  content: string | Iterable<string>,
   { mode = 0o666, isOurs, beforeReplacing = () => Promise.resolve() }: HowWritten = {},
 ): Promise<void> {
   const target = isOurs ? file : await targetOf(file);
@@ -58,7 +59,7 @@ export async function writeWhole(
     const handle = await openBeside(beside, before === undefined ? mode : 0o600, file);
     try {
       if (before !== undefined) await giveRights(handle, before, file);
-      await handle.writeFile(content);
+      await writeFile(handle, content);
       await handle.sync();
     } finally {
       await handle.close();

@@ -1,3 +1,5 @@
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
@@ -6,6 +8,8 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     globalSetup: ["scripts/compile-data.js"],
     setupFiles: ["test/setup.ts"],
+    // What runs of the program keep is not for the developer's own folder.
+    env: { XDG_CACHE_HOME: join(tmpdir(), "feedround-test-cache") },
     // One core is else left for an editor's watching.
     maxWorkers: "100%",
     reporters: ["default", "json"],

@@ -25,27 +25,40 @@ const about =
   "Calcium feedings planned by Feedround. Feeding is no cure where watering is uneven or the soil holds enough calcium. Local rules, your certifier and a soil test come first.";
 
 /**
- * The whole file: header, the published state, time zones in use, events by day. Every line ends in
- * CRLF. Throws RangeError when two events share a UID.
+ * The whole file in pieces, to be joined or written one after the other: header, the published state,
+ * time zones in use, events by day. Every line ends in CRLF. Throws RangeError when two events share a
+ * UID.
  */
 export function calendarFile(
   meta: CalendarMeta,
   events: readonly WrittenEvent[],
   retired: readonly RetiredUid[] = [],
   published?: Published,
-): string {
+): Iterable<string> {
   refuseSharedUids(events);
   const inOrder = [...events].sort(
     (a, b) => byText(a.day, b.day) || byText(a.key, b.key) || byText(a.uid, b.uid),
   );
-  return [
+  const head = [
     header(meta, [...events, ...retired]),
     foldedLines(retired.map(retiredLine)),
     foldedLines(published === undefined ? [] : recordLines(published).map(recordLine)),
     foldedLines(timezoneLines(events)),
-    ...inOrder.map(({ text }) => text),
-    "END:VCALENDAR\r\n",
-  ].join("");
+  ];
+  return pieces(head, inOrder);
+}
+
+/** Our choice: each write takes its time, and some hundred kilobytes are nothing. */
+const eventsOfPiece = 200;
+
+function* pieces(head: readonly string[], events: readonly WrittenEvent[]): Generator<string> {
+  yield head.join("");
+  for (let i = 0; i < events.length; i += eventsOfPiece)
+    yield events
+      .slice(i, i + eventsOfPiece)
+      .map(({ text }) => text)
+      .join("");
+  yield "END:VCALENDAR\r\n";
 }
 
 /** Properties only: ical-generator would print its X- properties after the events (RFC 5545 section 3.7 wants them before). */

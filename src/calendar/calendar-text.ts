@@ -39,6 +39,15 @@ export function calendarText(
   plan: Plan,
   options: CalendarTextOptions = {},
 ): Result<string, CalendarProblem> {
+  const pieces = calendarPieces(plan, options);
+  return pieces.ok ? { ok: true, value: [...pieces.value].join("") } : pieces;
+}
+
+/** As {@link calendarText}, in pieces to be written one after the other, once. */
+export function calendarPieces(
+  plan: Plan,
+  options: CalendarTextOptions = {},
+): Result<Iterable<string>, CalendarProblem> {
   const meta = calendarMeta(plan);
   const published = options.isCopy === true ? undefined : plan.published;
   const asked = stampOf(options.stamp ?? startOfDay(meta.season.from));

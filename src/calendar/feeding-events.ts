@@ -6,6 +6,7 @@ import {
   isWrittenDown,
   type OtherFeedMix,
   type Plan,
+  type PlanWatering,
   type Round,
   type SaidInLog,
 } from "../season/index.js";
@@ -50,6 +51,10 @@ export function feedingEvents(plan: Plan, told: readonly Told[], groupOf: Groupi
   );
   const byDay = grouped(told, ({ day }) => day);
   const said = new Set<Told>();
+  const known = {
+    nameOf: new Map(plan.plantings.map(({ id, name }) => [id, name])),
+    wateringOf: new Map((plan.watering ?? []).map((one) => [one.bed, one])),
+  };
   const events = trips.map((trip) => {
     const here = (byDay.get(trip.round.day) ?? []).filter(
       ({ bed, code }) =>
@@ -59,7 +64,7 @@ export function feedingEvents(plan: Plan, told: readonly Told[], groupOf: Groupi
           : bed === trip.bed.id),
     );
     for (const item of here) said.add(item);
-    return tripEvent(plan, trip, here);
+    return tripEvent(plan, known, trip, here);
   });
   return { events, untold: told.filter((item) => !said.has(item)) };
 }
@@ -75,8 +80,14 @@ function tripsByBed(round: Round): Trip[] {
   }));
 }
 
-function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent {
-  const { garden, stock, plantings } = plan;
+/** Of the whole plan, by the ids of plantings and beds. */
+interface Known {
+  readonly nameOf: ReadonlyMap<string, string>;
+  readonly wateringOf: ReadonlyMap<string, PlanWatering>;
+}
+
+function tripEvent(plan: Plan, known: Known, trip: Trip, told: readonly Told[]): UnnamedEvent {
+  const { garden, stock } = plan;
   const { round, bed, beds, feeds } = trip;
   const { day, timeOfDay, standsFor } = round;
   const said = saidInLog(plan, trip);
@@ -84,7 +95,6 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
   const done = happened === "logged" && isWrittenDown(round);
   const newBottles = newBottlesOf(plan, trip);
   const used = new Set(beds.flatMap(({ mixes }) => mixes.map(({ route }) => route)));
-  const nameOf = new Map(plantings.map(({ id, name }) => [id, name]));
   return {
     kind: beds.length > 0 ? "feeding" : "feed",
     line: bed?.id ?? "",
@@ -95,12 +105,12 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
     summary: titleOf(trip, garden.amounts, done),
     description: descriptionOf(
       {
-        ...{ beds, feeds, newBottles, water: waterOf(plan, trip) },
+        ...{ beds, feeds, newBottles, water: waterOf(plan, known, trip) },
         ...{ told: told.flatMap(({ lines }) => lines), given: done },
       },
       {
         amounts: garden.amounts,
-        nameOf: (planting) => nameOf.get(planting) ?? planting,
+        nameOf: (planting) => known.nameOf.get(planting) ?? planting,
         ...given({ pour: stock?.pour }),
       },
     ),
@@ -119,12 +129,13 @@ function tripEvent(plan: Plan, trip: Trip, told: readonly Told[]): UnnamedEvent 
 
 /** What the cans are of the week's water of each bed whose watering is told. */
 function waterOf(
-  { garden, watering = [] }: Plan,
+  { garden }: Plan,
+  { wateringOf }: Known,
   { round, beds }: Trip,
 ): ReadonlyMap<string, string> {
   return new Map(
     beds.flatMap((bed) => {
-      const told = watering.find((one) => one.bed === bed.bed);
+      const told = wateringOf.get(bed.bed);
       const week = told?.weeks.find((one) => within(round.day, one));
       return told && week ? [[bed.bed, roundOfWeek(bed, told.by, week, garden.amounts)]] : [];
     }),
@@ -133,6 +144,7 @@ function waterOf(
 
 /** What the log says of a trip: of the whole round, or of its bed. */
 function saidInLog({ plantings }: Plan, { round: { log = [] }, bed }: Trip): readonly SaidInLog[] {
+  if (log.length === 0) return [];
   const bedOf = new Map(plantings.map((planting) => [planting.id, planting.bed]));
   return log.filter((entry) => {
     const there = entry.bed ?? (entry.planting && bedOf.get(entry.planting));

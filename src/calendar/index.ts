@@ -1,5 +1,5 @@
 export { type CalendarChange, calendarChanges } from "./calendar-changes.js";
-export { calendarText, type CalendarTextOptions } from "./calendar-text.js";
+export { calendarPieces, calendarText, type CalendarTextOptions } from "./calendar-text.js";
 export {
   type CalendarProblem,
   daysTold,

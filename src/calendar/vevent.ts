@@ -61,7 +61,10 @@ export function writeEvent(event: CalendarEvent, revision: Revision): WrittenEve
     day: event.day,
     cancelled: false,
     ...given({ timezone }),
-    text: foldedLines(veventLines(event, times?.data ?? allDay(event.day), revision)),
+    // Made when it is asked for: texts of a very large calendar would fill the memory side by side.
+    get text() {
+      return foldedLines(veventLines(event, times ? timed(times) : allDay(event.day), revision));
+    },
   };
 }
 
@@ -111,8 +114,12 @@ function timesOf(day: Day, { timeOfDay, timezone, durationMin }: EventTime) {
   // RFC 5545 section 3.8.2.2: the end is later than the start.
   const endMs = startMs + Math.max(1, durationMin) * 60_000;
   const zone = [startMs, endMs].some((ms) => isShownTwice(ms, timezone)) ? "UTC" : timezone;
+  return { zone, startMs, endMs };
+}
+
+function timed({ zone, startMs, endMs }: ReturnType<typeof timesOf>): ICalEventData {
   const [start, end] = [startMs, endMs].map((ms) => DateTime.fromMillis(ms, { zone }));
-  return { zone, data: { timezone: zone, start, end } as ICalEventData };
+  return { timezone: zone, start, end } as ICalEventData;
 }
 
 /** Adds COLOR (RFC 7986 section 5.9), and puts the alarms after all properties (RFC 5545 section 3.6.1). */

@@ -1,4 +1,9 @@
-import { calendarChanges, calendarText, type CalendarUse, midnightIn } from "../calendar/index.js";
+import {
+  calendarChanges,
+  calendarPieces,
+  type CalendarUse,
+  midnightIn,
+} from "../calendar/index.js";
 import { type Day, earlier } from "../dates.js";
 import { counted } from "../garden/index.js";
 import { dayOfFile } from "../log/index.js";
@@ -46,7 +51,8 @@ async function printCalendar(
   const { timezone } = loaded.value.garden;
   const made = earlier(dayOfFile(loaded.value.garden), today ?? shell.today(timezone));
   const stamp = options.stamp ?? midnightIn(made, timezone);
-  await giveText(textOf(loaded.value, true, { ...options, stamp }), device, shell);
+  const text = [...piecesOf(loaded.value, true, { ...options, stamp })].join("");
+  await giveText(text, device, shell);
   return exitCodes.fine;
 }
 
@@ -67,11 +73,16 @@ async function keepUpCalendar(
   refuseOtherDay(garden.timezone, options, shell);
   // Beside the calendar that the garden file names, any other is a copy that no plan goes on from.
   const isCopy = (ownCalendar(file, garden) ?? resolve(out)) !== resolve(out);
-  const text = textOf(loaded.value, isCopy, {
+  const pieces = piecesOf(loaded.value, isCopy, {
     ...options,
     stamp: options.stamp ?? shell.now(),
   });
-  const outcome = await writeText(out, text, shell, isCopy ? undefined : (was?.bytes ?? "nothing"));
+  const outcome = await writeText(
+    out,
+    pieces,
+    shell,
+    isCopy ? undefined : (was?.bytes ?? "nothing"),
+  );
   const told =
     was === undefined || outcome === "unchanged"
       ? counted(plan.totals.rounds, "round")
@@ -89,12 +100,12 @@ function refuseOtherDay(timezone: string, { today, stamp }: CalendarOptions, she
   );
 }
 
-function textOf(
+function piecesOf(
   { plan, earlier: was }: LoadedGarden,
   isCopy: boolean,
   options: CalendarOptions & { readonly stamp: string },
-): string {
-  const calendar = calendarText(plan, {
+): Iterable<string> {
+  const calendar = calendarPieces(plan, {
     for: options.for,
     today: plan.today,
     stamp: options.stamp,

@@ -70,8 +70,8 @@ export async function isDevice(path: string): Promise<boolean> {
 }
 
 /**
- * Gives a file this text, whole or not at all. A link stays one: what it points to is written. The
- * same content leaves the file untouched. A device is written to as it stands.
+ * Gives a file this text, or these pieces of one, whole or not at all. A link stays one: what it
+ * points to is written. The same content leaves the file untouched. A device is written to as it stands.
  *
  * @param expected what the file held when it was read, or `nothing` where there was none: it is left
  *   alone if it holds anything else by now. Without it no file is written over that the command reads.
@@ -79,16 +79,20 @@ export async function isDevice(path: string): Promise<boolean> {
  */
 export async function writeText(
   path: string,
-  text: string,
+  content: string | Iterable<string>,
   shell: Shell,
   expected?: Uint8Array | "nothing",
 ): Promise<"written" | "unchanged"> {
   try {
     if (await isDevice(path)) {
-      await writeFile(path, text);
+      await writeFile(path, content);
       return "written";
     }
-    if ((await readFile(path, "utf8").catch(() => undefined)) === text) return "unchanged";
+    const before = await readFile(path, "utf8").catch(() => undefined);
+    // Only beside a text that is there pieces become one too.
+    const text =
+      before === undefined || typeof content === "string" ? content : [...content].join("");
+    if (before === text) return "unchanged";
     const info = await stat(path).catch(() => undefined);
     if (expected === undefined && info && filesRead.get(shell)?.has(fileId(info)))
       throw wrongUsage(

@@ -64,7 +64,12 @@ export function batchNamed(
   const planned = known.find((batch) =>
     own === undefined ? isNamed(batch.id) || isNamed(batch.number) : isSame(batch, own),
   );
-  const there = own ?? (planned && listed.find((batch) => isSame(planned, batch)));
+  // One that was listed early may be in no plan any more; what was drawn for it tells its number.
+  const there =
+    own ??
+    listed.find((batch) =>
+      planned === undefined ? isNamed(batch.id.replace(/^batch-/, "")) : isSame(planned, batch),
+    );
   return {
     ...(there === undefined ? {} : { listed: there }),
     ...(planned === undefined ? {} : { known: planned }),

@@ -145,7 +145,9 @@ export type Inflate = (shown: Representation) => Buffer;
 export function inflater(keepBytes: number): Inflate {
   const kept = new Map<Representation, Buffer>();
   let sum = 0;
+  let newest: { readonly shown: Representation; readonly bytes: Buffer } | undefined;
   return (shown) => {
+    if (newest?.shown === shown) return newest.bytes;
     const found = kept.get(shown);
     const bytes = found ?? gunzipSync(shown.gzip);
     if (found) kept.delete(shown);
@@ -156,6 +158,7 @@ export function inflater(keepBytes: number): Inflate {
       kept.delete(oldest);
       sum -= length;
     }
+    newest = kept.has(shown) ? { shown, bytes } : undefined;
     return bytes;
   };
 }

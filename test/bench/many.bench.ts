@@ -20,7 +20,7 @@ const days = ["wed, sat", "tue, fri", "mon, thu", "sun, wed"];
 
 /** One to three beds of two plantings each, no two gardens alike. */
 function smallGarden(i: number): string {
-  const of = <T>(list: readonly T[], n: number): string => String(list[n % list.length]);
+  const of = (list: readonly string[], n: number): string => list[n % list.length] ?? "";
   const bed = (b: number): string[] => [
     `  - id: bed-${b}`,
     "    plantings:",

@@ -58,12 +58,14 @@ const events = rounds.map(({ zone, on, time, durationMin }, i): CalendarEvent =>
 });
 
 const stamp = startOfDay(day("2024-01-01"));
-const calendar = calendarFile(
-  calendarMeta(aPlan()),
-  events.map((event) =>
-    writeEvent(event, { uid: event.uid, sequence: 0, created: stamp, modified: stamp }),
+const calendar = [
+  ...calendarFile(
+    calendarMeta(aPlan()),
+    events.map((event) =>
+      writeEvent(event, { uid: event.uid, sequence: 0, created: stamp, modified: stamp }),
+    ),
   ),
-);
+].join("");
 
 describe.each(readers)("$name", ({ there, read }) => {
   it.skipIf(!there || !zonesThere)("agrees with the system's table of zones", () => {

@@ -35,12 +35,16 @@ describe.skipIf(process.platform === "win32")("the garden file that log writes i
   test.each([
     [
       "that is write-protected",
-      (file: string) => chmodSync(file, 0o444),
+      (file: string) => {
+        chmodSync(file, 0o444);
+      },
       "it is write-protected: allow it with `chmod u+w`, or leave it as it is",
     ],
     [
       "with a second name",
-      (file: string) => linkSync(file, join(dirname(file), "other.yaml")),
+      (file: string) => {
+        linkSync(file, join(dirname(file), "other.yaml"));
+      },
       "it has a second name (a hard link), under which the old text would stay: make it a file of its own first: copy it, and move the copy over it",
     ],
   ])("%s is left as it is", async (_, change, why) => {

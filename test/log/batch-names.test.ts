@@ -52,6 +52,13 @@ describe("the batch of a name", () => {
     expect(idsOf("2", listed("2"))).toEqual(["2", undefined]);
   });
 
+  test.each(["9", "Batch 9", "batch-9"])(
+    "%j is one of the file that no plan has any more",
+    (name) => {
+      expect(idsOf(name, listed("B1"), listed("batch-9"))).toEqual(["batch-9", undefined]);
+    },
+  );
+
   test("that nothing bears is none", () => {
     expect(idsOf("B9", listed("B1"))).toEqual([undefined, undefined]);
     expect(idsOf("undefined", listed("B1"))).toEqual([undefined, undefined]);

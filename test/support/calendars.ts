@@ -30,5 +30,5 @@ export function feedingDaysIn(text: string): Day[] {
 /** What was read, written again. */
 export function rewritten(plan: Plan, text: string): string {
   const { events, retired, published } = earlierOf(text);
-  return calendarFile(calendarMeta(plan), events, retired, published);
+  return [...calendarFile(calendarMeta(plan), events, retired, published)].join("");
 }

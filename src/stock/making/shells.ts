@@ -38,9 +38,13 @@ export function volumeByShells(day: Day, savedFrom: Day, supply: ShellSupply): n
   return Math.floor((shellG / supply.gPerL) * 1000 + slack);
 }
 
+/** A hundred years: who keeps a shell now and then keeps none. */
+const mostDays = 36_525;
+
 /**
  * The latest day from which keeping every shell is early enough for every batch, those begun before
- * it included. Undefined when shells in hand do, when none are kept, or when they are not counted.
+ * it included. Undefined when shells in hand do, when none to speak of are kept, or when they are not
+ * counted.
  */
 export function saveFrom(uses: readonly ShellUse[], supply: ShellSupply): Day | undefined {
   const perWeek = supply.perWeek ?? 0;
@@ -49,7 +53,9 @@ export function saveFrom(uses: readonly ShellUse[], supply: ShellSupply): Day | 
   for (const { startOn, eggs } of together(uses, supply)) {
     const missing = eggs - supply.inHand;
     if (missing <= 0) continue;
-    const day = addDays(startOn, -Math.ceil((7 * missing) / perWeek - slack));
+    const days = Math.ceil((7 * missing) / perWeek - slack);
+    if (days > mostDays) return undefined;
+    const day = addDays(startOn, -days);
     from = from === undefined ? day : earlier(from, day);
   }
   return from;

@@ -43,6 +43,8 @@ describe("shells", () => {
     expect(saveFrom([use("2027-06-01", 1000)], { ...supply, inHand: 20 })).toBeUndefined();
     expect(saveFrom([use("2027-06-01", 1000)], { ...supply, perWeek: 0 })).toBeUndefined();
     expect(saveFrom([], supply)).toBeUndefined();
+    // A shell in a thousand years: the day would lie before all days that can be told.
+    expect(saveFrom([use("2027-06-01", 1000)], { ...supply, perWeek: 1e-7 })).toBeUndefined();
   });
 
   test("a later batch can ask for earlier saving than the first", () => {
