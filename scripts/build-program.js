@@ -61,6 +61,8 @@ const cli = {
   define: { "import.meta.url": "moduleUrl" },
   supported: { "dynamic-import": false },
   plugins: [dataAsText, widthWhenAsked],
+  // As in a page, without Node.js's own cryptography, which takes time to load.
+  alias: { uuid: join(root, "node_modules/uuid/dist/index.js") },
 };
 
 const moduleUrl = 'const moduleUrl=require("node:url").pathToFileURL(__filename).href;';
