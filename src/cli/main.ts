@@ -1,6 +1,5 @@
 #!/usr/bin/env node
 /** The bin: little of it, so that what is asked for begins at once. */
-import { setFlagsFromString } from "node:v8";
 import { keptScript } from "./kept-script.js";
 import { standardOutputs } from "./standard-output.js";
 import type { start } from "./start.js";
@@ -14,8 +13,10 @@ declare const COMMANDS: readonly string[];
  * Node.js 20 makes fast code of a function so early that a second thread works as long as the plan
  * takes; newer ones wait by themselves, and know no such option.
  */
-function optimiseLate(): void {
-  if (process.version.startsWith("v20.")) setFlagsFromString("--interrupt-budget=600000");
+async function optimiseLate(): Promise<void> {
+  if (!process.version.startsWith("v20.")) return;
+  const { setFlagsFromString } = await import("node:v8");
+  setFlagsFromString("--interrupt-budget=600000");
 }
 
 /** Gives the exit code. */
@@ -25,7 +26,7 @@ async function main(argv: readonly string[]): Promise<number> {
     outputs.stdout(`${version()}\n`);
     return 0;
   }
-  optimiseLate();
+  await optimiseLate();
   const asksHelp = argv.some((word) => ["-h", "--help"].includes(word));
   const use = asksHelp ? undefined : COMMANDS.find((command) => command === argv[0]);
   const program = keptScript(new URL("program.cjs", import.meta.url), use, EDITION);
