@@ -1,5 +1,6 @@
 /** A process may end at any moment: a lock that says nothing would keep all others waiting. */
 import { existsSync } from "node:fs";
+import type fs from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { withLocks } from "../src/lock.js";
@@ -8,7 +9,7 @@ import { scratchFile } from "./support/run-cli.js";
 const watched = vi.hoisted(() => ({ lock: "", wasThere: [] as boolean[] }));
 
 vi.mock("node:fs/promises", async (original) => {
-  const real = await original<typeof import("node:fs/promises")>();
+  const real = await original<typeof fs>();
   const open: typeof real.open = async (...args) => {
     const handle = await real.open(...args);
     const write = handle.writeFile.bind(handle);
