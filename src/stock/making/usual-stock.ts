@@ -15,6 +15,7 @@ import {
   trouble,
   whitePassed,
 } from "../chemistry/index.js";
+import { remembering } from "../../values.js";
 import type { MakingRules, StockTables } from "../making-rules.js";
 import type { Recipe, RecipeMeans } from "./recipe-types.js";
 import { recipe } from "./recipe.js";
@@ -36,11 +37,19 @@ export function recipeMeans(
 }
 
 /** A recipe whose means were looked at before: throws where it has trouble, which is a bug. */
-export function soundRecipe(
-  { chemistry, making }: StockTables,
-  makeMl: number,
-  means: RecipeMeans,
-): Recipe {
+export function soundRecipe(tables: StockTables, makeMl: number, means: RecipeMeans): Recipe {
+  const made = recipes.get(tables) ?? remembering(500, recipeKey, newRecipe.bind(null, tables));
+  recipes.set(tables, made);
+  return made(makeMl, means);
+}
+
+const recipes = new WeakMap<StockTables, (makeMl: number, means: RecipeMeans) => Recipe>();
+
+function recipeKey(makeMl: number, means: RecipeMeans): string {
+  return JSON.stringify([makeMl, means]);
+}
+
+function newRecipe({ chemistry, making }: StockTables, makeMl: number, means: RecipeMeans): Recipe {
   const made = recipe(chemistry, making, { by: "volume", makeMl }, means);
   if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
   return made.value;
