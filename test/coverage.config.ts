@@ -9,7 +9,7 @@ export default mergeConfig(
   defineConfig({
     test: {
       // Pages in a browser and the built program say nothing of the core that others don't.
-      exclude: ["test/{browser,web,e2e,editors,serve,pictures}/**"],
+      exclude: ["test/{browser,web,e2e,editors,pictures}/**"],
       reporters: ["default"],
       coverage: {
         enabled: true,

@@ -77,7 +77,7 @@ export function walk(
   function bestOf(first: number, end: number): number[] {
     const best: number[] = [];
     // Of equals the one in the earlier slot stays before: a sort is stable.
-    for (const c of slots.slice(first, end).sort(choices.compare)) {
+    for (const c of slots.slice(first, end).sort((a, b) => choices.compare(a, b))) {
       if (best.length === room) break;
       if (!isNeedless(c, best)) best.push(c);
     }

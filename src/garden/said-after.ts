@@ -27,9 +27,9 @@ export function listOf(added: Adding, file: unknown): ListAndItems | undefined {
 }
 
 function pathOfPlanting(file: unknown, id: string): FilePath | undefined {
-  for (const [i] of (listAt(file, ["beds"]) ?? []).entries()) {
+  for (const [i] of itemsAt(file, ["beds"]).entries()) {
     const path = ["beds", i, "plantings"];
-    const j = (listAt(file, path) ?? []).findIndex((planting) => idOf(planting) === id);
+    const j = itemsAt(file, path).findIndex((planting) => idOf(planting) === id);
     if (j >= 0) return [...path, j];
   }
   return undefined;
@@ -70,7 +70,7 @@ function setInBatch(
   { id, key, value, was }: SetInBatch,
 ): ReturnType<typeof saidAfter> {
   const path = ["stock", "batches"];
-  const batch = (listAt(file, path) ?? []).find((one) => idOf(one) === id);
+  const batch = itemsAt(file, path).find((one) => idOf(one) === id);
   const there = batch === undefined ? undefined : (batch as Record<string, unknown>)[key];
   if (was !== undefined && (there ?? null) !== was) return "changed";
   return replaced(file, path, (all) =>
@@ -102,16 +102,16 @@ export function whereOut(
 export function undoing(edit: GardenEdit, before: unknown): GardenEdit {
   switch (edit.kind) {
     case "take-from-log": {
-      const log = listAt(before, ["log"]) ?? [];
+      const log = itemsAt(before, ["log"]);
       return { kind: "add-to-log", entries: log.slice(-edit.count) as NewLogEntry[] };
     }
     case "unlist-batch": {
-      const batches = listAt(before, ["stock", "batches"]) ?? [];
+      const batches = itemsAt(before, ["stock", "batches"]);
       return { kind: "list-batch", batch: batches.find((b) => idOf(b) === edit.id) as NewBatch };
     }
     case "set-in-batch": {
       const { kind, id, key, value } = edit;
-      const batch = (listAt(before, ["stock", "batches"]) ?? []).find((one) => idOf(one) === id);
+      const batch = itemsAt(before, ["stock", "batches"]).find((one) => idOf(one) === id);
       const had = (batch as Partial<Record<string, string>>)[key];
       return { kind, id, key, was: value ?? null, ...(had === undefined ? {} : { value: had }) };
     }
@@ -124,11 +124,16 @@ export function undoing(edit: GardenEdit, before: unknown): GardenEdit {
 
 /** Among the listed batches; -1 where it is not. */
 export function indexOfBatch(file: unknown, id: string): number {
-  return (listAt(file, ["stock", "batches"]) ?? []).findIndex((batch) => idOf(batch) === id);
+  return itemsAt(file, ["stock", "batches"]).findIndex((batch) => idOf(batch) === id);
 }
 
 function idOf(item: unknown): unknown {
   return (item as { readonly id?: unknown } | null)?.id;
+}
+
+/** As {@link listAt}, of a file that is sound. */
+function itemsAt(file: unknown, path: FilePath): readonly unknown[] {
+  return listAt(file, path) ?? [];
 }
 
 /** The list there; an empty one where there is none, undefined where something else stands. */

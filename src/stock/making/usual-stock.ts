@@ -36,7 +36,13 @@ export function recipeMeans(
   return { acid, citricForm, vinegarPercent, shellPurity, bottleMl, eggs, temperatureC };
 }
 
-/** A recipe whose means were looked at before: throws where it has trouble, which is a bug. */
+/** Of what was looked at before: throws where there is trouble, which is a bug. */
+function certain<T>(made: MixResult<T>): T {
+  if (!made.ok) throw new Error(made.problems.map(({ message }) => message).join("; "));
+  return made.value;
+}
+
+/** A recipe whose means were looked at before. */
 export function soundRecipe(tables: StockTables, makeMl: number, means: RecipeMeans): Recipe {
   const made = recipes.get(tables) ?? remembering(500, recipeKey, newRecipe.bind(null, tables));
   recipes.set(tables, made);
@@ -50,9 +56,7 @@ function recipeKey(makeMl: number, means: RecipeMeans): string {
 }
 
 function newRecipe({ chemistry, making }: StockTables, makeMl: number, means: RecipeMeans): Recipe {
-  const made = recipe(chemistry, making, { by: "volume", makeMl }, means);
-  if (!made.ok) throw new Error(made.problems[0]?.message ?? "no recipe");
-  return made.value;
+  return certain(recipe(chemistry, making, { by: "volume", makeMl }, means));
 }
 
 /**
@@ -72,9 +76,8 @@ export function referenceStockGPerL(
     // Only the brew is asked for, not how many eggs it takes.
     eggs: { name: "any", dryShellG: 1 },
   });
-  const brew = finishedBrew(tables.chemistry, soundRecipe(tables, 1000, means).jar);
-  if (!brew.ok) throw new Error(brew.problems[0]?.message ?? "no brew");
-  return strained(tables.chemistry, brew.value).shakenGPerL;
+  const brew = certain(finishedBrew(tables.chemistry, soundRecipe(tables, 1000, means).jar));
+  return strained(tables.chemistry, brew).shakenGPerL;
 }
 
 /**
