@@ -53,6 +53,23 @@ export default (text) =>
   },
 };
 
+/** Parts of Node.js that few commands come to use, and that take time to load. */
+const builtinsWhenAsked = {
+  name: "builtins-when-asked",
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /^node:(child_process|crypto|worker_threads)$/ }, ({ path, namespace }) =>
+      namespace === "file" ? { path, namespace: "builtin" } : undefined,
+    );
+    onLoad({ filter: /./, namespace: "builtin" }, async ({ path }) => {
+      const names = Object.keys(await import(path)).filter((name) =>
+        /^(?!default$)\w+$/.test(name),
+      );
+      const getters = names.map((name) => `get ${name}() { return require("${path}").${name}; }`);
+      return { contents: `module.exports = { ${getters.join(", ")} };` };
+    });
+  },
+};
+
 /** No modules: Node.js looks for those longer, and makes all of a module of its own that names one thing. */
 const cli = {
   ...bundled,
@@ -60,7 +77,9 @@ const cli = {
   format: "cjs",
   define: { "import.meta.url": "moduleUrl" },
   supported: { "dynamic-import": false },
-  plugins: [dataAsText, widthWhenAsked],
+  plugins: [dataAsText, widthWhenAsked, builtinsWhenAsked],
+  // As in a page, without Node.js's own cryptography, which takes time to load.
+  alias: { uuid: join(root, "node_modules/uuid/dist/index.js") },
 };
 
 const moduleUrl = 'const moduleUrl=require("node:url").pathToFileURL(__filename).href;';

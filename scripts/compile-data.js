@@ -77,7 +77,10 @@ async function reckonAnew(madeFrom) {
     plugins: [unreckoned],
   });
   const code = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString("base64")}`;
-  const { reckon } = await import(code);
+  const { reckon, dailyShares } = await import(code);
+  // Without its type the compiler would make a type of each number.
+  const shares = `export default (): readonly (readonly number[])[] => ${JSON.stringify(dailyShares())};\n`;
+  writeFileSync(join(folder, "daily-shares.ts"), `${head}${shares}`);
   writeFileSync(module, `${head}${inCode(reckon())}`);
 }
 
@@ -85,7 +88,10 @@ async function reckonAnew(madeFrom) {
 const unreckoned = {
   name: "unreckoned",
   setup({ onLoad, onResolve }) {
-    onResolve({ filter: /[/]reckoned[.]js$/ }, () => ({ path: "unreckoned", namespace: "none" }));
+    onResolve({ filter: /[/](reckoned|daily-shares)[.]js$/ }, () => ({
+      path: "unreckoned",
+      namespace: "none",
+    }));
     onLoad({ filter: /./, namespace: "none" }, () => ({ contents: "export default undefined" }));
   },
 };

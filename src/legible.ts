@@ -22,7 +22,8 @@ function pattern(source: string, flags: string): RegExp {
   return known;
 }
 
-const plain = /^[\n -~]*$/;
+/** Latin letters, signs and dashes: no text of only these has to be looked at by class. */
+const plain = /^[\n -~\u00a0-\u00ac\u00ae-\u024f\u2010-\u2027]*$/;
 
 /** The first letter that hides or acts, and where; line breaks and tabs do not count. */
 export function hiddenIn(

@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from "node:crypto";
-import { open, readFile, readlink, realpath, rm, stat } from "node:fs/promises";
+import { link, open, readFile, readlink, realpath, rm, stat } from "node:fs/promises";
 import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
@@ -92,17 +92,39 @@ async function take(lock: string, waiting: Waiting): Promise<Held | "kept" | "im
   }
 }
 
-/** A lock without its mark would keep all others waiting: on a full disk there is none. */
+/**
+ * A lock without its mark would keep all others waiting: where a disk is full, or its process ends in
+ * between, there is none. So it is written under another name first, where files may have two names.
+ */
 async function make(lock: string, mark: string): Promise<void> {
-  const handle = await open(lock, "wx");
+  const beside = `${lock}.${randomBytes(6).toString("hex")}`;
   try {
-    await handle.writeFile(mark);
+    await writeNew(beside, mark);
+    await link(beside, lock);
   } catch (error) {
-    await rm(lock, { force: true });
+    if (!hasNoSecondNames(error)) throw error;
+    await writeNew(lock, mark);
+  } finally {
+    await rm(beside, { force: true });
+  }
+}
+
+async function writeNew(path: string, text: string): Promise<void> {
+  const handle = await open(path, "wx");
+  try {
+    await handle.writeFile(text);
+  } catch (error) {
+    await rm(path, { force: true });
     throw error;
   } finally {
     await handle.close();
   }
+}
+
+/** Of some memory sticks and network disks. */
+function hasNoSecondNames(error: unknown): boolean {
+  const { code = "", syscall } = error as NodeJS.ErrnoException;
+  return syscall === "link" && ["EPERM", "ENOTSUP", "ENOSYS", "EMLINK"].includes(code);
 }
 
 let where: Promise<string> | undefined;

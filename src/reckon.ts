@@ -8,6 +8,8 @@ import { readRules } from "./rules/index.js";
 import { referenceStockGPerL as referenceOf } from "./stock/index.js";
 import { loadTables, type Tables } from "./tables.js";
 
+export { dailyShares } from "./climate/index.js";
+
 /** Throws where a rule of ours does not fit with the other data. */
 export function reckon(): Pick<Tables, "referenceStockGPerL" | "builtInRules"> {
   const { catalogue, chemistry, making, rulesCheck, units, usual } = loadTables();

@@ -11,7 +11,7 @@ import {
   rm,
   writeFile,
 } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 
 /** Why a file is left as it is, with what to do about it. */
 export class NotWritten extends Error {
@@ -52,8 +52,7 @@ export async function writeWhole(
   const before = there?.isFile() ? there : undefined;
   if (before !== undefined) await refuseProtected(target, before);
   if (before !== undefined && before.nlink > 1 && !isOurs) throw secondName(file);
-  // A name of its own: that of the file may be as long as a name can be.
-  const beside = join(dirname(target), `.feedround-${randomBytes(6).toString("hex")}.tmp`);
+  const beside = besideOf(target);
   try {
     // Nobody else reads it before it has the rights of the file.
     const handle = await openBeside(beside, before === undefined ? mode : 0o600, file);
@@ -70,6 +69,13 @@ export async function writeWhole(
     await rm(beside, { force: true });
     throw error;
   }
+}
+
+/** The file's own name tells whose it is where it is left behind, unless that is as long as names can be. */
+function besideOf(target: string): string {
+  const name = basename(target);
+  const short = Buffer.byteLength(name) <= 200 ? name : "feedround";
+  return join(dirname(target), `.${short}.${randomBytes(6).toString("hex")}.tmp`);
 }
 
 /** What links lead to, which must be there: a link may lead to a disk that is not in its place. */

@@ -11,6 +11,12 @@ import {
 } from "../src/legible.js";
 
 describe("what hides in a text", () => {
+  test("is the same in a text of plain letters and in one that is looked at by class", () => {
+    const letters = Array.from({ length: 0x2100 }, (_, code) => String.fromCharCode(code));
+    const hides = (text: string): boolean => hiddenIn(text) !== undefined;
+    expect(letters.filter((letter) => hides(letter) !== hides(`Ω${letter}`))).toEqual([]);
+  });
+
   test.each([
     ["a control character", "a\u001bb", "a\\u001bb"],
     ["delete", "a\u007f", "a\\u007f"],

@@ -48,8 +48,11 @@ export function calendarFile(
   return pieces(head, inOrder);
 }
 
-/** Our choice: each write takes its time, and some hundred kilobytes are nothing. */
-const eventsOfPiece = 200;
+/**
+ * Our choice: some hundred kilobytes, since each write takes its time. With four times as many the
+ * texts of a piece outlive the young generation of the heap, and a large file fills the memory.
+ */
+const eventsOfPiece = 50;
 
 function* pieces(head: readonly string[], events: readonly WrittenEvent[]): Generator<string> {
   yield head.join("");

@@ -1,5 +1,6 @@
 import { FixedOffsetZone, IANAZone } from "luxon";
 import { type Day, dayFromNumber, dayNumber, type DaySpan, yearOf } from "../dates.js";
+import { remembering } from "../values.js";
 import { type OffsetChange, offsetChanges } from "./zone-time.js";
 
 /**
@@ -52,6 +53,6 @@ function onset(kind: string, local: string, fromMin: number, toMin: number): str
 }
 
 /** UTC-OFFSET, RFC 5545 section 3.3.14: `+0530`; `-0000` is not allowed. */
-function offsetText(minutes: number): string {
-  return FixedOffsetZone.instance(minutes).formatOffset(0, "techie");
-}
+const offsetText = remembering(100, String, (minutes: number) =>
+  FixedOffsetZone.instance(minutes).formatOffset(0, "techie"),
+);

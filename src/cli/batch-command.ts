@@ -59,7 +59,7 @@ function plainReport(
   };
   const means = batchMeans(options, recipeMeans(tables.chemistry, stock), amounts, tables);
   const size = batchSize(options, means.acid, amounts, tables) ?? sizeWithoutWish(amounts);
-  const today = options.today ?? shell.today(shell.localTimezone);
+  const today = options.today ?? shell.today(shell.localTimezone());
   const made = recipeOrThrow(size, means, tables);
   const recipeToday = recipeReport(made, daysFrom(today, made));
   return { batchVersion: 1, today, amounts, recipe: recipeToday };

@@ -19,6 +19,8 @@ export interface CommandSpec {
   /** Without the program's name. */
   readonly examples: readonly string[];
   readonly options?: readonly Option[];
+  /** The program that it is given has all commands, not itself alone. */
+  readonly tellsOfAll?: true;
   /**
    * Imports the command when it is to run: a function of the arguments and options, which `usage`
    * and `options` must say too, the shell and the program. It gives the exit code.
@@ -312,12 +314,14 @@ export const commandList: readonly CommandSpec[] = [
     usage: "help [topic]",
     description: "print the help of a command, or of the garden-file or the rule-file",
     examples: ["help", "help garden-file", "help calendar"],
+    tellsOfAll: true,
     load: async () => (await import("./help-command.js")).helpCommand,
   },
   {
     usage: "completion <shell>",
     description: "print a completion script for bash, zsh or fish",
     examples: ["completion bash > ~/.local/share/bash-completion/completions/feedround"],
+    tellsOfAll: true,
     load: async () => (await import("./completion-command.js")).completionCommand,
   },
 ];

@@ -75,7 +75,7 @@ function shellAt(asOf: AsOf, notices: string[]): Shell {
     today: (timezone) => todayIn(timezone, asOf),
     now: () => new Date(asOf.nowMs).toISOString(),
     pause: () => Promise.resolve(),
-    localTimezone: "Etc/UTC",
+    localTimezone: () => "Etc/UTC",
     color: false,
     progress: false,
   };

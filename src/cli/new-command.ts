@@ -50,7 +50,7 @@ function starter(
   file: string | undefined,
   shell: Shell,
 ): string {
-  const { timezone = shell.localTimezone } = options;
+  const { timezone = shell.localTimezone() } = options;
   if (name.trim() === "" || /[\n\r"\\]/.test(name))
     throw wrongUsage("--name is one line of text without quotes");
   const problem = starterProblem(timezone);

@@ -9,7 +9,7 @@ import { version } from "./version.js";
 export async function run(argv: readonly string[], world: Shell): Promise<number> {
   const shell = legibleShell(world);
   const exit = { code: exitCodes.fine as number };
-  const program = commands(shell, (code) => (exit.code = code));
+  const program = commands(commandsFor(argv[0]), shell, (code) => (exit.code = code));
   try {
     if (argv.length === 0) program.outputHelp();
     else await program.parseAsync([...argv], { from: "user" });
@@ -24,7 +24,17 @@ export async function run(argv: readonly string[], world: Shell): Promise<number
   }
 }
 
-function commands(shell: Shell, setExit: (code: number) => void): Command {
+/** To make them all takes longer than many a command: that is for help, and for what is no command. */
+function commandsFor(name: string | undefined): readonly CommandSpec[] {
+  const asked = commandList.find(({ usage }) => usage.split(" ")[0] === name);
+  return asked === undefined || asked.tellsOfAll ? commandList : [asked];
+}
+
+function commands(
+  specs: readonly CommandSpec[],
+  shell: Shell,
+  setExit: (code: number) => void,
+): Command {
   const program = new Command("feedround")
     .description(
       "Plans calcium feedings for a garden: which crop, which day, how many millilitres in each can.",
@@ -36,7 +46,7 @@ function commands(shell: Shell, setExit: (code: number) => void): Command {
     .showHelpAfterError("(`feedround --help` lists the commands)")
     .exitOverride()
     .configureOutput({ writeOut: shell.stdout, writeErr: shell.stderr });
-  for (const spec of commandList) addCommand(program, spec, shell, setExit);
+  for (const spec of specs) addCommand(program, spec, shell, setExit);
   return program;
 }
 

@@ -13,7 +13,7 @@ export interface Shell {
   readonly now: () => string;
   /** Lets some time go by. */
   readonly pause: (ms: number) => Promise<void>;
-  readonly localTimezone: string;
+  readonly localTimezone: () => string;
   /** Standard output is a terminal of that many columns. */
   readonly columns?: number;
   /** Standard output shows colour: a terminal, and NO_COLOR is not set. */

@@ -1,5 +1,6 @@
 /** The process's own outputs, and what becomes of what they do not take. */
-import { fstatSync, writeSync } from "node:fs";
+import { fstatSync, statSync, writeSync } from "node:fs";
+import { devNull } from "node:os";
 import { exitCodes } from "./shell.js";
 
 export interface StandardOutputs {
@@ -13,7 +14,12 @@ export interface StandardOutputs {
  * can be told that standard error takes nothing.
  */
 export function standardOutputs(): StandardOutputs {
-  const stderr = (text: string): void => void process.stderr.write(text);
+  let isHeard = false;
+  const stderr = (text: string): void => {
+    if (!isHeard) process.stderr.on("error", () => undefined);
+    isHeard = true;
+    process.stderr.write(text);
+  };
   let isOver = false;
   const trouble = ({ code }: NodeJS.ErrnoException): void => {
     if (isOver) return;
@@ -24,9 +30,10 @@ export function standardOutputs(): StandardOutputs {
     stderr(`standard output: ${why}\n`);
     process.exitCode = exitCodes.io;
   };
-  process.stdout.on("error", trouble);
-  process.stderr.on("error", () => undefined);
-  if (!isFile()) return { stdout: (text) => void process.stdout.write(text), stderr };
+  if (!isFile()) {
+    process.stdout.on("error", trouble);
+    return { stdout: (text) => void process.stdout.write(text), stderr };
+  }
   return {
     stdout: (text) => {
       if (isOver) return;
@@ -40,13 +47,20 @@ export function standardOutputs(): StandardOutputs {
   };
 }
 
+/** Standard output (1) or error (2); where it is plain that it is none, without the time that a stream takes. */
+export function isTerminalAt(descriptor: 1 | 2): boolean {
+  const about = fstatSync(descriptor);
+  if (!about.isCharacterDevice() || about.rdev === statSync(devNull).rdev) return false;
+  return (descriptor === 1 ? process.stdout : process.stderr).isTTY;
+}
+
 function isFile(): boolean {
-  const about = fstatSync(process.stdout.fd);
-  return about.isFile() || (about.isCharacterDevice() && !process.stdout.isTTY);
+  const about = fstatSync(1);
+  return about.isFile() || (about.isCharacterDevice() && !isTerminalAt(1));
 }
 
 /** Node.js's own stream takes no notice where a nearly full disk takes only a part. */
 function writeAll(text: string): void {
   const bytes = Buffer.from(text);
-  for (let at = 0; at < bytes.length;) at += writeSync(process.stdout.fd, bytes, at);
+  for (let at = 0; at < bytes.length;) at += writeSync(1, bytes, at);
 }

@@ -6,12 +6,12 @@ import { day } from "../dates.js";
 import { run } from "./program.js";
 import { secondsClock } from "./seconds-clock.js";
 import { exitCodes, type Shell } from "./shell.js";
-import type { StandardOutputs } from "./standard-output.js";
+import { isTerminalAt, type StandardOutputs } from "./standard-output.js";
 
 Settings.throwOnInvalid = true;
 
-const isTerminal = process.stdout.isTTY;
-const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
+const isTerminal = isTerminalAt(1);
+const world: Omit<Shell, keyof StandardOutputs> = {
   readStdin: async (mostBytes) => {
     const chunks: Buffer[] = [];
     let size = 0;
@@ -22,11 +22,12 @@ const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
     }
     return Buffer.concat(chunks);
   },
-  today: (zone) => day(DateTime.now().setZone(zone).toISODate() ?? ""),
+  today: (zone) => day(DateTime.fromMillis(Date.now(), { zone }).toISODate() ?? ""),
+  localTimezone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
   now: secondsClock(),
   pause: (ms) => sleep(ms),
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
-  progress: process.stderr.isTTY,
+  progress: isTerminalAt(2),
   threads: { entry: new URL("garden-worker.js", import.meta.url), most: availableParallelism() },
   ...(process.env["XDG_STATE_HOME"] ? { stateHome: process.env["XDG_STATE_HOME"] } : {}),
   color: isTerminal && !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb",
@@ -35,14 +36,7 @@ const world: Omit<Shell, keyof StandardOutputs | "localTimezone"> = {
 /** Gives the exit code. */
 export async function start(argv: readonly string[], outputs: StandardOutputs): Promise<number> {
   try {
-    return await run(argv, {
-      ...world,
-      ...outputs,
-      // Asked for by few commands, and not at once there.
-      get localTimezone() {
-        return Intl.DateTimeFormat().resolvedOptions().timeZone;
-      },
-    });
+    return await run(argv, { ...world, ...outputs });
   } catch (error) {
     outputs.stderr(
       `feedround: this is a fault of the program, not of your file: ${String(error)}\n` +

@@ -18,6 +18,7 @@ export {
   type LastFrost,
   type SeasonFrost,
 } from "./frost.js";
+export { dailyShares } from "./smoothed-year.js";
 export { dayLengthH } from "./sun.js";
 export { warmthOf } from "./warmth.js";
 export { meadowMmOn, weatherOn } from "./weather-on.js";

@@ -47,11 +47,12 @@ export function walk(
 ): Walked | undefined {
   const { dayCount, room, maxRounds, ahead } = terms;
   const rounds = new Int32Array(slotsFor(room));
+  const slots = Array.from(rounds.keys());
   const trails = new Array<Trail | undefined>(slotsFor(room));
   const choices = choicesWith(rounds);
   const spent = [0];
   choices.begin(0);
-  let kept = [0];
+  let kept = Int32Array.of(0);
   let foremost = 0;
   for (let day = 0; day < dayCount; day++) {
     const first = day % 2 === 0 ? 2 * room : 0;
@@ -69,14 +70,14 @@ export function walk(
     foremost = best[0];
     spent.push(best.reduce((least, c) => Math.min(least, rounds[c] as number), Infinity));
     // In the order of slots, which is that of earliness: the next day's slots then have it too.
-    kept = best.sort((a, b) => a - b);
+    kept = Int32Array.from(best).sort();
   }
   return { rounds: daysOf(trails[foremost]), spent };
 
   function bestOf(first: number, end: number): number[] {
     const best: number[] = [];
-    const order = Array.from({ length: end - first }, (_, i) => first + i);
-    for (const c of order.sort((a, b) => choices.compare(a, b) || a - b)) {
+    // Of equals the one in the earlier slot stays before: a sort is stable.
+    for (const c of slots.slice(first, end).sort((a, b) => choices.compare(a, b))) {
       if (best.length === room) break;
       if (!isNeedless(c, best)) best.push(c);
     }

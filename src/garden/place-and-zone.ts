@@ -1,9 +1,9 @@
 /** Slips in the two numbers of `location:` that the garden's time zone gives away. */
-import { IANAZone } from "luxon";
 import type { PlaceWarning } from "../climate/index.js";
 import { yearOf } from "../dates.js";
 import type { Garden } from "./garden.js";
 import { hemisphereFromZone, type ZoneHalves } from "./hemisphere.js";
+import { offsetMinAt } from "./zones.js";
 
 /** The widest zone, China's, reaches 46 degrees from its meridian (from memory). */
 const farthestDeg = 60;
@@ -53,9 +53,8 @@ export function placeAndZone(
 function meridianOf(timezone: string, year: number): number | undefined {
   if (/^(?:etc\/)?(?:utc|uct|gmt[+-]?0?|zulu|universal|greenwich)$/i.test(timezone))
     return undefined;
-  const zone = IANAZone.create(timezone);
   // Summer time is that of one of them, if the zone has any.
-  const offsetsMin = [0, 6].map((month) => zone.offset(Date.UTC(year, month, 1)));
+  const offsetsMin = [0, 6].map((month) => offsetMinAt(Date.UTC(year, month, 1), timezone));
   return (Math.min(...offsetsMin) / 60) * degPerHour;
 }
 

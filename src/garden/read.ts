@@ -155,6 +155,8 @@ function lineCounter(text: string): LineCounter {
 const mostTokens = 200_000;
 
 function isTooMuch(text: string): boolean {
+  // A letter makes less than two tokens on average, marks of what begins and ends there included.
+  if (4 * text.length < mostTokens) return false;
   let tokens = 0;
   const lexer = new Lexer().lex(text);
   while (tokens <= mostTokens && !lexer.next().done) tokens++;

@@ -1,6 +1,6 @@
-import { Info } from "luxon";
 import { inBaseUnit } from "../climate/index.js";
 import type { GardenFile, OwnClimate } from "../compiled/garden-file.js";
+import { nameOfMonth } from "./day-words.js";
 import type { Entry } from "./fields.js";
 import type { GrowersClimate } from "./garden.js";
 
@@ -47,10 +47,6 @@ export function validateClimate(
   return { source, means: { maxC, minC, ...(rainMm && { rainMm }) } };
 }
 
-function monthName(index: number): string {
-  return Info.months("long", { locale: "en" })[index] ?? "";
-}
-
 /** The schema has told what is no number, and where there are more or fewer than twelve. */
 function twelve(entry: Entry<OwnClimate>, key: "max" | "min" | "rain"): number[] | undefined {
   const values = entry.list(key).filter((value) => typeof value === "number");
@@ -69,7 +65,7 @@ function checkSizes(
       entry.report({
         code: "climate",
         path: entry.at(key, month),
-        message: `\`${String(entry.list(key)[month])}\` ${unit} is no mean of ${monthName(month)}`,
+        message: `\`${String(entry.list(key)[month])}\` ${unit} is no mean of ${nameOfMonth(month + 1)}`,
         mend: `check it, and whether all of them are in ${other} (\`temperature: ${other}\`)`,
       });
   }
@@ -93,7 +89,7 @@ function checkRain(
     entry.report({
       code: "climate",
       path: entry.at("rain", month),
-      message: `\`${String(entry.list("rain")[month])}\` ${unit} is no rain of ${monthName(month)}`,
+      message: `\`${String(entry.list("rain")[month])}\` ${unit} is no rain of ${nameOfMonth(month + 1)}`,
       mend: `write millimetres with \`rain_unit: mm\`, or inches with \`rain_unit: in\``,
     });
 }
@@ -108,7 +104,7 @@ function checkOrder(
     entry.report({
       code: "climate",
       path: entry.at("max", month),
-      message: `the maximum of ${monthName(month)}, \`${String(max[month])}\`, is below its minimum, \`${String(min[month])}\``,
+      message: `the maximum of ${nameOfMonth(month + 1)}, \`${String(max[month])}\`, is below its minimum, \`${String(min[month])}\``,
       mend: "mend one of the two; both lists begin with January",
     });
 }

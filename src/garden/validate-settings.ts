@@ -1,4 +1,3 @@
-import { Duration } from "luxon";
 import type {
   Calendar,
   FeedingDays as FeedingFile,
@@ -156,5 +155,6 @@ function minutesOf(clock: string): number {
 }
 
 export function clockText(minutes: number): string {
-  return Duration.fromObject({ minutes }).toFormat("hh:mm");
+  const [hours, rest] = [Math.trunc(minutes / 60), minutes % 60];
+  return `${String(hours).padStart(2, "0")}:${String(rest).padStart(2, "0")}`;
 }

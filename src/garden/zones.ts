@@ -1,6 +1,6 @@
-import { DateTime, IANAZone } from "luxon";
 import { day, type Day } from "../dates.js";
 import { nearest } from "../suggest.js";
+import { remembering } from "../values.js";
 
 let zonesByName: ReadonlyMap<string, string> | undefined;
 
@@ -13,13 +13,21 @@ export function knownZone(name: string): string | undefined {
   const canonical = zonesByName.get(name.toLowerCase());
   if (canonical !== undefined) return canonical;
   // Older names such as Asia/Calcutta, and UTC, are valid without being listed.
-  return /^[A-Z]/.test(name) && IANAZone.isValidZone(name) ? name : undefined;
+  return /^[A-Z]/.test(name) && zoneAsCalled(name) !== undefined ? name : undefined;
 }
 
 /** Without asking for the whole list, which takes time. */
 function isCanonical(name: string): boolean {
-  if (!IANAZone.isValidZone(name)) return false;
-  return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone === name;
+  return zoneAsCalled(name) === name;
+}
+
+/** What the engine calls a zone; none where it knows no such zone. */
+function zoneAsCalled(name: string): string | undefined {
+  try {
+    return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone;
+  } catch {
+    return undefined;
+  }
 }
 
 /** The zone a misspelt name most likely means; a city alone is enough. */
@@ -33,5 +41,22 @@ export function suggestZone(name: string): string | undefined {
 
 /** The calendar day in a zone at a moment, ms since 1970. */
 export function todayAt(nowMs: number, timezone: string): Day {
-  return day(DateTime.fromMillis(nowMs, { zone: timezone }).toFormat("yyyy-MM-dd"));
+  const parts = dayFormat(timezone).formatToParts(nowMs);
+  const part = (type: string): string => parts.find((one) => one.type === type)?.value ?? "";
+  return day(`${part("year")}-${part("month")}-${part("day")}`);
+}
+
+const dayFormat = remembering(
+  100,
+  (timeZone: string) => timeZone,
+  (timeZone) =>
+    new Intl.DateTimeFormat("en", { timeZone, year: "numeric", month: "2-digit", day: "2-digit" }),
+);
+
+/** Minutes east of UTC that a zone's clocks are at a moment, ms since 1970. */
+export function offsetMinAt(ms: number, timezone: string): number {
+  const format = new Intl.DateTimeFormat("en", { timeZone: timezone, timeZoneName: "longOffset" });
+  const told = format.formatToParts(ms).find(({ type }) => type === "timeZoneName")?.value ?? "";
+  const [, sign, hours = 0, minutes = 0] = /([+-])(\d+):(\d+)/.exec(told) ?? [];
+  return (sign === "-" ? -1 : 1) * (Number(hours) * 60 + Number(minutes));
 }

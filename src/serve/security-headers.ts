@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { remembering } from "../values.js";
 
 /** For every answer, as name, value, name, value. No-referrer: the address itself is the secret. */
 export const securityHeaders: readonly string[] = headersWith("no-referrer");
@@ -76,15 +77,21 @@ function ownPolicy(html: string): string[] {
   ];
 }
 
+/** Of the same few blocks on every page. */
+const blockHash = remembering(
+  100,
+  (text: string) => text,
+  (text) =>
+    createHash("sha256")
+      // Line ends are LF by the time a browser hashes (HTML Living Standard 13.2.3.5).
+      .update(text.replace(/\r\n?/g, "\n"))
+      .digest("base64"),
+);
+
 /** The directive that lets these blocks of the page work, and no others. */
 function ownBlocks(html: string, tag: "style" | "script"): string {
   const block = new RegExp(`<${tag}(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}\\s*>`, "gi");
-  const hashes = [...html.matchAll(block)].map((match) =>
-    createHash("sha256")
-      // Line ends are LF by the time a browser hashes (HTML Living Standard 13.2.3.5).
-      .update((match[1] ?? "").replace(/\r\n?/g, "\n"))
-      .digest("base64"),
-  );
+  const hashes = [...html.matchAll(block)].map((match) => blockHash(match[1] ?? ""));
   const allowed = [...new Set(hashes)].map((hash) => `'sha256-${hash}'`);
   return `${tag}-src ${allowed.join(" ") || "'none'"}`;
 }

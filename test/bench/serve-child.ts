@@ -33,7 +33,7 @@ const shell = {
   today: () => day("2027-03-01"),
   now: secondsClock(),
   pause: () => Promise.resolve(),
-  localTimezone: "Etc/UTC",
+  localTimezone: () => "Etc/UTC",
   color: false,
   progress: false,
 };

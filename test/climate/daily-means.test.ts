@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { dailyFromMonthly } from "../../src/climate/daily-means.js";
+import { smoothed } from "../../src/climate/smoothed-year.js";
 import { monthLengths } from "../../src/climate/year-ring.js";
 
 const anyMeans = fc.array(fc.double({ min: -60, max: 45, noNaN: true }), {
@@ -78,4 +79,16 @@ test("the curve is the one the method gives", () => {
     "23.35",
     "-0.73",
   ]);
+});
+
+test("shares of months give what smoothing their means gives", () => {
+  fc.assert(
+    fc.property(anyMeans, (means) => {
+      const days = dailyFromMonthly(means);
+      smoothed(means).forEach((t, d) => {
+        expect(days[d]).toBeCloseTo(t, 9);
+      });
+    }),
+    { numRuns: 20 },
+  );
 });

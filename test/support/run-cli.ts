@@ -50,7 +50,7 @@ export function aShell(world: World = {}): { shell: Shell; out: string[]; err: s
     today: () => day(today),
     now: () => world.now ?? `${today}T08:00:00Z`,
     pause: world.pause ?? (() => new Promise((resolve) => setImmediate(resolve))),
-    localTimezone: world.timezone ?? "Europe/Dublin",
+    localTimezone: () => world.timezone ?? "Europe/Dublin",
     color: world.color ?? false,
     progress: world.progress ?? false,
     ...given({ columns: world.columns, threads: world.threads }),

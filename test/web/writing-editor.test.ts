@@ -73,8 +73,9 @@ describe("the editor", () => {
     await page.keyboard.type("\nsigns:\n  - { on: 2027-06-01, planting: ");
     await page.keyboard.press("Control+Space");
     const offered = page.locator(".cm-tooltip-autocomplete li");
-    await offered.first().waitFor();
-    expect((await offered.allTextContents()).join(" ")).toContain("early-toms");
+    await expect
+      .poll(async () => (await offered.allTextContents()).join(" "))
+      .toContain("early-toms");
     await close();
   });
 

@@ -1,7 +1,7 @@
 /** Tap, well or rain water, from the figures of a water report. */
 import type { SourceWater } from "../../garden/index.js";
 import type { Finding } from "../../problem.js";
-import { given } from "../../values.js";
+import { given, remembering } from "../../values.js";
 import { waterDensityKgPerL } from "./activity.js";
 import { openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
@@ -46,6 +46,28 @@ export function tapCalciumMgPerL(chemistry: Chemistry, report: WaterReport): num
  * Trouble: negative figures, more calcium than the hardness allows.
  */
 export function sourceWater(
+  chemistry: Chemistry,
+  report: WaterReport,
+  litres: number,
+  temperatureC: number,
+): MixResult<Contents> {
+  const water =
+    waters.get(chemistry) ?? remembering(500, waterKey, stoodWater.bind(null, chemistry));
+  waters.set(chemistry, water);
+  return water(report, litres, temperatureC);
+}
+
+const waters = new WeakMap<
+  Chemistry,
+  (report: WaterReport, litres: number, temperatureC: number) => MixResult<Contents>
+>();
+
+function waterKey(report: WaterReport, litres: number, temperatureC: number): string {
+  const { hardnessMgPerL, alkalinityMgPerL, calciumMgPerL } = report;
+  return [hardnessMgPerL, alkalinityMgPerL, calciumMgPerL, litres, temperatureC].join(" ");
+}
+
+function stoodWater(
   chemistry: Chemistry,
   report: WaterReport,
   litres: number,
