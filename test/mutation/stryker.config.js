@@ -11,6 +11,7 @@ export default {
   ignorePatterns: ["dist", "pictures", ".ci", "coverage"],
   // What is computed once when a file is loaded would need the file loaded anew for each change.
   ignoreStatic: true,
+  dryRunTimeoutMinutes: 30,
   thresholds: { high: 85, low: 85, break: 85 },
   tempDirName: ".mutation",
   reporters: ["progress-append-only", "clear-text", "json"],
