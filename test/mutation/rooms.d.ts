@@ -1,0 +1,2 @@
+export const mutatedRooms: readonly string[];
+export function mutatedLines(every?: number): string[];
