@@ -91,8 +91,12 @@ describe("the editor", () => {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     expect(await page.evaluate("document.activeElement.textContent")).toBe("Write can");
-    for (const mend of ["Write can", "Write tomato", "Write 500 mL", "Write 9 L"])
-      await page.locator(".problem-list button", { hasText: mend }).press("Enter");
+    for (const mend of ["Write can", "Write tomato", "Write 500 mL", "Write 9 L"]) {
+      const button = page.locator(".problem-list button", { hasText: mend });
+      await button.press("Enter");
+      // The list is made anew: a key pressed meanwhile would find no button.
+      await button.waitFor({ state: "detached" });
+    }
     await planShown(page);
     expect(await textOf(page)).toContain("can: 9 L");
     expect(await textOf(page)).toContain("crop: tomato,");
