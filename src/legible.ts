@@ -1,4 +1,5 @@
 /** Text that reads as it looks: what hides in it, turns it around or acts on a terminal is shown. */
+import { remembering } from "./values.js";
 
 // Unicode's own classes: control characters, line and paragraph separators, halves of a letter, and
 // what is drawn as nothing or changes the direction of its neighbours. Joiners and breaks without
@@ -12,15 +13,12 @@ const drawnAsNothing =
 const acting = "[^\\P{Cc}\\t\\n\\r]|[\\p{Zl}\\p{Zp}\\p{Cs}\\ufff9-\\ufffb]";
 const hidden = `${acting}|${drawnAsNothing}|${needed}|${tag}`;
 
-const made = new Map<string, RegExp>();
-
 /** Made when first asked for: a class of Unicode takes a while. */
-function pattern(source: string, flags: string): RegExp {
-  const name = `${flags} ${source}`;
-  const known = made.get(name) ?? new RegExp(source, flags);
-  made.set(name, known);
-  return known;
-}
+const pattern = remembering(
+  10,
+  (source: string, flags: string) => `${flags} ${source}`,
+  (source, flags) => new RegExp(source, flags),
+);
 
 /** Latin letters, signs and dashes: no text of only these has to be looked at by class. */
 const plain = /^[\n -~\u00a0-\u00ac\u00ae-\u024f\u2010-\u2027]*$/;

@@ -1,10 +1,10 @@
 import { createHash, randomBytes } from "node:crypto";
 import { link, open, readFile, readlink, realpath, rm, stat } from "node:fs/promises";
 import { hostname } from "node:os";
-import { basename, dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { threadId } from "node:worker_threads";
 import type { Problem, Result } from "./problem.js";
+import { besideOf } from "./write-whole.js";
 
 type Locked = Pick<Problem, "code" | "message" | "mend">;
 
@@ -45,7 +45,7 @@ export async function withLocks<T>(
   const held: Held[] = [];
   try {
     for (const file of [...new Set(files)].sort()) {
-      const lock = lockOf(file);
+      const lock = besideOf(file, "lock");
       const taken = await take(lock, waiting);
       if (taken === "kept") return { ok: false, problems: [await locked(file, lock)] };
       if (taken !== "impossible") held.push(taken);
@@ -54,14 +54,6 @@ export async function withLocks<T>(
   } finally {
     for (const one of held.reverse()) await release(one);
   }
-}
-
-/** A file's name may be as long as names can be, its lock's may not be longer. */
-function lockOf(file: string): string {
-  const name = basename(file);
-  const short =
-    Buffer.byteLength(name) <= 200 ? name : createHash("sha256").update(name).digest("hex");
-  return join(dirname(file), `.${short}.lock`);
 }
 
 interface Held {

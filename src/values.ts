@@ -54,3 +54,17 @@ export function remembering<A extends readonly unknown[], T>(
     return made;
   };
 }
+
+/** As {@link remembering}, for each owner apart, as long as that is in use. */
+export function rememberingFor<Owner extends object, A extends readonly unknown[], T>(
+  most: number,
+  keyOf: (...args: A) => string,
+  step: (owner: Owner, ...args: A) => T,
+): (owner: Owner, ...args: A) => T {
+  const steps = new WeakMap<Owner, (...args: A) => T>();
+  return (owner, ...args) => {
+    const known = steps.get(owner) ?? remembering(most, keyOf, (...own: A) => step(owner, ...own));
+    steps.set(owner, known);
+    return known(...args);
+  };
+}

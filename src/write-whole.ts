@@ -1,4 +1,4 @@
-import { randomBytes } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import type { Stats } from "node:fs";
 import {
   constants,
@@ -52,7 +52,7 @@ export async function writeWhole(
   const before = there?.isFile() ? there : undefined;
   if (before !== undefined) await refuseProtected(target, before);
   if (before !== undefined && before.nlink > 1 && !isOurs) throw secondName(file);
-  const beside = besideOf(target);
+  const beside = besideOf(target, `${randomBytes(6).toString("hex")}.tmp`);
   try {
     // Nobody else reads it before it has the rights of the file.
     const handle = await openBeside(beside, before === undefined ? mode : 0o600, file);
@@ -71,11 +71,12 @@ export async function writeWhole(
   }
 }
 
-/** The file's own name tells whose it is where it is left behind, unless that is as long as names can be. */
-function besideOf(target: string): string {
-  const name = basename(target);
-  const short = Buffer.byteLength(name) <= 200 ? name : "feedround";
-  return join(dirname(target), `.${short}.${randomBytes(6).toString("hex")}.tmp`);
+/** A file of ours beside another, by whose name it is known; that may be as long as names can be. */
+export function besideOf(file: string, ending: string): string {
+  const name = basename(file);
+  const short =
+    Buffer.byteLength(name) <= 200 ? name : createHash("sha256").update(name).digest("hex");
+  return join(dirname(file), `.${short}.${ending}`);
 }
 
 /** What links lead to, which must be there: a link may lead to a disk that is not in its place. */

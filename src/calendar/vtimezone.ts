@@ -1,7 +1,7 @@
 import { FixedOffsetZone, IANAZone } from "luxon";
-import { type Day, dayFromNumber, dayNumber, type DaySpan, yearOf } from "../dates.js";
+import { type Day, dayNumber, type DaySpan, yearOf } from "../dates.js";
 import { remembering } from "../values.js";
-import { type OffsetChange, offsetChanges } from "./zone-time.js";
+import { newYear, type OffsetChange, offsetChanges } from "./zone-time.js";
 
 /**
  * A VTIMEZONE component (RFC 5545 section 3.6.5), unfolded lines, right for the years of a span: each
@@ -25,11 +25,6 @@ export function vtimezoneLines(timezone: string, span: DaySpan): string[] {
     ...changes.flatMap((change) => observance(change, standardMin)),
     "END:VTIMEZONE",
   ];
-}
-
-/** Also of a year in which no garden lies. */
-function newYear(year: number): Day {
-  return dayFromNumber(Date.UTC(year, 0, 1) / 86_400_000);
 }
 
 function begunBefore(changes: readonly OffsetChange[], first: Day): boolean {

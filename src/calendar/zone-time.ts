@@ -1,5 +1,5 @@
 import { IANAZone } from "luxon";
-import { day, type Day, dayNumber } from "../dates.js";
+import { type Day, dayFromNumber, dayNumber } from "../dates.js";
 import { remembering } from "../values.js";
 
 const msPerMin = 60_000;
@@ -35,11 +35,16 @@ export function momentOf(day: Day, timeOfDay: string, timezone: string): number 
 export function isShownTwice(ms: number, timezone: string): boolean {
   // With a day of room before New Year; the span of a VTIMEZONE, whose changes are remembered.
   const year = new Date(ms + msPerDay).getUTCFullYear();
-  const changes = offsetChanges(timezone, day(`${year - 1}-01-01`), day(`${year + 1}-01-01`));
+  const changes = offsetChanges(timezone, newYear(year - 1), newYear(year + 1));
   return changes.some(({ atMs, fromMin, toMin }) => {
     const repeatedMs = (fromMin - toMin) * msPerMin;
     return ms >= atMs - repeatedMs && ms < atMs + repeatedMs;
   });
+}
+
+/** Also of a year in which no garden lies. */
+export function newYear(year: number): Day {
+  return dayFromNumber(Date.UTC(year, 0, 1) / msPerDay);
 }
 
 /** When a day begins in a zone: ISO 8601, UTC. */

@@ -1,10 +1,10 @@
 /** Hands the world to `run`. */
-import { DateTime, Settings } from "luxon";
+import { Settings } from "luxon";
 import { availableParallelism } from "node:os";
 import { setTimeout as sleep } from "node:timers/promises";
-import { day } from "../dates.js";
+import { todayAt } from "../garden/index.js";
+import { secondText } from "../second.js";
 import { run } from "./program.js";
-import { secondsClock } from "./seconds-clock.js";
 import { exitCodes, type Shell } from "./shell.js";
 import { isTerminalAt, type StandardOutputs } from "./standard-output.js";
 
@@ -22,9 +22,9 @@ const world: Omit<Shell, keyof StandardOutputs> = {
     }
     return Buffer.concat(chunks);
   },
-  today: (zone) => day(DateTime.fromMillis(Date.now(), { zone }).toISODate() ?? ""),
+  today: (zone) => todayAt(Date.now(), zone),
   localTimezone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
-  now: secondsClock(),
+  now: () => secondText(Date.now()),
   pause: (ms) => sleep(ms),
   ...(isTerminal ? { columns: process.stdout.columns } : {}),
   progress: isTerminalAt(2),

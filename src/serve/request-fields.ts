@@ -1,4 +1,5 @@
 import type { IncomingHttpHeaders } from "node:http";
+import { remembering } from "../values.js";
 import { parseHttpDate } from "./http-date.js";
 
 /** Header fields of a request that decide an answer. */
@@ -32,20 +33,20 @@ function matchesTag(field: string, etag: string): boolean {
   return false;
 }
 
-/** Programs say the same each time, and there are few of them. */
-const knownFields = new Map<string, boolean>();
-const mostKnown = 100;
-
 /** Whether Accept-Encoding asks for gzip, at least as much as for no coding (RFC 9110 section 12.5.3). */
 export function acceptsGzip(field = ""): boolean {
-  const known = knownFields.get(field);
-  if (known !== undefined) return known;
-  const gzip = weightIn(field, gzipOrAlias) ?? weightIn(field, anyCoding) ?? 0;
-  const accepts = gzip > 0 && gzip >= (weightIn(field, identity) ?? 0);
-  if (knownFields.size >= mostKnown) knownFields.clear();
-  knownFields.set(field, accepts);
-  return accepts;
+  return wantsGzip(field);
 }
+
+/** Programs say the same each time, and there are few of them. */
+const wantsGzip = remembering(
+  100,
+  (field: string) => field,
+  (field) => {
+    const gzip = weightIn(field, gzipOrAlias) ?? weightIn(field, anyCoding) ?? 0;
+    return gzip > 0 && gzip >= (weightIn(field, identity) ?? 0);
+  },
+);
 
 const gzipOrAlias = weighed("(?:x-)?gzip");
 const anyCoding = weighed("\\*");

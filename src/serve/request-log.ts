@@ -1,3 +1,5 @@
+import { secondText } from "../second.js";
+
 export interface RequestFacts {
   readonly atMs: number;
   readonly address: string | undefined;
@@ -13,16 +15,7 @@ export interface RequestFacts {
 export function requestLine(facts: RequestFacts): string {
   const { atMs, address = "-", method = "-", what, status, bytes, tookMs } = facts;
   const took = Math.round(tookMs * 10) / 10;
-  return `${secondOf(atMs)} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
-}
-
-/** The last one is kept: it is the dearest part of a line. */
-let last = { s: NaN, text: "" };
-
-function secondOf(atMs: number): string {
-  const s = Math.floor(atMs / 1000);
-  if (s !== last.s) last = { s, text: `${new Date(atMs).toISOString().slice(0, 19)}Z` };
-  return last.text;
+  return `${secondText(atMs)} ${address} ${method} ${what} ${status} ${bytes} B ${took} ms`;
 }
 
 /** What only a bug of ours throws. */

@@ -3,7 +3,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { answerThis, type BareAnswer, bareServer } from "./bare-server.js";
-import { secondsClock } from "../../src/cli/seconds-clock.js";
+import { secondText } from "../../src/second.js";
 import { loadGarden } from "../../src/cli/load.js";
 import { day } from "../../src/dates.js";
 import { batchedLines, gardenSource, serveGardens } from "../../src/serve/index.js";
@@ -31,7 +31,7 @@ const shell = {
   stderr: () => undefined,
   readStdin: () => Promise.reject(new Error("nothing to read")),
   today: () => day("2027-03-01"),
-  now: secondsClock(),
+  now: () => secondText(Date.now()),
   pause: () => Promise.resolve(),
   localTimezone: () => "Etc/UTC",
   color: false,

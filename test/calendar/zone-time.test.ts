@@ -98,4 +98,8 @@ describe("a moment whose time on the clock comes twice", () => {
       { numRuns: 500 },
     );
   });
+
+  it.each([1900, 2200])("is told in %i, at an end of the years that gardens lie in", (year) => {
+    expect(isShownTwice(Date.UTC(year, 5, 1, 18), "Europe/Dublin")).toBe(false);
+  });
 });

@@ -6,7 +6,7 @@ import { type Contents, crystalContents, mixed, noMol, pureWater } from "./conte
 import type { Equilibrium, Gas } from "./equilibrium-types.js";
 import { equilibrate } from "./equilibrium.js";
 import { badQuantities, failed, type MixResult, type MixTrouble, trouble } from "./trouble.js";
-import { remembering } from "../../values.js";
+import { rememberingFor } from "../../values.js";
 
 /** What goes into the jar, by weight, and what gas lies over it. */
 export interface BrewInput {
@@ -69,12 +69,10 @@ function brewContents(chemistry: Chemistry, input: BrewInput): Contents {
  * than a kitchen's, no water, temperature outside 0 to 100 degC, too little water for the crystals.
  */
 export function brewBatch(chemistry: Chemistry, input: BrewInput): MixResult<Brew> {
-  const brew = brews.get(chemistry) ?? remembering(500, inputKey, brewed.bind(null, chemistry));
-  brews.set(chemistry, brew);
-  return brew(input);
+  return brewedBefore(chemistry, input);
 }
 
-const brews = new WeakMap<Chemistry, (input: BrewInput) => MixResult<Brew>>();
+const brewedBefore = rememberingFor(500, inputKey, brewed);
 
 /** JSON would take NaN and Infinity for the same. */
 function inputKey(input: BrewInput): string {

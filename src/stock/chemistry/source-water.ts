@@ -1,7 +1,7 @@
 /** Tap, well or rain water, from the figures of a water report. */
 import type { SourceWater } from "../../garden/index.js";
 import type { Finding } from "../../problem.js";
-import { given, remembering } from "../../values.js";
+import { given, rememberingFor } from "../../values.js";
 import { waterDensityKgPerL } from "./activity.js";
 import { openAir } from "./brew.js";
 import type { Chemistry } from "./constants.js";
@@ -45,22 +45,12 @@ export function tapCalciumMgPerL(chemistry: Chemistry, report: WaterReport): num
  * calcium is magnesium; sodium or chloride makes up the charge. Magnesium is taken to bind nothing.
  * Trouble: negative figures, more calcium than the hardness allows.
  */
-export function sourceWater(
+export const sourceWater: (
   chemistry: Chemistry,
   report: WaterReport,
   litres: number,
   temperatureC: number,
-): MixResult<Contents> {
-  const water =
-    waters.get(chemistry) ?? remembering(500, waterKey, stoodWater.bind(null, chemistry));
-  waters.set(chemistry, water);
-  return water(report, litres, temperatureC);
-}
-
-const waters = new WeakMap<
-  Chemistry,
-  (report: WaterReport, litres: number, temperatureC: number) => MixResult<Contents>
->();
+) => MixResult<Contents> = rememberingFor(500, waterKey, stoodWater);
 
 function waterKey(report: WaterReport, litres: number, temperatureC: number): string {
   const { hardnessMgPerL, alkalinityMgPerL, calciumMgPerL } = report;

@@ -15,7 +15,7 @@ import {
   trouble,
   whitePassed,
 } from "../chemistry/index.js";
-import { remembering } from "../../values.js";
+import { rememberingFor } from "../../values.js";
 import type { MakingRules, StockTables } from "../making-rules.js";
 import type { Recipe, RecipeMeans } from "./recipe-types.js";
 import { recipe } from "./recipe.js";
@@ -43,13 +43,8 @@ function certain<T>(made: MixResult<T>): T {
 }
 
 /** A recipe whose means were looked at before. */
-export function soundRecipe(tables: StockTables, makeMl: number, means: RecipeMeans): Recipe {
-  const made = recipes.get(tables) ?? remembering(500, recipeKey, newRecipe.bind(null, tables));
-  recipes.set(tables, made);
-  return made(makeMl, means);
-}
-
-const recipes = new WeakMap<StockTables, (makeMl: number, means: RecipeMeans) => Recipe>();
+export const soundRecipe: (tables: StockTables, makeMl: number, means: RecipeMeans) => Recipe =
+  rememberingFor(500, recipeKey, newRecipe);
 
 function recipeKey(makeMl: number, means: RecipeMeans): string {
   return JSON.stringify([makeMl, means]);
